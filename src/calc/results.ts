@@ -1,0 +1,197 @@
+import type { Known, KnownTable } from "../cite/known.ts";
+
+/**
+ * Everything computed, once, for every paper. Keys are what `results` prints and what papers agree by: snake_case here,
+ * because they are read by people beside the definition. A value that could not be computed is absent, and says why
+ * in `undetermined`.
+ */
+export interface Results {
+	readonly trajectory: TrajectoryResults;
+	readonly geology: GeologyResults;
+	/** By string id, in the definition's order. */
+	readonly casing: Readonly<Record<string, CasingResults>>;
+	readonly cement: Readonly<Record<string, CementResults>>;
+	readonly stimulation?: StimulationResults;
+	readonly isolation: IsolationResults;
+	readonly undetermined: readonly Undetermined[];
+}
+
+/** A result that could not be had, and what is missing for it. */
+export interface Undetermined {
+	readonly key: string;
+	/** One sentence. */
+	readonly because: string;
+	/** Definition paths that would mend it. */
+	readonly needs: readonly (readonly (string | number)[])[];
+}
+
+/** One place in the well, on every axis a reader may use. `md` is absent for places the hole does not reach. */
+export interface DepthMark {
+	readonly md?: Known<"measured-depth">;
+	readonly tvd: Known<"true-vertical-depth">;
+	readonly below_ground: Known<"depth-below-ground">;
+}
+
+/** A mark in the hole. */
+export interface HoleMark extends DepthMark {
+	readonly md: Known<"measured-depth">;
+}
+
+export type PathColumn = "md" | "inclination" | "azimuth" | "tvd" | "north" | "east" | "vertical_section" | "dogleg";
+export type WellPath = KnownTable<PathColumn>;
+
+export interface TrajectoryResults {
+	/** `planned` or `surveyed`; calculations use this path. */
+	readonly basis: "planned" | "surveyed";
+	readonly path: WellPath;
+	/** The plan's path where `path` is surveyed. */
+	readonly planned?: WellPath;
+	readonly vertical_section_azimuth: Known<"angle">;
+	readonly total_depth: HoleMark;
+	readonly kickoff?: HoleMark;
+	readonly landing?: HoleMark;
+	/** Measured length from landing to total depth. */
+	readonly lateral_length?: Known<"length">;
+	readonly maximum_dogleg: Known<"dogleg">;
+	readonly maximum_inclination: Known<"angle">;
+	/** Horizontal distance and direction from wellhead to total depth. */
+	readonly closure: Known<"length">;
+	readonly closure_azimuth: Known<"angle">;
+}
+
+export interface GeologyResults {
+	readonly formations: readonly { readonly id: string; readonly name: string; readonly top: DepthMark; readonly base?: DepthMark }[];
+	readonly water: readonly { readonly id: string; readonly name: string; readonly top: DepthMark; readonly base: DepthMark }[];
+	readonly protected_water_base?: DepthMark;
+}
+
+export interface CasingResults {
+	readonly id: string;
+	readonly top: HoleMark;
+	readonly shoe: HoleMark;
+	readonly length: Known<"length">;
+	readonly joints?: Known<"count">;
+	readonly weight_in_air: Known<"force">;
+	readonly sections: readonly PipeSectionResults[];
+	/** The least over the string's sections, pipe and coupling both. */
+	readonly least_internal_yield: Known<"pressure">;
+	readonly least_collapse: Known<"pressure">;
+	/** Drilling fluid's hydrostatic pressure at the shoe. */
+	readonly mud_hydrostatic_at_shoe?: Known<"pressure">;
+	/** Formation breakdown pressure at the shoe, from the fracture gradient there. */
+	readonly fracture_pressure_at_shoe?: Known<"pressure">;
+	/** Surface pressure that the shoe test needs. */
+	readonly shoe_test_surface_pressure?: Known<"pressure">;
+	/** Clearance on each side between coupling (or pipe) and hole. */
+	readonly hole_clearance?: Known<"diameter">;
+}
+
+export interface PipeSectionResults {
+	readonly number: number;
+	readonly top: HoleMark;
+	readonly bottom: HoleMark;
+	readonly length: Known<"length">;
+	readonly internal_yield: Known<"pressure">;
+	readonly coupling_internal_yield?: Known<"pressure">;
+	readonly collapse: Known<"pressure">;
+	readonly body_yield: Known<"force">;
+	readonly joint_strength?: Known<"force">;
+	readonly capacity: Known<"capacity">;
+	readonly plain_end_mass: Known<"linear-weight">;
+}
+
+export interface CementResults {
+	readonly id: string;
+	/** Planned top, or the recorded one. */
+	readonly top: HoleMark;
+	readonly top_basis: "planned" | "recorded";
+	readonly bottom: HoleMark;
+	/** Whether the column comes to ground level. */
+	readonly to_surface: boolean;
+	readonly slurries: readonly SlurryResults[];
+	readonly shoe_track_volume?: Known<"volume">;
+	/** Surface to float collar. */
+	readonly displacement_volume?: Known<"volume">;
+	readonly slurry_volume: Known<"volume">;
+	readonly sacks: Known<"count">;
+	readonly mix_water: Known<"volume">;
+	/** Annulus from shoe to the column's top, without excess. */
+	readonly annulus_volume: Known<"volume">;
+	/** Outside at the shoe with cement in place. */
+	readonly annulus_hydrostatic_at_shoe?: Known<"pressure">;
+	/** Inside at the shoe when the plug lands. */
+	readonly inside_hydrostatic_at_shoe?: Known<"pressure">;
+	/** Outside less inside: what the pump holds when the plug lands. */
+	readonly final_lift?: Known<"pressure-difference">;
+	readonly pumped_over_calculated?: Known<"ratio">;
+}
+
+export interface SlurryResults {
+	readonly id: string;
+	readonly top: HoleMark;
+	readonly bottom: HoleMark;
+	/** Volume by what surrounds the pipe: open hole (excess in), cased annulus, shoe track. */
+	readonly open_hole_volume: Known<"volume">;
+	readonly cased_volume: Known<"volume">;
+	readonly shoe_track_volume?: Known<"volume">;
+	readonly volume: Known<"volume">;
+	/** Rounded up to whole sacks. */
+	readonly sacks: Known<"count">;
+	readonly mix_water: Known<"volume">;
+}
+
+export interface StimulationResults {
+	readonly stages: readonly StageResults[];
+	/** Every perforation, every stage. */
+	readonly top_perforation: HoleMark;
+	readonly bottom_perforation: HoleMark;
+	readonly stage_count: Known<"count">;
+	/** Water and acid, before proppant. */
+	readonly clean_volume: Known<"volume">;
+	readonly water_volume: Known<"volume">;
+	readonly recycled_water_volume?: Known<"volume">;
+	readonly slurry_volume: Known<"volume">;
+	readonly proppant_mass: Known<"mass">;
+	readonly proppant_by_type: readonly { readonly id: string; readonly mass: Known<"mass"> }[];
+	readonly pumping_time: Known<"duration">;
+	/** The elements of the pressure boundary, each with rating × factor. */
+	readonly boundary: readonly { readonly id: string; readonly element: string; readonly rating: Known<"pressure">; readonly allowed: Known<"pressure"> }[];
+	/** The least of them. */
+	readonly limiting?: { readonly element: string; readonly allowed: Known<"pressure"> };
+}
+
+export interface StageResults {
+	readonly number: number;
+	readonly top: HoleMark;
+	readonly bottom: HoleMark;
+	readonly plug?: HoleMark;
+	readonly clusters: readonly HoleMark[];
+	readonly steps: readonly StepResults[];
+	readonly flush_volume?: Known<"volume">;
+	readonly clean_volume: Known<"volume">;
+	readonly slurry_volume: Known<"volume">;
+	readonly proppant_mass: Known<"mass">;
+	readonly pumping_time: Known<"duration">;
+}
+
+export interface StepResults {
+	readonly name: string;
+	readonly clean_volume: Known<"volume">;
+	readonly slurry_volume: Known<"volume">;
+	readonly proppant_mass: Known<"mass">;
+	readonly time: Known<"duration">;
+}
+
+export interface IsolationResults {
+	/** Surface shoe below the base of protected water; negative when above. By the string that protects the water. */
+	readonly protecting_string?: string;
+	readonly shoe_below_protected_water?: Known<"offset">;
+	/** Vertical rock between the base of protected water and the shallowest perforation. */
+	readonly protected_water_to_top_perforation?: Known<"offset">;
+	/** Strings of steel across the base of protected water. */
+	readonly steel_at_protected_water?: Known<"count">;
+	/** Cement columns across it, by evidence. */
+	readonly cement_at_protected_water?: readonly { readonly string: string; readonly evidence: "planned" | "calculated" | "logged" | "tested" | "returns seen" }[];
+	/** Neighbor's water wells: bottom of the well to the shallowest perforation. */
+	readonly neighbor_wells: readonly { readonly id: string; readonly name: string; readonly bottom?: Known<"true-vertical-depth">; readonly above_top_perforation?: Known<"offset"> }[];
+}

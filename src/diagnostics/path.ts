@@ -1,0 +1,12 @@
+/** Place in a definition (or a seed file): keys and list positions from the root. */
+export type Path = readonly (string | number)[];
+
+/** `casing › 1 › cement`, as the printed diagnostics show it. */
+export const showPath = (path: Path): string => (path.length === 0 ? "(whole file)" : path.join(" › "));
+
+/** `casing[1].cement`, as result keys and JSON show it. */
+export const pathKey = (path: Path): string =>
+	path.reduce<string>(
+		(key, step) => (typeof step === "number" ? `${key}[${step}]` : key === "" ? step : `${key}.${step}`),
+		"",
+	);

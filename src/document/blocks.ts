@@ -1,0 +1,82 @@
+import type { Dimension } from "../units/dimensions.ts";
+import type { Inline, QuantityStyle, QuantityText } from "./inline.ts";
+import type { Drawing } from "./shapes.ts";
+import type { Verdict } from "./verdict.ts";
+
+/** A table cell. `none` prints a dash; `unset` is a start-critical value that is missing, and prints loudly. */
+export type Cell =
+	| QuantityText
+	| { readonly kind: "text"; readonly text: string }
+	| { readonly kind: "rich"; readonly children: readonly Inline[] }
+	| { readonly kind: "verdict"; readonly verdict: Verdict }
+	/** A box for a pencil. */
+	| { readonly kind: "blank" }
+	| { readonly kind: "none" }
+	| { readonly kind: "unset"; readonly text: string };
+
+export interface Column {
+	readonly id: string;
+	readonly head: string;
+	/** Relative width. */
+	readonly width: number;
+	readonly kind: "text" | "quantity" | "verdict";
+	/** Of a quantity column: its unit goes into the head, and cells print bare. */
+	readonly dimension?: Dimension;
+	readonly style?: QuantityStyle;
+	readonly align?: "start" | "end" | "middle";
+	/** The cell that names the row. */
+	readonly rowHead?: boolean;
+}
+
+export interface Row {
+	readonly cells: Readonly<Record<string, Cell>>;
+	/** Totals, subheads and the like. */
+	readonly emphasis?: "total" | "group";
+}
+
+export type Block =
+	| { readonly kind: "heading"; readonly level: 2 | 3; readonly text: string; readonly id?: string }
+	| { readonly kind: "paragraph"; readonly children: readonly Inline[]; readonly tone?: "body" | "lead" | "note" }
+	| { readonly kind: "list"; readonly ordered: boolean; readonly items: readonly (readonly Block[])[] }
+	/** Label and value pairs, set in columns. */
+	| {
+			readonly kind: "facts";
+			readonly caption?: string;
+			readonly columns?: 1 | 2;
+			readonly items: readonly { readonly label: string; readonly value: Cell; readonly note?: string }[];
+	  }
+	/** The few numbers that matter most, set large. */
+	| { readonly kind: "figures"; readonly items: readonly { readonly value: Cell; readonly label: string; readonly note?: string }[] }
+	| {
+			readonly kind: "table";
+			readonly caption: string;
+			readonly columns: readonly Column[];
+			readonly rows: readonly Row[];
+			readonly note?: readonly Inline[];
+			readonly id?: string;
+			/** Smaller type, for tables of many columns. */
+			readonly dense?: boolean;
+	  }
+	| { readonly kind: "figure"; readonly drawing: Drawing; readonly caption: readonly Inline[]; readonly id?: string }
+	| {
+			readonly kind: "callout";
+			/** `stop` is for what can kill; `caution` for what can mislead or hurt; `note` for the rest. */
+			readonly tone: "stop" | "caution" | "note";
+			readonly title: string;
+			readonly blocks: readonly Block[];
+	  }
+	/** Lines to sign on. */
+	| { readonly kind: "sign-in"; readonly columns: readonly { readonly head: string; readonly width: number }[]; readonly lines: number }
+	| { readonly kind: "contents" }
+	| { readonly kind: "page-break" };
+
+export interface Section {
+	/** Stable; the link target and the bookmark. */
+	readonly id: string;
+	/** Printed before the title where the paper numbers its sections. */
+	readonly number?: string;
+	readonly title: string;
+	readonly blocks: readonly Block[];
+	/** Begin on a new page. */
+	readonly newPage?: boolean;
+}

@@ -1,0 +1,44 @@
+import type { UnitSystem } from "../units/format.ts";
+import type { Section } from "./blocks.ts";
+
+export const PAPERS = ["regulator", "landowner", "handout", "answers", "crew"] as const;
+export type Paper = (typeof PAPERS)[number];
+export const LANGUAGES = ["en", "es"] as const;
+export type Language = (typeof LANGUAGES)[number];
+
+/** How large a paper is set: office reading, kitchen-table reading, or a clipboard in the wind. */
+export type Setting = "office" | "public" | "field";
+
+/** What the head, foot and metadata of a paper say. */
+export interface Imprint {
+	readonly operator: string;
+	readonly well: string;
+	readonly apiNumber?: string;
+	readonly title: string;
+	readonly subtitle?: string;
+	/** `draft`, `issued for review` …, as printed on every page. */
+	readonly state: string;
+	readonly revision: string;
+	/** The definition's date of issue, ISO 8601. */
+	readonly issued: string;
+	readonly validUntil?: string;
+	/** First 8 hex digits of the SHA-256 over the definition and every file it draws on. */
+	readonly digest: string;
+	/** One line, on every page: planning aid; local rules, permit and licensed judgement govern. */
+	readonly caution: string;
+	readonly subject: string;
+	/** Words of the running foot: "page", "of". */
+	readonly words: { readonly page: string; readonly of: string; readonly revision: string; readonly contents: string };
+}
+
+/** A whole paper, ready for any renderer: numbers are still numbers, and nothing refers back to the well. */
+export interface PaperDocument {
+	readonly paper: Paper;
+	/** Added to the file name: the job of a crew pack. */
+	readonly part?: string;
+	readonly language: Language;
+	readonly units: UnitSystem;
+	readonly setting: Setting;
+	readonly imprint: Imprint;
+	readonly sections: readonly Section[];
+}

@@ -1,0 +1,54 @@
+import type { Known } from "../cite/known.ts";
+import type { Path } from "../diagnostics/path.ts";
+import type { Verdict } from "../document/verdict.ts";
+
+/** Whether a limit's text was laid beside the official one. */
+export type Standing = "compared" | "not compared";
+
+/** Where a limit comes from, as printed beside each verdict. */
+export interface LimitCitation {
+	/** Code of the jurisdiction (`us-tx`), or `permit`. */
+	readonly jurisdiction: string;
+	readonly jurisdictionName: string;
+	/** Id of the row in the jurisdiction's file. */
+	readonly rule: string;
+	readonly citation: string;
+	readonly standing: Standing;
+	/** How the text was known: `read`, `read in part`, `second-hand`, `memory`, `draft`. */
+	readonly howKnown: string;
+	/** ISO date of the text used, or `unknown`. */
+	readonly textAsOf: string;
+	readonly inForceFrom: string;
+}
+
+/** One check against one limit, on one thing. */
+export interface Finding {
+	/** Check id: a noun of the trade. */
+	readonly check: string;
+	/** What it was made on: a string, an annulus, the well. */
+	readonly subject: string;
+	readonly cite: LimitCitation;
+	/** The requirement, one sentence in our own words, from the limit's file. */
+	readonly requirement: string;
+	readonly verdict: Verdict;
+	/** What the limit comes to here, and what was found, where they are numbers. */
+	readonly required?: Known;
+	readonly measured?: Known;
+	/** How they were compared, as the rule writes it: "at least", "more than", … */
+	readonly comparison?: Comparison;
+	/** One sentence: why this verdict, in words that hold without the table. */
+	readonly because: string;
+	/** Of a *cannot tell*: what is missing and where it may be written. */
+	readonly missing?: readonly { readonly what: string; readonly at: Path }[];
+	/** A granted variance, printed with the rule it replaces. */
+	readonly variance?: { readonly granted: string; readonly cite: string };
+}
+
+export type Comparison = "at least" | "more than" | "at most" | "less than" | "present" | "one of";
+
+export interface Judgement {
+	readonly findings: readonly Finding[];
+	readonly counts: Readonly<Record<Verdict, number>>;
+	/** Jurisdictions named by the well for which no limits are known: a finding in itself. */
+	readonly unknownJurisdictions: readonly string[];
+}

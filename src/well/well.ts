@@ -1,0 +1,439 @@
+import type { Known, KnownTable } from "../cite/known.ts";
+import type { SourceRef } from "../cite/source.ts";
+import type {
+	Agency,
+	Community,
+	Identity,
+	Logistics,
+	Neighbor,
+	OffsetWell,
+	PermitCondition,
+	Safety,
+	Schedule,
+	Site,
+	WellControl,
+} from "../definition/definition.ts";
+import type { Path } from "../diagnostics/path.ts";
+
+/**
+ * What was understood of a definition: references joined, catalogue rows found, datums reduced to one, defaults filled
+ * in and each of them recorded. Every quantity knows its origin. Lists are ordered from the outermost string inward
+ * and from the surface down.
+ */
+export interface Well {
+	readonly identity: Identity;
+	readonly site: Site;
+	readonly datum: Datum;
+	readonly geology: Geology;
+	readonly trajectory: Trajectory;
+	readonly holes: readonly Hole[];
+	readonly strings: readonly CasingString[];
+	readonly designBasis: DesignBasis;
+	readonly stimulation?: Stimulation;
+	readonly wellControl?: WellControl;
+	readonly neighbors: readonly Neighbor[];
+	readonly offsetWells: readonly OffsetWell[];
+	readonly conditions: readonly PermitCondition[];
+	readonly schedule: Schedule;
+	readonly logistics?: Logistics;
+	readonly agency?: Agency;
+	readonly community?: Community;
+	readonly safety?: Safety;
+	readonly assumptions: readonly Assumption[];
+}
+
+/** Something the definition left out and the tool filled in; every paper that uses it can say so. */
+export interface Assumption {
+	readonly id: string;
+	/** Where the engineer may state it instead. */
+	readonly at: Path;
+	/** One sentence: what was assumed. */
+	readonly what: string;
+	/** Why this value. */
+	readonly why: string;
+	readonly value?: Known;
+	readonly source?: SourceRef;
+}
+
+export interface Datum {
+	/** `rotary table`, `kelly bushing` … */
+	readonly name: string;
+	/** Height of the depth datum above ground level. */
+	readonly aboveGround: Known<"length">;
+	readonly groundElevation: Known<"elevation">;
+	/** Depth of the casing hanger below the datum: where strings that come to surface end. */
+	readonly casingHanger: Known<"measured-depth">;
+	/** Ground level as a depth from the datum: where cement that comes to surface ends. */
+	readonly groundLevel: Known<"measured-depth">;
+}
+
+/** A depth as given: along the hole, or vertically from the datum (depths below ground are already shifted). */
+export type GivenDepth =
+	| { readonly reference: "measured"; readonly depth: Known<"measured-depth"> }
+	| { readonly reference: "vertical"; readonly depth: Known<"true-vertical-depth"> };
+
+export interface Geology {
+	readonly surfaceTemperature?: Known<"temperature">;
+	readonly temperatureGradient?: Known<"temperature-gradient">;
+	readonly overburden?: Known<"pressure-gradient">;
+	readonly formations: readonly Formation[];
+	readonly water: readonly WaterZone[];
+	readonly protectedWater?: ProtectedWater;
+}
+
+export interface Formation {
+	/** Kebab-case of the name. */
+	readonly id: string;
+	readonly name: string;
+	readonly top: Known<"true-vertical-depth">;
+	/** As given, else the next formation's top; absent for the last. */
+	readonly base?: Known<"true-vertical-depth">;
+	readonly lithology: Lithology;
+	readonly porePressure?: Known<"density">;
+	readonly fractureGradient?: Known<"pressure-gradient">;
+	readonly flowZone?: "gas" | "oil" | "water" | "brine";
+	readonly competent?: boolean;
+	readonly confining: boolean;
+	readonly target: boolean;
+	readonly mechanical?: {
+		readonly youngsModulus?: Known<"pressure">;
+		readonly poissonsRatio?: Known<"ratio">;
+		readonly closure?: Known<"pressure-gradient">;
+		readonly stressContrast?: Known<"pressure">;
+		readonly leakoff?: Known<"leakoff">;
+	};
+}
+
+export const LITHOLOGIES = [
+	"gravel",
+	"sand",
+	"sandstone",
+	"siltstone",
+	"clay",
+	"claystone",
+	"shale",
+	"limestone",
+	"dolomite",
+	"marl",
+	"chalk",
+	"anhydrite",
+	"salt",
+	"coal",
+	"conglomerate",
+	"volcanic",
+	"granite",
+] as const;
+export type Lithology = (typeof LITHOLOGIES)[number];
+
+export interface WaterZone {
+	readonly id: string;
+	readonly name: string;
+	readonly top: Known<"true-vertical-depth">;
+	readonly base: Known<"true-vertical-depth">;
+	readonly dissolvedSolids?: Known<"dissolved-solids">;
+	readonly use?: string;
+}
+
+export interface ProtectedWater {
+	/** From the depth datum. */
+	readonly base: Known<"true-vertical-depth">;
+	readonly determinedBy?: string;
+	readonly reference?: string;
+	readonly dated?: string;
+}
+
+export interface Trajectory {
+	readonly plan?: TrajectoryPlan;
+	readonly survey?: Survey;
+	readonly verticalSectionAzimuth?: Known<"angle">;
+}
+
+/** Shapes of plan; each is an exact list of arcs and straights. */
+export type TrajectoryPlan =
+	| { readonly kind: "vertical"; readonly to: Known<"measured-depth"> }
+	| {
+			readonly kind: "build-and-land";
+			readonly kickoff: Known<"measured-depth">;
+			readonly build: Known<"dogleg">;
+			readonly azimuth: Known<"angle">;
+			readonly landingInclination: Known<"angle">;
+			readonly lateral: Known<"length">;
+	  }
+	| {
+			readonly kind: "build-and-hold";
+			readonly kickoff: Known<"measured-depth">;
+			readonly build: Known<"dogleg">;
+			readonly azimuth: Known<"angle">;
+			readonly target: { readonly tvd: Known<"true-vertical-depth">; readonly departure: Known<"length"> };
+	  }
+	| { readonly kind: "segments"; readonly segments: readonly PathSegment[] };
+
+export interface PathSegment {
+	readonly length: Known<"length">;
+	readonly inclination: Known<"angle">;
+	readonly azimuth: Known<"angle">;
+}
+
+/** Stations as surveyed; the first is the tie-in. */
+export interface Survey {
+	readonly stations: KnownTable<"md" | "inclination" | "azimuth">;
+	readonly company?: string;
+	readonly tool?: string;
+	readonly dates?: readonly [string, string];
+}
+
+export interface Hole {
+	readonly id: string;
+	readonly diameter: Known<"diameter">;
+	/** Bottom of the hole above it, or ground level. */
+	readonly top: Known<"measured-depth">;
+	readonly bottom: Known<"measured-depth">;
+	/** Enlargement on diameter. */
+	readonly washout?: Known<"share">;
+	readonly fluid?: DrillingFluid;
+}
+
+export interface DrillingFluid {
+	/** `air`, `fresh-water mud` … as written. */
+	readonly kind: string;
+	readonly density?: Known<"density">;
+	readonly plasticViscosity?: Known<"plastic-viscosity">;
+	readonly yieldPoint?: Known<"yield-point">;
+}
+
+export interface CasingString {
+	readonly id: string;
+	/** `casing` reaches the hanger; a `liner` hangs inside the string before it. */
+	readonly kind: "casing" | "liner" | "tieback";
+	readonly hole: Hole;
+	/** Id of the next string outside, if any. */
+	readonly within?: string;
+	readonly top: Known<"measured-depth">;
+	readonly shoe: Known<"measured-depth">;
+	/** The plan's shoe, where an actual one stands in `shoe`. */
+	readonly plannedShoe?: Known<"measured-depth">;
+	readonly sections: readonly PipeSection[];
+	readonly shoeTrack?: Known<"length">;
+	readonly floats: readonly string[];
+	readonly centralizers: readonly CentralizerRun[];
+	readonly cement?: CementJob;
+	readonly pressureTest?: PressureTest;
+	readonly shoeTest?: ShoeTest;
+	readonly designFactors: DesignFactors;
+	/** Collapse: empty, or a fluid level. */
+	readonly evacuation?: { readonly kind: "full" } | { readonly kind: "level"; readonly level: Known<"true-vertical-depth">; readonly fluid: Known<"density"> };
+}
+
+/** A run of one pipe, top to bottom, joined with its catalogue rows. */
+export interface PipeSection {
+	/** 1 is the uppermost. */
+	readonly number: number;
+	readonly outsideDiameter: Known<"diameter">;
+	readonly nominalWeight: Known<"linear-weight">;
+	readonly wall: Known<"diameter">;
+	readonly insideDiameter: Known<"diameter">;
+	readonly drift: Known<"diameter">;
+	readonly couplingDiameter?: Known<"diameter">;
+	readonly grade: string;
+	readonly minimumYield: Known<"pressure">;
+	readonly minimumTensile: Known<"pressure">;
+	/** `STC`, `LTC`, `BTC`, `plain end`, or the name of a proprietary connection. */
+	readonly connection: string;
+	readonly condition: "new" | "used" | "reconditioned";
+	readonly joint?: Known<"length">;
+	readonly top: Known<"measured-depth">;
+	readonly bottom: Known<"measured-depth">;
+	/** Ratings the engineer states, for pipe or connections outside the catalogue. */
+	readonly stated?: {
+		readonly internalYield?: Known<"pressure">;
+		readonly collapse?: Known<"pressure">;
+		readonly tension?: Known<"force">;
+	};
+}
+
+export interface CentralizerRun {
+	readonly kind: "bow spring" | "rigid";
+	readonly top: Known<"measured-depth">;
+	readonly bottom: Known<"measured-depth">;
+	/** Joints between centralizers; 1 is every joint. */
+	readonly everyJoints: Known<"count">;
+}
+
+export interface CementJob {
+	readonly volumeBasis: "gauge hole" | "washed-out hole" | "caliper";
+	/** In the order pumped: the lead first. */
+	readonly slurries: readonly Slurry[];
+	readonly spacer?: { readonly volume: Known<"volume">; readonly density?: Known<"density"> };
+	readonly displacement?: { readonly density: Known<"density">; readonly rate?: Known<"flow-rate"> };
+	readonly plugs: readonly string[];
+	readonly waitOnCement?: Known<"duration">;
+	readonly topMethod: "returns seen" | "calculated" | "temperature survey" | "bond log" | "tagged";
+	readonly ifReturnsStop?: string;
+	readonly actual?: CementActual;
+}
+
+export interface Slurry {
+	/** Unique in the job: the role, numbered where it repeats. */
+	readonly id: string;
+	readonly role: string;
+	readonly cementClass?: string;
+	readonly top: Known<"measured-depth">;
+	readonly bottom: Known<"measured-depth">;
+	/** Added to the open-hole annulus only. */
+	readonly excess: Known<"share">;
+	readonly density: Known<"density">;
+	readonly yield: Known<"slurry-yield">;
+	readonly water: Known<"water-requirement">;
+	readonly rate?: Known<"flow-rate">;
+	readonly plasticViscosity?: Known<"plastic-viscosity">;
+	readonly yieldPoint?: Known<"yield-point">;
+	readonly strength: readonly StrengthPoint[];
+	readonly freeFluid?: Known<"free-fluid">;
+}
+
+export interface StrengthPoint {
+	readonly value: Known<"pressure">;
+	readonly after: Known<"duration">;
+	readonly at?: Known<"temperature">;
+}
+
+/** The record of a job done. */
+export interface CementActual {
+	readonly date?: string;
+	readonly pumped: readonly { readonly fluid: string; readonly volume: Known<"volume"> }[];
+	readonly returnsToSurface?: Known<"volume">;
+	readonly top?: { readonly depth: Known<"measured-depth">; readonly method: CementJob["topMethod"] };
+	readonly lift?: Known<"pressure">;
+	readonly bump?: Known<"pressure">;
+	readonly floatsHeld?: boolean;
+	readonly evaluationLog?: string;
+}
+
+export interface PressureTest {
+	readonly pressure: Known<"pressure">;
+	readonly hold: Known<"duration">;
+	readonly allowedFall?: Known<"share">;
+	readonly actual?: {
+		readonly date?: string;
+		readonly pressure: Known<"pressure">;
+		readonly hold?: Known<"duration">;
+		readonly fall?: Known<"share">;
+	};
+}
+
+export interface ShoeTest {
+	readonly kind: "FIT" | "LOT";
+	readonly equivalent: Known<"density">;
+	readonly newHole?: Known<"length">;
+	readonly actual?: { readonly date?: string; readonly equivalent: Known<"density"> };
+}
+
+export interface DesignFactors {
+	readonly burst: Known<"ratio">;
+	readonly collapse: Known<"ratio">;
+	readonly tension: Known<"ratio">;
+	readonly triaxial: Known<"ratio">;
+}
+
+export interface DesignBasis {
+	readonly burstBackup: Known<"pressure-gradient">;
+	readonly designFactors: DesignFactors;
+	readonly wear: Known<"share">;
+	readonly temperatureDerating: Known<"share-per-temperature">;
+	readonly overpull: Known<"force">;
+}
+
+export interface Stimulation {
+	readonly method: "plug and perforate" | "sliding sleeve" | "single interval";
+	/** Id of the string treated down. */
+	readonly treatedThrough: string;
+	readonly baseFluid: { readonly kind: string; readonly density: Known<"density">; readonly viscosity?: Known<"plastic-viscosity"> };
+	readonly waterSources: readonly { readonly name: string; readonly share: Known<"share">; readonly recycled: boolean }[];
+	readonly pressureModel?: {
+		readonly net?: Known<"pressure">;
+		readonly nearWellbore?: Known<"pressure">;
+		readonly frictionReduction?: Known<"share">;
+		readonly roughness?: Known<"diameter">;
+		readonly discharge?: readonly [Known<"ratio">, Known<"ratio">];
+	};
+	readonly boundary: readonly { readonly element: string; readonly rating?: Known<"pressure">; readonly factor: Known<"ratio"> }[];
+	readonly limits?: {
+		readonly maximumTreatingPressure?: Known<"pressure">;
+		readonly pumpKickouts: readonly Known<"pressure">[];
+		readonly reliefValve?: Known<"pressure">;
+		readonly reliefDischargesTo?: string;
+		readonly lineTest?: Known<"pressure">;
+	};
+	readonly toe?: { readonly kind: string; readonly depth: Known<"measured-depth">; readonly opensAt?: Known<"pressure"> };
+	readonly stages: readonly Stage[];
+	readonly proppants: readonly Proppant[];
+	readonly additives: readonly Additive[];
+	readonly annuli: readonly AnnulusLimit[];
+	readonly flowback?: { readonly returned?: readonly [Known<"share">, Known<"share">]; readonly goesTo?: string };
+}
+
+/** One stage, as laid out or listed. Stage 1 is the deepest. */
+export interface Stage {
+	readonly number: number;
+	readonly bottom: Known<"measured-depth">;
+	readonly top: Known<"measured-depth">;
+	/** Cluster mid-depths, deepest first. */
+	readonly clusters: readonly Known<"measured-depth">[];
+	readonly shotsPerCluster?: Known<"count">;
+	readonly shotDiameter?: Known<"diameter">;
+	readonly phasing?: Known<"angle">;
+	/** The plug set below this stage's clusters, where there is one. */
+	readonly plug?: Known<"measured-depth">;
+	readonly rate?: Known<"flow-rate">;
+	readonly steps: readonly TreatmentStep[];
+	readonly actual?: StageActual;
+}
+
+export interface TreatmentStep {
+	readonly name: string;
+	/** Id of an additive pumped neat (acid), else the base fluid. */
+	readonly fluid?: string;
+	readonly proppant?: string;
+	readonly concentration?: Known<"proppant-concentration">;
+	/** Absent where the step is a flush to the top cluster; the calculation finds it. */
+	readonly cleanVolume?: Known<"volume">;
+	readonly flushTo?: "top cluster";
+	readonly rate: Known<"flow-rate">;
+}
+
+export interface StageActual {
+	readonly date?: string;
+	readonly averageRate?: Known<"flow-rate">;
+	readonly averagePressure?: Known<"pressure">;
+	readonly maximumPressure?: Known<"pressure">;
+	readonly breakdown?: Known<"pressure">;
+	readonly instantaneousShutIn?: Known<"pressure">;
+	readonly cleanVolume?: Known<"volume">;
+	readonly proppantMass?: Known<"mass">;
+}
+
+export interface Proppant {
+	readonly id: string;
+	readonly material: string;
+	readonly specificGravity: Known<"ratio">;
+	readonly bulkDensity?: Known<"bulk-density">;
+	readonly cas?: string;
+	readonly supplier?: string;
+}
+
+export interface Additive {
+	readonly id: string;
+	readonly name: string;
+	readonly purpose: string;
+	readonly supplier?: string;
+	readonly rate?: Known<"additive-rate">;
+	readonly density?: Known<"density">;
+	readonly ingredients: readonly { readonly name: string; readonly cas?: string; readonly maxShare?: Known<"share">; readonly tradeSecret?: string }[];
+}
+
+export interface AnnulusLimit {
+	/** Ids of the inner and the outer string. */
+	readonly between: readonly [string, string];
+	readonly predictedRise?: Known<"pressure">;
+	readonly stopAbove?: Known<"pressure">;
+}
