@@ -52,3 +52,13 @@ export interface Judgement {
 	/** Jurisdictions named by the well for which no limits are known: a finding in itself. */
 	readonly unknownJurisdictions: readonly string[];
 }
+
+/** Something a jurisdiction asks for and the definition lacks. */
+export interface MissingItem {
+	/** What is missing, in words of the trade. */
+	readonly what: string;
+	/** Where it may be written in the definition. */
+	readonly at: Path;
+	/** Citations that ask for it. */
+	readonly askedBy: readonly string[];
+}

@@ -1,0 +1,54 @@
+import type { ValueIndex } from "../cite/index-values.ts";
+import type { Known } from "../cite/known.ts";
+import type { Cell } from "../document/blocks.ts";
+import type { Paper } from "../document/document.ts";
+import type { QuantityStyle, QuantityText } from "../document/inline.ts";
+import type { Results } from "../calc/results.ts";
+import type { Judgement, MissingItem } from "../rules/finding.ts";
+import type { UnitSystem } from "../units/format.ts";
+import type { Well } from "../well/well.ts";
+import type { PublishedSource } from "../cite/source.ts";
+import type { Words } from "./words/words.ts";
+
+/** Everything a paper is made from; computed before any paper is begun, and the same for all of them. */
+export interface Findings {
+	readonly well: Well;
+	readonly results: Results;
+	readonly judgement: Judgement;
+	readonly missing: readonly MissingItem[];
+	readonly index: ValueIndex;
+	/** The bibliography, by key. */
+	readonly sources: ReadonlyMap<string, PublishedSource>;
+	readonly glossary: readonly { readonly word: string; readonly meaning: string }[];
+	/** First 8 hex digits of the digest over every file read. */
+	readonly digest: string;
+	readonly version: string;
+}
+
+/** One paper's view of the findings. */
+export interface PaperContext extends Findings {
+	readonly paper: Paper;
+	readonly words: Words;
+	readonly units: UnitSystem;
+	/** Of a crew pack: the job, and the string it is done on. */
+	readonly job?: { readonly id: string; readonly string?: string };
+}
+
+/** A value on its way into a table or sentence, with the key by which papers agree. */
+export const shown = (context: PaperContext, known: Known, style?: QuantityStyle): QuantityText => {
+	const key = context.index.keyOf(known);
+	return {
+		kind: "quantity",
+		dimension: known.dimension,
+		value: known.value,
+		...(key === undefined ? {} : { key }),
+		...(style === undefined ? {} : { style }),
+	};
+};
+
+/** As `shown`, with a dash where there is no value. */
+export const cell = (context: PaperContext, known: Known | undefined, style?: QuantityStyle): Cell =>
+	known === undefined ? { kind: "none" } : shown(context, known, style);
+
+export const textCell = (value: string | undefined): Cell =>
+	value === undefined || value === "" ? { kind: "none" } : { kind: "text", text: value };

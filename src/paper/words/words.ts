@@ -1,0 +1,68 @@
+import { readdirSync, readFileSync } from "node:fs";
+import type { Block } from "../../document/blocks.ts";
+import type { Language, Paper } from "../../document/document.ts";
+import { readYaml } from "../../source/read-yaml.ts";
+import { type PageOrder, pageOrder } from "./page-order.ts";
+import { compileTemplate, type Template } from "./template.ts";
+
+const TEMPLATES = new URL("../../../templates/", import.meta.url);
+
+/** The words of one language: labels, page orders and running text. A missing word is a fault of ours and throws. */
+export interface Words {
+	readonly language: Language;
+	/** A table head, caption or phrase of `labels.yaml`, by dotted key. */
+	readonly label: (key: string) => string;
+	/** As `label`, but undefined where the language has no such key. */
+	readonly findLabel: (key: string) => string | undefined;
+	readonly order: (paper: Paper) => PageOrder;
+	/** Fills `<paper>/<name>.md.hbs`, or `shared/<name>.md.hbs` where the paper has none of its own. */
+	readonly blocks: (paper: Paper, name: string, data: Readonly<Record<string, unknown>>) => Block[];
+}
+
+/** Reads a language's folder of `templates/`; files are compiled when first used. */
+export const loadWords = (language: Language): Words => {
+	const folder = new URL(`${language}/`, TEMPLATES);
+	const labels = readData(new URL("labels.yaml", folder));
+	const templates = new Map<string, Template>();
+	const find = (name: string): Template => {
+		const known = templates.get(name);
+		if (known) return known;
+		const template = compileTemplate(readFileSync(new URL(`${name}.md.hbs`, folder), "utf8"), `${language}/${name}`);
+		templates.set(name, template);
+		return template;
+	};
+	const own = new Map<Paper, ReadonlySet<string>>();
+	const ownNames = (paper: Paper): ReadonlySet<string> => {
+		const names = own.get(paper) ?? new Set(readdirSync(new URL(`${paper}/`, folder)));
+		own.set(paper, names);
+		return names;
+	};
+	const findLabel = (key: string): string | undefined => {
+		const found = key
+			.split(".")
+			.reduce<unknown>((node, step) => (isRecord(node) ? node[step] : undefined), labels);
+		return typeof found === "string" ? found : undefined;
+	};
+	return {
+		language,
+		findLabel,
+		label: (key) => {
+			const found = findLabel(key);
+			if (found === undefined) throw new Error(`templates/${language}/labels.yaml has no "${key}"`);
+			return found;
+		},
+		order: (paper) => pageOrder(readData(new URL(`${paper}/order.yaml`, folder)), `templates/${language}/${paper}/order.yaml`),
+		blocks: (paper, name, data) =>
+			find(ownNames(paper).has(`${name}.md.hbs`) ? `${paper}/${name}` : `shared/${name}`)(data),
+	};
+};
+
+const readData = (file: URL): unknown => {
+	const read = readYaml(readFileSync(file, "utf8"), file.pathname);
+	if (read.value === undefined || read.diagnostics.length > 0)
+		throw new Error(`${file.pathname}: ${read.diagnostics.map((d) => d.what).join("; ")}`);
+	return read.value.value;
+};
+
+const isRecord = (node: unknown): node is Record<string, unknown> =>
+	typeof node === "object" && node !== null && !Array.isArray(node);
