@@ -9,7 +9,6 @@ import {
 	POUND,
 	POUND_FORCE,
 	PSI,
-
 	WATER,
 } from "./factors.ts";
 
@@ -43,7 +42,12 @@ const feet: readonly Unit[] = [
 	{ symbol: "ft", spellings: ["feet", "foot", "'"], si: FOOT },
 	{ symbol: "m", spellings: ["metre", "metres", "meter", "meters"], si: 1 },
 ];
-const depth = { canonical: "ft", units: feet, field: { unit: "ft", decimals: 0 }, metric: { unit: "m", decimals: 1 } };
+const depth = {
+	canonical: "ft",
+	units: feet,
+	field: { unit: "ft", decimals: 0 },
+	metric: { unit: "m", decimals: 1 },
+};
 
 const pressures: readonly Unit[] = [
 	{ symbol: "psi", spellings: ["psig", "lbf/in2", "lbf/in²"], si: PSI },
@@ -129,11 +133,19 @@ export const DIMENSIONS = {
 	density: {
 		canonical: "lb/gal",
 		units: [
-			{ symbol: "lb/gal", spellings: ["ppg", "#/gal", "lbm/gal"], si: POUND / GALLON },
+			{
+				symbol: "lb/gal",
+				spellings: ["ppg", "#/gal", "lbm/gal"],
+				si: POUND / GALLON,
+			},
 			{ symbol: "SG", spellings: ["s.g."], si: WATER },
 			{ symbol: "kg/m³", spellings: ["kg/m3"], si: 1 },
 			{ symbol: "g/cm³", spellings: ["g/cm3", "g/cc"], si: 1000 },
-			{ symbol: "lb/ft³", spellings: ["lb/ft3", "pcf"], si: POUND / CUBIC_FOOT },
+			{
+				symbol: "lb/ft³",
+				spellings: ["lb/ft3", "pcf"],
+				si: POUND / CUBIC_FOOT,
+			},
 		],
 		field: { unit: "lb/gal", decimals: 2 },
 		metric: { unit: "kg/m³", decimals: 0 },
@@ -142,7 +154,11 @@ export const DIMENSIONS = {
 	"bulk-density": {
 		canonical: "lb/ft³",
 		units: [
-			{ symbol: "lb/ft³", spellings: ["lb/ft3", "pcf"], si: POUND / CUBIC_FOOT },
+			{
+				symbol: "lb/ft³",
+				spellings: ["lb/ft3", "pcf"],
+				si: POUND / CUBIC_FOOT,
+			},
 			{ symbol: "kg/m³", spellings: ["kg/m3"], si: 1 },
 		],
 		field: { unit: "lb/ft³", decimals: 0 },
@@ -152,7 +168,11 @@ export const DIMENSIONS = {
 	"linear-weight": {
 		canonical: "lb/ft",
 		units: [
-			{ symbol: "lb/ft", spellings: ["lbm/ft", "ppf", "#/ft"], si: POUND / FOOT },
+			{
+				symbol: "lb/ft",
+				spellings: ["lbm/ft", "ppf", "#/ft"],
+				si: POUND / FOOT,
+			},
 			{ symbol: "kg/m", si: 1 },
 		],
 		field: { unit: "lb/ft", decimals: 2 },
@@ -163,7 +183,11 @@ export const DIMENSIONS = {
 		canonical: "lbf",
 		units: [
 			{ symbol: "lbf", spellings: ["lb", "lbs"], si: POUND_FORCE },
-			{ symbol: "klbf", spellings: ["klb", "kip", "kips"], si: 1000 * POUND_FORCE },
+			{
+				symbol: "klbf",
+				spellings: ["klb", "kip", "kips"],
+				si: 1000 * POUND_FORCE,
+			},
 			{ symbol: "kN", si: 1e3 },
 			{ symbol: "daN", si: 10 },
 		],
@@ -213,10 +237,25 @@ export const DIMENSIONS = {
 		metric: { unit: "L/m", decimals: 3 },
 		example: "0.0558 bbl/ft",
 	},
+	/** Absolute volume of a solid or of a liquid additive. */
+	"specific-volume": {
+		canonical: "gal/lb",
+		units: [
+			{ symbol: "gal/lb", si: GALLON / POUND },
+			{ symbol: "L/kg", si: 1e-3 },
+		],
+		field: { unit: "gal/lb", decimals: 4 },
+		metric: { unit: "L/kg", decimals: 4 },
+		example: "0.0453 gal/lb",
+	},
 	"slurry-yield": {
 		canonical: "ft³/sk",
 		units: [
-			{ symbol: "ft³/sk", spellings: ["ft3/sk", "cuft/sk", "cu ft/sk", "ft3/sack"], si: CUBIC_FOOT / (94 * POUND) },
+			{
+				symbol: "ft³/sk",
+				spellings: ["ft3/sk", "cuft/sk", "cu ft/sk", "ft3/sack"],
+				si: CUBIC_FOOT / (94 * POUND),
+			},
 			{ symbol: "L/kg", spellings: ["m3/t", "m³/t"], si: 1e-3 },
 		],
 		field: { unit: "ft³/sk", decimals: 2 },
@@ -260,7 +299,12 @@ export const DIMENSIONS = {
 	temperature: {
 		canonical: "°F",
 		units: [
-			{ symbol: "°F", spellings: ["degF", "deg F", "F"], si: 5 / 9, zero: 459.67 * (5 / 9) },
+			{
+				symbol: "°F",
+				spellings: ["degF", "deg F", "F"],
+				si: 5 / 9,
+				zero: 459.67 * (5 / 9),
+			},
 			{ symbol: "°C", spellings: ["degC", "deg C", "C"], si: 1, zero: 273.15 },
 		],
 		field: { unit: "°F", decimals: 0 },
@@ -271,7 +315,11 @@ export const DIMENSIONS = {
 	"temperature-gradient": {
 		canonical: "°F/100 ft",
 		units: [
-			{ symbol: "°F/100 ft", spellings: ["degF/100 ft", "degF/100ft"], si: 5 / 9 / (100 * FOOT) },
+			{
+				symbol: "°F/100 ft",
+				spellings: ["degF/100 ft", "degF/100ft"],
+				si: 5 / 9 / (100 * FOOT),
+			},
 			{ symbol: "°C/100 m", spellings: ["degC/100 m", "degC/100m"], si: 0.01 },
 			{ symbol: "°C/km", spellings: ["degC/km"], si: 0.001 },
 		],
@@ -281,7 +329,13 @@ export const DIMENSIONS = {
 	},
 	angle: {
 		canonical: "°",
-		units: [{ symbol: "°", spellings: ["deg", "degree", "degrees"], si: Math.PI / 180 }],
+		units: [
+			{
+				symbol: "°",
+				spellings: ["deg", "degree", "degrees"],
+				si: Math.PI / 180,
+			},
+		],
 		field: { unit: "°", decimals: 2 },
 		metric: { unit: "°", decimals: 2 },
 		example: "158 deg",
@@ -290,8 +344,16 @@ export const DIMENSIONS = {
 	dogleg: {
 		canonical: "°/100 ft",
 		units: [
-			{ symbol: "°/100 ft", spellings: ["deg/100 ft", "deg/100ft"], si: Math.PI / 180 / (100 * FOOT) },
-			{ symbol: "°/30 m", spellings: ["deg/30 m", "deg/30m"], si: Math.PI / 180 / 30 },
+			{
+				symbol: "°/100 ft",
+				spellings: ["deg/100 ft", "deg/100ft"],
+				si: Math.PI / 180 / (100 * FOOT),
+			},
+			{
+				symbol: "°/30 m",
+				spellings: ["deg/30 m", "deg/30m"],
+				si: Math.PI / 180 / 30,
+			},
 		],
 		field: { unit: "°/100 ft", decimals: 2 },
 		metric: { unit: "°/30 m", decimals: 2 },
@@ -320,7 +382,11 @@ export const DIMENSIONS = {
 	"proppant-concentration": {
 		canonical: "lb/gal",
 		units: [
-			{ symbol: "lb/gal", spellings: ["ppa", "ppg", "#/gal"], si: POUND / GALLON },
+			{
+				symbol: "lb/gal",
+				spellings: ["ppa", "ppg", "#/gal"],
+				si: POUND / GALLON,
+			},
 			{ symbol: "kg/m³", spellings: ["kg/m3"], si: 1 },
 		],
 		field: { unit: "lb/gal", decimals: 2 },
@@ -333,7 +399,11 @@ export const DIMENSIONS = {
 			{ symbol: "lb", spellings: ["lbs", "lbm", "pounds"], si: POUND },
 			{ symbol: "kg", si: 1 },
 			{ symbol: "t", spellings: ["tonne", "tonnes"], si: 1000 },
-			{ symbol: "short ton", spellings: ["ton", "tons", "short tons"], si: 2000 * POUND },
+			{
+				symbol: "short ton",
+				spellings: ["ton", "tons", "short tons"],
+				si: 2000 * POUND,
+			},
 		],
 		field: { unit: "lb", decimals: 0 },
 		metric: { unit: "t", decimals: 1 },
@@ -341,9 +411,7 @@ export const DIMENSIONS = {
 	},
 	"plastic-viscosity": {
 		canonical: "cP",
-		units: [
-			{ symbol: "cP", spellings: ["mPa.s", "mPa·s"], si: 1e-3 },
-		],
+		units: [{ symbol: "cP", spellings: ["mPa.s", "mPa·s"], si: 1e-3 }],
 		field: { unit: "cP", decimals: 1 },
 		metric: { unit: "cP", decimals: 1 },
 		example: "14 cP",
@@ -351,7 +419,11 @@ export const DIMENSIONS = {
 	"yield-point": {
 		canonical: "lbf/100 ft²",
 		units: [
-			{ symbol: "lbf/100 ft²", spellings: ["lbf/100ft2", "lbf/100 ft2", "lb/100ft2", "lb/100 ft2"], si: POUND_FORCE / (100 * FOOT ** 2) },
+			{
+				symbol: "lbf/100 ft²",
+				spellings: ["lbf/100ft2", "lbf/100 ft2", "lb/100ft2", "lb/100 ft2"],
+				si: POUND_FORCE / (100 * FOOT ** 2),
+			},
 			{ symbol: "Pa", si: 1 },
 		],
 		field: { unit: "lbf/100 ft²", decimals: 1 },
@@ -361,7 +433,11 @@ export const DIMENSIONS = {
 	leakoff: {
 		canonical: "ft/min^0.5",
 		units: [
-			{ symbol: "ft/min^0.5", spellings: ["ft/sqrt(min)", "ft/√min"], si: FOOT / Math.sqrt(60) },
+			{
+				symbol: "ft/min^0.5",
+				spellings: ["ft/sqrt(min)", "ft/√min"],
+				si: FOOT / Math.sqrt(60),
+			},
 			{ symbol: "m/s^0.5", si: 1 },
 		],
 		field: { unit: "ft/min^0.5", decimals: 5 },
@@ -397,6 +473,40 @@ export const DIMENSIONS = {
 		metric: { unit: "ppm", decimals: 0 },
 		example: "100 ppm",
 	},
+	/** Volume of gas at the rule's own base conditions. */
+	"gas-volume": {
+		canonical: "scf",
+		units: [{ symbol: "scf", si: CUBIC_FOOT }],
+		field: { unit: "scf", decimals: 0 },
+		metric: { unit: "scf", decimals: 0 },
+		example: "1117 scf",
+	},
+	"gas-rate": {
+		canonical: "scf/d",
+		units: [
+			{ symbol: "scf/d", spellings: ["scfd"], si: CUBIC_FOOT / 86_400 },
+			{ symbol: "scf/hr", spellings: ["scf/h", "scfh"], si: CUBIC_FOOT / 3600 },
+			{
+				symbol: "MMscf/d",
+				spellings: ["MMscfd"],
+				si: (1e6 * CUBIC_FOOT) / 86_400,
+			},
+		],
+		field: { unit: "scf/d", decimals: 0 },
+		metric: { unit: "scf/d", decimals: 0 },
+		example: "10000000 scf/d",
+	},
+	/** Mass of airborne dust in a volume of air. */
+	"dust-concentration": {
+		canonical: "µg/m³",
+		units: [
+			{ symbol: "µg/m³", spellings: ["ug/m3", "µg/m3"], si: 1e-9 },
+			{ symbol: "mg/m³", spellings: ["mg/m3"], si: 1e-6 },
+		],
+		field: { unit: "µg/m³", decimals: 0 },
+		metric: { unit: "µg/m³", decimals: 0 },
+		example: "50 ug/m3",
+	},
 	/** Share of the lower explosive limit. */
 	"explosive-limit": {
 		canonical: "% LEL",
@@ -421,6 +531,7 @@ export const DIMENSIONS = {
 		canonical: "ft/s",
 		units: [
 			{ symbol: "ft/s", si: FOOT },
+			{ symbol: "ft/min", si: FOOT / 60 },
 			{ symbol: "m/s", si: 1 },
 		],
 		field: { unit: "ft/s", decimals: 1 },
@@ -454,9 +565,21 @@ export const DIMENSIONS = {
 		metric: { unit: "kW", decimals: 0 },
 		example: "18000 hhp",
 	},
-	ratio: { canonical: "1", units: [{ symbol: "1", si: 1 }], field: { unit: "", decimals: 2 }, metric: { unit: "", decimals: 2 }, example: "1.125", signed: true },
-	count: { canonical: "1", units: [{ symbol: "1", si: 1 }], field: { unit: "", decimals: 0 }, metric: { unit: "", decimals: 0 }, example: "39" },
+	ratio: {
+		canonical: "1",
+		units: [{ symbol: "1", si: 1 }],
+		field: { unit: "", decimals: 2 },
+		metric: { unit: "", decimals: 2 },
+		example: "1.125",
+		signed: true,
+	},
+	count: {
+		canonical: "1",
+		units: [{ symbol: "1", si: 1 }],
+		field: { unit: "", decimals: 0 },
+		metric: { unit: "", decimals: 0 },
+		example: "39",
+	},
 } as const satisfies Record<string, DimensionDefinition>;
 
 export type Dimension = keyof typeof DIMENSIONS;
-
