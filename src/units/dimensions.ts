@@ -21,7 +21,7 @@ export interface Unit {
 	readonly si: number;
 	/** SI value of the unit's zero, for scales such as °F. */
 	readonly zero?: number;
-	/** True where another case means another unit (mD and MD). */
+	/** True where the symbol in another letter case means something else (MPa and mPa, m and M); spellings stay free. */
 	readonly caseMatters?: boolean;
 }
 
@@ -40,7 +40,12 @@ export interface DimensionDefinition {
 
 const feet: readonly Unit[] = [
 	{ symbol: "ft", spellings: ["feet", "foot", "'"], si: FOOT },
-	{ symbol: "m", spellings: ["metre", "metres", "meter", "meters"], si: 1 },
+	{
+		symbol: "m",
+		spellings: ["metre", "metres", "meter", "meters"],
+		si: 1,
+		caseMatters: true,
+	},
 ];
 const depth = {
 	canonical: "ft",
@@ -411,7 +416,10 @@ export const DIMENSIONS = {
 	},
 	"plastic-viscosity": {
 		canonical: "cP",
-		units: [{ symbol: "cP", spellings: ["mPa.s", "mPa·s"], si: 1e-3 }],
+		units: [
+			{ symbol: "cP", si: 1e-3 },
+			{ symbol: "mPa·s", si: 1e-3, caseMatters: true },
+		],
 		field: { unit: "cP", decimals: 1 },
 		metric: { unit: "cP", decimals: 1 },
 		example: "14 cP",

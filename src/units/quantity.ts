@@ -3,10 +3,13 @@ import type { Dimension } from "./dimensions.ts";
 declare const dimension: unique symbol;
 
 /** A number in its dimension's canonical unit (see `DIMENSIONS`). Nominal: feet do not pass for inches. */
-export type Quantity<D extends Dimension = Dimension> = number & { readonly [dimension]: D };
+export type Quantity<D extends Dimension = Dimension> = number & {
+	readonly [dimension]: D;
+};
 
 /** Marks a bare number as a quantity of a dimension; the caller vouches that it is in the canonical unit. */
-export const quantity = <D extends Dimension>(_dimension: D, value: number): Quantity<D> => value as Quantity<D>;
+export const quantity = <D extends Dimension>(_dimension: D, value: number): Quantity<D> =>
+	value as Quantity<D>;
 
 /** Length along the hole from the depth datum [ft]. */
 export type MeasuredDepth = Quantity<"measured-depth">;
