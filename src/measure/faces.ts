@@ -17,9 +17,7 @@ export const FAMILY = "Source Sans 3";
 
 const require = createRequire(import.meta.url);
 const file = (cut: string): string =>
-	require.resolve(
-		`@expo-google-fonts/source-sans-3/${cut}/SourceSans3_${cut}.ttf`,
-	);
+	require.resolve(`@expo-google-fonts/source-sans-3/${cut}/SourceSans3_${cut}.ttf`);
 
 /** Upright regular, semibold and bold; italic regular and semibold, which stands in for bold italic. */
 export const FACES: readonly Face[] = [
@@ -44,11 +42,9 @@ export const FACES: readonly Face[] = [
 export const faceFor = (weight: Weight = "regular", italic = false): Face => {
 	const cut = italic && weight === "bold" ? "semibold" : weight;
 	const face = FACES.find((f) => f.weight === cut && f.italic === italic);
-	if (face === undefined)
-		throw new Error(`No face for ${weight}${italic ? " italic" : ""}`);
+	if (face === undefined) throw new Error(`No face for ${weight}${italic ? " italic" : ""}`);
 	return face;
 };
 
 /** The whole font file of a face. */
-export const fontBytes = (face: Face): Uint8Array =>
-	new Uint8Array(readFileSync(face.path));
+export const fontBytes = (face: Face): Uint8Array => new Uint8Array(readFileSync(face.path));

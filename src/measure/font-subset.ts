@@ -5,9 +5,7 @@ import { readTables, writeTables } from "./sfnt.ts";
 type Words = readonly (readonly ["u16" | "i16" | "u32", number])[];
 
 const pack = (words: Words): Uint8Array => {
-	const out = new Uint8Array(
-		words.reduce((sum, [kind]) => sum + (kind === "u32" ? 4 : 2), 0),
-	);
+	const out = new Uint8Array(words.reduce((sum, [kind]) => sum + (kind === "u32" ? 4 : 2), 0));
 	const data = new DataView(out.buffer);
 	let at = 0;
 	for (const [kind, value] of words) {
@@ -85,16 +83,8 @@ const names = (family: string): Uint8Array => {
 		offset += text.length * 2;
 		return record;
 	});
-	const text = entries.flatMap((entry) =>
-		[...entry.text].map((c) => ["u16", c.charCodeAt(0)] as const),
-	);
-	return pack([
-		["u16", 0],
-		["u16", entries.length],
-		["u16", 6 + 12 * entries.length],
-		...records,
-		...text,
-	]);
+	const text = entries.flatMap((entry) => [...entry.text].map((c) => ["u16", c.charCodeAt(0)] as const));
+	return pack([["u16", 0], ["u16", entries.length], ["u16", 6 + 12 * entries.length], ...records, ...text]);
 };
 
 /** `post` table of version 3: no glyph names. */
@@ -123,9 +113,7 @@ export const fontSubset = (face: Face, texts: Iterable<string>): Uint8Array => {
 		return glyph;
 	};
 	for (const text of new Set(texts)) {
-		const points = [...text]
-			.map((character) => character.codePointAt(0) ?? 0)
-			.filter((p) => p >= 0x20);
+		const points = [...text].map((character) => character.codePointAt(0) ?? 0).filter((p) => p >= 0x20);
 		for (const [i, point] of points.entries()) {
 			const left = place(point);
 			const next = points[i + 1];
@@ -133,17 +121,11 @@ export const fontSubset = (face: Face, texts: Iterable<string>): Uint8Array => {
 			const key = left * 0x10000 + place(next);
 			if (pairs.has(key)) continue;
 			const run = font.layout(String.fromCodePoint(point, next));
-			const apart =
-				font.glyphForCodePoint(point).advanceWidth +
-				font.glyphForCodePoint(next).advanceWidth;
-			pairs.set(
-				key,
-				run.glyphs.length === 2 ? Math.round(run.advanceWidth - apart) : 0,
-			);
+			const apart = font.glyphForCodePoint(point).advanceWidth + font.glyphForCodePoint(next).advanceWidth;
+			pairs.set(key, Math.round(run.advanceWidth - apart));
 		}
 	}
-	for (const [key, adjustment] of pairs)
-		if (adjustment === 0) pairs.delete(key);
+	for (const [key, adjustment] of pairs) if (adjustment === 0) pairs.delete(key);
 	const whole = readTables(fontBytes(face));
 	const tables = new Map(readTables(subset.encode()));
 	tables.set("cmap", characterMap(glyphOf));

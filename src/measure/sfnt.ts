@@ -7,8 +7,7 @@ export type FontTables = ReadonlyMap<string, Uint8Array>;
 
 const HEADER = 12;
 const RECORD = 16;
-const view = (bytes: Uint8Array): DataView =>
-	new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+const view = (bytes: Uint8Array): DataView => new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
 const padded = (length: number): number => (length + 3) & ~3;
 
 export const readTables = (font: Uint8Array): FontTables => {
@@ -29,8 +28,7 @@ const checksum = (bytes: Uint8Array): number => {
 	whole.set(bytes);
 	const data = view(whole);
 	let sum = 0;
-	for (let at = 0; at < whole.length; at += 4)
-		sum = (sum + data.getUint32(at)) >>> 0;
+	for (let at = 0; at < whole.length; at += 4) sum = (sum + data.getUint32(at)) >>> 0;
 	return sum;
 };
 

@@ -47,21 +47,12 @@ export const fontMetrics = (style: TextStyle): FontMetrics => {
 };
 
 /** Characters of a text that the family has no glyph for, each once, in order of appearance. */
-export const missingGlyphs = (
-	text: string,
-	weight?: Weight,
-	italic?: boolean,
-): readonly string[] => {
+export const missingGlyphs = (text: string, weight?: Weight, italic?: boolean): readonly string[] => {
 	const font = openFace(faceFor(weight, italic));
 	return [...new Set(text)].filter(
-		(character) =>
-			character !== "\n" &&
-			!font.hasGlyphForCodePoint(character.codePointAt(0) ?? 0),
+		(character) => character !== "\n" && !font.hasGlyphForCodePoint(character.codePointAt(0) ?? 0),
 	);
 };
 
-export const hasGlyphs = (
-	text: string,
-	weight?: Weight,
-	italic?: boolean,
-): boolean => missingGlyphs(text, weight, italic).length === 0;
+export const hasGlyphs = (text: string, weight?: Weight, italic?: boolean): boolean =>
+	missingGlyphs(text, weight, italic).length === 0;

@@ -6,12 +6,7 @@ import { describe, expect, it } from "vitest";
 import { FACES, faceFor, fontBytes } from "../../src/measure/faces.ts";
 import { fontSubset } from "../../src/measure/font-subset.ts";
 import { readTables, writeTables } from "../../src/measure/sfnt.ts";
-import {
-	fontMetrics,
-	hasGlyphs,
-	missingGlyphs,
-	textWidth,
-} from "../../src/measure/text-width.ts";
+import { fontMetrics, hasGlyphs, missingGlyphs, textWidth } from "../../src/measure/text-width.ts";
 
 const reopen = (bytes: Uint8Array) => {
 	const directory = mkdtempSync(join(tmpdir(), "face-"));
@@ -27,8 +22,7 @@ const reopen = (bytes: Uint8Array) => {
 describe("the family", () => {
 	it("prints every sign a paper needs, in every face", () => {
 		const signs = "9⅝ ½¼¾⅛⅜⅞⅓⅔ 90° ±≥≤×µ–—→•“”’ áéíóúüñ¿¡ ³² ≈ ✓";
-		for (const face of FACES)
-			expect(missingGlyphs(signs, face.weight, face.italic)).toEqual([]);
+		for (const face of FACES) expect(missingGlyphs(signs, face.weight, face.italic)).toEqual([]);
 		expect(missingGlyphs("a☒b☒")).toEqual(["☒"]);
 		expect(hasGlyphs("\u2008")).toBe(false);
 	});
@@ -38,9 +32,7 @@ describe("the family", () => {
 			const style = { size: 10, weight: face.weight, italic: face.italic };
 			const widths = [..."0123456789\u2007"].map((d) => textWidth(d, style));
 			// The italic's zero is drawn 1/1000 em narrower than its other figures.
-			expect(Math.max(...widths) - Math.min(...widths)).toBeLessThanOrEqual(
-				0.0101,
-			);
+			expect(Math.max(...widths) - Math.min(...widths)).toBeLessThanOrEqual(0.0101);
 		}
 	});
 
@@ -53,10 +45,7 @@ describe("textWidth", () => {
 	// 497/1000 em is the figure width that the font file itself states in its hmtx table.
 	it("is the sum of advances, in proportion to size", () => {
 		expect(textWidth("0000", { size: 10 })).toBeCloseTo(4 * 4.97, 10);
-		expect(textWidth("0000", { size: 20 })).toBeCloseTo(
-			2 * textWidth("0000", { size: 10 }),
-			10,
-		);
+		expect(textWidth("0000", { size: 20 })).toBeCloseTo(2 * textWidth("0000", { size: 10 }), 10);
 	});
 	it("kerns", () => {
 		expect(textWidth("To", { size: 10 })).toBeLessThan(
@@ -65,10 +54,7 @@ describe("textWidth", () => {
 	});
 	it("knows heights", () => {
 		const metrics = fontMetrics({ size: 10 });
-		expect(metrics.lineHeight).toBeCloseTo(
-			metrics.ascent + metrics.descent,
-			10,
-		);
+		expect(metrics.lineHeight).toBeCloseTo(metrics.ascent + metrics.descent, 10);
 		expect(metrics.capHeight).toBeGreaterThan(metrics.xHeight);
 	});
 });
@@ -95,17 +81,16 @@ describe("fontSubset", () => {
 				"post",
 			]),
 		);
-		expect(
-			[...text].every((c) => font.hasGlyphForCodePoint(c.codePointAt(0) ?? 0)),
-		).toBe(true);
+		expect([...text].every((c) => font.hasGlyphForCodePoint(c.codePointAt(0) ?? 0))).toBe(true);
 		expect(font.hasGlyphForCodePoint("Q".charCodeAt(0))).toBe(false);
 	});
 
 	it("is as wide as the whole font", () => {
 		for (const line of [text, "To", "AVA", "1,185 ft"]) {
-			expect(
-				(font.layout(line).advanceWidth / font.unitsPerEm) * 10,
-			).toBeCloseTo(textWidth(line, { size: 10 }), 1);
+			expect((font.layout(line).advanceWidth / font.unitsPerEm) * 10).toBeCloseTo(
+				textWidth(line, { size: 10 }),
+				1,
+			);
 		}
 	});
 
@@ -114,8 +99,7 @@ describe("fontSubset", () => {
 		const sum = (data: Uint8Array): number => {
 			const view = new DataView(data.buffer, data.byteOffset, data.byteLength);
 			let total = 0;
-			for (let at = 0; at + 4 <= data.length; at += 4)
-				total = (total + view.getUint32(at)) >>> 0;
+			for (let at = 0; at + 4 <= data.length; at += 4) total = (total + view.getUint32(at)) >>> 0;
 			return total;
 		};
 		expect(sum(bytes)).toBe(0xb1b0afba);
