@@ -21,7 +21,7 @@ type NumberOf<K extends InputKind> = K extends Dimension
 		? readonly Quantity<D>[]
 		: KnownTable;
 
-type Inputs = Readonly<Record<string, InputKind>>;
+export type Inputs = Readonly<Record<string, InputKind>>;
 type GivenInputs<I extends Inputs> = { readonly [N in keyof I]: GivenOf<I[N]> };
 type NumberInputs<I extends Inputs> = {
 	readonly [N in keyof I]: NumberOf<I[N]>;
@@ -32,7 +32,8 @@ export type Computed =
 	| number
 	| { readonly value: number; readonly branch: string };
 
-export interface FormulaDefinition<I extends Inputs, D extends Dimension> {
+/** What every declaration says of itself, whatever it gives. */
+export interface Declaration<I extends Inputs = Inputs> {
 	/** Permanent id, `topic/name`. */
 	readonly id: string;
 	/** The field's name for the quantity, as a paper prints it. */
@@ -42,11 +43,14 @@ export interface FormulaDefinition<I extends Inputs, D extends Dimension> {
 	readonly source: SourceRef;
 	/** Symbol → what it is; the symbols of `expression`. */
 	readonly inputs: I;
-	readonly gives: D;
 	/** Where the formula holds, in words; checked by `compute`, which returns NaN outside it. */
 	readonly validity?: string;
-	// Methods, so that formulas of any inputs fit one list (`readonly Formula[]`): the register and the published checks need it.
-	compute(inputs: NumberInputs<I>): Computed;
+}
+
+export interface FormulaDefinition<I extends Inputs, D extends Dimension>
+	extends Declaration<I> {
+	readonly gives: D;
+	readonly compute: (inputs: NumberInputs<I>) => Computed;
 }
 
 export interface Formula<
@@ -54,7 +58,33 @@ export interface Formula<
 	D extends Dimension = Dimension,
 > extends FormulaDefinition<I, D> {
 	/** Works the formula on values that know their origin. */
-	of(inputs: GivenInputs<I>): Known<D>;
+	readonly of: (inputs: GivenInputs<I>) => Known<D>;
+}
+
+type Columns = Readonly<Record<string, Dimension>>;
+type Row<C extends Columns> = { readonly [N in keyof C]: number };
+
+export interface TableFormulaDefinition<I extends Inputs, C extends Columns>
+	extends Declaration<I> {
+	readonly gives: C;
+	readonly compute: (inputs: NumberInputs<I>) => readonly Row<C>[];
+}
+
+/** A method whose result is a table: a path's stations, a load over depth. */
+export interface TableFormula<
+	I extends Inputs = Inputs,
+	C extends Columns = Columns,
+> extends TableFormulaDefinition<I, C> {
+	readonly of: (inputs: GivenInputs<I>) => KnownTable<keyof C & string>;
+}
+
+/** Any formula, as the register keeps it: what it says of itself, and arithmetic on inputs checked elsewhere. */
+export interface AnyFormula extends Declaration {
+	readonly gives: Dimension | Columns;
+	readonly compute: (
+		inputs: never,
+	) => Computed | readonly Readonly<Record<string, number>>[];
+	readonly of: (inputs: never) => Known | KnownTable;
 }
 
 const numberOf = (given: Given): unknown =>
@@ -63,6 +93,26 @@ const numberOf = (given: Given): unknown =>
 		: "rows" in given
 			? given
 			: (given as Known).value;
+
+const numbersOf = <I extends Inputs>(inputs: GivenInputs<I>): NumberInputs<I> =>
+	Object.fromEntries(
+		Object.entries(inputs).map(([name, given]) => [
+			name,
+			numberOf(given as Given),
+		]),
+	) as NumberInputs<I>;
+
+const originOf = <I extends Inputs>(
+	definition: Declaration<I>,
+	inputs: GivenInputs<I>,
+	branch?: string,
+) => ({
+	kind: "worked" as const,
+	formula: definition.id,
+	source: definition.source,
+	inputs: inputs as Readonly<Record<string, Given>>,
+	...(branch === undefined ? {} : { branch }),
+});
 
 /**
  * Declares a published formula once: its words, its source, and its arithmetic. `compute` is the bare arithmetic (what
@@ -75,24 +125,29 @@ export const formula = <const I extends Inputs, D extends Dimension>(
 ): Formula<I, D> => ({
 	...definition,
 	of: (inputs) => {
-		const numbers = Object.fromEntries(
-			Object.entries(inputs).map(([name, given]) => [
-				name,
-				numberOf(given as Given),
-			]),
-		);
-		const computed = definition.compute(numbers as NumberInputs<I>);
-		const value = typeof computed === "number" ? computed : computed.value;
+		const computed = definition.compute(numbersOf(inputs));
+		const [value, branch] =
+			typeof computed === "number"
+				? [computed, undefined]
+				: [computed.value, computed.branch];
 		return {
 			dimension: definition.gives,
 			value: value as Quantity<D>,
-			from: {
-				kind: "worked",
-				formula: definition.id,
-				source: definition.source,
-				inputs: inputs as Readonly<Record<string, Given>>,
-				...(typeof computed === "number" ? {} : { branch: computed.branch }),
-			},
+			from: originOf(definition, inputs, branch),
 		};
 	},
+});
+
+/** Declares a method whose result is a table. No rows means that the inputs lie outside its validity. */
+export const tableFormula = <const I extends Inputs, const C extends Columns>(
+	definition: TableFormulaDefinition<I, C>,
+): TableFormula<I, C> => ({
+	...definition,
+	of: (inputs) => ({
+		columns: definition.gives as Readonly<Record<keyof C & string, Dimension>>,
+		rows: definition.compute(numbersOf(inputs)) as readonly Readonly<
+			Record<keyof C & string, number>
+		>[],
+		from: originOf(definition, inputs),
+	}),
 });

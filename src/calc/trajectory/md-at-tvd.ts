@@ -1,0 +1,79 @@
+import { formula } from "../../cite/formula.ts";
+import type { Known, KnownTable } from "../../cite/known.ts";
+import { cite } from "../../cite/source.ts";
+import { arcPoint } from "./arc.ts";
+import { type PathStation, pathStationsOf } from "./path.ts";
+
+/**
+ * Every measured depth at which the path stands at a vertical depth, from the top. A hole that climbs past horizontal
+ * passes a depth more than once, so there may be several; a hole that does not reach it has none.
+ *
+ * @param tvd  [ft]; past the last station the hole is not followed
+ * @source     sawaryn-thorogood-2005 for the arc; the depth on it by bisection
+ */
+export const crossingsOf = (path: readonly PathStation[], tvd: number): readonly number[] => {
+	const crossings: number[] = [];
+	for (let i = 0; i + 1 < path.length; i += 1) {
+		const [upper, lower] = [path[i], path[i + 1]];
+		if (upper === undefined || lower === undefined) continue;
+		for (const md of crossingsBetween(upper, lower, tvd))
+			if (md - (crossings.at(-1) ?? Number.NEGATIVE_INFINITY) > 1e-6) crossings.push(md);
+	}
+	return crossings;
+};
+
+const crossingsBetween = (upper: PathStation, lower: PathStation, tvd: number): readonly number[] => {
+	const length = lower.md - upper.md;
+	const depthAt = (s: number): number => upper.tvd + arcPoint(upper, lower, s).step[2];
+	const slopeAt = (s: number): number => arcPoint(upper, lower, s).vertical;
+	// The arc is a circle's, below a half turn: its depth has one greatest or least value at most.
+	const turns = slopeAt(0) * slopeAt(length) < 0;
+	const turn = turns ? bisect(0, length, slopeAt) : length;
+	const pieces: readonly (readonly [number, number])[] = turns
+		? [
+				[0, turn],
+				[turn, length],
+			]
+		: [[0, length]];
+	return pieces.flatMap(([from, to]) => {
+		const [start, end] = [depthAt(from) - tvd, depthAt(to) - tvd];
+		if (Math.abs(start) < 1e-9) return [upper.md + from];
+		if (Math.abs(end) < 1e-9) return [upper.md + to];
+		return start * end > 0 ? [] : [upper.md + bisect(from, to, (s) => depthAt(s) - tvd)];
+	});
+};
+
+/** Root of a monotonic function between two ends of opposite sign, to the last digits of the number. */
+const bisect = (from: number, to: number, of: (x: number) => number): number => {
+	let [low, high] = [from, to];
+	const rising = of(low) < 0;
+	for (let i = 0; i < 80; i += 1) {
+		const middle = (low + high) / 2;
+		if (of(middle) < 0 === rising) low = middle;
+		else high = middle;
+	}
+	return (low + high) / 2;
+};
+
+export const mdAtTvdFormula = formula({
+	id: "trajectory/md-at-tvd",
+	name: "Measured depth at a true vertical depth",
+	expression: "the least MD for which TVD(MD) is the depth asked for",
+	source: cite("sawaryn-thorogood-2005", "interpolation on the minimum-curvature arc, inverted"),
+	inputs: { path: { table: "path" }, TVD: "true-vertical-depth" },
+	gives: "measured-depth",
+	validity: "the path reaches the depth",
+	compute: ({ path, TVD }) => crossingsOf(pathStationsOf(path), TVD)[0] ?? Number.NaN,
+});
+
+export interface MdAtTvd {
+	/** The shallowest along the hole; absent where the hole does not reach the depth. */
+	readonly md?: Known<"measured-depth">;
+	/** How often the hole passes the depth; above 1 the measured depth is not unique. */
+	readonly crossings: number;
+}
+
+export const mdAtTvd = (path: KnownTable, tvd: Known<"true-vertical-depth">): MdAtTvd => {
+	const crossings = crossingsOf(pathStationsOf(path), tvd.value).length;
+	return crossings === 0 ? { crossings } : { md: mdAtTvdFormula.of({ path, TVD: tvd }), crossings };
+};
