@@ -1,5 +1,8 @@
 import type { Dimension } from "../units/dimensions.ts";
+import type { QuantityStyle } from "../units/format.ts";
 import type { Verdict } from "./verdict.ts";
+
+export type { QuantityStyle };
 
 /** A number on its way to a reader: still a number, with what is needed to print it and to trace it. */
 export interface QuantityText {
@@ -10,24 +13,6 @@ export interface QuantityText {
 	/** Key of the result or definition line it is; papers agree by this key. */
 	readonly key?: string;
 	readonly style?: QuantityStyle;
-}
-
-/** How a number is printed; the paper's choice, never the calculation's. */
-export interface QuantityStyle {
-	/** Decimals in the unit printed; the dimension's own default where absent. */
-	readonly decimals?: number;
-	/** Round to so many significant figures instead, as `about 1,100 ft`. */
-	readonly significant?: number;
-	/** Print this unit whatever the paper's system (must be a unit of the dimension). */
-	readonly unit?: string;
-	/** Print no unit (the table's head carries it). */
-	readonly bare?: boolean;
-	/** `9⅝ in`: as a pipe size, with a fraction where it is one exactly. */
-	readonly pipeSize?: boolean;
-	/** Round pressures to the nearest 10 psi, as the trade prints ratings. */
-	readonly nearest?: number;
-	/** Print + on positive values of signed dimensions. */
-	readonly sign?: boolean;
 }
 
 export type Inline =

@@ -1,2 +1,120 @@
+import { fromCanonical } from "./convert.ts";
+import type { Dimension } from "./dimensions.ts";
+import { decimalsForSignificant, nearestMultiple, roundedDigits } from "./round-decimal.ts";
+import { definitionOf, isUnitless, unitOf, writtenAs } from "./units-of.ts";
+
 /** Units a paper is printed in. The calculation never changes with it. */
 export type UnitSystem = "field" | "metric";
+
+/** How a number is printed; the paper's choice, never the calculation's. */
+export interface QuantityStyle {
+	/**
+	 * Decimals in the dimension's field unit, or in `unit` where that is named; the dimension's own default where absent.
+	 * A metric paper moves them with its own default, so that `psi` without decimals becomes `MPa` with two.
+	 */
+	readonly decimals?: number;
+	/** Round to so many significant figures instead, as `about 1,100 ft`. */
+	readonly significant?: number;
+	/** Print this unit whatever the paper's system (must be a unit of the dimension). */
+	readonly unit?: string;
+	/** Print no unit (the table's head carries it). */
+	readonly bare?: boolean;
+	/** `9⅝ in`: as a pipe size, with a fraction where it is one exactly. */
+	readonly pipeSize?: boolean;
+	/** Round to a multiple first, in the canonical unit: 10 for pressures, as the trade prints ratings. */
+	readonly nearest?: number;
+	/** Print + on positive values of signed dimensions. */
+	readonly sign?: boolean;
+}
+
+/** A number with what is needed to print it. */
+export interface Printable {
+	readonly dimension: Dimension;
+	/** In the dimension's canonical unit. */
+	readonly value: number;
+	readonly style?: QuantityStyle;
+}
+
+export interface PrintedQuantity {
+	/** Digits with thousands separators, and U+2212 for minus. */
+	readonly number: string;
+	/** Empty for counts, ratios and bare numbers. Spaces inside it do not break. */
+	readonly unit: string;
+}
+
+const NO_BREAK_SPACE = "\u00a0";
+const MINUS = "\u2212";
+
+/** Sixteenths that have a glyph of their own; the others are written out. */
+const GLYPHS: readonly string[] = ["", "", "⅛", "", "¼", "", "⅜", "", "½", "", "⅝", "", "¾", "", "⅞", ""];
+
+const unitFor = ({ dimension, style }: Printable, system: UnitSystem): string =>
+	style?.unit ?? (definitionOf(dimension)[system].unit || "1");
+
+const decimalsFor = ({ dimension, style = {} }: Printable, system: UnitSystem, symbol: string): number => {
+	if (style.unit !== undefined && style.decimals !== undefined) return style.decimals;
+	const { field, [system]: own } = definitionOf(dimension);
+	if (style.unit === undefined || symbol === own.unit) {
+		const wish = style.unit === undefined ? (style.decimals ?? field.decimals) : field.decimals;
+		return Math.max(0, wish + own.decimals - field.decimals);
+	}
+	const coarser = unitOf(dimension, symbol).si / unitOf(dimension, field.unit || "1").si;
+	return Math.max(0, field.decimals + Math.round(Math.log10(coarser)));
+};
+
+const grouped = (digits: string): string => {
+	const [whole = "", fraction] = digits.split(".");
+	const separated = whole.replace(/\B(?=(\d{3})+$)/g, ",");
+	return fraction === undefined ? separated : `${separated}.${fraction}`;
+};
+
+const asPipeSize = (magnitude: number): string | undefined => {
+	const sixteenths = magnitude * 16;
+	if (!Number.isInteger(sixteenths)) return undefined;
+	const whole = Math.floor(magnitude);
+	const part = sixteenths - whole * 16;
+	if (part === 0) return grouped(String(whole));
+	const glyph = GLYPHS[part] ?? "";
+	const lead = whole === 0 ? "" : grouped(String(whole));
+	if (glyph !== "") return lead + glyph;
+	return lead === "" ? `${part}/16` : `${lead}${NO_BREAK_SPACE}${part}/16`;
+};
+
+/**
+ * Number and unit as a paper prints them. The form is fixed (point for decimals, comma for thousands) whatever the
+ * machine's locale, and zero never carries a sign.
+ *
+ * Throws a RangeError for a number that is not finite: it must never reach a reader.
+ */
+export const formatQuantity = (item: Printable, system: UnitSystem): PrintedQuantity => {
+	const { dimension, style = {} } = item;
+	if (!Number.isFinite(item.value)) throw new RangeError(`${dimension}: ${item.value} cannot be printed`);
+	const bare = style.bare === true || isUnitless(dimension);
+	const symbol = unitFor(item, system);
+	const rounded = style.nearest === undefined ? item.value : nearestMultiple(item.value, style.nearest);
+	const value = fromCanonical(rounded, dimension, symbol);
+	const decimals =
+		style.significant === undefined
+			? decimalsFor(item, system, symbol)
+			: decimalsForSignificant(value, style.significant);
+	const digits =
+		(style.pipeSize === true && symbol === "in" ? asPipeSize(Math.abs(value)) : undefined) ??
+		grouped(roundedDigits(value, decimals));
+	const zero = !/[1-9⅛¼⅜½⅝¾⅞]/.test(digits);
+	const plus = style.sign === true && definitionOf(dimension).signed === true ? "+" : "";
+	const sign = zero ? "" : value < 0 ? MINUS : plus;
+	const unit = bare ? "" : writtenAs(unitOf(dimension, symbol)).replaceAll(" ", NO_BREAK_SPACE);
+	return { number: sign + digits, unit };
+};
+
+/** Number and unit joined: a no-break space between, none before the degree sign of an angle. */
+export const joinUnit = ({ number, unit }: PrintedQuantity): string =>
+	unit === "" ? number : /^°(?![CF])/.test(unit) ? number + unit : number + NO_BREAK_SPACE + unit;
+
+/** `10,000 psi`, as running text has it. */
+export const quantityString = (item: Printable, system: UnitSystem): string =>
+	joinUnit(formatQuantity(item, system));
+
+/** The unit that a table's head names for a column of such numbers. */
+export const printedUnit = (dimension: Dimension, system: UnitSystem, style: QuantityStyle = {}): string =>
+	formatQuantity({ dimension, value: 0, style: { ...style, bare: false } }, system).unit;
