@@ -13,6 +13,8 @@ export interface Results {
 	readonly cement: Readonly<Record<string, CementResults>>;
 	readonly stimulation?: StimulationResults;
 	readonly isolation: IsolationResults;
+	readonly logistics?: LogisticsResults;
+	readonly safety?: SafetyResults;
 	readonly undetermined: readonly Undetermined[];
 }
 
@@ -194,4 +196,20 @@ export interface IsolationResults {
 	readonly cement_at_protected_water?: readonly { readonly string: string; readonly evidence: "planned" | "calculated" | "logged" | "tested" | "returns seen" }[];
 	/** Neighbor's water wells: bottom of the well to the shallowest perforation. */
 	readonly neighbor_wells: readonly { readonly id: string; readonly name: string; readonly bottom?: Known<"true-vertical-depth">; readonly above_top_perforation?: Known<"offset"> }[];
+}
+
+/** Truck loads over the whole job; a load is one truck in and one truck out. */
+export interface LogisticsResults {
+	readonly water_loads?: Known<"count">;
+	readonly proppant_loads?: Known<"count">;
+	readonly cement_loads?: Known<"count">;
+	readonly pipe_loads?: Known<"count">;
+	readonly other_loads?: Known<"count">;
+	readonly total_loads?: Known<"count">;
+	/** Twice the loads. */
+	readonly one_way_trips?: Known<"count">;
+}
+
+export interface SafetyResults {
+	readonly noise_at_nearest_dwelling?: { readonly id: string; readonly name: string; readonly distance: Known<"distance">; readonly level: Known<"sound-level"> };
 }

@@ -1,0 +1,80 @@
+import type { Block, Section } from "../document/blocks.ts";
+import type { Imprint, PaperDocument } from "../document/document.ts";
+import type { PaperContext } from "./context.ts";
+import { narrative } from "./narrative/narrative.ts";
+import { PARTS } from "./parts/index.ts";
+import type { OrderSection } from "./words/page-order.ts";
+
+/**
+ * Sets one paper: its page order, filled with the language's words and with parts made from the findings. A section
+ * that comes out empty is left out, so that no heading stands over nothing.
+ *
+ * @throws Error for an order that names an unknown part or a template that names unknown data: faults of ours
+ */
+export const composePaper = (context: PaperContext): PaperDocument => {
+	const order = context.words.order(context.paper);
+	const data = narrative(context);
+	const filled = order.sections
+		.map((section) => ({ section, blocks: sectionBlocks(section, context, data) }))
+		.filter(({ blocks }) => blocks.some((block) => block.kind !== "page-break"));
+	const sections = filled.map(
+		({ section, blocks }, i): Section => ({
+			id: section.id,
+			title: section.title,
+			...(order.numbered ? { number: String(i + 1) } : {}),
+			...(section.newPage ? { newPage: true } : {}),
+			blocks,
+		}),
+	);
+	return {
+		paper: context.paper,
+		...(context.job === undefined ? {} : { part: partName(context.job) }),
+		language: context.words.language,
+		units: context.units,
+		setting: order.setting,
+		imprint: imprint(context, order.title, order.subtitle),
+		sections,
+	};
+};
+
+const sectionBlocks = (
+	section: OrderSection,
+	context: PaperContext,
+	data: Readonly<Record<string, unknown>>,
+): readonly Block[] =>
+	section.content.flatMap((item): readonly Block[] => {
+		if ("words" in item) return context.words.blocks(context.paper, item.words, data);
+		const part = PARTS[item.part];
+		if (part === undefined) throw new Error(`the page order of ${context.paper} names no known part: "${item.part}"`);
+		return part(context);
+	});
+
+const partName = (job: NonNullable<PaperContext["job"]>): string =>
+	job.string === undefined ? job.id : `${job.id}-${job.string}`;
+
+const imprint = (context: PaperContext, title: string, subtitle: string | undefined): Imprint => {
+	const { identity } = context.well;
+	const label = context.words.label;
+	const job = context.job === undefined ? undefined : label(`jobs.${context.job.id}`);
+	const revision = identity.revisions?.at(-1)?.id;
+	return {
+		operator: identity.operator,
+		well: identity.name,
+		...(identity.api_number === undefined ? {} : { apiNumber: identity.api_number }),
+		title: job === undefined ? title : `${title}: ${job}`,
+		...(subtitle === undefined ? {} : { subtitle }),
+		state: label(`states.${identity.state}`),
+		revision: revision ?? "–",
+		issued: identity.issued,
+		...(identity.valid_until === undefined ? {} : { validUntil: identity.valid_until }),
+		digest: context.digest,
+		caution: label("imprint.caution"),
+		subject: label(`imprint.subject.${context.paper}`),
+		words: {
+			page: label("imprint.page"),
+			of: label("imprint.of"),
+			revision: label("imprint.revision"),
+			contents: label("imprint.contents"),
+		},
+	};
+};

@@ -1,0 +1,18 @@
+import type { PaperContext } from "../context.ts";
+import { peopleWords } from "./people.ts";
+import { roadWords } from "./road.ts";
+import { treatmentWords } from "./treatment.ts";
+import { waterWords } from "./water.ts";
+import { wellWords } from "./well.ts";
+
+/**
+ * Everything a template may name, in one flat list. A value that the well lacks is `false`, so that a template can ask
+ * for it with `{{#if}}`; numbers stay numbers until the renderer.
+ */
+export const narrative = (context: PaperContext): Readonly<Record<string, unknown>> => ({
+	...wellWords(context),
+	...waterWords(context),
+	...treatmentWords(context),
+	...roadWords(context),
+	...peopleWords(context),
+});

@@ -1,0 +1,33 @@
+import type { PaperContext } from "../context.ts";
+import { about, say, sayText } from "./say.ts";
+
+/** Words about what is pumped, how much, how hard, and where it goes afterwards. */
+export const treatmentWords = (context: PaperContext): Record<string, unknown> => {
+	const plan = context.well.stimulation;
+	const totals = context.results.stimulation;
+	const gallons = context.units === "metric" ? undefined : "gal";
+	return {
+		treated: plan !== undefined && totals !== undefined,
+		one_stage: totals?.stages.length === 1,
+		stages: say(context, totals?.stage_count),
+		top_perforation: about(context, totals?.top_perforation.below_ground),
+		water: about(context, totals?.water_volume, 2, gallons),
+		recycled_water: about(context, totals?.recycled_water_volume, 2, gallons),
+		recycles: totals?.recycled_water_volume !== undefined && totals.recycled_water_volume.value > 0,
+		water_sources: (plan?.waterSources ?? []).map((source) => ({
+			name: source.name,
+			share: say(context, source.share, { decimals: 0 }),
+		})),
+		sand: about(context, totals?.proppant_mass),
+		additives: (plan?.additives ?? []).map((additive) => ({ name: additive.name, purpose: additive.purpose })),
+		has_additives: (plan?.additives ?? []).length > 0,
+		maximum_pressure: say(context, plan?.limits?.maximumTreatingPressure),
+		relief_pressure: say(context, plan?.limits?.reliefValve),
+		limiting_element: sayText(totals?.limiting?.element),
+		limiting_pressure: say(context, totals?.limiting?.allowed, { nearest: 10 }),
+		pumping_hours: about(context, totals?.pumping_time, 2, "hr"),
+		returned_low: say(context, plan?.flowback?.returned?.[0], { decimals: 0 }),
+		returned_high: say(context, plan?.flowback?.returned?.[1], { decimals: 0 }),
+		flowback_goes_to: sayText(plan?.flowback?.goesTo),
+	};
+};

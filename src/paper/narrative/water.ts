@@ -1,0 +1,62 @@
+import type { PaperContext } from "../context.ts";
+import { titled } from "../parts/part.ts";
+import { about, say, sayText } from "./say.ts";
+
+/** Words about water: where it is, what lies between it and the treated rock, and how that is known. */
+export const waterWords = (context: PaperContext): Record<string, unknown> => {
+	const { well, results } = context;
+	const { isolation } = results;
+	const label = context.words.label;
+	const protectedWater = well.geology.protectedWater;
+	const protecting = well.strings.find((string) => string.id === isolation.protecting_string);
+	const columns = isolation.cement_at_protected_water ?? [];
+	const hole = protecting?.hole;
+	const wells = isolation.neighbor_wells.filter((neighbor) => neighbor.bottom !== undefined);
+	const deepest = wells.toSorted((a, b) => (b.bottom?.value ?? 0) - (a.bottom?.value ?? 0))[0];
+	const neighbor = well.neighbors.find((n) => n.id === deepest?.id);
+	return {
+		has_protected_water: protectedWater !== undefined,
+		protected_base: say(context, results.geology.protected_water_base?.below_ground),
+		protected_base_by: sayText(protectedWater?.determinedBy),
+		protected_base_reference: sayText(protectedWater?.reference),
+		protected_base_dated: sayText(protectedWater?.dated),
+		protecting_string: protecting === undefined ? false : titled(protecting.id).toLowerCase(),
+		protecting_shoe: say(context, protecting ? results.casing[protecting.id]?.shoe.below_ground : undefined),
+		shoe_below_water: say(context, isolation.shoe_below_protected_water),
+		separation: about(context, isolation.protected_water_to_top_perforation),
+		separation_miles: about(context, isolation.protected_water_to_top_perforation, 2, "mi"),
+		steel_layers: say(context, isolation.steel_at_protected_water),
+		cement_layers: { kind: "quantity", dimension: "count", value: columns.length },
+		cement_evidence: columns.map((column) => ({
+			string: titled(column.string).toLowerCase(),
+			evidence: label(`evidence.${column.evidence}`),
+		})),
+		all_planned: columns.length > 0 && columns.every((column) => column.evidence === "planned"),
+		surface_fluid: sayText(hole?.fluid?.kind),
+		protecting_test: say(context, protecting?.pressureTest?.pressure),
+		protecting_test_minutes: say(context, protecting?.pressureTest?.hold),
+		protecting_wait: say(context, protecting?.cement?.waitOnCement, { unit: "hr", decimals: 0 }),
+		protecting_to_surface: protecting ? results.cement[protecting.id]?.to_surface === true : false,
+		protecting_sacks: say(context, protecting ? results.cement[protecting.id]?.sacks : undefined),
+		protecting_cement_volume: about(context, protecting ? results.cement[protecting.id]?.slurry_volume : undefined),
+		if_returns_stop: sayText(protecting?.cement?.ifReturnsStop),
+		has_water_wells: wells.length > 0,
+		deepest_water_well: deepest?.name ?? false,
+		deepest_water_well_depth: neighbor && "depth" in neighbor && neighbor.depth ? depthSaid(neighbor.depth, context) : false,
+		deepest_water_well_gap: about(context, deepest?.above_top_perforation),
+		water_zones: well.geology.water.map((zone) => {
+			const mark = results.geology.water.find((entry) => entry.id === zone.id);
+			return {
+				name: zone.name,
+				top: say(context, mark?.top.below_ground),
+				base: say(context, mark?.base.below_ground),
+				use: sayText(zone.use),
+			};
+		}),
+	};
+};
+
+const depthSaid = (depth: { readonly known?: unknown } | object, context: PaperContext): unknown =>
+	"known" in depth && typeof depth.known === "object" && depth.known !== null
+		? say(context, depth.known as Parameters<typeof say>[1])
+		: false;

@@ -1,0 +1,41 @@
+import type { PaperContext } from "../context.ts";
+import { about, compassPoint, sayText } from "./say.ts";
+
+/** Words about the well itself: name, state, shape. */
+export const wellWords = (context: PaperContext): Record<string, unknown> => {
+	const { well, results } = context;
+	const { identity, site } = well;
+	const { trajectory } = results;
+	const label = context.words.label;
+	const latest = identity.revisions?.at(-1);
+	const target = well.geology.formations.find((formation) => formation.target);
+	return {
+		well: identity.name,
+		operator: identity.operator,
+		county: sayText(site.county),
+		field: sayText(identity.field),
+		permit: sayText(identity.permit),
+		purpose: label(`purposes.${identity.purpose}`),
+		state: label(`states.${identity.state}`),
+		draft: identity.state === "draft",
+		issued: identity.issued,
+		valid_until: sayText(identity.valid_until),
+		digest: context.digest,
+		revision: sayText(latest?.id),
+		revision_why: sayText(latest?.why),
+		changed: (identity.revisions?.length ?? 0) > 1,
+		summary: sayText(identity.summary),
+		built: trajectory.basis === "surveyed",
+		horizontal: trajectory.lateral_length !== undefined,
+		lateral: about(context, trajectory.lateral_length),
+		lateral_miles: about(context, trajectory.lateral_length, 2, context.units === "metric" ? "m" : undefined),
+		lateral_direction: label(`compass.${compassPoint(trajectory.closure_azimuth.value)}`),
+		depth_below_ground: about(context, trajectory.total_depth.below_ground),
+		target: sayText(target?.name),
+		pad_area: about(context, site.pad?.area),
+		other_wells: (site.pad?.other_wells ?? []).map((other) => ({ name: other.name, status: other.status })),
+		has_other_wells: (site.pad?.other_wells ?? []).length > 0,
+		datum: well.datum.name,
+		datum_above_ground: about(context, well.datum.aboveGround, 3),
+	};
+};

@@ -1,0 +1,134 @@
+import type { Cell } from "../../document/blocks.ts";
+import { VERDICTS } from "../../document/verdict.ts";
+import { showPath } from "../../diagnostics/path.ts";
+import { cell, shown, textCell } from "../context.ts";
+import { facts, row, table, textColumn, type Part } from "./part.ts";
+
+/** Who, which well, which revision, which datum. */
+export const identityFacts: Part = (context) => {
+	const { identity, datum, site } = context.well;
+	const location = site.surface_location;
+	const place: Cell = {
+		kind: "text",
+		text: `${location.latitude.toFixed(6)}°, ${location.longitude.toFixed(6)}° (${location.datum})`,
+	};
+	const signer = identity.prepared_by;
+	return facts(context, [
+		["operator", textCell(identity.operator)],
+		["well", textCell(identity.name)],
+		["api_number", textCell(identity.api_number)],
+		["permit", textCell(identity.permit)],
+		["lease", textCell(identity.lease)],
+		["field", textCell(identity.field)],
+		["county", textCell(site.county)],
+		["location", place],
+		["class", textCell(identity.class)],
+		["purpose", textCell(identity.purpose)],
+		["state", textCell(identity.state)],
+		["revision", textCell(identity.revisions?.at(-1)?.id)],
+		["issued", textCell(identity.issued)],
+		["valid_until", textCell(identity.valid_until)],
+		["prepared_by", textCell([signer?.name, signer?.role, signer?.license, signer?.phone].filter((s) => s).join(", "))],
+		["jurisdictions", textCell(site.jurisdictions.join(", "))],
+		["ground_elevation", cell(context, datum.groundElevation)],
+		[
+			"datum",
+			{
+				kind: "rich",
+				children: [
+					{ kind: "text", text: `${datum.name}, ` },
+					shown(context, datum.aboveGround),
+					{ kind: "text", text: ` ${context.words.label("phrases.above_ground")}` },
+				],
+			},
+		],
+		["summary", textCell(identity.summary)],
+	]);
+};
+
+/** How many checks came out how. */
+export const checkTally: Part = (context) => {
+	const { counts, findings } = context.judgement;
+	if (findings.length === 0) return [];
+	return [
+		{
+			kind: "facts",
+			caption: context.words.label("captions.check_tally"),
+			columns: 2,
+			items: VERDICTS.map((verdict) => ({
+				label: context.words.label(`verdicts.${verdict}`),
+				value: { kind: "quantity", dimension: "count", value: counts[verdict] },
+			})),
+		},
+		...context.judgement.unknownJurisdictions.map((code) => ({
+			kind: "callout" as const,
+			tone: "caution" as const,
+			title: context.words.label("phrases.no_rules_title"),
+			blocks: [
+				{
+					kind: "paragraph" as const,
+					children: [{ kind: "text" as const, text: `${code}: ${context.words.label("phrases.no_rules")}` }],
+				},
+			],
+		})),
+	];
+};
+
+/** What the jurisdictions ask for and the definition lacks. */
+export const missingInformation: Part = (context) => {
+	const results = context.results.undetermined.map((item) => ({
+		what: item.because,
+		at: item.needs.map(showPath).join("; "),
+		asked: context.words.label("phrases.needed_for", ) + ` ${item.key}`,
+	}));
+	const asked = context.missing.map((item) => ({ what: item.what, at: showPath(item.at), asked: item.askedBy.join("; ") }));
+	const rows = [...asked, ...results].map((item) =>
+		row({ what: textCell(item.what), at: textCell(item.at), asked_by: textCell(item.asked) }),
+	);
+	if (rows.length === 0)
+		return [{ kind: "paragraph", children: [{ kind: "text", text: context.words.label("phrases.nothing_missing") }] }];
+	return table(
+		context,
+		"missing_information",
+		[
+			textColumn(context, "what", { width: 3, rowHead: true }),
+			textColumn(context, "at", { width: 2 }),
+			textColumn(context, "asked_by", { width: 2.4 }),
+		],
+		rows,
+	);
+};
+
+export const revisionsTable: Part = (context) =>
+	table(
+		context,
+		"revisions",
+		[
+			textColumn(context, "revision", { width: 0.7, rowHead: true }),
+			textColumn(context, "date", { width: 1 }),
+			textColumn(context, "by", { width: 1.2 }),
+			textColumn(context, "why", { width: 4 }),
+		],
+		(context.well.identity.revisions ?? []).map((revision) =>
+			row({
+				revision: textCell(revision.id),
+				date: textCell(revision.date),
+				by: textCell(revision.by),
+				why: textCell(revision.why),
+			}),
+		),
+	);
+
+export const assumptionsTable: Part = (context) =>
+	table(
+		context,
+		"assumptions",
+		[
+			textColumn(context, "what", { width: 3, label: "assumed", rowHead: true }),
+			textColumn(context, "why", { width: 3 }),
+			textColumn(context, "at", { width: 2, label: "state_it_at" }),
+		],
+		context.well.assumptions.map((assumption) =>
+			row({ what: textCell(assumption.what), why: textCell(assumption.why), at: textCell(showPath(assumption.at)) }),
+		),
+	);

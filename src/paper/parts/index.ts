@@ -1,0 +1,63 @@
+import { barriersTable, isolationFacts, neighborsTable, offsetWellsTable } from "./isolation.ts";
+import { casingTable, centralizersTable, holesTable, ratingsTable, stringFacts } from "./casing.ts";
+import { cementJobs } from "./cement.ts";
+import { keyDepths } from "./depths.ts";
+import { formationsTable, protectedWaterFacts, waterTable } from "./geology.ts";
+import { assumptionsTable, checkTally, identityFacts, missingInformation, revisionsTable } from "./identity.ts";
+import type { Part } from "./part.ts";
+import { dataSources, formulasTable } from "./provenance.ts";
+import { openChecks, ruleChecks } from "./rule-checks.ts";
+import {
+	additivesTable,
+	proppantsTable,
+	stageRecords,
+	stageTable,
+	stimulationTotals,
+	treatmentSchedule,
+	waterSources,
+} from "./stimulation.ts";
+import { annuliTable, pressureBoundary, pressureTests, shoeTests, treatingLimits } from "./tests-and-limits.ts";
+import { pathTable, planAgainstSurvey, shoesAgainstPlan, trajectoryFacts } from "./trajectory.ts";
+
+/** Every part that a page order may name. */
+export const PARTS: Readonly<Record<string, Part>> = {
+	"identity-facts": identityFacts,
+	"check-tally": checkTally,
+	"open-checks": openChecks,
+	"missing-information": missingInformation,
+	"revisions-table": revisionsTable,
+	"assumptions-table": assumptionsTable,
+	"key-depths": keyDepths,
+	"trajectory-facts": trajectoryFacts,
+	"path-table": pathTable,
+	"plan-against-survey": planAgainstSurvey,
+	"shoes-against-plan": shoesAgainstPlan,
+	"formations-table": formationsTable,
+	"water-table": waterTable,
+	"protected-water": protectedWaterFacts,
+	"holes-table": holesTable,
+	"casing-table": casingTable,
+	"ratings-table": ratingsTable,
+	"strings-table": stringFacts,
+	"centralizers-table": centralizersTable,
+	"cement-jobs": cementJobs,
+	"pressure-tests": pressureTests,
+	"shoe-tests": shoeTests,
+	"pressure-boundary": pressureBoundary,
+	"treating-limits": treatingLimits,
+	"annuli-table": annuliTable,
+	"isolation-facts": isolationFacts,
+	"barriers-table": barriersTable,
+	"neighbors-table": neighborsTable,
+	"offset-wells-table": offsetWellsTable,
+	"stimulation-totals": stimulationTotals,
+	"treatment-schedule": treatmentSchedule,
+	"stage-table": stageTable,
+	"stage-records": stageRecords,
+	"water-sources": waterSources,
+	"proppants-table": proppantsTable,
+	"additives-table": additivesTable,
+	"rule-checks": ruleChecks,
+	"formulas-table": formulasTable,
+	"data-sources": dataSources,
+};

@@ -1,0 +1,110 @@
+import type { Block, Cell, Column, Row } from "../../document/blocks.ts";
+import type { QuantityStyle } from "../../document/inline.ts";
+import type { Dimension } from "../../units/dimensions.ts";
+import type { PaperContext } from "../context.ts";
+
+/** A piece of a paper made from the findings; empty where the well has nothing to show there. */
+export type Part = (context: PaperContext) => readonly Block[];
+
+interface ColumnOptions {
+	readonly width?: number;
+	readonly style?: QuantityStyle;
+	readonly rowHead?: boolean;
+}
+
+/** A column of numbers: the unit goes into its head. `label` is a key of `labels.yaml` under `columns`. */
+export const quantityColumn = (
+	context: PaperContext,
+	id: string,
+	dimension: Dimension,
+	options: ColumnOptions & { readonly label?: string } = {},
+): Column => ({
+	id,
+	head: context.words.label(`columns.${options.label ?? id}`),
+	kind: "quantity",
+	dimension,
+	width: options.width ?? 1,
+	align: "end",
+	...(options.style === undefined ? {} : { style: options.style }),
+	...(options.rowHead === true ? { rowHead: true } : {}),
+});
+
+export const textColumn = (
+	context: PaperContext,
+	id: string,
+	options: ColumnOptions & { readonly label?: string } = {},
+): Column => ({
+	id,
+	head: context.words.label(`columns.${options.label ?? id}`),
+	kind: "text",
+	width: options.width ?? 1.5,
+	...(options.rowHead === true ? { rowHead: true } : {}),
+});
+
+export const verdictColumn = (context: PaperContext, id: string, width: number): Column => ({
+	id,
+	head: context.words.label(`columns.${id}`),
+	kind: "verdict",
+	width,
+});
+
+/** A table; nothing at all where it would have no rows. Columns that no row fills are left out. */
+export const table = (
+	context: PaperContext,
+	label: string,
+	columns: readonly Column[],
+	rows: readonly Row[],
+	options: { readonly dense?: boolean; readonly note?: string; readonly id?: string; readonly suffix?: string } = {},
+): Block[] => {
+	if (rows.length === 0) return [];
+	const used = columns.filter((column) =>
+		rows.some((row) => {
+			const found: Cell | undefined = row.cells[column.id];
+			return found !== undefined && found.kind !== "none";
+		}),
+	);
+	const note = options.note === undefined ? undefined : context.words.label(`notes.${options.note}`);
+	return [
+		{
+			kind: "table",
+			caption: context.words.label(`captions.${label}`) + (options.suffix === undefined ? "" : `: ${options.suffix}`),
+			columns: used,
+			rows,
+			...(options.dense === true ? { dense: true } : {}),
+			...(note === undefined ? {} : { note: [{ kind: "text", text: note }] }),
+			...(options.id === undefined ? {} : { id: options.id }),
+		},
+	];
+};
+
+/** A row from cells, leaving out those that are absent. */
+export const row = (cells: Readonly<Record<string, Cell>>, emphasis?: Row["emphasis"]): Row =>
+	emphasis === undefined ? { cells } : { cells, emphasis };
+
+/** Label and value pairs; pairs without a value are left out, and no pairs give no block. */
+export const facts = (
+	context: PaperContext,
+	items: readonly (readonly [label: string, value: Cell, note?: string])[],
+	options: { readonly columns?: 1 | 2; readonly caption?: string } = {},
+): Block[] => {
+	const filled = items.filter(([, value]) => value.kind !== "none");
+	if (filled.length === 0) return [];
+	return [
+		{
+			kind: "facts",
+			columns: options.columns ?? 2,
+			...(options.caption === undefined ? {} : { caption: context.words.label(`captions.${options.caption}`) }),
+			items: filled.map(([label, value, note]) => ({
+				label: context.words.label(`facts.${label}`),
+				value,
+				...(note === undefined ? {} : { note }),
+			})),
+		},
+	];
+};
+
+/** `surface` → `Surface`: ids of strings and holes as a table prints them. */
+export const titled = (id: string): string => {
+	const words = id.replaceAll(/[-_]/gu, " ");
+	return words.charAt(0).toUpperCase() + words.slice(1);
+};

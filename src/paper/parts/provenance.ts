@@ -1,0 +1,102 @@
+import { FORMULAS } from "../../calc/register.ts";
+import type { Given, Known } from "../../cite/known.ts";
+import { isTable } from "../../cite/known.ts";
+import type { SourceRef } from "../../cite/source.ts";
+import type { Inline } from "../../document/inline.ts";
+import { type PaperContext, shown, textCell } from "../context.ts";
+import { row, table, textColumn, type Part } from "./part.ts";
+
+/** Each formula that stands behind a printed number, once: as published, its source, and one line worked with it. */
+export const formulasTable: Part = (context) => {
+	const first = firstUses(context);
+	return table(
+		context,
+		"formulas",
+		[
+			textColumn(context, "formula", { width: 1.9, rowHead: true }),
+			textColumn(context, "expression", { width: 2.6 }),
+			textColumn(context, "formula_source", { width: 1.8 }),
+			textColumn(context, "worked_line", { width: 3.4 }),
+		],
+		[...first].flatMap(([id, use]) => {
+			const formula = FORMULAS.get(id);
+			return formula === undefined
+				? []
+				: [
+						row({
+							formula: textCell(formula.name),
+							expression: textCell(formula.expression),
+							formula_source: textCell(sourceText(formula.source, context)),
+							worked_line: { kind: "rich", children: workedLine(use, context) },
+						}),
+					];
+		}),
+		{ dense: true, note: "formulas" },
+	);
+};
+
+/** Formula id → the first value, in the order of the results, that used it. */
+const firstUses = (context: PaperContext): Map<string, { key: string; value: Known }> => {
+	const first = new Map<string, { key: string; value: Known }>();
+	for (const [key, value] of context.index.byKey)
+		if (!isTable(value) && value.from.kind === "worked" && !first.has(value.from.formula))
+			first.set(value.from.formula, { key, value });
+	return first;
+};
+
+const MOST_TERMS = 3;
+
+const workedLine = ({ key, value }: { key: string; value: Known }, context: PaperContext): Inline[] => {
+	if (value.from.kind !== "worked") return [];
+	const inputs = Object.entries(value.from.inputs).flatMap(([symbol, given], i): Inline[] => [
+		{ kind: "text", text: `${i === 0 ? " ← " : "; "}${symbol} = ` },
+		...givenText(given, context),
+	]);
+	return [{ kind: "text", text: `${key} = ` }, shown(context, value), ...inputs];
+};
+
+const givenText = (given: Given, context: PaperContext): Inline[] => {
+	if (isSeveral(given)) {
+		const terms = given.slice(0, MOST_TERMS).flatMap((term, i): Inline[] => [
+			...(i === 0 ? [] : [{ kind: "text" as const, text: ", " }]),
+			shown(context, term),
+		]);
+		return given.length > MOST_TERMS
+			? [...terms, { kind: "text", text: ` … (${given.length} ${context.words.label("phrases.terms")})` }]
+			: terms;
+	}
+	if (isTable(given)) return [{ kind: "text", text: `${given.rows.length} ${context.words.label("phrases.rows")}` }];
+	return [shown(context, given)];
+};
+
+const isSeveral = (given: Given): given is readonly Known[] => Array.isArray(given);
+
+const sourceText = (source: SourceRef, context: PaperContext): string => {
+	const entry = context.sources.get(source.key);
+	const name = entry === undefined ? source.key : [entry.by, entry.title, entry.year].filter((s) => s).join(", ");
+	return source.at === undefined ? name : `${name}, ${source.at}`;
+};
+
+/** Where catalogue values and constants were taken from. */
+export const dataSources: Part = (context) => {
+	const keys = new Map<string, SourceRef>();
+	const visit = (given: Given): void => {
+		if (isSeveral(given)) {
+			for (const term of given) visit(term);
+			return;
+		}
+		const { from } = given;
+		if (from.kind === "catalogue" || from.kind === "constant") keys.set(from.source.key, from.source);
+		else if (from.kind === "worked") for (const input of Object.values(from.inputs)) visit(input);
+	};
+	for (const value of context.index.byKey.values()) visit(value);
+	return table(
+		context,
+		"data_sources",
+		[textColumn(context, "source", { width: 3, rowHead: true }), textColumn(context, "source_note", { width: 3 })],
+		[...keys.keys()].toSorted().map((key) => {
+			const entry = context.sources.get(key);
+			return row({ source: textCell(sourceText({ key: key as SourceRef["key"] }, context)), source_note: textCell(entry?.note) });
+		}),
+	);
+};

@@ -1,0 +1,127 @@
+import { cell, textCell } from "../context.ts";
+import { facts, quantityColumn, row, table, textColumn, titled, type Part } from "./part.ts";
+
+/** Pressure tests of strings: planned beside measured. */
+export const pressureTests: Part = (context) =>
+	table(
+		context,
+		"pressure_tests",
+		[
+			textColumn(context, "string", { width: 1.4, rowHead: true }),
+			quantityColumn(context, "test_pressure", "pressure"),
+			quantityColumn(context, "hold", "duration"),
+			quantityColumn(context, "allowed_fall", "share", { style: { decimals: 0 } }),
+			quantityColumn(context, "measured_pressure", "pressure"),
+			quantityColumn(context, "measured_hold", "duration"),
+			quantityColumn(context, "measured_fall", "share", { style: { decimals: 1 } }),
+			textColumn(context, "date", { width: 1 }),
+		],
+		context.well.strings.flatMap((string) => {
+			const test = string.pressureTest;
+			return test === undefined
+				? []
+				: [
+						row({
+							string: textCell(titled(string.id)),
+							test_pressure: cell(context, test.pressure),
+							hold: cell(context, test.hold),
+							allowed_fall: cell(context, test.allowedFall),
+							measured_pressure: cell(context, test.actual?.pressure),
+							measured_hold: cell(context, test.actual?.hold),
+							measured_fall: cell(context, test.actual?.fall),
+							date: textCell(test.actual?.date),
+						}),
+					];
+		}),
+	);
+
+export const shoeTests: Part = (context) =>
+	table(
+		context,
+		"shoe_tests",
+		[
+			textColumn(context, "string", { width: 1.4, rowHead: true }),
+			textColumn(context, "test_kind", { width: 0.8 }),
+			quantityColumn(context, "equivalent", "density"),
+			quantityColumn(context, "surface_pressure", "pressure"),
+			quantityColumn(context, "new_hole", "length"),
+			quantityColumn(context, "measured_equivalent", "density", { width: 1.2 }),
+			textColumn(context, "date", { width: 1 }),
+		],
+		context.well.strings.flatMap((string) => {
+			const test = string.shoeTest;
+			return test === undefined
+				? []
+				: [
+						row({
+							string: textCell(titled(string.id)),
+							test_kind: textCell(test.kind),
+							equivalent: cell(context, test.equivalent, { decimals: 1 }),
+							surface_pressure: cell(context, context.results.casing[string.id]?.shoe_test_surface_pressure),
+							new_hole: cell(context, test.newHole),
+							measured_equivalent: cell(context, test.actual?.equivalent, { decimals: 1 }),
+							date: textCell(test.actual?.date),
+						}),
+					];
+		}),
+	);
+
+/** Every element that sees treating pressure, weakest marked. */
+export const pressureBoundary: Part = (context) => {
+	const limiting = context.results.stimulation?.limiting?.element;
+	return table(
+		context,
+		"pressure_boundary",
+		[
+			textColumn(context, "element", { width: 2, rowHead: true }),
+			quantityColumn(context, "rating", "pressure", { style: { nearest: 10 } }),
+			quantityColumn(context, "factor", "ratio"),
+			quantityColumn(context, "allowed", "pressure", { style: { nearest: 10 } }),
+			textColumn(context, "limits", { width: 1.4 }),
+		],
+		(context.results.stimulation?.boundary ?? []).map((element, i) =>
+			row({
+				element: textCell(titled(element.element)),
+				rating: cell(context, element.rating),
+				factor: cell(context, context.well.stimulation?.boundary[i]?.factor),
+				allowed: cell(context, element.allowed),
+				limits: element.element === limiting ? textCell(context.words.label("phrases.limits_the_job")) : { kind: "none" },
+			}),
+		),
+		{ note: "pressure_boundary" },
+	);
+};
+
+export const treatingLimits: Part = (context) => {
+	const limits = context.well.stimulation?.limits;
+	if (!limits) return [];
+	return facts(
+		context,
+		[
+			["maximum_treating_pressure", cell(context, limits.maximumTreatingPressure)],
+			...limits.pumpKickouts.map((kickout) => ["pump_kickout", cell(context, kickout)] as const),
+			["relief_valve", cell(context, limits.reliefValve)],
+			["relief_discharges_to", textCell(limits.reliefDischargesTo)],
+			["line_test", cell(context, limits.lineTest)],
+		],
+		{ caption: "treating_limits" },
+	);
+};
+
+export const annuliTable: Part = (context) =>
+	table(
+		context,
+		"annuli",
+		[
+			textColumn(context, "annulus", { width: 2.4, rowHead: true }),
+			quantityColumn(context, "predicted_rise", "pressure"),
+			quantityColumn(context, "stop_above", "pressure"),
+		],
+		(context.well.stimulation?.annuli ?? []).map((annulus) =>
+			row({
+				annulus: textCell(annulus.between.map(titled).join(" – ")),
+				predicted_rise: cell(context, annulus.predictedRise),
+				stop_above: cell(context, annulus.stopAbove),
+			}),
+		),
+	);

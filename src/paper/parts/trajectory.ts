@@ -1,0 +1,119 @@
+import type { HoleMark } from "../../calc/results.ts";
+import { cell, textCell } from "../context.ts";
+import { quantityColumn, row, table, textColumn, facts, type Part } from "./part.ts";
+
+/** Stations printed of a path: the ends of segments and every so many feet between, not every one of thousands. */
+const PRINTED_STATIONS = 40;
+
+export const trajectoryFacts: Part = (context) => {
+	const { trajectory } = context.results;
+	const survey = context.well.trajectory.survey;
+	return facts(context, [
+		["path_basis", textCell(context.words.label(`phrases.path_${trajectory.basis}`))],
+		["survey_company", textCell(survey?.company)],
+		["survey_tool", textCell(survey?.tool)],
+		["survey_dates", textCell(survey?.dates?.join(" – "))],
+		["vertical_section_azimuth", cell(context, trajectory.vertical_section_azimuth)],
+		["north_reference", textCell(context.well.site.north?.reference)],
+		["lateral_length", cell(context, trajectory.lateral_length)],
+		["maximum_dogleg", cell(context, trajectory.maximum_dogleg)],
+		["maximum_inclination", cell(context, trajectory.maximum_inclination)],
+		["closure", cell(context, trajectory.closure)],
+		["closure_azimuth", cell(context, trajectory.closure_azimuth)],
+	]);
+};
+
+/** Named marks of the path, then its stations thinned for print; the results file has every one. */
+export const pathTable: Part = (context) => {
+	const { path } = context.results.trajectory;
+	const every = Math.max(1, Math.ceil(path.rows.length / PRINTED_STATIONS));
+	const last = path.rows.length - 1;
+	const printed = path.rows.filter((station, i) => {
+		const before = path.rows[i - 1];
+		const turns = before !== undefined && Math.abs(station.dogleg - before.dogleg) > 0.5;
+		return i === 0 || i === last || i % every === 0 || (context.results.trajectory.basis === "planned" && turns);
+	});
+	const column = (id: keyof (typeof path.columns) & string, decimals?: number) =>
+		quantityColumn(context, id, path.columns[id], decimals === undefined ? {} : { style: { decimals } });
+	return table(
+		context,
+		"path",
+		[
+			column("md"),
+			column("inclination"),
+			column("azimuth"),
+			column("tvd", 1),
+			column("north", 1),
+			column("east", 1),
+			column("vertical_section", 1),
+			column("dogleg"),
+		],
+		printed.map((station) =>
+			row(
+				Object.fromEntries(
+					Object.entries(path.columns).map(([id, dimension]) => [
+						id,
+						{ kind: "quantity", dimension, value: station[id as keyof typeof station] },
+					]),
+				),
+			),
+		),
+		{ dense: true, note: "path_thinned" },
+	);
+};
+
+/** Plan against survey, where both stand. */
+export const planAgainstSurvey: Part = (context) => {
+	const { planned, path } = context.results.trajectory;
+	const end = path.rows.at(-1);
+	const plannedEnd = planned?.rows.at(-1);
+	if (!end || !plannedEnd) return [];
+	const line = (label: string, station: typeof end) =>
+		row({
+			path: textCell(context.words.label(`phrases.${label}`)),
+			md: { kind: "quantity", dimension: "measured-depth", value: station.md },
+			tvd: { kind: "quantity", dimension: "true-vertical-depth", value: station.tvd },
+			north: { kind: "quantity", dimension: "offset", value: station.north },
+			east: { kind: "quantity", dimension: "offset", value: station.east },
+			vertical_section: { kind: "quantity", dimension: "offset", value: station.vertical_section },
+		});
+	return table(
+		context,
+		"plan_against_survey",
+		[
+			textColumn(context, "path", { rowHead: true }),
+			quantityColumn(context, "md", "measured-depth"),
+			quantityColumn(context, "tvd", "true-vertical-depth"),
+			quantityColumn(context, "north", "offset"),
+			quantityColumn(context, "east", "offset"),
+			quantityColumn(context, "vertical_section", "offset"),
+		],
+		[line("path_planned", plannedEnd), line("path_surveyed", end)],
+	);
+};
+
+/** Shoes as planned and as set. */
+export const shoesAgainstPlan: Part = (context) => {
+	const moved = context.well.strings.flatMap((string) => {
+		const casing = context.results.casing[string.id];
+		return string.plannedShoe && casing ? [{ string, shoe: casing.shoe as HoleMark, planned: string.plannedShoe }] : [];
+	});
+	return table(
+		context,
+		"shoes_against_plan",
+		[
+			textColumn(context, "string", { rowHead: true }),
+			quantityColumn(context, "planned_md", "measured-depth"),
+			quantityColumn(context, "actual_md", "measured-depth"),
+			quantityColumn(context, "tvd", "true-vertical-depth"),
+		],
+		moved.map(({ string, shoe, planned }) =>
+			row({
+				string: textCell(string.id),
+				planned_md: cell(context, planned),
+				actual_md: cell(context, shoe.md),
+				tvd: cell(context, shoe.tvd),
+			}),
+		),
+	);
+};
