@@ -1,0 +1,143 @@
+import * as z from "zod";
+import { PAPERS } from "../document/document.ts";
+import type { Dimension } from "../units/dimensions.ts";
+import type { DepthReference } from "../units/parse-depth.ts";
+import type { Audience } from "./audience.ts";
+
+/** What a field is, for everything that describes the definition: editors, the field table, messages, privacy. */
+export interface FieldMeta {
+	/** Noun phrase, as a form would label it. */
+	readonly title: string;
+	/** Why it is asked: what the value is used for or who wants it. */
+	readonly why: string;
+	/** Papers it may appear in; the definition's own `papers:` narrows this. */
+	readonly papers: Audience;
+	/** What may stand there, in words, for messages: "a pressure with its unit, such as `4300 psi`". */
+	readonly expected: string;
+	readonly dimension?: Dimension;
+	/** Of a depth: the places it may be measured from. */
+	readonly references?: readonly DepthReference[];
+	readonly example?: string;
+}
+
+/** Every described field of the definition, by its schema. */
+export const fields = z.registry<FieldMeta>();
+
+/** Attaches the description to a schema and gives the schema back. */
+export const field = <S extends z.ZodType>(schema: S, meta: FieldMeta): S => {
+	fields.add(schema, meta);
+	return schema;
+};
+
+/** A field that may be left out. */
+export const optional = <S extends z.ZodType>(
+	schema: S,
+): z.ZodExactOptional<S> => z.exactOptional(schema);
+
+/** A block of named entries; any other name in it is an error. */
+export const group = <Shape extends z.core.$ZodLooseShape>(
+	title: string,
+	why: string,
+	papers: Audience,
+	shape: Shape,
+) =>
+	field(z.strictObject(shape), {
+		title,
+		why,
+		papers,
+		expected: "a block of named entries",
+	});
+
+/** A list with at least one item. */
+export const list = <S extends z.ZodType>(
+	title: string,
+	why: string,
+	papers: Audience,
+	item: S,
+) => field(z.array(item).min(1), { title, why, papers, expected: "a list" });
+
+/** An item of a list or one side of a choice: described as a field of its own. */
+export const entry = group;
+
+export const text = (
+	title: string,
+	why: string,
+	papers: Audience,
+	example?: string,
+) =>
+	field(z.string().trim().min(1), {
+		title,
+		why,
+		papers,
+		expected: "text",
+		...(example === undefined ? {} : { example }),
+	});
+
+/** One of a closed list of words. */
+export const oneOf = <const W extends readonly [string, ...string[]]>(
+	words: W,
+	title: string,
+	why: string,
+	papers: Audience,
+) =>
+	field(z.enum(words), {
+		title,
+		why,
+		papers,
+		expected: `one of: ${words.join(", ")}`,
+	});
+
+/** `true` or `false`. */
+export const flag = (title: string, why: string, papers: Audience) =>
+	field(z.boolean(), { title, why, papers, expected: "true or false" });
+
+/** A calendar date, ISO 8601. */
+export const date = (title: string, why: string, papers: Audience) =>
+	field(z.iso.date(), {
+		title,
+		why,
+		papers,
+		expected: "a date written year-month-day, such as `2026-05-04`",
+		example: "2026-05-04",
+	});
+
+/** A short name that other entries, file names and result keys refer to. */
+export const identifier = (title: string, why: string, papers: Audience) =>
+	field(z.string().regex(/^[a-z0-9]+(?:-[a-z0-9]+)*$/), {
+		title,
+		why,
+		papers,
+		expected:
+			"a short name of lower-case letters, digits and hyphens, such as `surface` or `ww-1`",
+		example: "surface",
+	});
+
+/** The name of another entry. */
+export const reference = (title: string, why: string, papers: Audience) =>
+	identifier(title, why, papers);
+
+/** The name of a file that lies beside or below the definition. */
+export const file = (
+	title: string,
+	why: string,
+	papers: Audience,
+	example: string,
+) =>
+	field(z.string().trim().min(1), {
+		title,
+		why,
+		papers,
+		expected: `the name of a file beside this one, such as \`${example}\``,
+		example,
+	});
+
+/** `papers:` on an entry: shows it in fewer papers than it would be by default, never in more. */
+export const narrowing = (papers: Audience) =>
+	optional(
+		list(
+			"Papers this may appear in",
+			"Narrows the default; keeps persons and private records out of papers they do not belong in.",
+			papers,
+			z.enum(PAPERS),
+		),
+	);

@@ -1,0 +1,20 @@
+/** Rock as the definition may call it; each has a drawing pattern. */
+export const LITHOLOGIES = [
+	"gravel",
+	"sand",
+	"sandstone",
+	"siltstone",
+	"clay",
+	"claystone",
+	"shale",
+	"limestone",
+	"dolomite",
+	"marl",
+	"chalk",
+	"anhydrite",
+	"salt",
+	"coal",
+	"conglomerate",
+	"volcanic",
+	"granite",
+] as const;

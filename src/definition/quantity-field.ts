@@ -1,0 +1,190 @@
+import * as z from "zod";
+import type { Known } from "../cite/known.ts";
+import { DIMENSIONS, type Dimension } from "../units/dimensions.ts";
+import { parseQuantity, type QuantityFailure } from "../units/parse.ts";
+import { quantity } from "../units/quantity.ts";
+import type { Audience } from "./audience.ts";
+import { type FieldMeta, field } from "./field.ts";
+
+/** Facts of a value that could not be taken, carried through the schema to the message. */
+export interface QuantityFault {
+	readonly dimension: Dimension;
+	readonly failure: QuantityFailure;
+}
+
+/**
+ * A value typed by the engineer. Its place is not known while a schema runs; `locate` fills it in.
+ *
+ * @param value in the dimension's canonical unit
+ */
+export const typed = <D extends Dimension>(
+	dimension: D,
+	value: number,
+	text: string,
+): Known<D> => ({
+	dimension,
+	value: quantity(dimension, value),
+	from: { kind: "definition", at: [], text },
+});
+
+/** Reports a value that could not be read, from inside a schema's transform. */
+export const refuse = (
+	ctx: z.core.ParsePayload,
+	input: string,
+	fault: QuantityFault,
+): never => {
+	ctx.issues.push({
+		code: "custom",
+		input,
+		message: fault.failure.reason,
+		params: { fault },
+	});
+	return z.NEVER;
+};
+
+const article = (word: string): string =>
+	/^[aeiou]/.test(word) ? `an ${word}` : `a ${word}`;
+
+/** `a pressure with its unit, such as 4300 psi`. */
+export const expectedQuantity = (dimension: Dimension): string =>
+	`${article(dimension.replace(/-/g, " "))} with its unit, such as \`${DIMENSIONS[dimension].example}\``;
+
+const describe = (
+	dimension: Dimension,
+	title: string,
+	why: string,
+	papers: Audience,
+): FieldMeta => ({
+	title,
+	why,
+	papers,
+	dimension,
+	expected: expectedQuantity(dimension),
+	example: DIMENSIONS[dimension].example,
+});
+
+const reading =
+	<D extends Dimension>(dimension: D) =>
+	(text: string, ctx: z.core.ParsePayload): Known<D> => {
+		const read = parseQuantity(text, dimension);
+		if (!read.ok) return refuse(ctx, text, { dimension, failure: read });
+		return typed(dimension, read.value, text);
+	};
+
+/** A quantity with its unit, as text; becomes a `Known` in the dimension's canonical unit. */
+export const q = <D extends Dimension>(
+	dimension: D,
+	title: string,
+	why: string,
+	papers: Audience,
+) =>
+	field(
+		z.string().transform(reading(dimension)),
+		describe(dimension, title, why, papers),
+	);
+
+/** A bare number: a factor, a specific gravity. */
+export const ratio = (title: string, why: string, papers: Audience) =>
+	field(
+		z.number().transform((value) => typed("ratio", value, String(value))),
+		{
+			title,
+			why,
+			papers,
+			dimension: "ratio",
+			expected: "a number, without a unit",
+			example: "1.125",
+		},
+	);
+
+/** A whole number of things, one or more. */
+export const count = (title: string, why: string, papers: Audience) =>
+	field(
+		z
+			.int()
+			.min(1)
+			.transform((value) => typed("count", value, String(value))),
+		{
+			title,
+			why,
+			papers,
+			dimension: "count",
+			expected: "a whole number, 1 or more",
+			example: "8",
+		},
+	);
+
+/** A rate of things per time that need not be whole. */
+export const tally = (title: string, why: string, papers: Audience) =>
+	field(
+		z
+			.number()
+			.positive()
+			.transform((value) => typed("count", value, String(value))),
+		{
+			title,
+			why,
+			papers,
+			dimension: "count",
+			expected: "a number above 0, without a unit",
+			example: "2.5",
+		},
+	);
+
+/** Decimal degrees of latitude or longitude, north and east positive. */
+export const coordinate = (
+	limit: 90 | 180,
+	title: string,
+	why: string,
+	papers: Audience,
+) =>
+	field(
+		z
+			.number()
+			.min(-limit)
+			.max(limit)
+			.transform((value) => typed("angle", value, String(value))),
+		{
+			title,
+			why,
+			papers,
+			dimension: "angle",
+			expected: `decimal degrees between -${limit} and ${limit}, without a unit`,
+			example: limit === 90 ? "31.482716" : "-98.771204",
+		},
+	);
+
+/** An angle east (positive) or west of north: `3.9 deg east`, `1.2 deg west`, `0.80 deg`. */
+export const eastWest = (title: string, why: string, papers: Audience) =>
+	field(
+		z.string().transform((text, ctx): Known<"angle"> => {
+			const [, plain = text, side = "east"] =
+				/^(.*?)\s+(east|west|E|W)\s*$/.exec(text) ?? [];
+			const read = parseQuantity(plain, "angle");
+			if (!read.ok)
+				return refuse(ctx, text, { dimension: "angle", failure: read });
+			return typed("angle", /^w/i.test(side) ? -read.value : read.value, text);
+		}),
+		{
+			title,
+			why,
+			papers,
+			dimension: "angle",
+			expected: "an angle, east or west, such as `3.9 deg east`",
+			example: "3.9 deg east",
+		},
+	);
+
+/** A low and a high value of one quantity. */
+export const span = <D extends Dimension>(
+	dimension: D,
+	title: string,
+	why: string,
+	papers: Audience,
+) => {
+	const end = z.string().transform(reading(dimension));
+	return field(z.tuple([end, end]), {
+		...describe(dimension, title, why, papers),
+		expected: `a low and a high value, such as \`[${DIMENSIONS[dimension].example}, ${DIMENSIONS[dimension].example}]\``,
+	});
+};
