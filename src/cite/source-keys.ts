@@ -8,6 +8,7 @@ export const SOURCE_KEYS = [
 	"hydrostatics",
 	"conservation",
 	"definition",
+	"cited-rule",
 	"nist-sp-811",
 	"api-5c3",
 	"iso-10400",

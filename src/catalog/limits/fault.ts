@@ -1,0 +1,108 @@
+import type { Origin } from "../../cite/known.ts";
+import type { Code } from "../../diagnostics/codes.ts";
+import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
+import type { Path } from "../../diagnostics/path.ts";
+
+export interface Fault {
+	readonly code: Code;
+	readonly at: Path;
+	/** Point at the key rather than at its value. */
+	readonly key?: boolean;
+	readonly what: string;
+	readonly expected: string;
+	readonly found?: string;
+	readonly mend: string;
+}
+
+/** Where a limit is read from: it names its file, gives each number its origin, and gathers the faults. */
+export interface Desk {
+	/** Of a shipped or user's rules file; absent for the conditions in the definition itself. */
+	readonly file?: string;
+	readonly originOf: (at: Path, text: string) => Origin;
+	readonly faults: Diagnostic[];
+}
+
+/** Files a fault and gives nothing, so that a reader can `return report(…)`. */
+export const report = (desk: Desk, fault: Fault): undefined => {
+	const { code, at, key, what, expected, found, mend } = fault;
+	desk.faults.push({
+		code,
+		severity: "error",
+		at: {
+			path: at,
+			...(desk.file === undefined ? {} : { file: desk.file }),
+			...(key === undefined ? {} : { key }),
+		},
+		what,
+		expected,
+		...(found === undefined ? {} : { found }),
+		mend,
+	});
+	return undefined;
+};
+
+/** A value as it stands in the file, short enough for a message. */
+export const shownValue = (value: unknown): string => {
+	const text = typeof value === "string" ? value : JSON.stringify(value);
+	return text === undefined ? "nothing" : text.length > 80 ? `${text.slice(0, 77)}…` : text;
+};
+
+export const isBlock = (value: unknown): value is Readonly<Record<string, unknown>> =>
+	typeof value === "object" && value !== null && !Array.isArray(value);
+
+/** Refuses keys that are not in the list; true where there were none. */
+export const onlyKeys = (
+	desk: Desk,
+	block: Readonly<Record<string, unknown>>,
+	at: Path,
+	allowed: readonly string[],
+): boolean => {
+	const strange = Object.keys(block).filter((key) => !allowed.includes(key));
+	for (const key of strange)
+		report(desk, {
+			code: "rules/limit-form",
+			at: [...at, key],
+			key: true,
+			what: `"${key}" has no meaning here`,
+			expected: `one of: ${allowed.join(", ")}`,
+			mend: `take "${key}" out, or spell it as one of these`,
+		});
+	return strange.length === 0;
+};
+
+/** One word of a closed list. */
+export const readWord = <W extends string>(
+	desk: Desk,
+	value: unknown,
+	at: Path,
+	words: readonly W[],
+	thing: string,
+): W | undefined => {
+	const found = words.find((word) => word === value);
+	return (
+		found ??
+		report(desk, {
+			code: "rules/limit-form",
+			at,
+			what: `this is not ${thing} that is known`,
+			expected: `one of: ${words.join(", ")}`,
+			found: shownValue(value),
+			mend: "use one of the words listed",
+		})
+	);
+};
+
+/** A list of words of a closed list; one word alone is a list of one. */
+export const readWords = <W extends string>(
+	desk: Desk,
+	value: unknown,
+	at: Path,
+	words: readonly W[],
+	thing: string,
+): readonly W[] | undefined => {
+	const list = Array.isArray(value) ? value : [value];
+	const read = list.map((item, i) =>
+		readWord(desk, item, Array.isArray(value) ? [...at, i] : at, words, thing),
+	);
+	return read.every((word) => word !== undefined) ? read : undefined;
+};

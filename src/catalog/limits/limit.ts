@@ -1,0 +1,170 @@
+import type { Known } from "../../cite/known.ts";
+import type {
+	CheckId,
+	Covered,
+	EventName,
+	FactName,
+	FieldName,
+	MeasuredFrom,
+	MeasureName,
+	SetbackKind,
+	StringSelector,
+	TopMethod,
+} from "./vocabulary.ts";
+
+/** Boundary as the rule writes it: *at least* holds at the limit, *more than* does not. */
+export const OPERATORS = ["at least", "more than", "at most", "less than"] as const;
+export type Operator = (typeof OPERATORS)[number];
+
+/** The number of a limit, before it is known for which string. */
+export type Amount =
+	| { readonly kind: "constant"; readonly value: Known }
+	/** Another measure as it stands. */
+	| { readonly kind: "measure"; readonly of: MeasureName }
+	/** A factor on another measure: psi per foot of string, a share of the yield. */
+	| { readonly kind: "times"; readonly factor: Known; readonly of: MeasureName }
+	| { readonly kind: "greatest of" | "least of"; readonly among: readonly Amount[] }
+	| { readonly kind: "clamp"; readonly amount: Amount; readonly from: Amount; readonly to: Amount }
+	/** By how the cement top was found. */
+	| { readonly kind: "by method"; readonly cases: Readonly<Partial<Record<TopMethod, Amount>>> };
+
+/** Which part of a cement column is meant. */
+export type CementZone =
+	| { readonly kind: "shoe" }
+	| { readonly kind: "whole" }
+	/** The lowest so many feet of the string. */
+	| { readonly kind: "bottom"; readonly height: Amount; readonly along: Along }
+	/** Everything above the lowest so many feet. */
+	| { readonly kind: "above bottom"; readonly height: Amount; readonly along: Along };
+
+/** Measured along the hole, or vertically. */
+export type Along = "hole" | "vertical";
+
+export interface Threshold {
+	readonly form: "threshold";
+	readonly measure: MeasureName;
+	readonly operator: Operator;
+	readonly amount: Amount;
+	readonly along?: Along;
+	readonly zone?: CementZone;
+	/** Of a strength: time since placing. */
+	readonly after?: Known<"duration">;
+	readonly curedAt?: Known<"temperature">;
+	readonly formation?: string;
+	readonly within?: Known<"distance">;
+	readonly from?: MeasuredFrom;
+}
+
+/** Where centralizers are asked for. */
+export type CentralizerPattern =
+	| { readonly kind: "bottom joints"; readonly joints: Known<"count"> }
+	| { readonly kind: "every joints"; readonly joints: Known<"count"> }
+	| {
+			readonly kind: "first and then";
+			readonly firstWithin: Known<"length">;
+			readonly thenEvery: Known<"length">;
+	  }
+	| { readonly kind: "through protected water" };
+
+export type DayKind = "calendar" | "business";
+
+export interface Deadline {
+	readonly form: "deadline";
+	/** Before the event (a notice) or after it (a report); of several, the earliest counts. */
+	readonly side: "before" | "after";
+	readonly of: readonly {
+		readonly event: EventName;
+		readonly count: Known<"count">;
+		readonly unit: "days" | "hours";
+	}[];
+	readonly days: DayKind;
+}
+
+/** One limit. */
+export type LimitLeaf =
+	| Threshold
+	| { readonly form: "at surface" }
+	| { readonly form: "one of" | "none of" | "includes"; readonly words: readonly string[] }
+	| { readonly form: "present"; readonly fields: readonly FieldName[] }
+	| { readonly form: "covers"; readonly what: readonly Covered[]; readonly formations: readonly string[] }
+	| { readonly form: "pattern"; readonly pattern: CentralizerPattern }
+	| Deadline
+	| { readonly form: "evidence within"; readonly radius: Known<"distance">; readonly of: MeasuredFrom }
+	| {
+			readonly form: "samples within";
+			readonly radius: Known<"distance">;
+			readonly of: MeasuredFrom;
+			readonly before: EventName;
+			readonly months?: Known<"count">;
+	  }
+	/** Words that no arithmetic can pass. */
+	| { readonly form: "judgement"; readonly question: string };
+
+export type Limit =
+	| LimitLeaf
+	| { readonly form: "all of" | "any of"; readonly parts: readonly Limit[] }
+	/** Asked only where the condition holds. */
+	| { readonly form: "if"; readonly condition: Condition; readonly then: Limit };
+
+export type Condition =
+	| { readonly kind: "fact"; readonly fact: FactName; readonly holds: boolean }
+	| { readonly kind: "threshold"; readonly threshold: Threshold };
+
+export interface AppliesTo {
+	readonly strings: readonly StringSelector[];
+	/** Roles of the inner and outer string; empty means every annulus. */
+	readonly annulus?: { readonly inside: StringSelector; readonly outside: StringSelector };
+	readonly neighbors: readonly SetbackKind[];
+	/** All must hold. */
+	readonly when: readonly Condition[];
+}
+
+/** How far the text of a rule was known when its row was written. */
+export const WAYS_KNOWN = ["read", "read in part", "second-hand", "draft", "memory"] as const;
+export type WayKnown = (typeof WAYS_KNOWN)[number];
+
+export interface HowKnown {
+	readonly way: WayKnown;
+	/** What was read, or whose summary. */
+	readonly of?: string;
+	readonly confidence?: "high" | "medium" | "low";
+}
+
+/** One dated, cited limit: a row of a jurisdiction's file, or a condition of the permit. */
+export interface Rule {
+	readonly id: string;
+	readonly check: CheckId;
+	readonly appliesTo: AppliesTo;
+	readonly limit: Limit;
+	readonly requirement: string;
+	readonly citation: string;
+	readonly standing: "compared" | "not compared";
+	/** Of a compared row: the official text and its date. */
+	readonly officialText?: { readonly text: string; readonly dated: string };
+	readonly howKnown: HowKnown;
+	/** ISO date, or `unknown`. */
+	readonly textAsOf: string;
+	readonly inForce: { readonly from: string; readonly to?: string };
+	/** The rule's own soft word (`approximately`): arithmetic shows the numbers and a person decides. */
+	readonly soft?: string;
+	/** What the rule lets a shortfall be cured by, continuing the sentence "…, unless". */
+	readonly unless?: string;
+	/** A shortfall does not break the rule; it brings other duties in. */
+	readonly ifNotMet?: "needs judgement";
+	readonly note?: string;
+}
+
+export interface Jurisdiction {
+	readonly code: string;
+	readonly name: string;
+	readonly kind: "federal" | "state" | "province";
+	readonly agency: string;
+	readonly note?: string;
+	/** Days on which business days do not count, and the years the list covers. */
+	readonly holidays?: {
+		readonly covers: readonly number[];
+		readonly dates: readonly string[];
+		readonly howKnown: HowKnown;
+	};
+	readonly rules: readonly Rule[];
+}

@@ -1,0 +1,133 @@
+import type { Known } from "../../cite/known.ts";
+import type { Path } from "../../diagnostics/path.ts";
+import type { Dimension } from "../../units/dimensions.ts";
+import { DIMENSIONS } from "../../units/dimensions.ts";
+import { parseQuantity } from "../../units/parse.ts";
+import { quantity } from "../../units/quantity.ts";
+import { type Desk, isBlock, onlyKeys, readWord, report, shownValue } from "./fault.ts";
+import type { Amount } from "./limit.ts";
+import { MEASURE_NAMES, MEASURES, type MeasureName, TOP_METHODS } from "./vocabulary.ts";
+
+/** A number with its unit, as text; bare only for counts and ratios. */
+export const readQuantity = <D extends Dimension>(
+	desk: Desk,
+	value: unknown,
+	at: Path,
+	dimension: D,
+): Known<D> | undefined => {
+	const text = typeof value === "number" ? String(value) : value;
+	const read = typeof text === "string" ? parseQuantity(text, dimension) : undefined;
+	if (typeof text === "string" && read?.ok)
+		return { dimension, value: quantity(dimension, read.value), from: desk.originOf(at, text) };
+	return report(desk, {
+		code: "rules/limit-unit",
+		at,
+		what: `this cannot be read as a ${dimension.replace(/-/g, " ")}`,
+		expected: `a ${dimension.replace(/-/g, " ")}, such as ${DIMENSIONS[dimension].example}`,
+		found: shownValue(value),
+		mend: "write the number with a unit of that kind",
+	});
+};
+
+const isLength = (dimension: Dimension): boolean =>
+	["length", "offset", "measured-depth", "true-vertical-depth", "depth-below-ground", "distance"].includes(
+		dimension,
+	);
+
+/** What a factor must be so that factor × measure gives the wanted dimension. */
+export const factorDimension = (of: Dimension, wanted: Dimension): Dimension | undefined => {
+	if (of === wanted || (isLength(of) && isLength(wanted))) return "ratio";
+	if (wanted === "pressure" && isLength(of)) return "pressure-gradient";
+	return undefined;
+};
+
+const FORMS =
+	"a quantity, or one of: { of }, { times, of }, { greatest_of }, { least_of }, { clamp, from, to }, { by_method }";
+
+const refused = (desk: Desk, at: Path, found: unknown, what: string): undefined =>
+	report(desk, {
+		code: "rules/limit-form",
+		at,
+		what,
+		expected: FORMS,
+		found: shownValue(found),
+		mend: "write the limit in one of these forms",
+	});
+
+const readFactor = (
+	desk: Desk,
+	block: Readonly<Record<string, unknown>>,
+	at: Path,
+	dimension: Dimension,
+): Amount | undefined => {
+	if (!onlyKeys(desk, block, at, ["times", "of"])) return undefined;
+	const of: MeasureName | undefined = readWord(
+		desk,
+		block["of"],
+		[...at, "of"],
+		MEASURE_NAMES,
+		"a measure",
+	);
+	if (of === undefined) return undefined;
+	const kind = factorDimension(MEASURES[of].dimension, dimension);
+	if (kind === undefined)
+		return refused(desk, [...at, "of"], of, `"${of}" does not give a ${dimension.replace(/-/g, " ")}`);
+	if (block["times"] === undefined)
+		return kind === "ratio"
+			? { kind: "measure", of }
+			: refused(desk, at, block, "a factor is missing");
+	const factor = readQuantity(desk, block["times"], [...at, "times"], kind);
+	return factor && { kind: "times", factor, of };
+};
+
+const readAmong = (
+	desk: Desk,
+	block: Readonly<Record<string, unknown>>,
+	at: Path,
+	key: "greatest_of" | "least_of",
+	dimension: Dimension,
+): Amount | undefined => {
+	const items = block[key];
+	if (!onlyKeys(desk, block, at, [key])) return undefined;
+	if (!Array.isArray(items) || items.length < 2)
+		return refused(desk, [...at, key], items, "two amounts or more are due here");
+	const among = items.map((item, i) => readAmount(desk, item, [...at, key, i], dimension));
+	if (!among.every((amount) => amount !== undefined)) return undefined;
+	return { kind: key === "greatest_of" ? "greatest of" : "least of", among };
+};
+
+/** The number of a limit on a measure of this dimension, whichever of the closed forms it is written in. */
+export const readAmount = (
+	desk: Desk,
+	raw: unknown,
+	at: Path,
+	dimension: Dimension,
+): Amount | undefined => {
+	if (!isBlock(raw)) {
+		const value = readQuantity(desk, raw, at, dimension);
+		return value && { kind: "constant", value };
+	}
+	if ("of" in raw) return readFactor(desk, raw, at, dimension);
+	if ("greatest_of" in raw) return readAmong(desk, raw, at, "greatest_of", dimension);
+	if ("least_of" in raw) return readAmong(desk, raw, at, "least_of", dimension);
+	if ("clamp" in raw) {
+		if (!onlyKeys(desk, raw, at, ["clamp", "from", "to"])) return undefined;
+		const [amount, from, to] = (["clamp", "from", "to"] as const).map((key) =>
+			readAmount(desk, raw[key], [...at, key], dimension),
+		);
+		return amount && from && to && { kind: "clamp", amount, from, to };
+	}
+	if ("by_method" in raw) {
+		const cases = raw["by_method"];
+		const place = [...at, "by_method"];
+		if (!isBlock(cases)) return refused(desk, place, cases, "amounts by method are due here");
+		if (!onlyKeys(desk, raw, at, ["by_method"]) || !onlyKeys(desk, cases, place, TOP_METHODS))
+			return undefined;
+		const read = Object.entries(cases).map(
+			([method, amount]) => [method, readAmount(desk, amount, [...place, method], dimension)] as const,
+		);
+		if (read.some(([, amount]) => amount === undefined)) return undefined;
+		return { kind: "by method", cases: Object.fromEntries(read) };
+	}
+	return refused(desk, at, raw, "this is not a form of amount that is known");
+};

@@ -1,0 +1,175 @@
+import type { Path } from "../../diagnostics/path.ts";
+import { type Desk, isBlock, onlyKeys, readWord, readWords, report, shownValue } from "./fault.ts";
+import type { CentralizerPattern, Deadline, LimitLeaf } from "./limit.ts";
+import { readQuantity } from "./read-amount.ts";
+import { COVERED, EVENTS, FIELDS, MEASURED_FROM } from "./vocabulary.ts";
+
+type Block = Readonly<Record<string, unknown>>;
+
+const textList = (desk: Desk, raw: unknown, at: Path): readonly string[] | undefined => {
+	const list = Array.isArray(raw) ? raw : [raw];
+	if (list.length > 0 && list.every((item) => typeof item === "string")) return list;
+	return report(desk, {
+		code: "rules/limit-form",
+		at,
+		what: "a list of words is due here",
+		expected: "a list of words",
+		found: shownValue(raw),
+		mend: "list the words",
+	});
+};
+
+const readPattern = (desk: Desk, raw: unknown, at: Path): CentralizerPattern | undefined => {
+	if (isBlock(raw) && "bottom_joints" in raw && onlyKeys(desk, raw, at, ["bottom_joints"])) {
+		const joints = readQuantity(desk, raw["bottom_joints"], [...at, "bottom_joints"], "count");
+		return joints && { kind: "bottom joints", joints };
+	}
+	if (isBlock(raw) && "every_joints" in raw && onlyKeys(desk, raw, at, ["every_joints"])) {
+		const joints = readQuantity(desk, raw["every_joints"], [...at, "every_joints"], "count");
+		return joints && { kind: "every joints", joints };
+	}
+	if (isBlock(raw) && "first_within" in raw && onlyKeys(desk, raw, at, ["first_within", "then_every"])) {
+		const firstWithin = readQuantity(desk, raw["first_within"], [...at, "first_within"], "length");
+		const thenEvery = readQuantity(desk, raw["then_every"], [...at, "then_every"], "length");
+		return firstWithin && thenEvery && { kind: "first and then", firstWithin, thenEvery };
+	}
+	if (isBlock(raw) && raw["through"] === "protected water" && onlyKeys(desk, raw, at, ["through"]))
+		return { kind: "through protected water" };
+	return report(desk, {
+		code: "rules/limit-form",
+		at,
+		what: "this is not a pattern of centralizers that is known",
+		expected: "{ bottom_joints }, { every_joints }, { first_within, then_every } or { through: protected water }",
+		found: shownValue(raw),
+		mend: "use one of these",
+	});
+};
+
+const readDeadline = (desk: Desk, raw: unknown, at: Path): Deadline | undefined => {
+	const side = isBlock(raw) ? (["before", "after"] as const).find((each) => each in raw) : undefined;
+	if (!isBlock(raw) || side === undefined)
+		return report(desk, {
+			code: "rules/limit-form",
+			at,
+			what: "a deadline has to say before or after what",
+			expected: "{ before: { spud: 2 days }, days: business }",
+			found: shownValue(raw),
+			mend: "add before or after, with the event and the days",
+		});
+	const events = raw[side];
+	const place = [...at, side];
+	const days =
+		raw["days"] === undefined
+			? "calendar"
+			: readWord(desk, raw["days"], [...at, "days"], ["calendar", "business"] as const, "a kind of day");
+	if (!onlyKeys(desk, raw, at, [side, "days"]) || !isBlock(events) || !onlyKeys(desk, events, place, EVENTS))
+		return undefined;
+	const of = Object.entries(events).map(([event, span]) => {
+		const name = readWord(desk, event, [...place, event], EVENTS, "an event");
+		const [, number, unit] = /^(\d+) (days|hours)$/.exec(String(span)) ?? [];
+		if (number === undefined || (unit !== "days" && unit !== "hours"))
+			return report(desk, {
+				code: "rules/limit-unit",
+				at: [...place, event],
+				what: "this is not a number of days or hours",
+				expected: "a whole number of days or hours, such as 30 days",
+				found: shownValue(span),
+				mend: "write the number and its unit",
+			});
+		const count = readQuantity(desk, Number(number), [...place, event], "count");
+		return name && count && { event: name, count, unit: unit as "days" | "hours" };
+	});
+	if (days === undefined || of.length === 0 || !of.every((each) => each !== undefined)) return undefined;
+	return { form: "deadline", side, of, days };
+};
+
+const readWithin = (desk: Desk, raw: unknown, at: Path, extra: readonly string[]) => {
+	if (!isBlock(raw)) {
+		report(desk, {
+			code: "rules/limit-form",
+			at,
+			what: "a radius and a place are due here",
+			expected: "{ radius: 1000 ft, of: lateral }",
+			found: shownValue(raw),
+			mend: "write both",
+		});
+		return undefined;
+	}
+	if (!onlyKeys(desk, raw, at, ["radius", "of", ...extra])) return undefined;
+	const radius = readQuantity(desk, raw["radius"], [...at, "radius"], "distance");
+	const of = readWord(desk, raw["of"], [...at, "of"], MEASURED_FROM, "a place to measure from");
+	return radius && of && { radius, of };
+};
+
+const FORM_READERS: Readonly<Record<string, (desk: Desk, raw: Block, at: Path) => LimitLeaf | undefined>> = {
+	at: (desk, raw, at) =>
+		readWord(desk, raw["at"], [...at, "at"], ["surface"] as const, "a place") && { form: "at surface" },
+	one_of: (desk, raw, at) => {
+		const words = textList(desk, raw["one_of"], [...at, "one_of"]);
+		return words && { form: "one of", words };
+	},
+	none_of: (desk, raw, at) => {
+		const words = textList(desk, raw["none_of"], [...at, "none_of"]);
+		return words && { form: "none of", words };
+	},
+	includes: (desk, raw, at) => {
+		const words = textList(desk, raw["includes"], [...at, "includes"]);
+		return words && { form: "includes", words };
+	},
+	present: (desk, raw, at) => {
+		const fields = readWords(desk, raw["present"], [...at, "present"], FIELDS, "a field");
+		return fields && { form: "present", fields };
+	},
+	covers: (desk, raw, at) => {
+		const list = textList(desk, raw["covers"], [...at, "covers"]) ?? [];
+		const formations = list.filter((each) => each.startsWith("formation "));
+		const what = readWords(
+			desk,
+			list.filter((each) => !formations.includes(each)),
+			[...at, "covers"],
+			COVERED,
+			"a zone",
+		);
+		if (what === undefined || list.length === 0) return undefined;
+		return { form: "covers", what, formations: formations.map((each) => each.slice("formation ".length)) };
+	},
+	pattern: (desk, raw, at) => {
+		const pattern = readPattern(desk, raw["pattern"], [...at, "pattern"]);
+		return pattern && { form: "pattern", pattern };
+	},
+	deadline: (desk, raw, at) => readDeadline(desk, raw["deadline"], [...at, "deadline"]),
+	evidence_within: (desk, raw, at) => {
+		const within = readWithin(desk, raw["evidence_within"], [...at, "evidence_within"], []);
+		return within && { form: "evidence within", ...within };
+	},
+	samples_within: (desk, raw, at) => {
+		const place = [...at, "samples_within"];
+		const block = raw["samples_within"];
+		const within = readWithin(desk, block, place, ["before", "months"]);
+		if (within === undefined || !isBlock(block)) return undefined;
+		const before = readWord(desk, block["before"], [...place, "before"], EVENTS, "an event");
+		const months =
+			block["months"] === undefined ? undefined : readQuantity(desk, block["months"], [...place, "months"], "count");
+		return before && { form: "samples within", ...within, before, ...(months === undefined ? {} : { months }) };
+	},
+	question: (desk, raw, at) => {
+		const [question] = textList(desk, raw["question"], [...at, "question"]) ?? [];
+		return question === undefined ? undefined : { form: "judgement", question };
+	},
+};
+
+/** Any single limit that is not a comparison: the key names the form. */
+export const readForm = (desk: Desk, raw: Block, at: Path): LimitLeaf | undefined => {
+	const key = Object.keys(FORM_READERS).find((each) => each in raw);
+	const read = key === undefined ? undefined : FORM_READERS[key];
+	if (key === undefined || read === undefined)
+		return report(desk, {
+			code: "rules/limit-form",
+			at,
+			what: "this is not a form of limit that is known",
+			expected: `a comparison { measure, at_least … }, or one of: ${Object.keys(FORM_READERS).join(", ")}`,
+			found: shownValue(raw),
+			mend: "write the limit in one of these forms",
+		});
+	return onlyKeys(desk, raw, at, [key]) ? read(desk, raw, at) : undefined;
+};

@@ -1,0 +1,84 @@
+import * as z from "zod";
+import { cite } from "../../cite/source.ts";
+import type { Checked } from "../../diagnostics/diagnostic.ts";
+import { pathKey } from "../../diagnostics/path.ts";
+import { type Desk, report } from "./fault.ts";
+import type { Jurisdiction } from "./limit.ts";
+import { howKnownShape, readRule, reportShape } from "./read-rule.ts";
+
+const text = z.string().trim().min(1);
+
+const fileShape = z.strictObject({
+	jurisdiction: z.string().regex(/^[a-z]{2}-[a-z]{2,4}$/),
+	name: text,
+	kind: z.enum(["federal", "state", "province"]),
+	agency: text,
+	note: z.exactOptional(text),
+	holidays: z.exactOptional(
+		z.strictObject({
+			covers: z.array(z.int().min(1900)).min(1),
+			dates: z.array(z.iso.date()).min(1),
+			how_known: howKnownShape,
+		}),
+	),
+	rules: z.array(z.unknown()).min(1),
+});
+
+/** The row's citation, for the origin of its numbers; the row itself may still be at fault. */
+const citationOf = (row: unknown): string =>
+	typeof row === "object" && row !== null && "citation" in row ? String(row.citation) : "no citation";
+
+const idOf = (row: unknown): string => (typeof row === "object" && row !== null && "id" in row ? String(row.id) : "");
+
+/**
+ * A jurisdiction's file, already read from YAML to plain values.
+ *
+ * Gives the rows that could be read and every fault of those that could not, each located in `file`.
+ */
+export const readJurisdiction = (raw: unknown, file: string): Checked<Jurisdiction> => {
+	const desk: Desk = { file, faults: [], originOf: () => ({ kind: "definition", at: [], text: "" }) };
+	const shape = fileShape.safeParse(raw);
+	if (!shape.success) {
+		reportShape(desk, shape.error.issues, [], raw);
+		return { diagnostics: desk.faults };
+	}
+	const { jurisdiction: code, name, kind, agency, note, holidays, rules } = shape.data;
+	const seen = new Map<string, number>();
+	const read = rules.map((row, i) => {
+		const id = idOf(row);
+		const first = seen.get(id);
+		if (first !== undefined || (id !== "" && !id.startsWith(`${code}.`)))
+			return report(desk, {
+				code: "rules/id",
+				at: ["rules", i, "id"],
+				what: first === undefined ? `the id does not begin with ${code}.` : "another row has this id already",
+				expected: `an id of its own, beginning with ${code}.`,
+				found: id,
+				mend: "give the row an id of its own",
+			});
+		seen.set(id, i);
+		const rowDesk: Desk = {
+			...desk,
+			originOf: (at) => ({
+				kind: "catalogue",
+				table: file,
+				row: id,
+				column: pathKey(at.slice(2)),
+				source: cite("cited-rule", citationOf(row)),
+			}),
+		};
+		return readRule(rowDesk, row, ["rules", i]);
+	});
+	const value: Jurisdiction = {
+		code,
+		name,
+		kind,
+		agency,
+		...(note === undefined ? {} : { note }),
+		...(holidays === undefined
+			? {}
+			: { holidays: { covers: holidays.covers, dates: holidays.dates, howKnown: holidays.how_known } }),
+		rules: read.filter((rule) => rule !== undefined),
+	};
+	return { value, diagnostics: desk.faults };
+};

@@ -1,0 +1,96 @@
+import type { Path } from "../../diagnostics/path.ts";
+import { type Desk, isBlock, onlyKeys, readWord, report, shownValue } from "./fault.ts";
+import { readForm } from "./read-form.ts";
+import type { Condition, Limit, LimitLeaf } from "./limit.ts";
+import { readThreshold } from "./read-threshold.ts";
+import { CHECK_LIMITS, type CheckId, FACTS, MEASURE_NAMES } from "./vocabulary.ts";
+
+/** A fact, its opposite (`not`), or a comparison. */
+export const readCondition = (desk: Desk, raw: unknown, at: Path): Condition | undefined => {
+	if (typeof raw === "string") {
+		const fact = readWord(desk, raw, at, FACTS, "a fact");
+		return fact && { kind: "fact", fact, holds: true };
+	}
+	if (isBlock(raw) && "not" in raw) {
+		if (!onlyKeys(desk, raw, at, ["not"])) return undefined;
+		const fact = readWord(desk, raw["not"], [...at, "not"], FACTS, "a fact");
+		return fact && { kind: "fact", fact, holds: false };
+	}
+	if (isBlock(raw) && "measure" in raw) {
+		const threshold = readThreshold(desk, raw, at, MEASURE_NAMES);
+		return threshold && { kind: "threshold", threshold };
+	}
+	return report(desk, {
+		code: "rules/limit-form",
+		at,
+		what: "this is not a condition that can be told true or false",
+		expected: `a comparison { measure, at_least … }, or a fact, one of: ${FACTS.join(", ")}`,
+		found: shownValue(raw),
+		mend: "write the condition in one of these forms",
+	});
+};
+
+const readParts = (
+	desk: Desk,
+	raw: Readonly<Record<string, unknown>>,
+	at: Path,
+	key: "all_of" | "any_of",
+	check: CheckId,
+): Limit | undefined => {
+	const parts = raw[key];
+	if (!onlyKeys(desk, raw, at, [key])) return undefined;
+	if (!Array.isArray(parts) || parts.length < 2)
+		return report(desk, {
+			code: "rules/limit-form",
+			at: [...at, key],
+			what: "a list of two limits or more is due here",
+			expected: "a list of limits",
+			found: shownValue(parts),
+			mend: "list the limits, or write the one limit without this word",
+		});
+	const read = parts.map((part, i) => readLimit(desk, part, [...at, key, i], check));
+	if (!read.every((part) => part !== undefined)) return undefined;
+	return { form: key === "all_of" ? "all of" : "any of", parts: read };
+};
+
+/**
+ * A limit in one of the closed forms, as far as its check takes that form. Faults go to the desk: `rules/limit-form`
+ * for words and shapes, `rules/limit-unit` for numbers.
+ */
+export const readLimit = (desk: Desk, raw: unknown, at: Path, check: CheckId): Limit | undefined => {
+	const { forms, measures } = CHECK_LIMITS[check];
+	if (!isBlock(raw))
+		return report(desk, {
+			code: "rules/limit-form",
+			at,
+			what: "a limit is due here",
+			expected: `a block, one of the forms: ${forms.join(", ")}, all_of, any_of`,
+			found: shownValue(raw),
+			mend: "write the limit as a block",
+		});
+	if ("all_of" in raw) return readParts(desk, raw, at, "all_of", check);
+	if ("any_of" in raw) return readParts(desk, raw, at, "any_of", check);
+	if ("if" in raw) {
+		if (!onlyKeys(desk, raw, at, ["if", "then"])) return undefined;
+		const condition = readCondition(desk, raw["if"], [...at, "if"]);
+		const then = readLimit(desk, raw["then"], [...at, "then"], check);
+		return condition && then && { form: "if", condition, then };
+	}
+	const leaf: LimitLeaf | undefined =
+		"measure" in raw || (measures.length === 1 && hasOperator(raw))
+			? readThreshold(desk, raw, at, measures)
+			: readForm(desk, raw, at);
+	if (leaf !== undefined && !forms.some((form) => form === leaf.form))
+		return report(desk, {
+			code: "rules/limit-form",
+			at,
+			what: `the check ${check} does not take a limit of the form "${leaf.form}"`,
+			expected: `one of the forms: ${forms.join(", ")}`,
+			mend: "write the limit in a form that the check takes, or name the check that takes this form",
+		});
+	return leaf;
+};
+
+const hasOperator = (raw: Readonly<Record<string, unknown>>): boolean =>
+	["at_least", "more_than", "at_most", "less_than"].some((key) => key in raw);
+

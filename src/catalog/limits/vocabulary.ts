@@ -1,0 +1,316 @@
+import type { Dimension } from "../../units/dimensions.ts";
+
+/**
+ * The words a limit may be written in: what may be measured, which facts a limit may hang on, which fields a filing may
+ * ask for, and which forms each check takes. Words only: `rules/` holds the code that answers to each of them.
+ */
+
+/** What one finding is made on. */
+export type SubjectKind = "well" | "string" | "annulus" | "neighbor";
+
+/** Further words that some measures need beside the number. */
+export type Parameter = "along" | "zone" | "after" | "cured_at" | "formation" | "within" | "from";
+
+export interface MeasureEntry {
+	/** Fixes the units that a limit on it may be written in. */
+	readonly dimension: Dimension;
+	readonly subject: SubjectKind;
+	/** Parameters that must stand beside it, and those that may. */
+	readonly needs?: readonly Parameter[];
+	readonly may?: readonly Parameter[];
+}
+
+export const MEASURES = {
+	// Depths of a string
+	"string length": { dimension: "length", subject: "string" },
+	"joint length": { dimension: "length", subject: "string" },
+	"shoe below ground": { dimension: "depth-below-ground", subject: "string" },
+	"shoe vertical depth": { dimension: "true-vertical-depth", subject: "string" },
+	"shoe along the hole": { dimension: "measured-depth", subject: "string" },
+	"shoe below protected water": { dimension: "offset", subject: "string" },
+	"shoe below formation top": { dimension: "offset", subject: "string", needs: ["formation"] },
+	"shoe below formation base": { dimension: "offset", subject: "string", needs: ["formation"] },
+	"shoe below top of competent rock": { dimension: "offset", subject: "string" },
+	"shoe below nearby water wells": { dimension: "offset", subject: "string", needs: ["within"] },
+	"liner lap": { dimension: "offset", subject: "string" },
+	// Cement
+	"cement top above shoe": { dimension: "offset", subject: "string", needs: ["along"] },
+	"cement top above flow zone": { dimension: "offset", subject: "string", needs: ["along"] },
+	"cement top above previous shoe": { dimension: "offset", subject: "string", needs: ["along"] },
+	"cement top above perforations": { dimension: "offset", subject: "string", needs: ["along"] },
+	"cement top above kickoff": { dimension: "offset", subject: "string", needs: ["along"] },
+	"cement top above protected water": { dimension: "offset", subject: "string", needs: ["along"] },
+	"cement pumped over calculated": { dimension: "ratio", subject: "string" },
+	"shoe cement length": { dimension: "offset", subject: "string", needs: ["along"] },
+	"wait on cement": { dimension: "duration", subject: "string" },
+	"strength at drill-out": { dimension: "pressure", subject: "string", needs: ["zone"] },
+	strength: { dimension: "pressure", subject: "string", needs: ["zone", "after"], may: ["cured_at"] },
+	"free fluid": { dimension: "free-fluid", subject: "string", needs: ["zone"] },
+	// Pressure
+	"test pressure": { dimension: "pressure", subject: "string" },
+	"test hold": { dimension: "duration", subject: "string" },
+	"test fall": { dimension: "share", subject: "string" },
+	"test fall in pressure": { dimension: "pressure", subject: "string" },
+	"internal yield": { dimension: "pressure", subject: "string" },
+	"maximum treating pressure": { dimension: "pressure", subject: "well" },
+	"relief valve setting": { dimension: "pressure", subject: "well" },
+	"preventer working pressure": { dimension: "pressure", subject: "string" },
+	"new hole before shoe test": { dimension: "length", subject: "string" },
+	"shoe test equivalent": { dimension: "density", subject: "string" },
+	"heaviest fluid below the shoe": { dimension: "density", subject: "string" },
+	"annulus stop pressure": { dimension: "pressure", subject: "annulus" },
+	"predicted annulus rise": { dimension: "pressure", subject: "annulus" },
+	// Sizes
+	"clearance each side of coupling": { dimension: "diameter", subject: "string" },
+	"clearance each side of pipe": { dimension: "diameter", subject: "string" },
+	"coupling clearance on diameter": { dimension: "diameter", subject: "string" },
+	"pipe clearance on diameter": { dimension: "diameter", subject: "string" },
+	// The well and what lies around it
+	"well vertical depth": { dimension: "true-vertical-depth", subject: "well" },
+	"protected water to perforations": { dimension: "offset", subject: "well" },
+	"dissolved solids": { dimension: "dissolved-solids", subject: "well" },
+	distance: { dimension: "distance", subject: "neighbor", needs: ["from"] },
+	"hydrogen sulfide": { dimension: "gas-fraction", subject: "well" },
+} as const satisfies Record<string, MeasureEntry>;
+
+export type MeasureName = keyof typeof MEASURES;
+export const MEASURE_NAMES = Object.keys(MEASURES) as readonly MeasureName[];
+
+/** What a limit may hang on. Each is true, false, or not to be told from the definition. */
+export const FACTS = [
+	"exploratory well",
+	"stimulation planned",
+	"deviated string",
+	"horizontal well",
+	"flow zone open above the shoe",
+	"treated through this string",
+	"drilled into target",
+] as const;
+export type FactName = (typeof FACTS)[number];
+
+/** How a limit picks strings: by what the trade calls them, or by what they do. */
+export const STRING_SELECTORS = [
+	"conductor",
+	"surface",
+	"intermediate",
+	"production",
+	"liner",
+	"below conductor",
+	"below surface",
+	"treated through",
+] as const;
+export type StringSelector = (typeof STRING_SELECTORS)[number];
+
+/** Kinds of neighbor a setback may name: words of the definition's own list. */
+export const SETBACK_KINDS = [
+	"dwelling",
+	"school",
+	"hospital",
+	"place of worship",
+	"public building",
+	"water well",
+	"public water supply",
+	"spring",
+	"stream",
+	"lake or pond",
+	"wetland",
+	"road",
+	"railroad",
+	"property line",
+	"lease line",
+] as const;
+export type SetbackKind = (typeof SETBACK_KINDS)[number];
+
+/** What a distance is taken from, in the definition's words for surveyed distances. */
+export const MEASURED_FROM = ["wellhead", "pad edge", "nearest equipment", "wellbore"] as const;
+export type MeasuredFrom = (typeof MEASURED_FROM)[number];
+
+/** How a cement top was found. */
+export const TOP_METHODS = ["returns seen", "calculated", "temperature survey", "bond log", "tagged"] as const;
+export type TopMethod = (typeof TOP_METHODS)[number];
+
+/** What a filing may be asked to carry and a definition can. */
+export const FIELDS = [
+	"API number",
+	"permit number",
+	"operator",
+	"lease",
+	"field",
+	"county",
+	"technical contact",
+	"surface location",
+	"coordinate datum",
+	"ground elevation",
+	"depth datum",
+	"directional plan",
+	"directional survey",
+	"survey company",
+	"survey dates",
+	"formation tops",
+	"water zones",
+	"protected-water base",
+	"protected-water letter",
+	"confining zone",
+	"pore pressures",
+	"fracture gradients",
+	"temperature gradient",
+	"hole sizes",
+	"drilling fluids",
+	"pipe condition",
+	"design factors",
+	"cement slurries",
+	"cement class",
+	"cement strengths",
+	"cement top method",
+	"centralizers",
+	"float equipment",
+	"preventers",
+	"casing pressure tests",
+	"stage table",
+	"base fluid",
+	"proppants",
+	"treating rates",
+	"maximum treating pressure",
+	"water sources",
+	"recycled water share",
+	"additive purposes",
+	"additive suppliers",
+	"ingredient CAS numbers",
+	"ingredient shares",
+	"flowback plan",
+	"hydrogen sulfide statement",
+	"offset wells",
+	"water wells",
+	"start date",
+	"production string apart from surface casing",
+	"predicted annulus rise",
+	"annulus stop pressure",
+] as const;
+export type FieldName = (typeof FIELDS)[number];
+
+/** What happened, or is planned to: what a notice precedes or a report follows. */
+export const EVENTS = [
+	"location work",
+	"spud",
+	"drilling ends",
+	"stimulation starts",
+	"stimulation ends",
+	"completion",
+] as const;
+export type EventName = (typeof EVENTS)[number];
+
+/** What cement may be asked to cover. */
+export const COVERED = ["protected water", "flow zones", "target"] as const;
+export type Covered = (typeof COVERED)[number];
+
+export const LIMIT_FORMS = [
+	"threshold",
+	"at surface",
+	"one of",
+	"none of",
+	"includes",
+	"present",
+	"covers",
+	"pattern",
+	"deadline",
+	"evidence within",
+	"samples within",
+	"judgement",
+] as const;
+/** Forms of a single limit; `all of` and `any of` join them. */
+export type LimitForm = (typeof LIMIT_FORMS)[number];
+
+/** What a check may be given, for the reader of rules files. */
+export interface CheckLimits {
+	readonly subject: SubjectKind;
+	readonly forms: readonly LimitForm[];
+	/** The measures a threshold may be put on. */
+	readonly measures: readonly MeasureName[];
+}
+
+const threshold = (subject: SubjectKind, ...measures: MeasureName[]): CheckLimits => ({
+	subject,
+	forms: ["threshold"],
+	measures,
+});
+const form = (subject: SubjectKind, ...forms: LimitForm[]): CheckLimits => ({ subject, forms, measures: [] });
+
+/** Every check, and the limits it takes. */
+export const CHECK_LIMITS = {
+	"surface-shoe-depth": threshold(
+		"string",
+		"shoe below protected water",
+		"shoe below formation top",
+		"shoe below formation base",
+		"shoe below top of competent rock",
+		"shoe below nearby water wells",
+	),
+	"shoe-depth": threshold("string", "shoe below ground", "shoe along the hole", "shoe vertical depth"),
+	"shoe-seat": form("string", "judgement"),
+	"shoe-test": threshold("string", "new hole before shoe test", "shoe test equivalent"),
+	"liner-lap": threshold("string", "liner lap"),
+	"cement-to-surface": {
+		subject: "string",
+		forms: ["at surface", "threshold"],
+		measures: ["cement pumped over calculated"],
+	},
+	"cement-top": {
+		subject: "string",
+		forms: ["threshold", "at surface"],
+		measures: [
+			"cement top above shoe",
+			"cement top above flow zone",
+			"cement top above previous shoe",
+			"cement top above perforations",
+			"cement top above kickoff",
+			"cement top above protected water",
+		],
+	},
+	"cement-coverage": form("well", "covers"),
+	"cement-class": form("string", "one of"),
+	"cement-strength": threshold("string", "strength"),
+	"free-fluid": threshold("string", "free fluid"),
+	"critical-cement-length": threshold("string", "shoe cement length"),
+	"wait-on-cement": threshold("string", "wait on cement", "strength at drill-out"),
+	"cementing-plugs": form("string", "includes"),
+	"casing-pressure-test": threshold(
+		"string",
+		"test pressure",
+		"test hold",
+		"test fall",
+		"test fall in pressure",
+	),
+	"internal-yield-margin": threshold("string", "internal yield", "maximum treating pressure"),
+	"relief-valve": threshold("well", "relief valve setting"),
+	"annulus-limit": {
+		subject: "annulus",
+		forms: ["threshold", "present"],
+		measures: ["annulus stop pressure"],
+	},
+	"hole-clearance": threshold(
+		"string",
+		"clearance each side of coupling",
+		"clearance each side of pipe",
+		"coupling clearance on diameter",
+		"pipe clearance on diameter",
+	),
+	"casing-condition": form("string", "one of"),
+	centralizers: form("string", "pattern"),
+	"drilling-fluid": form("string", "one of"),
+	separation: threshold("well", "protected water to perforations"),
+	"water-definition": threshold("well", "dissolved solids"),
+	"water-samples": form("well", "samples within"),
+	setback: threshold("neighbor", "distance"),
+	"offset-wells": form("well", "evidence within"),
+	"hydrogen-sulfide": threshold("well", "hydrogen sulfide"),
+	"listed-ingredients": form("well", "none of"),
+	"filing-fields": form("well", "present"),
+	notice: form("well", "deadline"),
+	report: form("well", "deadline"),
+	document: form("well", "judgement"),
+	judgement: form("well", "judgement"),
+	"string-judgement": form("string", "judgement"),
+} as const satisfies Record<string, CheckLimits>;
+
+export type CheckId = keyof typeof CHECK_LIMITS;
+export const CHECK_IDS = Object.keys(CHECK_LIMITS) as readonly CheckId[];
