@@ -1,0 +1,14 @@
+/**
+ * Cement: how much, of what, how high, and what it weighs on the hole.
+ *
+ * takes  a string's hole, its pipe and what surrounds it, the slurries and the record of the job
+ * gives  volumes, sacks, water, displacement and the pressures when the plug lands
+ * may not say whether a column is good enough, or count a planned column as proved
+ */
+import type { AnyFormula } from "../../cite/formula.ts";
+import { formulasIn } from "../formulas-in.ts";
+import * as capacity from "./capacity.ts";
+import * as sacks from "./sacks.ts";
+import * as slurryDesign from "./slurry-design.ts";
+
+export const cementFormulas: readonly AnyFormula[] = formulasIn(capacity, sacks, slurryDesign);

@@ -1,0 +1,75 @@
+import { formula } from "../../cite/formula.ts";
+import { cite } from "../../cite/source.ts";
+import { CUBIC_FEET_PER_BARREL } from "./capacity.ts";
+
+/** Sacks that a slurry volume comes to, before rounding. */
+export const exactSacks = formula({
+	id: "cement/exact-sacks",
+	name: "Sacks of cement before rounding",
+	expression: "n = 5.6146 V / y",
+	source: cite("lapeyrouse", "ch. 2, number of sacks required"),
+	inputs: { volume: "volume", yield: "slurry-yield" },
+	gives: "ratio",
+	validity: "a yield above zero",
+	compute: ({ volume, yield: y }) => (y > 0 ? (volume * CUBIC_FEET_PER_BARREL) / y : Number.NaN),
+});
+
+/** A whole count reached within this is not rounded up once more; it absorbs the last bits of binary arithmetic. */
+const LAST_BITS = 1e-9;
+
+/** Whole sacks to bring, never fewer than the volume needs. */
+export const sacks = formula({
+	id: "cement/sacks",
+	name: "Sacks of cement",
+	expression: "sacks = ⌈n⌉",
+	source: cite("common-practice", "sacks are rounded up"),
+	inputs: { exact: "ratio" },
+	gives: "count",
+	compute: ({ exact }) => Math.ceil(exact - LAST_BITS * Math.max(1, exact)),
+});
+
+/** Water to mix the sacks with [bbl]. */
+export const mixWater = formula({
+	id: "cement/mix-water",
+	name: "Mix water",
+	expression: "W = sacks · w / 42",
+	source: cite("lapeyrouse", "ch. 2, mix water requirement"),
+	inputs: { sacks: "count", water: "water-requirement" },
+	gives: "volume",
+	compute: ({ sacks: n, water }) => (n * water) / 42,
+});
+
+/** Sacks of a job [sacks]. */
+export const totalSacks = formula({
+	id: "cement/total-sacks",
+	name: "Total sacks of cement",
+	expression: "Σ sacksᵢ",
+	source: cite("definition"),
+	inputs: { parts: { many: "count" } },
+	gives: "count",
+	compute: ({ parts }) => parts.reduce<number>((sum, part) => sum + part, 0),
+});
+
+/** What was pumped against what was calculated. */
+export const pumpedOverCalculated = formula({
+	id: "cement/pumped-over-calculated",
+	name: "Slurry pumped over slurry calculated",
+	expression: "V_pumped / V_calculated",
+	source: cite("definition"),
+	inputs: { pumped: "volume", calculated: "volume" },
+	gives: "ratio",
+	validity: "a calculated volume above zero",
+	compute: ({ pumped, calculated }) => (calculated > 0 ? pumped / calculated : Number.NaN),
+});
+
+/** Time a fluid takes to pass a point [min]. */
+export const contactTime = formula({
+	id: "cement/contact-time",
+	name: "Contact time of a spacer",
+	expression: "t = V / Q",
+	source: cite("common-practice", "volume passing a point over rate"),
+	inputs: { volume: "volume", rate: "flow-rate" },
+	gives: "duration",
+	validity: "a rate above zero",
+	compute: ({ volume, rate }) => (rate > 0 ? volume / rate : Number.NaN),
+});

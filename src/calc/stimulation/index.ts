@@ -1,0 +1,30 @@
+/**
+ * The stimulation: what is pumped, how long, at what pressure, and what may not be passed.
+ *
+ * takes  stages and their steps, the fluids, the path down the casing, ratings of every pressured element
+ * gives  volumes, masses, times, pressures and horsepower; mass shares for disclosure
+ * may not promise a fracture's size: geometry here is illustrative, and says so
+ */
+import type { AnyFormula } from "../../cite/formula.ts";
+import { formulasIn } from "../formulas-in.ts";
+import * as disclosure from "./disclosure.ts";
+import * as fractureGeometry from "./fracture-geometry.ts";
+import * as fractureHeight from "./fracture-height.ts";
+import * as leakoff from "./leakoff.ts";
+import * as pipeFriction from "./pipe-friction.ts";
+import * as schedule from "./schedule.ts";
+import * as settling from "./settling.ts";
+import * as slurry from "./slurry.ts";
+import * as treatingPressure from "./treating-pressure.ts";
+
+export const stimulationFormulas: readonly AnyFormula[] = formulasIn(
+	slurry,
+	schedule,
+	treatingPressure,
+	pipeFriction,
+	fractureGeometry,
+	fractureHeight,
+	leakoff,
+	settling,
+	disclosure,
+);
