@@ -25,19 +25,10 @@ export interface ArcPoint {
  * @returns  NaN throughout for a dogleg of 180°
  * @source   sawaryn-thorogood-2005, interpolation on the minimum-curvature arc
  */
-export const arcPoint = (
-	upper: Station,
-	lower: Station,
-	s: number,
-): ArcPoint => {
+export const arcPoint = (upper: Station, lower: Station, s: number): ArcPoint => {
 	const t1 = tangent(upper.inclination, upper.azimuth);
 	const t2 = tangent(lower.inclination, lower.azimuth);
-	const β = doglegAngle(
-		upper.inclination,
-		upper.azimuth,
-		lower.inclination,
-		lower.azimuth,
-	);
+	const β = doglegAngle(upper.inclination, upper.azimuth, lower.inclination, lower.azimuth);
 	const f = s / (lower.md - upper.md);
 	const direction = slerp(t1, t2, β, f);
 	const half = (s / 2) * ratioFactorOf(f * β);
@@ -54,14 +45,8 @@ export const arcPoint = (
 const slerp = (t1: Vector, t2: Vector, β: number, f: number): Vector => {
 	// Below this angle the sines' ratio and the straight mean agree to the last digit.
 	const [w1, w2] =
-		β < 1e-8
-			? [1 - f, f]
-			: [Math.sin((1 - f) * β) / Math.sin(β), Math.sin(f * β) / Math.sin(β)];
-	return [
-		w1 * t1[0] + w2 * t2[0],
-		w1 * t1[1] + w2 * t2[1],
-		w1 * t1[2] + w2 * t2[2],
-	];
+		β < 1e-8 ? [1 - f, f] : [Math.sin((1 - f) * β) / Math.sin(β), Math.sin(f * β) / Math.sin(β)];
+	return [w1 * t1[0] + w2 * t2[0], w1 * t1[1] + w2 * t2[1], w1 * t1[2] + w2 * t2[2]];
 };
 
 /** The whole step from one station to the next. */

@@ -29,7 +29,11 @@ export const placeAt = (path: readonly PathStation[], md: number): PlaceOnPath |
 	if (first === undefined || last === undefined || !(md >= first.md)) return undefined;
 	const i = stationAbove(path, md);
 	const upper = path[i] ?? first;
-	const lower = path[i + 1] ?? { ...last, md: Math.max(md, last.md) + 1, dogleg: 0 };
+	const lower = path[i + 1] ?? {
+		...last,
+		md: Math.max(md, last.md) + 1,
+		dogleg: 0,
+	};
 	const point = arcPoint(upper, lower, md - upper.md);
 	return {
 		...point,

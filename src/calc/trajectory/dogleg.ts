@@ -9,16 +9,10 @@ import { degrees, radians } from "./tangent.ts";
  *
  * @source taylor-mason-1972, dogleg angle; sawaryn-thorogood-2005 for the half-angle form
  */
-export const doglegAngle = (
-	I1: number,
-	A1: number,
-	I2: number,
-	A2: number,
-): number => {
+export const doglegAngle = (I1: number, A1: number, I2: number, A2: number): number => {
 	const [i1, i2] = [radians(I1), radians(I2)];
 	const square =
-		Math.sin((i2 - i1) / 2) ** 2 +
-		Math.sin(i1) * Math.sin(i2) * Math.sin(radians(A2 - A1) / 2) ** 2;
+		Math.sin((i2 - i1) / 2) ** 2 + Math.sin(i1) * Math.sin(i2) * Math.sin(radians(A2 - A1) / 2) ** 2;
 	return 2 * Math.asin(Math.sqrt(Math.min(1, Math.max(0, square))));
 };
 
@@ -26,8 +20,7 @@ export const doglegAngle = (
 export const dogleg = formula({
 	id: "trajectory/dogleg",
 	name: "Dogleg angle",
-	expression:
-		"sin²(β/2) = sin²((I2 − I1)/2) + sin I1 · sin I2 · sin²((A2 − A1)/2)",
+	expression: "sin²(β/2) = sin²((I2 − I1)/2) + sin I1 · sin I2 · sin²((A2 − A1)/2)",
 	source: cite("sawaryn-thorogood-2005", "dogleg, half-angle form"),
 	inputs: { I1: "angle", A1: "angle", I2: "angle", A2: "angle" },
 	gives: "angle",
@@ -44,11 +37,7 @@ const TURNED_BACK = Math.PI - 1e-6;
  * @source taylor-mason-1972, ratio factor
  */
 export const ratioFactorOf = (β: number): number =>
-	β >= TURNED_BACK
-		? Number.NaN
-		: β < 1e-3
-			? 1 + β ** 2 / 12 + β ** 4 / 120
-			: (2 / β) * Math.tan(β / 2);
+	β >= TURNED_BACK ? Number.NaN : β < 1e-3 ? 1 + β ** 2 / 12 + β ** 4 / 120 : (2 / β) * Math.tan(β / 2);
 
 export const ratioFactor = formula({
 	id: "trajectory/ratio-factor",
@@ -77,9 +66,7 @@ export const doglegSeverity = formula({
 	gives: "dogleg",
 	validity: "MD2 > MD1",
 	compute: ({ MD1, I1, A1, MD2, I2, A2 }) =>
-		MD2 > MD1
-			? (100 * degrees(doglegAngle(I1, A1, I2, A2))) / (MD2 - MD1)
-			: Number.NaN,
+		MD2 > MD1 ? (100 * degrees(doglegAngle(I1, A1, I2, A2))) / (MD2 - MD1) : Number.NaN,
 });
 
 export const buildRate = formula({
@@ -95,8 +82,7 @@ export const buildRate = formula({
 	},
 	gives: "dogleg",
 	validity: "MD2 > MD1",
-	compute: ({ MD1, I1, MD2, I2 }) =>
-		MD2 > MD1 ? ((I2 - I1) * 100) / (MD2 - MD1) : Number.NaN,
+	compute: ({ MD1, I1, MD2, I2 }) => (MD2 > MD1 ? ((I2 - I1) * 100) / (MD2 - MD1) : Number.NaN),
 });
 
 export const turnRate = formula({

@@ -10,8 +10,7 @@ export const verticalSection = formula({
 	source: cite("api-d20", "vertical section"),
 	inputs: { N: "offset", E: "offset", Avs: "angle" },
 	gives: "offset",
-	compute: ({ N, E, Avs }) =>
-		N * Math.cos(radians(Avs)) + E * Math.sin(radians(Avs)),
+	compute: ({ N, E, Avs }) => N * Math.cos(radians(Avs)) + E * Math.sin(radians(Avs)),
 });
 
 export const closure = formula({

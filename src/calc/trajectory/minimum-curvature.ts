@@ -22,15 +22,9 @@ interface Stations {
 	readonly A2: number;
 }
 
-const component = (
-	{ MD1, I1, A1, MD2, I2, A2 }: Stations,
-	i: 0 | 1 | 2,
-): number =>
+const component = ({ MD1, I1, A1, MD2, I2, A2 }: Stations, i: 0 | 1 | 2): number =>
 	MD2 > MD1
-		? arcStep(
-				{ md: MD1, inclination: I1, azimuth: A1 },
-				{ md: MD2, inclination: I2, azimuth: A2 },
-			)[i]
+		? arcStep({ md: MD1, inclination: I1, azimuth: A1 }, { md: MD2, inclination: I2, azimuth: A2 })[i]
 		: Number.NaN;
 
 export const northStep = formula({

@@ -2,8 +2,8 @@ import { tableFormula } from "../../cite/formula.ts";
 import type { KnownTable } from "../../cite/known.ts";
 import { cite } from "../../cite/source.ts";
 import { arcStep, type Station } from "./arc.ts";
-import { degrees, radians } from "./tangent.ts";
 import { doglegAngle } from "./dogleg.ts";
+import { degrees, radians } from "./tangent.ts";
 
 /** Columns of a path, in the order a survey listing prints them. */
 export const PATH_COLUMNS = {
@@ -41,7 +41,11 @@ export const minimumCurvaturePath = tableFormula({
 	name: "Well path by minimum curvature",
 	expression: "Σ (ΔMD/2) · RF · (t1 + t2); straight past the last station",
 	source: cite("taylor-mason-1972", "minimum curvature"),
-	inputs: { stations: { table: "md, inclination, azimuth" }, TD: "measured-depth", Avs: "angle" },
+	inputs: {
+		stations: { table: "md, inclination, azimuth" },
+		TD: "measured-depth",
+		Avs: "angle",
+	},
 	gives: PATH_COLUMNS,
 	validity: "measured depth strictly increasing; each dogleg below 180°",
 	compute: ({ stations, TD, Avs }) => pathThrough(stationsOf(stations), TD, Avs),
@@ -65,7 +69,14 @@ const pathThrough = (given: readonly Station[], TD: number, Avs: number): readon
 	for (const station of stations) {
 		const above = path.at(-1);
 		if (above === undefined) {
-			path.push({ ...station, tvd: 0, north: 0, east: 0, vertical_section: 0, dogleg: 0 });
+			path.push({
+				...station,
+				tvd: 0,
+				north: 0,
+				east: 0,
+				vertical_section: 0,
+				dogleg: 0,
+			});
 			continue;
 		}
 		const [dN, dE, dV] = arcStep(above, station);

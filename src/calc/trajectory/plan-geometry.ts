@@ -2,7 +2,10 @@ import { formula } from "../../cite/formula.ts";
 import { cite } from "../../cite/source.ts";
 import { degrees, radians } from "./tangent.ts";
 
-const source = cite("geometry", "circular arc in a vertical plane; engineering form as in bourgoyne-1986, ch. 8");
+const source = cite(
+	"geometry",
+	"circular arc in a vertical plane; engineering form as in bourgoyne-1986, ch. 8",
+);
 
 /** 100 ft · 180°/π: the radius whose arc turns one degree in 100 ft [ft]. */
 const RADIUS_OF_ONE_DEGREE = 18_000 / Math.PI;
@@ -104,7 +107,9 @@ export const leastBuild = formula({
 	gives: "dogleg",
 	validity: "Z > 0, X > 0",
 	compute: ({ Z, X }) =>
-		Z > 0 && X > 0 ? RADIUS_OF_ONE_DEGREE / Math.min(X > Z ? Z : Number.POSITIVE_INFINITY, (X ** 2 + Z ** 2) / (2 * X)) : Number.NaN,
+		Z > 0 && X > 0
+			? RADIUS_OF_ONE_DEGREE / Math.min(X > Z ? Z : Number.POSITIVE_INFINITY, (X ** 2 + Z ** 2) / (2 * X))
+			: Number.NaN,
 });
 
 /** The deepest kickoff, as height above the target, from which a build still reaches a target X away. */

@@ -1,11 +1,15 @@
 import { tableFormula } from "../../cite/formula.ts";
 import { cite } from "../../cite/source.ts";
+import { quantity } from "../../units/quantity.ts";
 import { arcPoint, type Station } from "./arc.ts";
 import { holdInclination, holdLength } from "./plan-geometry.ts";
-import { quantity } from "../../units/quantity.ts";
 
 /** Columns of planned or surveyed stations. */
-export const STATION_COLUMNS = { md: "measured-depth", inclination: "angle", azimuth: "angle" } as const;
+export const STATION_COLUMNS = {
+	md: "measured-depth",
+	inclination: "angle",
+	azimuth: "angle",
+} as const;
 
 /** Stations stand no further apart than this along a plan [ft]. */
 const SPACING = 100;
@@ -35,7 +39,11 @@ const stationsAlong = (start: Station, ends: readonly Station[]): readonly Stati
 	return stations.every((s) => Number.isFinite(s.md + s.inclination + s.azimuth)) ? stations : [];
 };
 
-const surface = (azimuth: number): Station => ({ md: 0, inclination: 0, azimuth });
+const surface = (azimuth: number): Station => ({
+	md: 0,
+	inclination: 0,
+	azimuth,
+});
 
 export const verticalStations = tableFormula({
 	id: "trajectory/vertical-stations",
@@ -52,7 +60,13 @@ export const buildAndLandStations = tableFormula({
 	name: "Planned stations: build and land",
 	expression: "vertical to KOP; arc at B to I_L; straight for L; all at azimuth A",
 	source,
-	inputs: { KOP: "measured-depth", B: "dogleg", A: "angle", I_L: "angle", L: "length" },
+	inputs: {
+		KOP: "measured-depth",
+		B: "dogleg",
+		A: "angle",
+		I_L: "angle",
+		L: "length",
+	},
 	gives: STATION_COLUMNS,
 	validity: "KOP ≥ 0, B > 0, 0 < I_L < 180°, L ≥ 0",
 	compute: ({ KOP, B, A, I_L, L }) => {
@@ -69,9 +83,16 @@ export const buildAndLandStations = tableFormula({
 export const buildAndHoldStations = tableFormula({
 	id: "trajectory/build-and-hold-stations",
 	name: "Planned stations: build and hold to a target",
-	expression: "vertical to KOP; arc at B to θ; straight for √((R−X)² + Z² − R²), Z = TVD − KOP; all at azimuth A",
+	expression:
+		"vertical to KOP; arc at B to θ; straight for √((R−X)² + Z² − R²), Z = TVD − KOP; all at azimuth A",
 	source: cite("bourgoyne-1986", "ch. 8, build-and-hold"),
-	inputs: { KOP: "measured-depth", B: "dogleg", A: "angle", TVD: "true-vertical-depth", X: "length" },
+	inputs: {
+		KOP: "measured-depth",
+		B: "dogleg",
+		A: "angle",
+		TVD: "true-vertical-depth",
+		X: "length",
+	},
 	gives: STATION_COLUMNS,
 	validity: "KOP ≥ 0, B > 0; the target outside the arc and reached before 90°",
 	compute: ({ KOP, B, A, TVD, X }) => {
@@ -96,7 +117,8 @@ export const buildAndHoldStations = tableFormula({
 export const segmentStations = tableFormula({
 	id: "trajectory/segment-stations",
 	name: "Planned stations: segments",
-	expression: "each segment one arc (or straight) of its length, from where the one before ended to its own I and A",
+	expression:
+		"each segment one arc (or straight) of its length, from where the one before ended to its own I and A",
 	source,
 	inputs: { L: { many: "length" }, I: { many: "angle" }, A: { many: "angle" } },
 	gives: STATION_COLUMNS,

@@ -7,8 +7,7 @@ export const radians = (degrees: number): number => degrees * RADIANS;
 export const degrees = (angle: number): number => angle / RADIANS;
 
 /** An azimuth brought into 0 ≤ A < 360 [°]. */
-export const wholeCircle = (azimuth: number): number =>
-	((azimuth % 360) + 360) % 360;
+export const wholeCircle = (azimuth: number): number => ((azimuth % 360) + 360) % 360;
 
 /**
  * Unit tangent of the hole: (sin I cos A, sin I sin A, cos I).
@@ -27,10 +26,5 @@ export const inclinationOf = ([north, east, vertical]: Vector): number =>
 	degrees(Math.atan2(Math.hypot(north, east), vertical));
 
 /** Azimuth of a direction [°]; `straightDown` where the direction is vertical and has none. */
-export const azimuthOf = (
-	[north, east]: Vector,
-	straightDown: number,
-): number =>
-	Math.hypot(north, east) < 1e-12
-		? wholeCircle(straightDown)
-		: wholeCircle(degrees(Math.atan2(east, north)));
+export const azimuthOf = ([north, east]: Vector, straightDown: number): number =>
+	Math.hypot(north, east) < 1e-12 ? wholeCircle(straightDown) : wholeCircle(degrees(Math.atan2(east, north)));

@@ -1,0 +1,28 @@
+/**
+ * The pipe: what it withstands, and what acts on it.
+ *
+ * takes  sections with their dimensions, grades and threads; the path they hang in
+ * gives  ratings, loads and the margins between them
+ * may not round, or compare with a rule
+ */
+import type { AnyFormula } from "../../cite/formula.ts";
+import { formulasIn } from "../formulas-in.ts";
+import * as axial from "./axial.ts";
+import * as collapse from "./collapse.ts";
+import * as collapseConstants from "./collapse-constants.ts";
+import * as collapseUnderLoad from "./collapse-under-load.ts";
+import * as internalYield from "./internal-yield.ts";
+import * as jointStrength from "./joint-strength.ts";
+import * as pipeBody from "./pipe-body.ts";
+import * as triaxial from "./triaxial.ts";
+
+export const casingFormulas: readonly AnyFormula[] = formulasIn(
+	pipeBody,
+	internalYield,
+	collapse,
+	collapseConstants,
+	collapseUnderLoad,
+	jointStrength,
+	triaxial,
+	axial,
+);

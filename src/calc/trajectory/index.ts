@@ -1,0 +1,28 @@
+/**
+ * The hole in space.
+ *
+ * takes  a plan's arcs and straights, or surveyed stations
+ * gives  the path as a table, and where the hole is at any depth
+ * may not judge a plan against a rule, or know what stands in the hole
+ */
+import type { AnyFormula } from "../../cite/formula.ts";
+import { formulasIn } from "../formulas-in.ts";
+import * as atDepth from "./at-depth.ts";
+import * as dogleg from "./dogleg.ts";
+import * as horizontal from "./horizontal.ts";
+import * as mdAtTvd from "./md-at-tvd.ts";
+import * as minimumCurvature from "./minimum-curvature.ts";
+import * as path from "./path.ts";
+import * as planGeometry from "./plan-geometry.ts";
+import * as plannedStations from "./planned-stations.ts";
+
+export const trajectoryFormulas: readonly AnyFormula[] = formulasIn(
+	dogleg,
+	minimumCurvature,
+	horizontal,
+	path,
+	planGeometry,
+	plannedStations,
+	atDepth,
+	mdAtTvd,
+);
