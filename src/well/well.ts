@@ -12,6 +12,7 @@ import type {
 	Schedule,
 	Site,
 	WellControl,
+	Wellhead,
 } from "../definition/definition.ts";
 import type { Path } from "../diagnostics/path.ts";
 
@@ -31,6 +32,7 @@ export interface Well {
 	readonly designBasis: DesignBasis;
 	readonly stimulation?: Stimulation;
 	readonly wellControl?: WellControl;
+	readonly wellhead?: Wellhead;
 	readonly neighbors: readonly Neighbor[];
 	readonly offsetWells: readonly OffsetWell[];
 	readonly conditions: readonly PermitCondition[];
@@ -168,6 +170,7 @@ export type TrajectoryPlan =
 	  }
 	| { readonly kind: "segments"; readonly segments: readonly PathSegment[] };
 
+/** One arc (or straight) from the end of the segment before; inclination and azimuth are those at its own end. */
 export interface PathSegment {
 	readonly length: Known<"length">;
 	readonly inclination: Known<"angle">;
@@ -239,6 +242,12 @@ export interface PipeSection {
 	readonly minimumTensile: Known<"pressure">;
 	/** `STC`, `LTC`, `BTC`, `plain end`, or the name of a proprietary connection. */
 	readonly connection: string;
+	/**
+	 * Dimensions of the API thread that `connection` names, from the catalogue's thread table: round with the short
+	 * lengths for STC and the long ones for LTC, buttress for BTC. Absent for plain end and proprietary connections; the
+	 * joint's strength is then the stated one or cannot be told. The coupling is of the pipe's own grade.
+	 */
+	readonly threads?: ThreadDimensions;
 	readonly condition: "new" | "used" | "reconditioned";
 	readonly joint?: Known<"length">;
 	readonly top: Known<"measured-depth">;
@@ -250,6 +259,35 @@ export interface PipeSection {
 		readonly tension?: Known<"force">;
 	};
 }
+
+/** Under the symbols of API 5B [in; taper and turns without unit]. */
+export type ThreadDimensions =
+	| {
+			readonly kind: "round";
+			/** Face of the coupling to the hand-tight plane. */
+			readonly M: Known<"diameter">;
+			/** Pitch diameter at the hand-tight plane. */
+			readonly E1: Known<"diameter">;
+			/** Hand-tight standoff. */
+			readonly A: Known<"diameter">;
+			/** End of pipe to the hand-tight plane, of the short or the long thread. */
+			readonly L1: Known<"diameter">;
+			/** End of pipe to the vanish point, of the short or the long thread. */
+			readonly L4: Known<"diameter">;
+	  }
+	| {
+			readonly kind: "buttress";
+			/** Length of perfect threads. */
+			readonly L7: Known<"diameter">;
+			/** Pitch diameter. */
+			readonly E7: Known<"diameter">;
+			/** Face of the coupling to the base of the triangle, hand tight. */
+			readonly I: Known<"diameter">;
+			/** On diameter, per unit length. */
+			readonly taper: Known<"ratio">;
+			/** Turns of make-up that the leak resistance is worked with. */
+			readonly leakTurns: Known<"ratio">;
+	  };
 
 export interface CentralizerRun {
 	readonly kind: "bow spring" | "rigid";
