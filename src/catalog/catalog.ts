@@ -1,0 +1,88 @@
+import type { Bibliography } from "./bibliography.ts";
+import { CASING_TABLE, type CasingRow } from "./casing-table.ts";
+import type { CementAdditiveRow, CementClassRow } from "./cement-table.ts";
+import type { GlossaryTerm } from "./glossary.ts";
+import { type GradeRow, gradeKey } from "./grade-table.ts";
+import type { Band } from "./plausibility.ts";
+import type { SizeThreads, ThreadRow } from "./thread-table.ts";
+
+/** Everything that ships with the tool as tables, read and checked. */
+export interface Tables {
+	readonly casing: readonly CasingRow[];
+	readonly grades: readonly GradeRow[];
+	readonly threads: readonly SizeThreads[];
+	readonly cementClasses: readonly CementClassRow[];
+	readonly cementAdditives: readonly CementAdditiveRow[];
+	readonly sources: Bibliography;
+	readonly plausibility: readonly Band[];
+	readonly glossary: readonly GlossaryTerm[];
+}
+
+export interface Catalog extends Tables {
+	/** Casing of an outside diameter [in] and nominal weight [lb/ft]; metric labels match within their rounding. */
+	readonly findCasing: (outsideDiameter: number, nominalWeight: number) => CasingRow | undefined;
+	/** Casing of an outside diameter and wall thickness [in]. */
+	readonly findCasingByWall: (outsideDiameter: number, wall: number) => CasingRow | undefined;
+	/** Every weight of the size, light to heavy; empty where the size is not listed. */
+	readonly casingOfSize: (outsideDiameter: number) => readonly CasingRow[];
+	/** `L80`, `L-80`, `l80 type 1` … */
+	readonly findGrade: (name: string) => GradeRow | undefined;
+	/** API threads of a size; with the weight, the row of the light weight that has its own short thread. */
+	readonly threadsFor: (outsideDiameter: number, nominalWeight?: number) => ThreadRow | undefined;
+	/** `C`, `class C`. */
+	readonly cementClass: (name: string) => CementClassRow | undefined;
+	/** How a shipped figure was known when it was written in: `read`, `memory` … */
+	readonly howKnown: (table: string, row: string, column: string) => string | undefined;
+}
+
+/** Half of the last digit that millimetre and kilogram-per-metre labels are written to, and a little more. */
+const DIAMETER_TOLERANCE = 0.005;
+const WEIGHT_TOLERANCE = 0.05;
+const WALL_TOLERANCE = 0.0025;
+
+const near = (a: number, b: number, tolerance: number): boolean => Math.abs(a - b) <= tolerance;
+
+export const catalogOf = (tables: Tables): Catalog => {
+	const ofSize = (od: number) =>
+		tables.casing.filter((row) => near(row.outsideDiameter.value, od, DIAMETER_TOLERANCE));
+	const grades = new Map(
+		tables.grades.flatMap((row) =>
+			[row.id, ...row.alsoWritten].map((name) => [gradeKey(name), row] as const),
+		),
+	);
+	const knownBy: Readonly<
+		Record<string, readonly { readonly id: string; readonly known: Readonly<Record<string, string>> }[]>
+	> = {
+		[CASING_TABLE]: tables.casing,
+		grades: tables.grades,
+		threads: tables.threads.map(({ usual }) => usual),
+		"cement classes": tables.cementClasses,
+	};
+	return {
+		...tables,
+		findCasing: (od, weight) =>
+			ofSize(od).find((row) => near(row.nominalWeight.value, weight, WEIGHT_TOLERANCE)),
+		findCasingByWall: (od, wall) => ofSize(od).find((row) => near(row.wall.value, wall, WALL_TOLERANCE)),
+		casingOfSize: ofSize,
+		findGrade: (name) => grades.get(gradeKey(name)),
+		threadsFor: (od, weight) => {
+			const found = tables.threads.find(({ usual }) => near(usual.outsideDiameter, od, DIAMETER_TOLERANCE));
+			const light = found?.light;
+			return light !== undefined && weight !== undefined && near(light.weight, weight, WEIGHT_TOLERANCE)
+				? light.row
+				: found?.usual;
+		},
+		cementClass: (name) => {
+			const key = name
+				.trim()
+				.replace(/^class\s+/i, "")
+				.toUpperCase();
+			return tables.cementClasses.find(({ id }) => id === key);
+		},
+		howKnown: (table, row, column) => {
+			if (table === "cement additives") return tables.cementAdditives.find(({ id }) => id === row)?.howKnown;
+			const rows = knownBy[table] ?? [];
+			return (rows.find(({ id }) => id === row) ?? rows[0])?.known[column];
+		},
+	};
+};
