@@ -1,0 +1,47 @@
+import type { ReactElement } from "react";
+import { INK } from "../design.ts";
+import { inSection, type Scene } from "../scene.ts";
+import { Box, Go, type, Words } from "./primitives.tsx";
+
+/** Widest page number that is set; the right one is painted when all pages are known. */
+const PLACEHOLDER = "000";
+
+/** The paper's sections, each a link, with its page. */
+export const Contents = ({ scene }: { scene: Scene }): ReactElement => {
+	const { design } = scene;
+	const line = type(design.body, 1.3);
+	const numbered = scene.sections.some((section) => section.number !== undefined);
+	const number = numbered ? design.body * 2.4 : 0;
+	const page = design.body * 3;
+	return (
+		<Box tag={{ role: "TOC", ...inSection(scene) }} style={{ marginBottom: design.step * 1.8 }}>
+			{scene.sections.map((section) => (
+				<Go
+					key={section.id}
+					src={`#${section.id}`}
+					tag={{ role: "TOCI" }}
+					style={{ color: INK.text, textDecoration: "none" }}
+				>
+					<Box
+						wrap={false}
+						style={{
+							flexDirection: "row",
+							paddingTop: design.cellY,
+							paddingBottom: design.cellY,
+							borderBottomWidth: design.rule.hair,
+							borderColor: INK.rule,
+						}}
+					>
+						{numbered ? (
+							<Words style={{ ...line, fontWeight: 600, width: number }}>{section.number ?? ""}</Words>
+						) : null}
+						<Words style={{ ...line, width: scene.width - number - page }}>{section.title}</Words>
+						<Words pageOf={section.id} style={{ ...line, width: page, textAlign: "right" }}>
+							{PLACEHOLDER}
+						</Words>
+					</Box>
+				</Go>
+			))}
+		</Box>
+	);
+};

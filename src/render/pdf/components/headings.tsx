@@ -1,0 +1,81 @@
+import type { ReactElement } from "react";
+import type { Block, Section } from "../../../document/blocks.ts";
+import { INK } from "../design.ts";
+import { inSection, type Scene } from "../scene.ts";
+import { Box, type, Words } from "./primitives.tsx";
+
+/** Least height that must follow a heading on its page, in lines of body type. */
+const COMPANY = 4.5;
+const company = ({ design }: Scene): number => COMPANY * design.body * design.leading;
+
+const printed = ({ number, title }: Section): string =>
+	number === undefined ? title : `${number}  ${title}`;
+
+/** Head of a section: a rule, then its number and title. Link target and bookmark. */
+export const SectionHead = ({
+	section,
+	scene,
+	first,
+}: {
+	section: Section;
+	scene: Scene;
+	/** Stands at the head of a page. */
+	first: boolean;
+}): ReactElement => {
+	const { design } = scene;
+	const outline = {
+		title: section.number === undefined ? section.title : `${section.number} ${section.title}`,
+		level: 1,
+	};
+	return (
+		<Box
+			id={section.id}
+			wrap={false}
+			minPresenceAhead={company(scene)}
+			style={{
+				marginTop: first ? 0 : design.step * 3,
+				marginBottom: design.step * 1.2,
+				borderTopWidth: design.rule.thick,
+				borderColor: INK.heading,
+				paddingTop: design.step * 0.7,
+			}}
+		>
+			<Words
+				tag={{ role: "H2", ...inSection(scene), outline: { ...outline, level: 1 } }}
+				style={{ ...type(design.h2, 1.18, "bold"), color: INK.heading }}
+			>
+				{printed(section)}
+			</Words>
+		</Box>
+	);
+};
+
+export const Heading = ({
+	block,
+	scene,
+}: {
+	block: Extract<Block, { kind: "heading" }>;
+	scene: Scene;
+}): ReactElement => {
+	const { design } = scene;
+	const size = block.level === 2 ? design.h3 : design.h4;
+	return (
+		<Words
+			{...(block.id === undefined ? {} : { id: block.id })}
+			tag={{
+				role: block.level === 2 ? "H3" : "H4",
+				...inSection(scene),
+				...(block.level === 2 ? { outline: { title: block.text, level: 2 as const } } : {}),
+			}}
+			minPresenceAhead={company(scene)}
+			style={{
+				...type(size, 1.22, block.level === 2 ? "bold" : "semibold"),
+				color: INK.heading,
+				marginTop: design.step * (block.level === 2 ? 2 : 1.5),
+				marginBottom: design.step * 0.6,
+			}}
+		>
+			{block.text}
+		</Words>
+	);
+};

@@ -1,0 +1,83 @@
+import { Fragment, type ReactElement, type ReactNode } from "react";
+import type { Block, Section } from "../../../document/blocks.ts";
+import type { Scene } from "../scene.ts";
+import type { Tag } from "../tags.ts";
+import { Callout } from "./callout.tsx";
+import { Contents } from "./contents.tsx";
+import { Figure } from "./drawing.tsx";
+import { Facts, KeyFigures } from "./facts.tsx";
+import { Heading, SectionHead } from "./headings.tsx";
+import { Box, Pages, Root } from "./primitives.tsx";
+import { List, Paragraph } from "./prose.tsx";
+import { SignIn } from "./sign-in.tsx";
+import { Table } from "./table.tsx";
+import { TitleBlock } from "./title-block.tsx";
+
+const setBlock = (block: Block, scene: Scene): ReactElement => {
+	switch (block.kind) {
+		case "heading":
+			return <Heading block={block} scene={scene} />;
+		case "paragraph":
+			return <Paragraph block={block} scene={scene} />;
+		case "list":
+			return <List block={block} scene={scene} blocks={setBlocks} />;
+		case "facts":
+			return <Facts block={block} scene={scene} />;
+		case "figures":
+			return <KeyFigures block={block} scene={scene} />;
+		case "table":
+			return <Table block={block} scene={scene} />;
+		case "figure":
+			return <Figure block={block} scene={scene} />;
+		case "callout":
+			return <Callout block={block} scene={scene} blocks={setBlocks} />;
+		case "sign-in":
+			return <SignIn block={block} scene={scene} />;
+		case "contents":
+			return <Contents scene={scene} />;
+		case "page-break":
+			return <Box break />;
+		default:
+			return block satisfies never;
+	}
+};
+
+const setBlocks = (blocks: readonly Block[], scene: Scene): ReactNode =>
+	// biome-ignore lint/suspicious/noArrayIndexKey: a paper is set once, in this order
+	blocks.map((block, i) => <Fragment key={i}>{setBlock(block, scene)}</Fragment>);
+
+/** Runs of sections that share pages: each run begins on a new one. */
+const runs = (sections: readonly Section[]): readonly (readonly Section[])[] =>
+	sections.reduce<Section[][]>((all, section) => {
+		const last = all.at(-1);
+		if (last === undefined || section.newPage === true) all.push([section]);
+		else last.push(section);
+		return all;
+	}, []);
+
+/**
+ * A paper as an element tree. Blocks lie flat on the page, with no box around a section: the engine judges what may be
+ * parted from what only among siblings.
+ */
+export const Paper = (scene: Scene): ReactElement => {
+	const groups = runs(scene.sections);
+	return (
+		<Root>
+			{(groups.length === 0 ? [[]] : groups).map((sections, page) => (
+				<Pages key={sections[0]?.id ?? ""} fontSize={scene.design.body}>
+					{page === 0 ? <TitleBlock scene={scene} /> : null}
+					{sections.map((section, i) => {
+						const sect: Tag = { role: "Sect" };
+						const inside = { ...scene, sect };
+						return (
+							<Fragment key={section.id}>
+								<SectionHead section={section} scene={inside} first={i === 0} />
+								{setBlocks(section.blocks, inside)}
+							</Fragment>
+						);
+					})}
+				</Pages>
+			))}
+		</Root>
+	);
+};

@@ -1,0 +1,75 @@
+import type { ReactElement, ReactNode } from "react";
+import type { Block } from "../../../document/blocks.ts";
+import { printInline } from "../../print/print-text.ts";
+import { inSection, type Scene } from "../scene.ts";
+import type { Tag } from "../tags.ts";
+import { Box, type, type WordStyle, Words } from "./primitives.tsx";
+import { setInline } from "./rich.tsx";
+
+type Kind<K extends Block["kind"]> = Extract<Block, { kind: K }>;
+
+export const Paragraph = ({ block, scene }: { block: Kind<"paragraph">; scene: Scene }): ReactElement => {
+	const { design } = scene;
+	const tone: WordStyle =
+		block.tone === "lead"
+			? type(design.lead, design.leading)
+			: block.tone === "note"
+				? type(design.note, design.leading)
+				: type(design.body, design.leading);
+	return (
+		<Words tag={{ role: "P", ...inSection(scene) }} style={{ ...tone, marginBottom: scene.gap }}>
+			{setInline(block.children, scene)}
+		</Words>
+	);
+};
+
+/** An item this long may break over pages; a shorter one keeps together. */
+const LONG = 700;
+
+const isShort = (item: readonly Block[], scene: Scene): boolean =>
+	item.every((b) => b.kind === "paragraph" && printInline(b.children, scene.printing).length < LONG);
+
+export const List = ({
+	block,
+	scene,
+	blocks,
+}: {
+	block: Kind<"list">;
+	scene: Scene;
+	/** Sets the blocks of an item. */
+	blocks: (blocks: readonly Block[], scene: Scene) => ReactNode;
+}): ReactElement => {
+	const { design } = scene;
+	const indent = design.body * (block.ordered ? 2 : 1.4);
+	const list: Tag = { role: "L", ...inSection(scene) };
+	const width = scene.width - indent;
+	return (
+		<Box tag={list} style={{ marginBottom: design.step * 0.5 }}>
+			{block.items.map((item, i) => {
+				const body: Tag = { role: "LBody" };
+				return (
+					<Box
+						// biome-ignore lint/suspicious/noArrayIndexKey: a paper is set once, in this order
+						key={i}
+						tag={{ role: "LI" }}
+						wrap={!isShort(item, scene)}
+						style={{ flexDirection: "row" }}
+					>
+						<Words
+							tag={{ role: "Lbl" }}
+							style={{
+								...type(design.body, design.leading, block.ordered ? "semibold" : "regular"),
+								width: indent,
+							}}
+						>
+							{block.ordered ? `${i + 1}.` : "•"}
+						</Words>
+						<Box tag={body} style={{ width }}>
+							{blocks(item, { ...scene, width, gap: design.step * 0.45, sect: body })}
+						</Box>
+					</Box>
+				);
+			})}
+		</Box>
+	);
+};

@@ -1,0 +1,61 @@
+import type { ReactElement, ReactNode } from "react";
+import type { Inline } from "../../../document/inline.ts";
+import { printQuantity } from "../../print/print-text.ts";
+import { INK } from "../design.ts";
+import type { Scene } from "../scene.ts";
+import { Go, type WordStyle, Words } from "./primitives.tsx";
+
+const OUTSIDE = /^(https?:|mailto:)/i;
+
+/** Where a link leads: an address outside, or an id of the paper. */
+export const linkTarget = (to: string): string => (OUTSIDE.test(to) ? to : `#${to.replace(/^#/, "")}`);
+
+const set = (inline: Inline, scene: Scene, key: number): ReactNode => {
+	switch (inline.kind) {
+		case "text":
+			return inline.text;
+		case "quantity":
+			return printQuantity(inline, scene.printing);
+		case "verdict":
+			return (
+				<Words key={key} style={{ fontWeight: 600 }}>
+					{scene.words.verdicts[inline.verdict]}
+				</Words>
+			);
+		case "strong":
+			return (
+				<Words key={key} style={{ fontWeight: 600 }}>
+					{setInline(inline.children, scene)}
+				</Words>
+			);
+		case "emphasis":
+			return (
+				<Words key={key} style={{ fontStyle: "italic" }}>
+					{setInline(inline.children, scene)}
+				</Words>
+			);
+		case "link":
+			return (
+				<Go key={key} src={linkTarget(inline.to)} style={{ color: INK.heading, textDecoration: "underline" }}>
+					{setInline(inline.children, scene)}
+				</Go>
+			);
+		default:
+			return inline satisfies never;
+	}
+};
+
+/** Running text as children of a `Words`. */
+export const setInline = (children: readonly Inline[], scene: Scene): ReactNode =>
+	children.map((inline, i) => set(inline, scene, i));
+
+/** A line or paragraph of running text. */
+export const Rich = ({
+	children,
+	scene,
+	style,
+}: {
+	children: readonly Inline[];
+	scene: Scene;
+	style: WordStyle;
+}): ReactElement => <Words style={style}>{setInline(children, scene)}</Words>;

@@ -1,0 +1,251 @@
+import type { ReactElement } from "react";
+import type { Block, Cell, Column, Row } from "../../../document/blocks.ts";
+import { textWidth, type Weight } from "../../../measure/text-width.ts";
+import { columnUnit, printCell } from "../../print/print-text.ts";
+import { INK } from "../design.ts";
+import { fitColumns } from "../fit-columns.ts";
+import { inSection, type Scene } from "../scene.ts";
+import type { Tag } from "../tags.ts";
+import { PencilBox, Unset, VerdictWord } from "./boxed.tsx";
+import { Box, type BoxStyle, type, type WordStyle, Words } from "./primitives.tsx";
+import { setInline } from "./rich.tsx";
+
+type TableBlock = Extract<Block, { kind: "table" }>;
+
+/** A table as it is about to be set. */
+interface Plan {
+	readonly block: TableBlock;
+	readonly scene: Scene;
+	readonly size: number;
+	readonly widths: readonly number[];
+	readonly pad: { readonly x: number; readonly y: number };
+}
+
+const LEADING = 1.24;
+/** Room for a verdict's box beside its word. */
+const BOX = 11;
+/** Saves a line that fits exactly from being broken. */
+const EASE = 0.6;
+
+const alignOf = (column: Column): "left" | "right" | "center" => {
+	const align = column.align ?? (column.kind === "quantity" ? "end" : "start");
+	return align === "end" ? "right" : align === "middle" ? "center" : "left";
+};
+
+const widest = (text: string, size: number, weight: Weight): number =>
+	Math.max(0, ...text.split(/[ \n]/).map((piece) => textWidth(piece, { size, weight })));
+
+const cellNeed = (
+	cell: Cell | undefined,
+	column: Column,
+	scene: Scene,
+	size: number,
+	weight: Weight,
+): number => {
+	const boxed = cell?.kind === "verdict" || cell?.kind === "unset";
+	const text = printCell(cell, scene.printing, column);
+	return widest(text, size, boxed ? "bold" : weight) + (boxed ? BOX : 0);
+};
+
+const weightOf = (row: Row): Weight => (row.emphasis === undefined ? "regular" : "semibold");
+
+const isGroup = (row: Row): boolean => row.emphasis === "group" && Object.keys(row.cells).length === 1;
+
+const plan = (block: TableBlock, scene: Scene): Plan => {
+	const { design } = scene;
+	const pad = { x: block.dense === true ? design.cellX * 0.75 : design.cellX, y: design.cellY };
+	const size = block.dense === true ? design.dense : design.table;
+	const wishes = block.columns.map((column) => {
+		const unit = columnUnit(column, scene.printing) ?? "";
+		const head = Math.max(widest(column.head, size, "semibold"), textWidth(unit, { size }));
+		const cells = block.rows
+			.filter((row) => !isGroup(row))
+			.map((row) => cellNeed(row.cells[column.id], column, scene, size, weightOf(row)));
+		return { share: column.width, least: Math.max(head, ...cells) + 2 * pad.x + EASE };
+	});
+	return { block, scene, size, widths: fitColumns(wishes, scene.width), pad };
+};
+
+const cellBox = ({ pad }: Plan, width: number): BoxStyle => ({
+	width,
+	paddingTop: pad.y,
+	paddingBottom: pad.y + 0.6,
+	paddingLeft: pad.x,
+	paddingRight: pad.x,
+});
+
+const Head = ({ plan }: { plan: Plan }): ReactElement => {
+	const { block, scene, size, widths } = plan;
+	const { rule } = scene.design;
+	return (
+		<Box
+			fixed
+			wrap={false}
+			minPresenceAhead={2 * (size * LEADING + 2 * plan.pad.y)}
+			tag={{ role: "TR", once: true }}
+			style={{
+				flexDirection: "row",
+				alignItems: "flex-end",
+				borderTopWidth: rule.thick,
+				borderBottomWidth: rule.thin,
+				borderColor: INK.rule,
+			}}
+		>
+			{block.columns.map((column, i) => {
+				const unit = columnUnit(column, scene.printing);
+				const textAlign = alignOf(column);
+				return (
+					<Box key={column.id} tag={{ role: "TH", scope: "Column" }} style={cellBox(plan, widths[i] ?? 0)}>
+						<Words style={{ ...type(size, LEADING * 0.94, "semibold"), textAlign }}>{column.head}</Words>
+						{unit === undefined ? null : (
+							<Words style={{ ...type(size, LEADING * 0.94), textAlign }}>{unit}</Words>
+						)}
+					</Box>
+				);
+			})}
+		</Box>
+	);
+};
+
+const Body = ({
+	plan,
+	row,
+	column,
+	index,
+}: {
+	plan: Plan;
+	row: Row;
+	column: Column;
+	index: number;
+}): ReactElement => {
+	const { scene, size, widths, pad } = plan;
+	const cell = row.cells[column.id];
+	const tag: Tag = column.rowHead === true ? { role: "TH", scope: "Row" } : { role: "TD" };
+	const width = widths[index] ?? 0;
+	const box = cellBox(plan, width);
+	const weight: Weight = column.rowHead === true && row.emphasis === undefined ? "semibold" : weightOf(row);
+	const words: WordStyle = { ...type(size, LEADING, weight), textAlign: alignOf(column), ...box };
+	const room = width - 2 * pad.x;
+	switch (cell?.kind) {
+		case "verdict":
+			return (
+				<Box tag={tag} style={box}>
+					<VerdictWord verdict={cell.verdict} size={size} room={room} scene={scene} />
+				</Box>
+			);
+		case "unset":
+			return (
+				<Box tag={tag} style={box}>
+					<Unset text={cell.text} size={size} room={room} scene={scene} end={alignOf(column) === "right"} />
+				</Box>
+			);
+		case "blank":
+			return (
+				<Box tag={tag} style={box}>
+					<PencilBox scene={scene} width={room} />
+				</Box>
+			);
+		case "rich":
+			return (
+				<Words tag={tag} style={words}>
+					{setInline(cell.children, scene)}
+				</Words>
+			);
+		default:
+			return (
+				<Words tag={tag} style={words}>
+					{printCell(cell, scene.printing, column)}
+				</Words>
+			);
+	}
+};
+
+/** A subhead over the rows below it: one cell as wide as the table, and empty ones so that the row keeps its count. */
+const Group = ({ plan, row }: { plan: Plan; row: Row }): ReactElement => {
+	const { block, scene, size, widths } = plan;
+	const width = widths.reduce((sum, w) => sum + w, 0);
+	const [cell] = Object.values(row.cells);
+	return (
+		<>
+			<Words
+				tag={{ role: "TH", scope: "Row" }}
+				style={{ ...type(size, LEADING, "bold"), ...cellBox(plan, width), paddingTop: plan.pad.y * 2 }}
+			>
+				{printCell(cell, scene.printing)}
+			</Words>
+			{block.columns.slice(1).map((column) => (
+				<Box key={column.id} tag={{ role: "TD" }} style={{ width: 0 }} />
+			))}
+		</>
+	);
+};
+
+const BodyRow = ({ plan, row, last }: { plan: Plan; row: Row; last: boolean }): ReactElement => {
+	const { block, scene, size, pad } = plan;
+	const { rule } = scene.design;
+	const group = isGroup(row);
+	return (
+		<Box
+			tag={{ role: "TR" }}
+			wrap={false}
+			{...(group ? { minPresenceAhead: size * LEADING + 2 * pad.y } : {})}
+			style={{
+				flexDirection: "row",
+				borderColor: INK.rule,
+				borderBottomWidth: last ? rule.thick : rule.hair,
+				...(row.emphasis === "total" ? { borderTopWidth: rule.thin } : {}),
+			}}
+		>
+			{group ? (
+				<Group plan={plan} row={row} />
+			) : (
+				block.columns.map((column, i) => (
+					<Body key={column.id} plan={plan} row={row} column={column} index={i} />
+				))
+			)}
+		</Box>
+	);
+};
+
+/**
+ * Table of any length: its head repeats on every page, no row is split, and neither caption nor head is left without
+ * rows. Numbers stand right in one style per column; their unit stands in the head.
+ */
+export const Table = ({ block, scene }: { block: TableBlock; scene: Scene }): ReactElement => {
+	const { design } = scene;
+	const planned = plan(block, scene);
+	const row = planned.size * LEADING + 2 * planned.pad.y;
+	return (
+		<>
+			<Box
+				{...(block.id === undefined ? {} : { id: block.id })}
+				tag={{ role: "Table", ...inSection(scene) }}
+				style={{
+					marginTop: design.step * 0.6,
+					marginBottom: block.note === undefined ? design.step * 1.8 : design.step * 0.6,
+				}}
+			>
+				<Words
+					tag={{ role: "Caption" }}
+					minPresenceAhead={4 * row}
+					style={{ ...type(planned.size + 0.5, 1.25, "semibold"), marginBottom: 3, color: INK.heading }}
+				>
+					{block.caption}
+				</Words>
+				<Head plan={planned} />
+				{block.rows.map((item, i) => (
+					// biome-ignore lint/suspicious/noArrayIndexKey: a paper is set once, in this order
+					<BodyRow key={i} plan={planned} row={item} last={i === block.rows.length - 1} />
+				))}
+			</Box>
+			{block.note === undefined ? null : (
+				<Words
+					tag={{ role: "P", ...inSection(scene) }}
+					style={{ ...type(design.note, 1.3), marginBottom: design.step * 1.8 }}
+				>
+					{setInline(block.note, scene)}
+				</Words>
+			)}
+		</>
+	);
+};

@@ -1,0 +1,101 @@
+import type { ReactElement } from "react";
+import { textWidth } from "../../../measure/text-width.ts";
+import { INK } from "../design.ts";
+import type { Scene } from "../scene.ts";
+import { Box, type, Words } from "./primitives.tsx";
+
+const StateBox = ({ scene }: { scene: Scene }): ReactElement => {
+	const { design } = scene;
+	const size = design.body;
+	const text = scene.document.imprint.state;
+	const rule = design.rule.thick;
+	return (
+		<Words
+			style={{
+				...type(size, 1.2, "bold"),
+				width: textWidth(text, { size, weight: "bold" }) + 16 + 2 * rule,
+				textAlign: "center",
+				paddingTop: 2,
+				paddingBottom: 2.6,
+				borderTopWidth: rule,
+				borderRightWidth: rule,
+				borderBottomWidth: rule,
+				borderLeftWidth: rule,
+				borderColor: INK.rule,
+			}}
+		>
+			{text}
+		</Words>
+	);
+};
+
+/** Head of the first page: whose paper, of which well, what it is, and how far it may be relied on. */
+export const TitleBlock = ({ scene }: { scene: Scene }): ReactElement => {
+	const { design, words } = scene;
+	const { imprint } = scene.document;
+	const items = [
+		...(imprint.apiNumber === undefined ? [] : [{ label: words.apiNumber, value: imprint.apiNumber }]),
+		{ label: imprint.words.revision, value: imprint.revision },
+		{ label: words.issued, value: imprint.issued },
+		...(imprint.validUntil === undefined ? [] : [{ label: words.validUntil, value: imprint.validUntil }]),
+		{ label: words.digest, value: imprint.digest },
+	].map((item) => ({ ...item, label: item.label.charAt(0).toUpperCase() + item.label.slice(1) }));
+	const width = scene.width / items.length;
+	const field = design.setting === "field";
+	const small = design.setting === "public" ? design.note : design.table;
+	return (
+		<Box wrap={false} style={{ marginBottom: field ? design.step * 1.4 : design.step * 3 }}>
+			<Box style={{ flexDirection: "row", justifyContent: "space-between", alignItems: "flex-start" }}>
+				<Box style={{ width: scene.width - 170 }}>
+					<Words tag={{ role: "P" }} style={{ ...type(design.body, 1.25, "semibold") }}>
+						{imprint.operator}
+					</Words>
+					<Words tag={{ role: "P" }} style={{ ...type(design.body, 1.25) }}>
+						{imprint.well}
+					</Words>
+				</Box>
+				<Box tag={{ role: "P" }} style={{ width: 170, alignItems: "flex-end" }}>
+					<StateBox scene={scene} />
+				</Box>
+			</Box>
+			<Words
+				tag={{ role: "H1" }}
+				style={{
+					...type(design.title, 1.14, "bold"),
+					color: INK.heading,
+					marginTop: design.step * (field ? 0.5 : 2.4),
+				}}
+			>
+				{imprint.title}
+			</Words>
+			{imprint.subtitle === undefined ? null : (
+				<Words tag={{ role: "P" }} style={{ ...type(design.lead, 1.3), marginTop: design.step * 0.4 }}>
+					{imprint.subtitle}
+				</Words>
+			)}
+			<Box
+				tag={{ role: "L" }}
+				style={{
+					flexDirection: "row",
+					marginTop: design.step * (field ? 1 : 2),
+					paddingTop: design.step * 0.7,
+					paddingBottom: design.step * 0.7,
+					borderTopWidth: design.rule.thick,
+					borderBottomWidth: design.rule.hair,
+					borderColor: INK.heading,
+				}}
+			>
+				{items.map((item) => (
+					<Box key={item.label} tag={{ role: "LI" }} style={{ width, paddingRight: 6 }}>
+						<Words tag={{ role: "Lbl" }} style={type(small, 1.2)}>
+							{item.label}
+						</Words>
+						<Words tag={{ role: "LBody" }} style={type(small, 1.2, "semibold")}>
+							{item.value}
+						</Words>
+					</Box>
+				))}
+			</Box>
+		</Box>
+	);
+};

@@ -1,0 +1,104 @@
+import type { Setting } from "../../document/document.ts";
+
+/** Type sizes [pt], line heights as multiples of the size, and rules [pt] of one setting. */
+export interface Design {
+	readonly setting: Setting;
+	readonly body: number;
+	readonly lead: number;
+	readonly note: number;
+	readonly table: number;
+	readonly dense: number;
+	readonly title: number;
+	readonly h2: number;
+	readonly h3: number;
+	readonly h4: number;
+	/** The few numbers that matter most: the size wished for, and the least allowed. */
+	readonly figure: { readonly wish: number; readonly least: number };
+	readonly running: number;
+	readonly leading: number;
+	/** Vertical grid step: space between blocks is a multiple of it. */
+	readonly step: number;
+	readonly cellX: number;
+	readonly cellY: number;
+	readonly rule: {
+		readonly hair: number;
+		readonly thin: number;
+		readonly thick: number;
+		readonly heavy: number;
+	};
+	/** Height of a line to write on. */
+	readonly pencil: number;
+}
+
+/** US letter, in points. */
+export const PAGE = { width: 612, height: 792, top: 68, bottom: 66, side: 54 } as const;
+/** Width of the text column of every paper: 7 inches. */
+export const MEASURE = PAGE.width - 2 * PAGE.side;
+
+/** Dark enough to survive a scan at 200 dots an inch in two tones; nothing printed is lighter, and no text stands on a tone. */
+export const INK = { text: "#111111", heading: "#12324a", rule: "#222222", stop: "#7d1212" } as const;
+
+const RULES = { hair: 0.5, thin: 0.75, thick: 1.25, heavy: 2.5 } as const;
+
+export const DESIGNS: Readonly<Record<Setting, Design>> = {
+	office: {
+		setting: "office",
+		body: 10,
+		lead: 11.5,
+		note: 9,
+		table: 9.5,
+		dense: 9,
+		title: 23,
+		h2: 15,
+		h3: 11.5,
+		h4: 10.5,
+		figure: { wish: 18, least: 13 },
+		running: 8,
+		leading: 1.38,
+		step: 6,
+		cellX: 4,
+		cellY: 2.4,
+		rule: RULES,
+		pencil: 22,
+	},
+	public: {
+		setting: "public",
+		body: 12,
+		lead: 14,
+		note: 10.5,
+		table: 11,
+		dense: 10,
+		title: 29,
+		h2: 19,
+		h3: 14.5,
+		h4: 12.5,
+		figure: { wish: 27, least: 18 },
+		running: 8.5,
+		leading: 1.42,
+		step: 8,
+		cellX: 5,
+		cellY: 3.4,
+		rule: RULES,
+		pencil: 26,
+	},
+	field: {
+		setting: "field",
+		body: 12.5,
+		lead: 14,
+		note: 11,
+		table: 12,
+		dense: 11,
+		title: 21,
+		h2: 15.5,
+		h3: 13.5,
+		h4: 12.5,
+		figure: { wish: 34, least: 24 },
+		running: 9,
+		leading: 1.28,
+		step: 6,
+		cellX: 5,
+		cellY: 3,
+		rule: { hair: 0.75, thin: 1, thick: 1.75, heavy: 3 },
+		pencil: 26,
+	},
+};

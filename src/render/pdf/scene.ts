@@ -1,0 +1,35 @@
+import type { Section } from "../../document/blocks.ts";
+import type { PaperDocument } from "../../document/document.ts";
+import { type Printing, printingOf } from "../print/print-text.ts";
+import { PRINT_WORDS, type PrintWords } from "../print/print-words.ts";
+import { DESIGNS, type Design, MEASURE } from "./design.ts";
+import type { Tag } from "./tags.ts";
+
+/** What every component is told. */
+export interface Scene {
+	readonly document: PaperDocument;
+	readonly sections: readonly Section[];
+	readonly design: Design;
+	readonly words: PrintWords;
+	readonly printing: Printing;
+	/** Width there is to set in [pt]. */
+	readonly width: number;
+	/** Space below a paragraph [pt]. */
+	readonly gap: number;
+	/** Structure element of the section being set. */
+	readonly sect?: Tag;
+}
+
+export const sceneOf = (document: PaperDocument): Scene => ({
+	document,
+	sections: document.sections,
+	design: DESIGNS[document.setting],
+	words: PRINT_WORDS[document.language],
+	printing: printingOf(document),
+	width: MEASURE,
+	gap: DESIGNS[document.setting].step,
+});
+
+/** Parent of a top-level block: the section, where there is one. */
+export const inSection = (scene: Scene): { within?: Tag } =>
+	scene.sect === undefined ? {} : { within: scene.sect };

@@ -1,0 +1,57 @@
+import type { Block } from "../../document/blocks.ts";
+import type { Language } from "../../document/document.ts";
+import type { Verdict } from "../../document/verdict.ts";
+
+type Tone = Extract<Block, { kind: "callout" }>["tone"];
+
+/** The words a renderer adds of itself; every other word is the paper's own. */
+export interface PrintWords {
+	readonly verdicts: Readonly<Record<Verdict, string>>;
+	readonly tones: Readonly<Record<Tone, string>>;
+	readonly apiNumber: string;
+	readonly state: string;
+	readonly issued: string;
+	readonly validUntil: string;
+	readonly digest: string;
+	/** Prefix of a figure's statement of scale. */
+	readonly scale: string;
+	/** Text alternative of a link. */
+	readonly goTo: string;
+}
+
+export const PRINT_WORDS: Readonly<Record<Language, PrintWords>> = {
+	en: {
+		verdicts: {
+			met: "met",
+			"not met": "not met",
+			"cannot tell": "cannot tell",
+			"needs judgement": "needs judgement",
+			"does not apply": "does not apply",
+		},
+		tones: { stop: "STOP", caution: "CAUTION", note: "NOTE" },
+		apiNumber: "API number",
+		state: "State",
+		issued: "Issued",
+		validUntil: "Valid until",
+		digest: "Digest",
+		scale: "Scale",
+		goTo: "Go to",
+	},
+	es: {
+		verdicts: {
+			met: "se cumple",
+			"not met": "no se cumple",
+			"cannot tell": "no se puede saber",
+			"needs judgement": "requiere criterio",
+			"does not apply": "no aplica",
+		},
+		tones: { stop: "ALTO", caution: "PRECAUCIÓN", note: "NOTA" },
+		apiNumber: "Número API",
+		state: "Estado",
+		issued: "Emitido",
+		validUntil: "Válido hasta",
+		digest: "Huella",
+		scale: "Escala",
+		goTo: "Ir a",
+	},
+};
