@@ -32,6 +32,8 @@ export interface DepthMark {
 	readonly md?: Known<"measured-depth">;
 	readonly tvd: Known<"true-vertical-depth">;
 	readonly below_ground: Known<"depth-below-ground">;
+	/** How often the hole passes this depth, where more than once; `md` is then the first time. */
+	readonly passes?: Known<"count">;
 }
 
 /** A mark in the hole. */
@@ -39,7 +41,15 @@ export interface HoleMark extends DepthMark {
 	readonly md: Known<"measured-depth">;
 }
 
-export type PathColumn = "md" | "inclination" | "azimuth" | "tvd" | "north" | "east" | "vertical_section" | "dogleg";
+export type PathColumn =
+	| "md"
+	| "inclination"
+	| "azimuth"
+	| "tvd"
+	| "north"
+	| "east"
+	| "vertical_section"
+	| "dogleg";
 export type WellPath = KnownTable<PathColumn>;
 
 export interface TrajectoryResults {
@@ -62,8 +72,18 @@ export interface TrajectoryResults {
 }
 
 export interface GeologyResults {
-	readonly formations: readonly { readonly id: string; readonly name: string; readonly top: DepthMark; readonly base?: DepthMark }[];
-	readonly water: readonly { readonly id: string; readonly name: string; readonly top: DepthMark; readonly base: DepthMark }[];
+	readonly formations: readonly {
+		readonly id: string;
+		readonly name: string;
+		readonly top: DepthMark;
+		readonly base?: DepthMark;
+	}[];
+	readonly water: readonly {
+		readonly id: string;
+		readonly name: string;
+		readonly top: DepthMark;
+		readonly base: DepthMark;
+	}[];
 	readonly protected_water_base?: DepthMark;
 }
 
@@ -154,12 +174,23 @@ export interface StimulationResults {
 	readonly recycled_water_volume?: Known<"volume">;
 	readonly slurry_volume: Known<"volume">;
 	readonly proppant_mass: Known<"mass">;
-	readonly proppant_by_type: readonly { readonly id: string; readonly mass: Known<"mass"> }[];
+	readonly proppant_by_type: readonly {
+		readonly id: string;
+		readonly mass: Known<"mass">;
+	}[];
 	readonly pumping_time: Known<"duration">;
 	/** The elements of the pressure boundary, each with rating × factor. */
-	readonly boundary: readonly { readonly id: string; readonly element: string; readonly rating: Known<"pressure">; readonly allowed: Known<"pressure"> }[];
+	readonly boundary: readonly {
+		readonly id: string;
+		readonly element: string;
+		readonly rating: Known<"pressure">;
+		readonly allowed: Known<"pressure">;
+	}[];
 	/** The least of them. */
-	readonly limiting?: { readonly element: string; readonly allowed: Known<"pressure"> };
+	readonly limiting?: {
+		readonly element: string;
+		readonly allowed: Known<"pressure">;
+	};
 }
 
 export interface StageResults {
@@ -193,9 +224,19 @@ export interface IsolationResults {
 	/** Strings of steel across the base of protected water. */
 	readonly steel_at_protected_water?: Known<"count">;
 	/** Cement columns across it, by evidence. */
-	readonly cement_at_protected_water?: readonly { readonly string: string; readonly evidence: "planned" | "calculated" | "logged" | "tested" | "returns seen" }[];
+	readonly cement_at_protected_water?: readonly {
+		readonly string: string;
+		readonly evidence: "planned" | "calculated" | "logged" | "tested" | "returns seen";
+	}[];
 	/** Neighbor's water wells: bottom of the well to the shallowest perforation. */
-	readonly neighbor_wells: readonly { readonly id: string; readonly name: string; readonly bottom?: Known<"true-vertical-depth">; readonly above_top_perforation?: Known<"offset"> }[];
+	readonly neighbor_wells: readonly {
+		readonly id: string;
+		readonly name: string;
+		/** As drilled, below its own ground. */
+		readonly depth?: Known<"depth-below-ground">;
+		readonly bottom?: Known<"true-vertical-depth">;
+		readonly above_top_perforation?: Known<"offset">;
+	}[];
 }
 
 /** Truck loads over the whole job; a load is one truck in and one truck out. */
@@ -211,5 +252,10 @@ export interface LogisticsResults {
 }
 
 export interface SafetyResults {
-	readonly noise_at_nearest_dwelling?: { readonly id: string; readonly name: string; readonly distance: Known<"distance">; readonly level: Known<"sound-level"> };
+	readonly noise_at_nearest_dwelling?: {
+		readonly id: string;
+		readonly name: string;
+		readonly distance: Known<"distance">;
+		readonly level: Known<"sound-level">;
+	};
 }

@@ -1,3 +1,4 @@
+import type { Job } from "../catalog/jobs.ts";
 import type { ValueIndex } from "../cite/index-values.ts";
 import type { Known } from "../cite/known.ts";
 import type { Cell } from "../document/blocks.ts";
@@ -20,6 +21,7 @@ export interface Findings {
 	/** The bibliography, by key. */
 	readonly sources: ReadonlyMap<string, PublishedSource>;
 	readonly glossary: readonly { readonly word: string; readonly meaning: string }[];
+	readonly jobs: readonly Job[];
 	/** First 8 hex digits of the digest over every file read. */
 	readonly digest: string;
 	readonly version: string;

@@ -1,17 +1,20 @@
-import type { Cell } from "../../document/blocks.ts";
+import type { Well } from "../../well/well.ts";
 import { VERDICTS } from "../../document/verdict.ts";
 import { showPath } from "../../diagnostics/path.ts";
 import { cell, shown, textCell } from "../context.ts";
 import { facts, row, table, textColumn, type Part } from "./part.ts";
 
+/** Latitude, longitude and datum, to a tenth of a foot or so: as agencies ask for it. */
+export const surfaceLocation = (site: Well["site"]): string | undefined => {
+	const location = site.surface_location;
+	return location === undefined
+		? undefined
+		: `${location.latitude.value.toFixed(6)}°, ${location.longitude.value.toFixed(6)}° (${location.datum})`;
+};
+
 /** Who, which well, which revision, which datum. */
 export const identityFacts: Part = (context) => {
 	const { identity, datum, site } = context.well;
-	const location = site.surface_location;
-	const place: Cell = {
-		kind: "text",
-		text: `${location.latitude.toFixed(6)}°, ${location.longitude.toFixed(6)}° (${location.datum})`,
-	};
 	const signer = identity.prepared_by;
 	return facts(context, [
 		["operator", textCell(identity.operator)],
@@ -21,7 +24,7 @@ export const identityFacts: Part = (context) => {
 		["lease", textCell(identity.lease)],
 		["field", textCell(identity.field)],
 		["county", textCell(site.county)],
-		["location", place],
+		["location", textCell(surfaceLocation(site))],
 		["class", textCell(identity.class)],
 		["purpose", textCell(identity.purpose)],
 		["state", textCell(identity.state)],

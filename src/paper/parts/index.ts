@@ -1,3 +1,16 @@
+import { crewContacts, crewSignIn, crewSite } from "../crew/site.ts";
+import { crewNumbers, crewSteps } from "../crew/sheet.ts";
+import { publicContacts, signature } from "./people.ts";
+import {
+	additivesPlain,
+	communityAnswers,
+	glossary,
+	headlineFigures,
+	loadsPlain,
+	neighborWellsPlain,
+	scheduleTable,
+} from "./public.ts";
+import { figures } from "./figures.ts";
 import { barriersTable, isolationFacts, neighborsTable, offsetWellsTable } from "./isolation.ts";
 import { casingTable, centralizersTable, holesTable, ratingsTable, stringFacts } from "./casing.ts";
 import { cementJobs } from "./cement.ts";
@@ -60,4 +73,21 @@ export const PARTS: Readonly<Record<string, Part>> = {
 	"rule-checks": ruleChecks,
 	"formulas-table": formulasTable,
 	"data-sources": dataSources,
+	contents: () => [{ kind: "contents" }],
+	signature,
+	"schedule-table": scheduleTable,
+	"headline-figures": headlineFigures,
+	"public-contacts": publicContacts,
+	"neighbor-wells-plain": neighborWellsPlain,
+	"schedule-plain": scheduleTable,
+	"loads-plain": loadsPlain,
+	"additives-plain": additivesPlain,
+	"community-answers": communityAnswers,
+	glossary,
+	"crew-numbers": crewNumbers,
+	"crew-steps": crewSteps,
+	"crew-site": crewSite,
+	"crew-contacts": crewContacts,
+	"crew-sign-in": crewSignIn,
+	...figures,
 };

@@ -1,4 +1,4 @@
-import { FORMULAS } from "../../calc/register.ts";
+import { REGISTER } from "../../calc/register.ts";
 import type { Given, Known } from "../../cite/known.ts";
 import { isTable } from "../../cite/known.ts";
 import type { SourceRef } from "../../cite/source.ts";
@@ -19,7 +19,7 @@ export const formulasTable: Part = (context) => {
 			textColumn(context, "worked_line", { width: 3.4 }),
 		],
 		[...first].flatMap(([id, use]) => {
-			const formula = FORMULAS.get(id);
+			const formula = REGISTER.get(id);
 			return formula === undefined
 				? []
 				: [

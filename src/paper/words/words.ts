@@ -15,8 +15,18 @@ export interface Words {
 	/** As `label`, but undefined where the language has no such key. */
 	readonly findLabel: (key: string) => string | undefined;
 	readonly order: (paper: Paper) => PageOrder;
+	/** The steps of a job, from `crew/steps/<job>.yaml`. */
+	readonly steps: (job: string) => readonly JobStep[];
 	/** Fills `<paper>/<name>.md.hbs`, or `shared/<name>.md.hbs` where the paper has none of its own. */
 	readonly blocks: (paper: Paper, name: string, data: Readonly<Record<string, unknown>>) => Block[];
+}
+
+/** One step of a job: what is done, what can hurt, what is done about it, and when to stop. */
+export interface JobStep {
+	readonly step: string;
+	readonly hazard: string;
+	readonly control: string;
+	readonly stop_if: string;
 }
 
 /** Reads a language's folder of `templates/`; files are compiled when first used. */
@@ -52,6 +62,7 @@ export const loadWords = (language: Language): Words => {
 			return found;
 		},
 		order: (paper) => pageOrder(readData(new URL(`${paper}/order.yaml`, folder)), `templates/${language}/${paper}/order.yaml`),
+		steps: (job) => jobSteps(readData(new URL(`crew/steps/${job}.yaml`, folder)), `templates/${language}/crew/steps/${job}.yaml`),
 		blocks: (paper, name, data) =>
 			find(ownNames(paper).has(`${name}.md.hbs`) ? `${paper}/${name}` : `shared/${name}`)(data),
 	};
@@ -66,3 +77,18 @@ const readData = (file: URL): unknown => {
 
 const isRecord = (node: unknown): node is Record<string, unknown> =>
 	typeof node === "object" && node !== null && !Array.isArray(node);
+
+const STEP_WORDS = ["step", "hazard", "control", "stop_if"] as const;
+
+const jobSteps = (data: unknown, file: string): readonly JobStep[] => {
+	const steps = isRecord(data) ? data["steps"] : undefined;
+	if (!Array.isArray(steps)) throw new Error(`${file}: steps must be a list`);
+	return steps.map((node: unknown, i) => {
+		const words = STEP_WORDS.map((name) => {
+			const value = isRecord(node) ? node[name] : undefined;
+			if (typeof value !== "string" || value === "") throw new Error(`${file}: steps[${i}].${name} must be words`);
+			return [name, value] as const;
+		});
+		return Object.fromEntries(words) as unknown as JobStep;
+	});
+};

@@ -1,0 +1,204 @@
+import type { Known } from "../../cite/known.ts";
+import type { Cell } from "../../document/blocks.ts";
+import type { QuantityStyle } from "../../document/inline.ts";
+import type { CasingString } from "../../well/well.ts";
+import { type PaperContext, shown, textCell } from "../context.ts";
+import { titled } from "../parts/part.ts";
+
+/** One line of a numbers sheet: what it is of, where there are several, and the value. */
+export interface SheetLine {
+	readonly of?: string;
+	readonly cell: Cell;
+}
+
+/** Finds a sheet's value; no lines means that the definition does not have it. */
+export type SheetValue = (context: PaperContext, string: CasingString | undefined) => readonly SheetLine[];
+
+const one = (context: PaperContext, known: Known | undefined, style?: QuantityStyle): readonly SheetLine[] =>
+	known === undefined ? [] : [{ cell: shown(context, known, style) }];
+const words = (value: string | undefined): readonly SheetLine[] => {
+	const cell = textCell(value);
+	return cell.kind === "none" ? [] : [{ cell }];
+};
+const measured = (
+	context: PaperContext,
+	zone: { readonly distance: Known; readonly from?: string | undefined; readonly source?: string | undefined } | undefined,
+): readonly SheetLine[] => {
+	if (zone === undefined) return [];
+	const from = zone.from === undefined ? "" : ` ${context.words.label("phrases.from")} ${zone.from}`;
+	const source = zone.source === undefined ? "" : ` (${zone.source})`;
+	return [{ cell: { kind: "rich", children: [shown(context, zone.distance), { kind: "text", text: `${from}${source}` }] } }];
+};
+
+const casing = (context: PaperContext, string: CasingString | undefined) =>
+	string === undefined ? undefined : context.results.casing[string.id];
+const cement = (context: PaperContext, string: CasingString | undefined) =>
+	string === undefined ? undefined : context.results.cement[string.id];
+const limits = (context: PaperContext) => context.well.stimulation?.limits;
+const WHOLE = { decimals: 0 } as const;
+const TENTH = { decimals: 1 } as const;
+const HOURS = { unit: "hr", decimals: 0 } as const;
+
+/** Every value that a file of `seeds/jobs/` may name. */
+export const SHEET_VALUES: Readonly<Record<string, SheetValue>> = {
+	person_in_charge: (c) => words(c.well.safety?.person_in_charge),
+	site_address: (c) => words(c.well.safety?.emergency?.site_address),
+	exclusion: (c) => measured(c, c.well.safety?.exclusion),
+	ignition: (c) => measured(c, c.well.safety?.ignition),
+	radio_silence: (c) => measured(c, c.well.safety?.radio_silence),
+	lightning: (c) => measured(c, c.well.safety?.lightning),
+	wind_limit_crane: (c) => one(c, c.well.safety?.wind_limit?.crane),
+	silica_area: (c) => words(c.well.safety?.silica?.regulated_area),
+	muster_points: (c) => (c.well.safety?.muster_points ?? []).map((point) => ({ of: titled(point.id), cell: textCell(point.at) })),
+	gas_alarms: (c) =>
+		(c.well.safety?.gas_alarms ?? []).map((alarm) => ({
+			of: alarm.gas,
+			cell: {
+				kind: "rich",
+				children: [
+					shown(c, alarm.low),
+					...(alarm.high === undefined ? [] : [{ kind: "text" as const, text: ` ${c.words.label("crew.then")} ` }, shown(c, alarm.high)]),
+					{ kind: "text", text: ` (${alarm.source})` },
+				],
+			},
+		})),
+	hydrogen_sulfide: (c) => {
+		const gas = c.well.safety?.hydrogen_sulfide;
+		if (gas === undefined) return [];
+		return words(c.words.label(gas.expected ? "crew.expected" : "crew.not_expected"));
+	},
+	preventers: (c) =>
+		(c.well.wellControl?.preventers ?? []).flatMap(({ over, test, working_pressure }): SheetLine[] =>
+			test?.high === undefined
+				? []
+				: [
+						{
+							of: titled(over),
+							cell: {
+								kind: "rich",
+								children: [
+									...(test.low === undefined
+										? []
+										: [shown(c, test.low), { kind: "text" as const, text: ` ${c.words.label("crew.then")} ` }]),
+									shown(c, test.high),
+									{ kind: "text", text: `; ${c.words.label("crew.rated")} ` },
+									shown(c, working_pressure),
+								],
+							},
+						},
+					],
+		),
+
+	string_shoe_md: (c, s) => one(c, casing(c, s)?.shoe.md),
+	string_shoe_tvd: (c, s) => one(c, casing(c, s)?.shoe.tvd),
+	string_length: (c, s) => one(c, casing(c, s)?.length),
+	string_joints: (c, s) => one(c, casing(c, s)?.joints),
+	string_weight_in_air: (c, s) => one(c, casing(c, s)?.weight_in_air, { nearest: 1000 }),
+	string_drift: (_, s) => (s?.sections ?? []).map((section) => ({ of: sizeOf(section), cell: known(section.drift) })),
+	string_body_yield: (c, s) =>
+		(casing(c, s)?.sections ?? []).map((section) => ({
+			...(s !== undefined && s.sections.length > 1 ? { of: `${section.number}` } : {}),
+			cell: shown(c, section.body_yield, { nearest: 1000 }),
+		})),
+	string_floats: (_, s) => words(s?.floats.join(", ")),
+	string_internal_yield: (c, s) => one(c, casing(c, s)?.least_internal_yield, { nearest: 10 }),
+	string_test_pressure: (c, s) => one(c, s?.pressureTest?.pressure),
+	string_test_hold: (c, s) => one(c, s?.pressureTest?.hold),
+	string_test_fall: (c, s) => one(c, s?.pressureTest?.allowedFall, WHOLE),
+	hole_diameter: (c, s) => one(c, s?.hole.diameter, { pipeSize: true }),
+	mud_density: (c, s) => one(c, s?.hole.fluid?.density),
+
+	cement_slurries: (c, s) =>
+		(cement(c, s)?.slurries ?? []).map((slurry) => {
+			const mixed = s?.cement?.slurries.find((entry) => entry.id === slurry.id);
+			return {
+				of: titled(slurry.id),
+				cell: {
+					kind: "rich",
+					children: [
+						shown(c, slurry.volume, TENTH),
+						{ kind: "text", text: ", " },
+						shown(c, slurry.sacks),
+						{ kind: "text", text: ` ${c.words.label("crew.sacks")}` },
+						...(mixed === undefined
+							? []
+							: [{ kind: "text" as const, text: ` ${c.words.label("phrases.at")} ` }, shown(c, mixed.density, TENTH)]),
+					],
+				},
+			};
+		}),
+	cement_sacks: (c, s) => one(c, cement(c, s)?.sacks),
+	cement_mix_water: (c, s) => one(c, cement(c, s)?.mix_water, TENTH),
+	cement_spacer: (c, s) => one(c, s?.cement?.spacer?.volume),
+	cement_displacement: (c, s) => one(c, cement(c, s)?.displacement_volume, TENTH),
+	cement_displacement_density: (c, s) => one(c, s?.cement?.displacement?.density),
+	cement_final_lift: (c, s) => one(c, cement(c, s)?.final_lift),
+	cement_bump_recorded: (c, s) => one(c, s?.cement?.actual?.bump),
+	cement_top_planned: (c, s) => {
+		const job = cement(c, s);
+		if (job === undefined) return [];
+		return job.to_surface ? words(c.words.label("phrases.surface")) : one(c, job.top.md);
+	},
+	cement_wait: (c, s) => one(c, s?.cement?.waitOnCement, HOURS),
+
+	maximum_treating_pressure: (c) => one(c, limits(c)?.maximumTreatingPressure),
+	limiting_element: (c) => {
+		const limiting = c.results.stimulation?.limiting;
+		return limiting === undefined
+			? []
+			: [{ of: titled(limiting.element), cell: shown(c, limiting.allowed, { nearest: 10 }) }];
+	},
+	pump_kickouts: (c) => {
+		const kickouts = limits(c)?.pumpKickouts ?? [];
+		return kickouts.map((kickout, i) => ({ of: `${i + 1}`, cell: shown(c, kickout) }));
+	},
+	relief_valve: (c) => one(c, limits(c)?.reliefValve),
+	relief_discharges_to: (c) => words(limits(c)?.reliefDischargesTo),
+	line_test: (c) => one(c, limits(c)?.lineTest),
+	annulus_stops: (c) =>
+		(c.well.stimulation?.annuli ?? []).flatMap((annulus) =>
+			annulus.stopAbove === undefined
+				? []
+				: [{ of: annulus.between.map(titled).join(" – "), cell: shown(c, annulus.stopAbove) }],
+		),
+	slurry_rate: (c) => one(c, c.well.stimulation?.stages[0]?.rate, WHOLE),
+	most_proppant: (c) => {
+		const steps = c.well.stimulation?.stages.flatMap((stage) => stage.steps) ?? [];
+		const most = steps.reduce<Known | undefined>(
+			(best, step) => (step.concentration && step.concentration.value > (best?.value ?? 0) ? step.concentration : best),
+			undefined,
+		);
+		return one(c, most);
+	},
+	flush_volume: (c) => {
+		const stages = c.results.stimulation?.stages ?? [];
+		const first = stages[0];
+		const last = stages.at(-1);
+		const line = (stage: typeof first): SheetLine[] =>
+			stage?.flush_volume === undefined
+				? []
+				: [{ of: `${c.words.label("phrases.stage")} ${stage.number}`, cell: shown(c, stage.flush_volume, TENTH) }];
+		return first === last ? line(first) : [...line(first), ...line(last)];
+	},
+	first_stage: (c) => one(c, c.results.stimulation?.stages[0]?.bottom.md),
+	stage_plan: (c) => one(c, c.results.stimulation?.stage_count),
+	shots: (c) => one(c, c.well.stimulation?.stages[0]?.shotsPerCluster),
+	plug_count: (c) => {
+		const plugs = c.results.stimulation?.stages.filter((stage) => stage.plug !== undefined).length ?? 0;
+		return plugs === 0 ? [] : [{ cell: { kind: "quantity", dimension: "count", value: plugs } }];
+	},
+	shallowest_plug: (c) => one(c, c.results.stimulation?.stages.findLast((stage) => stage.plug !== undefined)?.plug?.md),
+	deepest_plug: (c) => one(c, c.results.stimulation?.stages.find((stage) => stage.plug !== undefined)?.plug?.md),
+	string_in_well: (c) => words(c.well.stimulation?.treatedThrough),
+	wellhead_drilling: (c) => one(c, c.well.wellhead?.drilling),
+	wellhead_stimulation: (c) => one(c, c.well.wellhead?.stimulation),
+	flowback_range: (c) =>
+		(c.well.stimulation?.flowback?.returned ?? []).map((share, i) => ({
+			of: c.words.label(i === 0 ? "crew.least" : "crew.most"),
+			cell: shown(c, share, WHOLE),
+		})),
+	flowback_goes_to: (c) => words(c.well.stimulation?.flowback?.goesTo),
+};
+
+const known = (value: Known): Cell => ({ kind: "quantity", dimension: value.dimension, value: value.value });
+const sizeOf = (section: CasingString["sections"][number]): string => `${section.number}`;

@@ -1,0 +1,143 @@
+import type { Block } from "../../document/blocks.ts";
+import { cell, textCell } from "../context.ts";
+import { quantityColumn, row, table, textColumn, titled, type Part } from "./part.ts";
+
+const ROUNDED = { significant: 2 } as const;
+
+/** The three numbers that a neighbor takes home. */
+export const headlineFigures: Part = (context) => {
+	const { isolation } = context.results;
+	const label = context.words.label;
+	const items = [
+		{ value: cell(context, isolation.protected_water_to_top_perforation, ROUNDED), label: label("headline.separation") },
+		{ value: cell(context, isolation.steel_at_protected_water), label: label("headline.steel") },
+		{
+			value: cell(context, context.results.stimulation?.water_volume, {
+				significant: 2,
+				...(context.units === "metric" ? {} : { unit: "gal" }),
+			}),
+			label: label("headline.water"),
+		},
+	].filter((item) => item.value.kind !== "none");
+	return items.length === 0 ? [] : [{ kind: "figures", items }];
+};
+
+/** Each water well on the list: how deep it is, and how much rock lies between its bottom and the treated rock. */
+export const neighborWellsPlain: Part = (context) => {
+	const neighbors = new Map(context.well.neighbors.map((neighbor) => [neighbor.id, neighbor]));
+	return table(
+		context,
+		"neighbor_wells",
+		[
+			textColumn(context, "neighbor", { width: 2, rowHead: true }),
+			quantityColumn(context, "well_depth", "depth-below-ground"),
+			quantityColumn(context, "above_perforation", "offset", { style: ROUNDED, width: 1.4 }),
+			textColumn(context, "sampled", { width: 1.2 }),
+		],
+		context.results.isolation.neighbor_wells.map((well) => {
+			const neighbor = neighbors.get(well.id);
+			return row({
+				neighbor: textCell(well.name),
+				well_depth: cell(context, well.depth),
+				above_perforation: cell(context, well.above_top_perforation),
+				sampled: textCell(neighbor?.sampled),
+			});
+		}),
+	);
+};
+
+const DAYS = { unit: "d", decimals: 0 } as const;
+
+const scheduleRows = (context: Parameters<Part>[0]) =>
+	(context.well.schedule ?? []).map((phase) => {
+		const [low, base, high] = phase.days.length === 1 ? [undefined, phase.days[0], undefined] : phase.days;
+		return row({
+			phase: textCell(context.words.findLabel(`phases.${phase.phase}`) ?? titled(phase.phase)),
+			starts: textCell(phase.starts),
+			days_low: cell(context, low, DAYS),
+			days_base: cell(context, base, DAYS),
+			days_high: cell(context, high, DAYS),
+			hours: textCell(phase.hours),
+		});
+	});
+
+/** Phases of the work, with shortest, likely and longest times. */
+export const scheduleTable: Part = (context) =>
+	table(
+		context,
+		"schedule",
+		[
+			textColumn(context, "phase", { width: 3, rowHead: true }),
+			textColumn(context, "starts", { width: 1.4 }),
+			{ ...quantityColumn(context, "days_low", "duration", { style: DAYS }) },
+			{ ...quantityColumn(context, "days_base", "duration", { style: DAYS }) },
+			{ ...quantityColumn(context, "days_high", "duration", { style: DAYS }) },
+			textColumn(context, "hours", { width: 1.8 }),
+		],
+		scheduleRows(context),
+	);
+
+export const loadsPlain: Part = (context) => {
+	const logistics = context.results.logistics;
+	if (logistics === undefined) return [];
+	const line = (label: string, loads: Parameters<typeof cell>[1], total?: boolean) =>
+		loads === undefined
+			? []
+			: [
+					row(
+						{ load: textCell(context.words.label(`hauled.${label}`)), loads: cell(context, loads) },
+						total === true ? "total" : undefined,
+					),
+				];
+	return table(
+		context,
+		"loads",
+		[textColumn(context, "load", { width: 3, rowHead: true }), quantityColumn(context, "loads", "count")],
+		[
+			...line("water", logistics.water_loads),
+			...line("sand", logistics.proppant_loads),
+			...line("cement", logistics.cement_loads),
+			...line("pipe", logistics.pipe_loads),
+			...line("other", logistics.other_loads),
+			...line("total", logistics.total_loads, true),
+		],
+		{ note: "loads" },
+	);
+};
+
+export const additivesPlain: Part = (context) =>
+	table(
+		context,
+		"additives_plain",
+		[
+			textColumn(context, "additive", { width: 2, rowHead: true }),
+			textColumn(context, "additive_purpose", { width: 1.4 }),
+			textColumn(context, "in_plain_words", { width: 3.4 }),
+		],
+		(context.well.stimulation?.additives ?? []).map((additive) =>
+			row({
+				additive: textCell(additive.name),
+				additive_purpose: textCell(additive.purpose),
+				in_plain_words: textCell(context.words.findLabel(`purposes_plain.${additive.purpose}`)),
+			}),
+		),
+	);
+
+/** The operator's own answers, in the operator's words, marked as such. Unanswered questions are left out here. */
+export const communityAnswers: Part = (context) => {
+	const answers = Object.entries(context.well.community ?? {}).filter(
+		(entry): entry is [string, string] => typeof entry[1] === "string" && entry[1] !== "",
+	);
+	return answers.flatMap(([topic, answer]): Block[] => [
+		{ kind: "heading", level: 3, text: context.words.label(`questions.${topic}`) },
+		{ kind: "paragraph", children: [{ kind: "text", text: answer }] },
+	]);
+};
+
+export const glossary: Part = (context) =>
+	table(
+		context,
+		"glossary",
+		[textColumn(context, "word", { width: 1.4, rowHead: true }), textColumn(context, "meaning", { width: 4 })],
+		context.glossary.map((entry) => row({ word: textCell(entry.word), meaning: textCell(entry.meaning) })),
+	);

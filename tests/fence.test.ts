@@ -1,0 +1,154 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { dirname, join, relative, sep } from "node:path";
+import { fileURLToPath } from "node:url";
+import { describe, expect, it } from "vitest";
+
+const SRC = fileURLToPath(new URL("../src", import.meta.url));
+
+/** Rooms of the source, each with the rooms it may import from and why the fence stands there. */
+const ROOMS: Readonly<Record<string, { readonly may: readonly string[]; readonly because: string }>> = {
+	units: { may: [], because: "units are the ground everything stands on" },
+	diagnostics: { may: ["units"], because: "a fault is told without knowing which stage found it" },
+	cite: { may: ["units", "diagnostics"], because: "origins are paths and sources, whatever the value is of" },
+	measure: { may: ["units"], because: "text is measured alike for every drawing and renderer" },
+	document: { may: ["units", "diagnostics", "cite"], because: "the seam between composing and rendering is types" },
+	source: { may: ["units", "diagnostics", "cite"], because: "text becomes a tree without knowing what the tree means" },
+	definition: {
+		may: ["units", "diagnostics", "cite", "document", "source"],
+		because: "what may be written does not depend on what is made of it",
+	},
+	catalog: {
+		may: ["units", "diagnostics", "cite", "document", "source"],
+		because: "shipped data is read like a user's file, and knows no well",
+	},
+	well: {
+		may: ["units", "diagnostics", "cite", "document", "source", "definition", "catalog"],
+		because: "understanding comes before calculating",
+	},
+	calc: {
+		may: ["units", "diagnostics", "cite", "well", "definition"],
+		because: "pure engineering: from a well to numbers, nothing else",
+	},
+	rules: {
+		may: ["units", "diagnostics", "cite", "document", "definition", "catalog", "well", "calc"],
+		because: "checks meet limits; they neither compute the well nor print it",
+	},
+	drawing: {
+		may: ["units", "diagnostics", "cite", "measure", "document", "definition", "catalog", "well", "calc", "rules"],
+		because: "drawings are made of results, never of papers",
+	},
+	paper: {
+		may: ["units", "diagnostics", "cite", "measure", "document", "source", "definition", "catalog", "well", "calc", "rules", "drawing"],
+		because: "a paper chooses and orders; a renderer prints",
+	},
+	render: { may: ["units", "diagnostics", "cite", "measure", "document"], because: "a renderer sees the document and nothing behind it" },
+	cli: { may: ["*"], because: "the only place for process, console and files" },
+	pipeline: { may: ["*"], because: "the tour calls every stage" },
+	main: { may: ["cli"], because: "arguments in, exit code out" },
+};
+
+/** Libraries and Node modules, each with the rooms (or folders) that may import it. Anything else is a breach. */
+const LIBRARIES: Readonly<Record<string, { readonly rooms: readonly string[]; readonly because: string }>> = {
+	yaml: { rooms: ["source"], because: "one reader of YAML, so that every file gives the same located faults" },
+	zod: { rooms: ["definition", "catalog"], because: "shapes are declared where things are read" },
+	react: { rooms: ["render/pdf"], because: "only the PDF renderer knows React" },
+	"@react-pdf/renderer": { rooms: ["render/pdf"], because: "only the PDF renderer knows its engine" },
+	"@react-pdf/layout": { rooms: ["render/pdf"], because: "only the PDF renderer knows its engine" },
+	"@react-pdf/render": { rooms: ["render/pdf"], because: "only the PDF renderer knows its engine" },
+	pdfkit: { rooms: ["render/pdf"], because: "only the PDF renderer knows its engine" },
+	handlebars: { rooms: ["paper/words"], because: "words are filled in one place" },
+	"mdast-util-from-markdown": { rooms: ["paper/words"], because: "words are parsed in one place" },
+	mdast: { rooms: ["paper/words"], because: "words are parsed in one place" },
+	fontkit: { rooms: ["measure"], because: "one ruler for text" },
+	"d3-shape": { rooms: ["drawing"], because: "curves belong to drawings" },
+	"d3-scale": { rooms: ["drawing"], because: "axes belong to drawings" },
+	commander: { rooms: ["cli"], because: "arguments are read at the door" },
+	"geographiclib-geodesic": { rooms: ["calc/site"], because: "geodesics are a solved problem; the rest of calc takes no library" },
+	proj4: { rooms: ["calc/site"], because: "datums are a solved problem; the rest of calc takes no library" },
+	"fastest-levenshtein": { rooms: ["diagnostics"], because: "near names are suggested where faults are told" },
+	"node:fs": { rooms: ["cli", "catalog", "paper/words", "measure", "render/pdf"], because: "user files at the door, shipped files through one small door a room" },
+	"node:fs/promises": { rooms: ["cli"], because: "files are touched at the door" },
+	"node:path": { rooms: ["cli", "render/pdf"], because: "paths belong with files" },
+	"node:url": { rooms: ["cli", "catalog", "measure", "render/pdf"], because: "shipped files are found beside the code" },
+	"node:module": { rooms: ["measure", "render/pdf", "cli"], because: "the shipped typeface and the engine's version are found by package name" },
+	"node:crypto": { rooms: ["pipeline"], because: "the digest is over everything read, known only to the tour" },
+	"node:process": { rooms: ["cli", "main"], because: "the process belongs to the door" },
+};
+
+interface Module {
+	readonly path: string;
+	readonly room: string;
+	readonly imports: readonly string[];
+}
+
+const IMPORT = /(?:^|\n)\s*(?:import|export)\b[^;'"`]*?from\s*["']([^"']+)["']|\bimport\s*\(\s*["']([^"']+)["']\s*\)|(?:^|\n)\s*import\s*["']([^"']+)["']/gu;
+
+const files = readdirSync(SRC, { recursive: true, encoding: "utf8" }).filter((file) => /\.tsx?$/u.test(file));
+const modules: Module[] = files.map((file) => {
+	const path = file.split(sep).join("/");
+	const text = readFileSync(join(SRC, file), "utf8").replaceAll(/\/\*[\s\S]*?\*\/|(?<=^|\s)\/\/[^\n]*/gu, "");
+	const imports = [...text.matchAll(IMPORT)].map((match) => match[1] ?? match[2] ?? match[3] ?? "");
+	return { path, room: (path.split("/")[0] ?? "").replace(/\.ts$/u, ""), imports };
+});
+
+const target = (from: Module, specifier: string): string =>
+	relative(SRC, join(SRC, dirname(from.path), specifier)).split(sep).join("/");
+
+const packageOf = (specifier: string): string =>
+	specifier.startsWith("@") ? specifier.split("/").slice(0, 2).join("/") : specifier.startsWith("node:") ? specifier : (specifier.split("/")[0] ?? "");
+
+describe("fence", () => {
+	it("saw every module, and every room of the table exists", () => {
+		expect(modules.length).toBe(files.length);
+		expect(modules.length).toBeGreaterThan(150);
+		const seen = new Set(modules.map((module) => module.room));
+		expect([...seen].sort()).toEqual(Object.keys(ROOMS).sort());
+		expect(modules.reduce((sum, module) => sum + module.imports.length, 0)).toBeGreaterThan(modules.length);
+	});
+
+	it("imports run downhill only", () => {
+		const breaches = modules.flatMap((module) =>
+			module.imports.flatMap((specifier) => {
+				if (!specifier.startsWith(".")) return [];
+				const room = (target(module, specifier).split("/")[0] ?? "").replace(/\.ts$/u, "");
+				const fence = ROOMS[module.room];
+				const allowed = room === module.room || fence?.may.includes("*") === true || fence?.may.includes(room) === true;
+				return allowed ? [] : [`${module.path} imports ${target(module, specifier)}: ${fence?.because ?? "no such room"}`];
+			}),
+		);
+		expect(breaches).toEqual([]);
+	});
+
+	it("each library stays in its room", () => {
+		const breaches = modules.flatMap((module) =>
+			module.imports.flatMap((specifier) => {
+				if (specifier.startsWith(".") || specifier.startsWith("#")) return [];
+				const library = LIBRARIES[packageOf(specifier)];
+				const allowed = library?.rooms.some((room) => module.path === `${room}.ts` || module.path.startsWith(`${room}/`)) === true;
+				return allowed ? [] : [`${module.path} imports ${specifier}: ${library?.because ?? "a library that the table does not know"}`];
+			}),
+		);
+		expect(breaches).toEqual([]);
+	});
+
+	it("every module is reached from main.ts", () => {
+		const byPath = new Map(modules.map((module) => [module.path, module]));
+		const reached = new Set<string>();
+		const visit = (path: string): void => {
+			const module = byPath.get(path);
+			if (module === undefined || reached.has(path)) return;
+			reached.add(path);
+			for (const specifier of module.imports) if (specifier.startsWith(".")) visit(target(module, specifier));
+		};
+		visit("main.ts");
+		expect(modules.map((module) => module.path).filter((path) => !reached.has(path))).toEqual([]);
+	});
+
+	it("calc has no clock and no randomness", () => {
+		const breaches = modules
+			.filter((module) => ["calc", "rules", "well", "drawing", "paper"].includes(module.room))
+			.filter((module) => /\bDate\.now\b|\bnew Date\(\)|\bMath\.random\b|\bperformance\./u.test(readFileSync(join(SRC, module.path), "utf8")))
+			.map((module) => module.path);
+		expect(breaches).toEqual([]);
+	});
+});
