@@ -1,6 +1,7 @@
 import type { AnyFormula } from "../cite/formula.ts";
 import { casingFormulas } from "./casing/index.ts";
 import { cementFormulas } from "./cement/index.ts";
+import { depthFormulas } from "./depths/index.ts";
 import { isolationFormulas } from "./isolation/index.ts";
 import { logisticsFormulas } from "./logistics/index.ts";
 import { pressureFormulas } from "./pressure/index.ts";
@@ -11,6 +12,7 @@ import { trajectoryFormulas } from "./trajectory/index.ts";
 /** Every formula of every topic. */
 export const FORMULAS: readonly AnyFormula[] = [
 	...trajectoryFormulas,
+	...depthFormulas,
 	...casingFormulas,
 	...cementFormulas,
 	...pressureFormulas,

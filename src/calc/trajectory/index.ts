@@ -13,14 +13,21 @@ import * as horizontal from "./horizontal.ts";
 import * as mdAtTvd from "./md-at-tvd.ts";
 import * as minimumCurvature from "./minimum-curvature.ts";
 import * as path from "./path.ts";
+import * as pathSummary from "./path-summary.ts";
 import * as planGeometry from "./plan-geometry.ts";
 import * as plannedStations from "./planned-stations.ts";
+
+export { azimuthAt, inclinationAt, placeAt, tvdAt } from "./at-depth.ts";
+export { mdAtTvd } from "./md-at-tvd.ts";
+export { pathStationsOf } from "./path.ts";
+export { trajectoryResults } from "./trajectory-results.ts";
 
 export const trajectoryFormulas: readonly AnyFormula[] = formulasIn(
 	dogleg,
 	minimumCurvature,
 	horizontal,
 	path,
+	pathSummary,
 	planGeometry,
 	plannedStations,
 	atDepth,

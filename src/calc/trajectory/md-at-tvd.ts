@@ -66,14 +66,26 @@ export const mdAtTvdFormula = formula({
 	compute: ({ path, TVD }) => crossingsOf(pathStationsOf(path), TVD)[0] ?? Number.NaN,
 });
 
+export const passesAtTvd = formula({
+	id: "trajectory/passes-at-tvd",
+	name: "Times the hole passes a true vertical depth",
+	expression: "number of MD for which TVD(MD) is the depth asked for",
+	source: cite("sawaryn-thorogood-2005", "interpolation on the minimum-curvature arc, inverted"),
+	inputs: { path: { table: "path" }, TVD: "true-vertical-depth" },
+	gives: "count",
+	compute: ({ path, TVD }) => crossingsOf(pathStationsOf(path), TVD).length,
+});
+
 export interface MdAtTvd {
 	/** The shallowest along the hole; absent where the hole does not reach the depth. */
 	readonly md?: Known<"measured-depth">;
-	/** How often the hole passes the depth; above 1 the measured depth is not unique. */
-	readonly crossings: number;
+	/** Present where the hole passes the depth more than once: the measured depth is then not unique. */
+	readonly passes?: Known<"count">;
 }
 
 export const mdAtTvd = (path: KnownTable, tvd: Known<"true-vertical-depth">): MdAtTvd => {
-	const crossings = crossingsOf(pathStationsOf(path), tvd.value).length;
-	return crossings === 0 ? { crossings } : { md: mdAtTvdFormula.of({ path, TVD: tvd }), crossings };
+	const passes = passesAtTvd.of({ path, TVD: tvd });
+	if (passes.value === 0) return {};
+	const md = mdAtTvdFormula.of({ path, TVD: tvd });
+	return passes.value === 1 ? { md } : { md, passes };
 };

@@ -1,0 +1,88 @@
+import { formula } from "../../cite/formula.ts";
+import { cite } from "../../cite/source.ts";
+import { arcPoint } from "./arc.ts";
+import { type PathStation, pathStationsOf } from "./path.ts";
+
+const inputs = { path: { table: "path" } } as const;
+const source = cite("definition");
+
+export const maximumDogleg = formula({
+	id: "trajectory/maximum-dogleg",
+	name: "Greatest dogleg severity",
+	expression: "max DLS over the path's intervals",
+	source,
+	inputs,
+	gives: "dogleg",
+	validity: "a path with stations",
+	compute: ({ path }) => greatest(pathStationsOf(path).map((s) => s.dogleg)),
+});
+
+export const maximumInclination = formula({
+	id: "trajectory/maximum-inclination",
+	name: "Greatest inclination",
+	expression: "max I over the path's stations",
+	source,
+	inputs,
+	gives: "angle",
+	validity: "a path with stations",
+	compute: ({ path }) => greatest(pathStationsOf(path).map((s) => s.inclination)),
+});
+
+export const pathEnd = formula({
+	id: "trajectory/path-end",
+	name: "End of the path",
+	expression: "MD of the last station",
+	source,
+	inputs,
+	gives: "measured-depth",
+	validity: "a path with stations",
+	compute: ({ path }) => pathStationsOf(path).at(-1)?.md ?? Number.NaN,
+});
+
+/** Where the hole leaves vertical: the last station above its first inclined one. */
+export const kickoffOnPath = formula({
+	id: "trajectory/kickoff",
+	name: "Kickoff of the path",
+	expression: "last MD with I = 0 above the first with I > 0",
+	source,
+	inputs,
+	gives: "measured-depth",
+	validity: "the hole leaves vertical",
+	compute: ({ path }) => {
+		const stations = pathStationsOf(path);
+		const i = stations.findIndex((s) => s.inclination > 0);
+		return i < 1 ? Number.NaN : (stations[i - 1]?.md ?? Number.NaN);
+	},
+});
+
+/** Where a path first comes within a margin of the inclination it is to land at. */
+export const landingOnPath = formula({
+	id: "trajectory/landing",
+	name: "Landing on the path",
+	expression: "first MD with I ≥ I_L − margin",
+	source: cite("common-practice", "landing of a surveyed hole"),
+	inputs: { path: { table: "path" }, I_L: "angle", margin: "angle" },
+	gives: "measured-depth",
+	validity: "the hole reaches that inclination",
+	compute: ({ path, I_L, margin }) => {
+		const stations = pathStationsOf(path);
+		const i = stations.findIndex((s) => s.inclination >= I_L - margin);
+		const [upper, lower] = [stations[i - 1], stations[i]];
+		if (lower === undefined) return Number.NaN;
+		return upper === undefined ? lower.md : firstReaching(upper, lower, I_L - margin);
+	},
+});
+
+/** By bisection between a station short of the inclination and one that has it. */
+const firstReaching = (upper: PathStation, lower: PathStation, inclination: number): number => {
+	let [low, high] = [0, lower.md - upper.md];
+	for (let i = 0; i < 60; i += 1) {
+		const middle = (low + high) / 2;
+		if (arcPoint(upper, lower, middle).inclination < inclination) low = middle;
+		else high = middle;
+	}
+	return upper.md + high;
+};
+
+const greatest = (values: readonly number[]): number =>
+	values.length === 0 ? Number.NaN : Math.max(...values);

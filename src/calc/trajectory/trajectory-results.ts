@@ -1,0 +1,179 @@
+import { constant, type Known, type KnownTable } from "../../cite/known.ts";
+import { cite } from "../../cite/source.ts";
+import { diagnose } from "../../diagnostics/diagnose.ts";
+import type { Checked, Diagnostic } from "../../diagnostics/diagnostic.ts";
+import type { TrajectoryPlan, Well } from "../../well/well.ts";
+import { intervalLength } from "../cement/capacity.ts";
+import { holeMark } from "../depths/marks.ts";
+import { maybe } from "../gaps.ts";
+import type { TrajectoryResults, WellPath } from "../results.ts";
+import { arcStep } from "./arc.ts";
+import { eastAtMd, northAtMd } from "./at-depth.ts";
+import { closure, closureAzimuth } from "./horizontal.ts";
+import { minimumCurvaturePath, stationsOf } from "./path.ts";
+import { kickoffOnPath, landingOnPath, maximumDogleg, maximumInclination, pathEnd } from "./path-summary.ts";
+import { landingDepth } from "./plan-geometry.ts";
+import { planAzimuth, plannedStations } from "./planned-path.ts";
+
+type Stations = KnownTable<"md" | "inclination" | "azimuth">;
+
+/** A hole carried further than this past its last station is worth a warning [ft]. */
+const LONG_EXTENSION = 200;
+/** A hole that ends at this inclination or above has landed [°]. */
+const LATERAL = 80;
+
+/**
+ * The well's path, surveyed where there is a survey, else planned, and what is read from it.
+ *
+ * Impossible plans and unusable surveys are errors: without a path nothing else can be calculated.
+ */
+export const trajectoryResults = (well: Well): Checked<TrajectoryResults> => {
+	const { plan, survey } = well.trajectory;
+	const planned = plan === undefined ? undefined : plannedStations(plan);
+	const diagnostics: Diagnostic[] = [...(planned?.diagnostics ?? [])];
+	const stations = survey?.stations ?? planned?.value;
+	if (stations === undefined) return { diagnostics };
+	if (survey !== undefined) diagnostics.push(...unusable(survey.stations));
+	const to = totalDepthOf(well, stations);
+	const Avs = sectionAzimuth(well, stations, to);
+	const path: WellPath = minimumCurvaturePath.of({ stations, TD: to, Avs });
+	if (path.rows.length === 0) return { diagnostics };
+	diagnostics.push(...extended(stations, to, survey !== undefined));
+	const plannedPath =
+		survey === undefined || planned?.value === undefined
+			? undefined
+			: minimumCurvaturePath.of({ stations: planned.value, TD: pathEnd.of({ path: planned.value }), Avs });
+	return { value: summary(well, path, to, Avs, plannedPath), diagnostics };
+};
+
+const summary = (
+	well: Well,
+	path: WellPath,
+	to: Known<"measured-depth">,
+	Avs: Known<"angle">,
+	plannedPath: WellPath | undefined,
+): TrajectoryResults => {
+	const surveyed = well.trajectory.survey !== undefined;
+	const [N, E] = [northAtMd.of({ path, MD: to }), eastAtMd.of({ path, MD: to })];
+	const mark = (md: Known<"measured-depth"> | undefined) =>
+		md === undefined || !Number.isFinite(md.value) ? undefined : holeMark(path, md, well.datum);
+	const landing = mark(landingOf(well.trajectory.plan, surveyed, path));
+	return {
+		basis: surveyed ? "surveyed" : "planned",
+		path,
+		...maybe("planned", plannedPath),
+		vertical_section_azimuth: Avs,
+		total_depth: holeMark(path, to, well.datum),
+		...maybe("kickoff", mark(kickoffOf(well.trajectory.plan, path))),
+		...maybe("landing", landing),
+		...maybe("lateral_length", landing && intervalLength.of({ MD_top: landing.md, MD_bottom: to })),
+		maximum_dogleg: maximumDogleg.of({ path }),
+		maximum_inclination: maximumInclination.of({ path }),
+		closure: closure.of({ N, E }),
+		closure_azimuth: closureAzimuth.of({ N, E }),
+	};
+};
+
+/** The deepest hole; a well without holes ends where its stations do. */
+const totalDepthOf = (well: Well, stations: Stations): Known<"measured-depth"> => {
+	const bottoms = well.holes.map((hole) => hole.bottom);
+	const [first, ...rest] = bottoms;
+	if (first === undefined) return pathEnd.of({ path: stations });
+	return rest.reduce((deepest, bottom) => (bottom.value > deepest.value ? bottom : deepest), first);
+};
+
+const sectionAzimuth = (well: Well, stations: Stations, TD: Known<"measured-depth">): Known<"angle"> => {
+	const { verticalSectionAzimuth, plan } = well.trajectory;
+	if (verticalSectionAzimuth !== undefined) return verticalSectionAzimuth;
+	if (plan !== undefined) return planAzimuth(plan);
+	const north = constant("angle", 0, "north, until the closure is known", cite("definition"));
+	const path = minimumCurvaturePath.of({ stations, TD, Avs: north });
+	const azimuth = closureAzimuth.of({
+		N: northAtMd.of({ path, MD: TD }),
+		E: eastAtMd.of({ path, MD: TD }),
+	});
+	return Number.isFinite(azimuth.value) ? azimuth : north;
+};
+
+const kickoffOf = (plan: TrajectoryPlan | undefined, path: WellPath): Known<"measured-depth"> | undefined => {
+	if (plan === undefined || plan.kind === "vertical") return undefined;
+	return plan.kind === "segments" ? kickoffOnPath.of({ path }) : plan.kickoff;
+};
+
+const landingOf = (
+	plan: TrajectoryPlan | undefined,
+	surveyed: boolean,
+	path: WellPath,
+): Known<"measured-depth"> | undefined => {
+	const inclination = landingInclination(plan);
+	if (plan === undefined || inclination === undefined) return undefined;
+	if (!surveyed && plan.kind === "build-and-land")
+		return landingDepth.of({ KOP: plan.kickoff, I_L: inclination, B: plan.build });
+	const margin = surveyed
+		? constant("angle", 2, "a surveyed hole has landed within 2°", cite("common-practice"))
+		: constant("angle", 0, "a planned hole lands at its inclination", cite("definition"));
+	return landingOnPath.of({ path, I_L: inclination, margin });
+};
+
+const landingInclination = (plan: TrajectoryPlan | undefined): Known<"angle"> | undefined => {
+	if (plan?.kind === "build-and-land") return plan.landingInclination;
+	if (plan?.kind !== "segments") return undefined;
+	const last = plan.segments.at(-1)?.inclination;
+	return last !== undefined && last.value >= LATERAL ? last : undefined;
+};
+
+/** Why a survey gives no path; nothing where it does. */
+const unusable = (table: Stations): readonly Diagnostic[] => {
+	const stations = stationsOf(table);
+	for (const [i, station] of stations.entries()) {
+		const above = stations[i - 1];
+		if (above === undefined) continue;
+		if (!(station.md > above.md))
+			return [
+				diagnose("calc/unusable-survey", surveyPlace(table), {
+					what: `survey station ${i + 1} lies no deeper than the one before it`,
+					expected: `a measured depth below ${above.md} ft`,
+					found: `${station.md} ft`,
+					mend: "put the stations in order of depth, each once",
+				}),
+			];
+		if (!Number.isFinite(arcStep(above, station)[2]))
+			return [
+				diagnose("calc/unusable-survey", surveyPlace(table), {
+					what: `the hole turns right back on itself at survey station ${i + 1}`,
+					expected: "less than a half turn between stations",
+					found: `${above.inclination}° at ${above.azimuth}°, then ${station.inclination}° at ${station.azimuth}°`,
+					mend: "correct the inclination or the azimuth of the station",
+				}),
+			];
+	}
+	return [];
+};
+
+const surveyPlace = ({ from }: Stations) =>
+	from.kind === "definition"
+		? { path: from.at, ...(from.file === undefined ? {} : { file: from.file }) }
+		: { path: ["trajectory", "actual", "survey"] };
+
+const extended = (
+	stations: Stations,
+	to: Known<"measured-depth">,
+	surveyed: boolean,
+): readonly Diagnostic[] => {
+	const last = stationsOf(stations).at(-1)?.md ?? 0;
+	if (to.value - last <= LONG_EXTENSION) return [];
+	const of = surveyed ? "survey" : "plan";
+	return [
+		diagnose(
+			"calc/past-the-path",
+			{ path: to.from.kind === "definition" ? to.from.at : ["holes"] },
+			{
+				what: `the hole goes ${Math.round(to.value - last)} ft past the end of the ${of}`,
+				expected: `a ${of} that reaches the bottom of the hole`,
+				found: `last station at ${Math.round(last)} ft, hole to ${Math.round(to.value)} ft`,
+				why: "below the last station the hole is taken straight on, so depths there are only as good as that",
+				mend: `carry the ${of} to the bottom of the hole`,
+			},
+		),
+	];
+};
