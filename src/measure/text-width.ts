@@ -1,4 +1,7 @@
 import { faceFor, type Weight } from "./faces.ts";
+
+export type { Weight };
+
 import { openFace } from "./open-face.ts";
 
 export interface TextStyle {

@@ -87,8 +87,10 @@ export const auditPages = (pages: readonly PageNode[]): readonly LayoutFinding[]
 	const auditText = (node: LayoutNode, at: At): void => {
 		const lines = node.lines ?? [];
 		const got = squash(lines.map((line) => line.string).join(""));
-		const pieces = texts.get(node.props);
-		if (pieces === undefined) texts.set(node.props, { page: at.page, wanted: squash(sourceText(node)), got });
+		// Whole texts may recur (a repeated table head) and are judged one by one; pieces of a split one together.
+		const identity = node.wasSplit === true ? node.props : node;
+		const pieces = texts.get(identity);
+		if (pieces === undefined) texts.set(identity, { page: at.page, wanted: squash(sourceText(node)), got });
 		else pieces.got += got;
 		for (const line of lines) auditLine(line, node, at);
 		const first = lines[0]?.box;
@@ -145,7 +147,7 @@ export const auditPages = (pages: readonly PageNode[]): readonly LayoutFinding[]
 };
 
 const auditDrawing = (node: LayoutNode, page: number): readonly LayoutFinding[] => {
-	const { drawing } = node.props;
+	const drawing = node.props?.drawing;
 	return drawing === undefined
 		? []
 		: labelsOf(drawing.shapes, 0, 0).flatMap((label) => auditLabel(label, drawing, page));

@@ -35,7 +35,7 @@ export interface TextRun {
 	readonly descent?: number;
 	readonly glyphs?: readonly { readonly id: number }[];
 	readonly positions?: readonly GlyphPosition[];
-	readonly attributes: { readonly font?: readonly RunFont[]; readonly link?: string };
+	readonly attributes: { readonly font?: readonly RunFont[]; readonly link?: string | null };
 }
 
 export interface TextLine {
@@ -60,10 +60,13 @@ export interface NodeProps {
 /** A node of the tree that react-pdf's layout gives: the shape this tool relies on. */
 export interface LayoutNode {
 	readonly type: string;
-	readonly props: NodeProps;
+	/** None on a `TEXT_INSTANCE`. */
+	readonly props?: NodeProps;
 	readonly style?: Readonly<Record<string, unknown>>;
 	readonly box?: Box;
 	readonly lines?: readonly TextLine[];
+	/** The page ended inside it: its lines are some of its text's. */
+	readonly wasSplit?: boolean;
 	readonly children?: readonly LayoutNode[];
 	/** Of a `TEXT_INSTANCE`. */
 	readonly value?: string;

@@ -43,13 +43,13 @@ const bare = (node: LayoutNode): LayoutNode => {
 	};
 };
 
-const isLink = (src: string): boolean => src.startsWith("#");
+const isInside = (src: string): boolean => src.startsWith("#");
 
 /** Page (from 1) on which each id stands. */
 export const pagesOfIds = (pages: readonly PageNode[]): ReadonlyMap<string, number> => {
 	const found = new Map<string, number>();
 	const look = (node: LayoutNode, page: number): void => {
-		const { id } = node.props;
+		const id = node.props?.id;
 		if (id !== undefined && !found.has(id)) found.set(id, page);
 		for (const child of node.children ?? []) look(child, page);
 	};
@@ -119,7 +119,7 @@ export const paintPages = ({ context, pages, running, goTo }: Painting): readonl
 	const annotate = (src: string, place: Place, text: string, element: StructureElement): void => {
 		// pdfkit writes a String object as a text string, a plain string as a name.
 		const options = { structParent: element, Contents: new String(`${goTo} ${text}`) };
-		if (isLink(src)) context.goTo(place.left, place.top, place.width, place.height, src.slice(1), options);
+		if (isInside(src)) context.goTo(place.left, place.top, place.width, place.height, src.slice(1), options);
 		else context.link(place.left, place.top, place.width, place.height, src, options);
 	};
 
@@ -135,7 +135,7 @@ export const paintPages = ({ context, pages, running, goTo }: Painting): readonl
 				const { link, ...attributes } = run.attributes;
 				const piece = pieceOf(node, line, { ...run, attributes }, x, firstY, i === 0);
 				const width = run.xAdvance ?? 0;
-				if (link === undefined) asContent(element, () => paintNode(context, piece));
+				if (link === undefined || link === null) asContent(element, () => paintNode(context, piece));
 				else {
 					const link_ = links.get(link) ?? context.struct("Link");
 					if (!links.has(link)) element.add(link_);
@@ -169,17 +169,19 @@ export const paintPages = ({ context, pages, running, goTo }: Painting): readonl
 	};
 
 	const paintLeaf = (node: LayoutNode, element: StructureElement): void => {
-		const { pageOf } = node.props;
+		const pageOf = node.props?.pageOf;
 		if (pageOf !== undefined) asContent(element, () => paintPageNumber(node, where.get(pageOf)));
 		else if (
-			node.lines?.some((line) => line.runs.some((run) => run.attributes.link !== undefined)) === true
+			node.lines?.some((line) =>
+				line.runs.some((run) => (run.attributes.link ?? undefined) !== undefined),
+			) === true
 		) {
 			paintLinked(bare(node), element);
 		} else asContent(element, () => paintNode(context, bare(node)));
 	};
 
 	const mark = (node: LayoutNode, page: number, top: number): void => {
-		const { id, tag } = node.props;
+		const { id, tag } = node.props ?? {};
 		if (id !== undefined && !destinations.has(id)) {
 			destinations.add(id);
 			context.addNamedDestination(id, "XYZ", 0, Math.max(0, top - 6), null);
@@ -196,7 +198,7 @@ export const paintPages = ({ context, pages, running, goTo }: Painting): readonl
 		parent: StructureElement,
 		artifact: boolean,
 	): void => {
-		const { box, props, type } = node;
+		const { box, props = {}, type } = node;
 		if (box === undefined) return;
 		const left = x + box.left;
 		const top = y + box.top;
@@ -238,7 +240,7 @@ export const paintPages = ({ context, pages, running, goTo }: Painting): readonl
 
 const sourceOfLink = (node: LayoutNode): string => {
 	const words = (n: LayoutNode): readonly string[] =>
-		n.props.pageOf !== undefined
+		n.props?.pageOf !== undefined
 			? []
 			: n.type === "TEXT"
 				? [sourceText(n)]
