@@ -12,17 +12,14 @@ const API_NUMBER = /^\d{2}-?\d{3}-?\d{5}(?:-?\d{2}(?:-?\d{2})?)?$/;
 
 export const apiNumber = (title: string, why: string, papers: Audience) =>
 	field(
-		z
-			.string()
-			.refine((text) => API_NUMBER.test(text.trim()), {
-				params: { fault: "api-number" },
-			}),
+		z.string().refine((text) => API_NUMBER.test(text.trim()), {
+			params: { fault: "api-number" },
+		}),
 		{
 			title,
 			why,
 			papers,
-			expected:
-				"an API well number of 10, 12 or 14 digits, such as `42-000-00000-00-00`",
+			expected: "an API well number of 10, 12 or 14 digits, such as `42-000-00000-00-00`",
 			example: "42-000-00000-00-00",
 		},
 	);

@@ -6,12 +6,7 @@ export type Audience = readonly Paper[];
 /** Fit for anybody: depths, materials, durations, the operator's name. */
 export const EVERY: Audience = PAPERS;
 /** The public papers and the regulator's, and the presenter's own; nothing a crew acts on. */
-export const PUBLIC: Audience = [
-	"regulator",
-	"landowner",
-	"handout",
-	"answers",
-];
+export const PUBLIC: Audience = ["regulator", "landowner", "handout", "answers"];
 /** Engineering detail for the regulator and the rig, kept out of what is handed to the public. */
 export const TECHNICAL: Audience = ["regulator", "answers", "crew"];
 /** For the file: the regulator's copy and the presenter's look-up. */

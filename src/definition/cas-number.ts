@@ -14,10 +14,7 @@ export const casCloses = (text: string): boolean => {
 	if (match === null) return false;
 	const [, registry = "", middle = "", check = ""] = match;
 	const digits = [...`${registry}${middle}`].reverse();
-	const sum = digits.reduce(
-		(total, digit, i) => total + Number(digit) * (i + 1),
-		0,
-	);
+	const sum = digits.reduce((total, digit, i) => total + Number(digit) * (i + 1), 0);
 	return sum % 10 === Number(check);
 };
 

@@ -1,231 +1,102 @@
 import * as z from "zod";
 import { EVERY, RECORD, TECHNICAL } from "./audience.ts";
 import { cement } from "./cement.ts";
-import {
-	measuredDepth,
-	measuredDepthOrSurface,
-	verticalDepth,
-} from "./depth-field.ts";
+import { measuredDepth, measuredDepthOrSurface, verticalDepth } from "./depth-field.ts";
 import { designFactors } from "./design-basis.ts";
-import {
-	date,
-	entry,
-	field,
-	group,
-	identifier,
-	list,
-	oneOf,
-	optional,
-	reference,
-	text,
-} from "./field.ts";
+import { date, entry, field, group, identifier, list, oneOf, optional, reference, text } from "./field.ts";
 import { count, q, typed } from "./quantity-field.ts";
 
-const ratings = group(
-	"Ratings stated",
-	"For pipe or connections outside the catalogue.",
-	RECORD,
-	{
-		internal_yield: optional(
-			q(
-				"pressure",
-				"Internal yield pressure",
-				"Of the weaker of body and connection.",
-				RECORD,
-			),
-		),
-		collapse: optional(
-			q("pressure", "Collapse resistance", "As the maker states.", RECORD),
-		),
-		tension: optional(
-			q("force", "Tension", "Of the weaker of body and connection.", RECORD),
-		),
-		source: text("Source", "Maker's data sheet and its date.", RECORD),
-	},
-);
+const ratings = group("Ratings stated", "For pipe or connections outside the catalogue.", RECORD, {
+	internal_yield: optional(
+		q("pressure", "Internal yield pressure", "Of the weaker of body and connection.", RECORD),
+	),
+	collapse: optional(q("pressure", "Collapse resistance", "As the maker states.", RECORD)),
+	tension: optional(q("force", "Tension", "Of the weaker of body and connection.", RECORD)),
+	source: text("Source", "Maker's data sheet and its date.", RECORD),
+});
 
-const pipe = entry(
-	"Pipe",
-	"One run of equal pipe; several make a tapered string.",
-	EVERY,
-	{
-		od: q("diameter", "Outside diameter", "Names the pipe.", EVERY),
-		weight: optional(
-			q(
-				"linear-weight",
-				"Nominal weight",
-				"With the diameter it names the pipe.",
-				EVERY,
-			),
-		),
-		wall: optional(
-			q(
-				"diameter",
-				"Wall thickness",
-				"Names the pipe where no weight does.",
-				TECHNICAL,
-			),
-		),
-		grade: text("Grade", "Strength of the steel.", EVERY, "L80"),
-		connection: text(
-			"Connection",
-			"Often weaker than the pipe.",
-			TECHNICAL,
-			"BTC",
-		),
-		condition: optional(
-			oneOf(
-				["new", "used", "reconditioned"],
-				"Condition",
-				"Ratings hold for new pipe.",
-				RECORD,
-			),
-		),
-		joint: optional(
-			q(
-				"length",
-				"Length of a joint",
-				"Counts joints and centralizers.",
-				TECHNICAL,
-			),
-		),
-		from: measuredDepthOrSurface("Top", "Of this run.", EVERY),
-		to: measuredDepth("Bottom", "Of this run; the lowest is the shoe.", EVERY),
-		drift: optional(
-			q(
-				"diameter",
-				"Special drift",
-				"Where the pipe was drifted for more than standard.",
-				TECHNICAL,
-			),
-		),
-		coupling_od: optional(
-			q(
-				"diameter",
-				"Coupling diameter",
-				"Clearance, where it is not standard.",
-				TECHNICAL,
-			),
-		),
-		minimum_yield: optional(
-			q(
-				"pressure",
-				"Minimum yield strength",
-				"For grades outside the catalogue.",
-				RECORD,
-			),
-		),
-		minimum_tensile: optional(
-			q(
-				"pressure",
-				"Minimum tensile strength",
-				"For grades outside the catalogue.",
-				RECORD,
-			),
-		),
-		ratings: optional(ratings),
-	},
-);
+const pipe = entry("Pipe", "One run of equal pipe; several make a tapered string.", EVERY, {
+	od: q("diameter", "Outside diameter", "Names the pipe.", EVERY),
+	weight: optional(q("linear-weight", "Nominal weight", "With the diameter it names the pipe.", EVERY)),
+	wall: optional(q("diameter", "Wall thickness", "Names the pipe where no weight does.", TECHNICAL)),
+	grade: text("Grade", "Strength of the steel.", EVERY, "L80"),
+	connection: text("Connection", "Often weaker than the pipe.", TECHNICAL, "BTC"),
+	condition: optional(
+		oneOf(["new", "used", "reconditioned"], "Condition", "Ratings hold for new pipe.", RECORD),
+	),
+	joint: optional(q("length", "Length of a joint", "Counts joints and centralizers.", TECHNICAL)),
+	from: measuredDepthOrSurface("Top", "Of this run.", EVERY),
+	to: measuredDepth("Bottom", "Of this run; the lowest is the shoe.", EVERY),
+	drift: optional(
+		q("diameter", "Special drift", "Where the pipe was drifted for more than standard.", TECHNICAL),
+	),
+	coupling_od: optional(
+		q("diameter", "Coupling diameter", "Clearance, where it is not standard.", TECHNICAL),
+	),
+	minimum_yield: optional(
+		q("pressure", "Minimum yield strength", "For grades outside the catalogue.", RECORD),
+	),
+	minimum_tensile: optional(
+		q("pressure", "Minimum tensile strength", "For grades outside the catalogue.", RECORD),
+	),
+	ratings: optional(ratings),
+});
 
-const centralizerRun = entry(
-	"Centralizers",
-	"One stretch at one spacing.",
-	TECHNICAL,
-	{
-		from: measuredDepthOrSurface("From", "Top of the stretch.", TECHNICAL),
-		to: measuredDepth("To", "Bottom of the stretch.", TECHNICAL),
-		every: field(
-			z
-				.string()
-				.regex(/^\s*[1-9]\d*\s+joints?\s*$/)
-				.transform((text) => typed("count", Number.parseInt(text, 10), text)),
-			{
-				title: "Spacing",
-				why: "Pipe on the wall is not sealed all round.",
-				papers: TECHNICAL,
-				expected: "a number of joints, such as `1 joint` or `4 joints`",
-				example: "4 joints",
-			},
-		),
-	},
-);
+const centralizerRun = entry("Centralizers", "One stretch at one spacing.", TECHNICAL, {
+	from: measuredDepthOrSurface("From", "Top of the stretch.", TECHNICAL),
+	to: measuredDepth("To", "Bottom of the stretch.", TECHNICAL),
+	every: field(
+		z
+			.string()
+			.regex(/^\s*[1-9]\d*\s+joints?\s*$/)
+			.transform((text) => typed("count", Number.parseInt(text, 10), text)),
+		{
+			title: "Spacing",
+			why: "Pipe on the wall is not sealed all round.",
+			papers: TECHNICAL,
+			expected: "a number of joints, such as `1 joint` or `4 joints`",
+			example: "4 joints",
+		},
+	),
+});
 
 const runs = (kind: string) =>
-	list(
-		kind,
-		"Pipe off the wall is sealed all round.",
-		TECHNICAL,
-		centralizerRun,
-	);
+	list(kind, "Pipe off the wall is sealed all round.", TECHNICAL, centralizerRun);
 
-const pressureTest = group(
-	"Pressure test",
-	"Proves the pipe before anything depends on it.",
-	EVERY,
-	{
-		pressure: q(
-			"pressure",
-			"Pressure at surface",
-			"Compared with the rule's figure, and told to neighbors.",
-			EVERY,
-		),
-		hold: q("duration", "Hold", "How long it is watched.", EVERY),
-		allowed_fall: optional(
-			q("share", "Allowed fall", "More than this fails.", TECHNICAL),
-		),
-		actual: optional(
-			group("Test made", "As charted.", EVERY, {
-				date: optional(date("Date", "When.", RECORD)),
-				pressure: q("pressure", "Pressure at start", "As charted.", EVERY),
-				hold: optional(q("duration", "Held for", "As charted.", EVERY)),
-				fall: optional(q("share", "Fall", "As charted.", EVERY)),
-				witnessed_by: optional(
-					text("Witnessed by", "Some rules ask for a witness.", RECORD),
-				),
-			}),
-		),
-	},
-);
+const pressureTest = group("Pressure test", "Proves the pipe before anything depends on it.", EVERY, {
+	pressure: q(
+		"pressure",
+		"Pressure at surface",
+		"Compared with the rule's figure, and told to neighbors.",
+		EVERY,
+	),
+	hold: q("duration", "Hold", "How long it is watched.", EVERY),
+	allowed_fall: optional(q("share", "Allowed fall", "More than this fails.", TECHNICAL)),
+	actual: optional(
+		group("Test made", "As charted.", EVERY, {
+			date: optional(date("Date", "When.", RECORD)),
+			pressure: q("pressure", "Pressure at start", "As charted.", EVERY),
+			hold: optional(q("duration", "Held for", "As charted.", EVERY)),
+			fall: optional(q("share", "Fall", "As charted.", EVERY)),
+			witnessed_by: optional(text("Witnessed by", "Some rules ask for a witness.", RECORD)),
+		}),
+	),
+});
 
-const shoeTest = group(
-	"Shoe test",
-	"Shows what the rock below the shoe stands.",
-	TECHNICAL,
-	{
-		kind: oneOf(
-			["FIT", "LOT"],
-			"Kind",
-			"To a set value, or until the rock takes fluid.",
-			TECHNICAL,
-		),
-		equivalent: q(
-			"density",
-			"Equivalent mud density",
-			"What the next hole needs.",
-			TECHNICAL,
-		),
-		new_hole: optional(
-			q(
-				"length",
-				"New hole drilled before the test",
-				"The rock tested must be fresh.",
-				TECHNICAL,
-			),
-		),
-		actual: optional(
-			group("Test made", "As charted.", TECHNICAL, {
-				date: optional(date("Date", "When.", RECORD)),
-				equivalent: q(
-					"density",
-					"Equivalent mud density reached",
-					"As charted.",
-					TECHNICAL,
-				),
-				outcome: optional(text("Outcome", "Held, or leaked off.", TECHNICAL)),
-			}),
-		),
-	},
-);
+const shoeTest = group("Shoe test", "Shows what the rock below the shoe stands.", TECHNICAL, {
+	kind: oneOf(["FIT", "LOT"], "Kind", "To a set value, or until the rock takes fluid.", TECHNICAL),
+	equivalent: q("density", "Equivalent mud density", "What the next hole needs.", TECHNICAL),
+	new_hole: optional(
+		q("length", "New hole drilled before the test", "The rock tested must be fresh.", TECHNICAL),
+	),
+	actual: optional(
+		group("Test made", "As charted.", TECHNICAL, {
+			date: optional(date("Date", "When.", RECORD)),
+			equivalent: q("density", "Equivalent mud density reached", "As charted.", TECHNICAL),
+			outcome: optional(text("Outcome", "Held, or leaked off.", TECHNICAL)),
+		}),
+	),
+});
 
 const full = field(z.literal("full"), {
 	title: "Empty of fluid",
@@ -234,113 +105,70 @@ const full = field(z.literal("full"), {
 	expected: "`full`",
 });
 
-const loads = group(
-	"Loads",
-	"What the string is designed against, where not the usual.",
-	RECORD,
-	{
-		evacuation: optional(
-			field(
-				z.union([
-					full,
-					entry("Fluid level", "Partly empty.", RECORD, {
-						fluid_level: verticalDepth(
-							"Fluid level",
-							"Empty above it.",
-							RECORD,
-						),
-						fluid: q(
-							"density",
-							"Fluid below the level",
-							"Helps hold the pipe open.",
-							RECORD,
-						),
-					}),
-				]),
-				{
-					title: "Evacuation in collapse",
-					why: "How empty the pipe may come to be.",
-					papers: RECORD,
-					expected: "`full`, or `{ fluid_level: 600 ft TVD, fluid: 8.8 ppg }`",
-				},
-			),
+const loads = group("Loads", "What the string is designed against, where not the usual.", RECORD, {
+	evacuation: optional(
+		field(
+			z.union([
+				full,
+				entry("Fluid level", "Partly empty.", RECORD, {
+					fluid_level: verticalDepth("Fluid level", "Empty above it.", RECORD),
+					fluid: q("density", "Fluid below the level", "Helps hold the pipe open.", RECORD),
+				}),
+			]),
+			{
+				title: "Evacuation in collapse",
+				why: "How empty the pipe may come to be.",
+				papers: RECORD,
+				expected: "`full`, or `{ fluid_level: 600 ft TVD, fluid: 8.8 ppg }`",
+			},
 		),
-	},
-);
+	),
+});
 
-const casingString = entry(
-	"String",
-	"One string of pipe, with its cement and its tests.",
-	EVERY,
-	{
-		id: identifier("Short name", "Names the string everywhere.", EVERY),
-		kind: optional(
-			oneOf(
-				["casing", "liner", "tieback"],
-				"Kind",
-				"Casing reaches the hanger; a liner hangs in the string before it.",
-				EVERY,
-			),
-		),
-		hole: reference(
-			"Hole",
-			"The section it is run in; of a tieback, that of the liner it joins.",
+const casingString = entry("String", "One string of pipe, with its cement and its tests.", EVERY, {
+	id: identifier("Short name", "Names the string everywhere.", EVERY),
+	kind: optional(
+		oneOf(
+			["casing", "liner", "tieback"],
+			"Kind",
+			"Casing reaches the hanger; a liner hangs in the string before it.",
 			EVERY,
 		),
-		pipe: list("Pipe", "From the top down.", EVERY, pipe),
-		shoe_track: optional(
-			q(
-				"length",
-				"Shoe track",
-				"Cement left inside, from collar to shoe.",
-				TECHNICAL,
-			),
+	),
+	hole: reference("Hole", "The section it is run in; of a tieback, that of the liner it joins.", EVERY),
+	pipe: list("Pipe", "From the top down.", EVERY, pipe),
+	shoe_track: optional(q("length", "Shoe track", "Cement left inside, from collar to shoe.", TECHNICAL)),
+	floats: optional(
+		list(
+			"Floats",
+			"Keep cement from flowing back.",
+			TECHNICAL,
+			text("Float", "Shoe or collar.", TECHNICAL, "float collar"),
 		),
-		floats: optional(
-			list(
-				"Floats",
-				"Keep cement from flowing back.",
-				TECHNICAL,
-				text("Float", "Shoe or collar.", TECHNICAL, "float collar"),
-			),
-		),
-		centralizers: optional(
-			group("Centralizers", "Where, which and how many.", TECHNICAL, {
-				bow_spring: optional(runs("Bow spring")),
-				rigid: optional(runs("Rigid")),
-			}),
-		),
-		cement: optional(cement),
-		pressure_test: optional(pressureTest),
-		shoe_test: optional(shoeTest),
-		design_factors: optional(designFactors),
-		loads: optional(loads),
-		actual: optional(
-			group("As run", "Calculations use it where given.", EVERY, {
-				date: optional(date("Date landed", "When.", RECORD)),
-				shoe: measuredDepth(
-					"Shoe as landed",
-					"Stands before the planned shoe.",
-					EVERY,
-				),
-				top: optional(
-					measuredDepthOrSurface("Top as landed", "Of a liner.", EVERY),
-				),
-				joints: optional(
-					count("Joints run", "Must agree with the tally.", TECHNICAL),
-				),
-			}),
-		),
-	},
-);
+	),
+	centralizers: optional(
+		group("Centralizers", "Where, which and how many.", TECHNICAL, {
+			bow_spring: optional(runs("Bow spring")),
+			rigid: optional(runs("Rigid")),
+		}),
+	),
+	cement: optional(cement),
+	pressure_test: optional(pressureTest),
+	shoe_test: optional(shoeTest),
+	design_factors: optional(designFactors),
+	loads: optional(loads),
+	actual: optional(
+		group("As run", "Calculations use it where given.", EVERY, {
+			date: optional(date("Date landed", "When.", RECORD)),
+			shoe: measuredDepth("Shoe as landed", "Stands before the planned shoe.", EVERY),
+			top: optional(measuredDepthOrSurface("Top as landed", "Of a liner.", EVERY)),
+			joints: optional(count("Joints run", "Must agree with the tally.", TECHNICAL)),
+		}),
+	),
+});
 
 /** Strings from the outermost inward. */
-export const casing = list(
-	"Casing",
-	"Strings from the outermost inward.",
-	EVERY,
-	casingString,
-);
+export const casing = list("Casing", "Strings from the outermost inward.", EVERY, casingString);
 
 export type CasingDefinition = z.output<typeof casingString>;
 export type PipeDefinition = z.output<typeof pipe>;

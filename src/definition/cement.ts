@@ -1,17 +1,7 @@
 import * as z from "zod";
 import { EVERY, RECORD, TECHNICAL } from "./audience.ts";
 import { measuredDepthOrSurface } from "./depth-field.ts";
-import {
-	date,
-	entry,
-	field,
-	flag,
-	group,
-	list,
-	oneOf,
-	optional,
-	text,
-} from "./field.ts";
+import { date, entry, field, flag, group, list, oneOf, optional, text } from "./field.ts";
 import { q } from "./quantity-field.ts";
 
 export const TOP_METHODS = [
@@ -22,104 +12,29 @@ export const TOP_METHODS = [
 	"tagged",
 ] as const;
 
-const strength = entry(
-	"Strength point",
-	"Drilling out and testing wait for it.",
-	RECORD,
-	{
-		value: q(
-			"pressure",
-			"Compressive strength",
-			"Compared with the rule's figure.",
-			RECORD,
-		),
-		after: q("duration", "After", "Time since placement.", RECORD),
-		at: optional(q("temperature", "At", "Temperature of the test.", RECORD)),
-	},
-);
+const strength = entry("Strength point", "Drilling out and testing wait for it.", RECORD, {
+	value: q("pressure", "Compressive strength", "Compared with the rule's figure.", RECORD),
+	after: q("duration", "After", "Time since placement.", RECORD),
+	at: optional(q("temperature", "At", "Temperature of the test.", RECORD)),
+});
 
-const slurry = entry(
-	"Slurry",
-	"One blend of cement, and the stretch of hole it fills.",
-	EVERY,
-	{
-		role: text(
-			"Role",
-			"Lead, tail or filler; names the slurry in results.",
-			EVERY,
-			"lead",
-		),
-		class: optional(
-			text(
-				"Cement class",
-				"With density and yield it names the blend.",
-				TECHNICAL,
-				"C",
-			),
-		),
-		from: measuredDepthOrSurface(
-			"Planned top",
-			"Where the column is to end.",
-			EVERY,
-		),
-		to: measuredDepthOrSurface("Bottom", "Where the column begins.", EVERY),
-		excess: q(
-			"share",
-			"Excess",
-			"Added to the open-hole annulus only.",
-			TECHNICAL,
-		),
-		density: q("density", "Density", "Between mud and fracture.", TECHNICAL),
-		yield: q(
-			"slurry-yield",
-			"Yield",
-			"Slurry from a sack of cement.",
-			TECHNICAL,
-		),
-		water: q(
-			"water-requirement",
-			"Mix water",
-			"Water for a sack of cement.",
-			TECHNICAL,
-		),
-		rate: optional(
-			q("flow-rate", "Pump rate", "Friction and mud removal.", TECHNICAL),
-		),
-		plastic_viscosity: optional(
-			q("plastic-viscosity", "Plastic viscosity", "Friction.", TECHNICAL),
-		),
-		yield_point: optional(
-			q("yield-point", "Yield point", "Friction.", TECHNICAL),
-		),
-		thickening_time: optional(
-			q(
-				"duration",
-				"Thickening time",
-				"The job must end well before it.",
-				TECHNICAL,
-			),
-		),
-		strength: optional(
-			list(
-				"Strength",
-				"From the laboratory's test of this blend.",
-				RECORD,
-				strength,
-			),
-		),
-		free_fluid: optional(
-			q(
-				"free-fluid",
-				"Free fluid",
-				"Water that separates leaves a channel.",
-				RECORD,
-			),
-		),
-		additives: optional(
-			text("Additives", "Some agencies ask for the recipe.", RECORD),
-		),
-	},
-);
+const slurry = entry("Slurry", "One blend of cement, and the stretch of hole it fills.", EVERY, {
+	role: text("Role", "Lead, tail or filler; names the slurry in results.", EVERY, "lead"),
+	class: optional(text("Cement class", "With density and yield it names the blend.", TECHNICAL, "C")),
+	from: measuredDepthOrSurface("Planned top", "Where the column is to end.", EVERY),
+	to: measuredDepthOrSurface("Bottom", "Where the column begins.", EVERY),
+	excess: q("share", "Excess", "Added to the open-hole annulus only.", TECHNICAL),
+	density: q("density", "Density", "Between mud and fracture.", TECHNICAL),
+	yield: q("slurry-yield", "Yield", "Slurry from a sack of cement.", TECHNICAL),
+	water: q("water-requirement", "Mix water", "Water for a sack of cement.", TECHNICAL),
+	rate: optional(q("flow-rate", "Pump rate", "Friction and mud removal.", TECHNICAL)),
+	plastic_viscosity: optional(q("plastic-viscosity", "Plastic viscosity", "Friction.", TECHNICAL)),
+	yield_point: optional(q("yield-point", "Yield point", "Friction.", TECHNICAL)),
+	thickening_time: optional(q("duration", "Thickening time", "The job must end well before it.", TECHNICAL)),
+	strength: optional(list("Strength", "From the laboratory's test of this blend.", RECORD, strength)),
+	free_fluid: optional(q("free-fluid", "Free fluid", "Water that separates leaves a channel.", RECORD)),
+	additives: optional(text("Additives", "Some agencies ask for the recipe.", RECORD)),
+});
 
 const pumped = entry("Fluid pumped", "One line of the job record.", TECHNICAL, {
 	fluid: text("Fluid", "Spacer, or the role of a slurry.", TECHNICAL, "lead"),
@@ -134,145 +49,84 @@ const none = field(z.literal("none"), {
 	expected: "`none`",
 });
 
-export const cementActual = group(
-	"Job record",
-	"What was done, beside what was planned.",
-	RECORD,
-	{
-		date: optional(date("Date", "Starts the wait on cement.", RECORD)),
-		pumped: optional(list("Fluids pumped", "In order.", TECHNICAL, pumped)),
-		returns: optional(
-			group(
-				"Returns",
-				"Cement seen at surface is evidence of the top.",
-				EVERY,
-				{
-					to_surface: q(
-						"volume",
-						"Cement returned to surface",
-						"Measured in the pit or cellar.",
-						EVERY,
-					),
-				},
-			),
+export const cementActual = group("Job record", "What was done, beside what was planned.", RECORD, {
+	date: optional(date("Date", "Starts the wait on cement.", RECORD)),
+	pumped: optional(list("Fluids pumped", "In order.", TECHNICAL, pumped)),
+	returns: optional(
+		group("Returns", "Cement seen at surface is evidence of the top.", EVERY, {
+			to_surface: q("volume", "Cement returned to surface", "Measured in the pit or cellar.", EVERY),
+		}),
+	),
+	top: optional(
+		group("Top of cement", "Where it ended, and how that is known.", EVERY, {
+			depth: measuredDepthOrSurface("Depth", "Stands before the planned top.", EVERY),
+			method: oneOf(TOP_METHODS, "Method", "Rules weigh the methods differently.", EVERY),
+		}),
+	),
+	lift: optional(
+		q(
+			"pressure",
+			"Final lift pressure",
+			"Agrees with the column if the cement is where it should be.",
+			TECHNICAL,
 		),
-		top: optional(
-			group("Top of cement", "Where it ended, and how that is known.", EVERY, {
-				depth: measuredDepthOrSurface(
-					"Depth",
-					"Stands before the planned top.",
-					EVERY,
-				),
-				method: oneOf(
-					TOP_METHODS,
-					"Method",
-					"Rules weigh the methods differently.",
-					EVERY,
-				),
-			}),
-		),
-		lift: optional(
-			q(
-				"pressure",
-				"Final lift pressure",
-				"Agrees with the column if the cement is where it should be.",
-				TECHNICAL,
-			),
-		),
-		bump: optional(
-			q("pressure", "Plug bump pressure", "The plug landed.", TECHNICAL),
-		),
-		floats_held: optional(
-			flag("Floats held", "Nothing flowed back.", TECHNICAL),
-		),
-		evaluation_log: optional(
-			field(
-				z.union([
-					none,
-					text(
-						"Evaluation log",
-						"The log run, its date and what it showed.",
-						RECORD,
-					),
-				]),
-				{
-					title: "Evaluation log",
-					why: "A log is stronger evidence than a calculation.",
-					papers: RECORD,
-					expected: "`none`, or the log, its date and what it showed",
-				},
-			),
-		),
-		remedial: optional(
-			text("Remedial work", "What was done where the job fell short.", RECORD),
-		),
-	},
-);
+	),
+	bump: optional(q("pressure", "Plug bump pressure", "The plug landed.", TECHNICAL)),
+	floats_held: optional(flag("Floats held", "Nothing flowed back.", TECHNICAL)),
+	evaluation_log: optional(
+		field(z.union([none, text("Evaluation log", "The log run, its date and what it showed.", RECORD)]), {
+			title: "Evaluation log",
+			why: "A log is stronger evidence than a calculation.",
+			papers: RECORD,
+			expected: "`none`, or the log, its date and what it showed",
+		}),
+	),
+	remedial: optional(text("Remedial work", "What was done where the job fell short.", RECORD)),
+});
 
 /** One cement job: what is pumped behind one string. */
-export const cement = group(
-	"Cement",
-	"The seal between pipe and rock.",
-	EVERY,
-	{
-		volume_basis: optional(
-			oneOf(
-				["gauge hole", "washed-out hole", "caliper"],
-				"Volume basis",
-				"The hole that the volume fills, before excess.",
-				TECHNICAL,
-			),
+export const cement = group("Cement", "The seal between pipe and rock.", EVERY, {
+	volume_basis: optional(
+		oneOf(
+			["gauge hole", "washed-out hole", "caliper"],
+			"Volume basis",
+			"The hole that the volume fills, before excess.",
+			TECHNICAL,
 		),
-		slurries: list(
-			"Slurries",
-			"In the order pumped: the lead first.",
+	),
+	slurries: list("Slurries", "In the order pumped: the lead first.", EVERY, slurry),
+	spacer: optional(
+		group("Spacer", "Keeps mud and cement apart.", TECHNICAL, {
+			volume: q("volume", "Volume", "Contact time.", TECHNICAL),
+			density: optional(q("density", "Density", "Between mud and cement.", TECHNICAL)),
+		}),
+	),
+	displacement: optional(
+		group("Displacement", "What pushes the cement round.", TECHNICAL, {
+			density: q("density", "Density", "Sets the lift pressure.", TECHNICAL),
+			rate: optional(q("flow-rate", "Rate", "Friction and mud removal.", TECHNICAL)),
+		}),
+	),
+	plugs: optional(
+		list(
+			"Plugs",
+			"Keep fluids apart in the pipe.",
+			TECHNICAL,
+			text("Plug", "Bottom or top.", TECHNICAL, "top"),
+		),
+	),
+	wait_on_cement: optional(q("duration", "Wait on cement", "Nothing disturbs it until then.", EVERY)),
+	top_method: optional(
+		oneOf(TOP_METHODS, "How the top will be found", "Rules weigh the methods differently.", RECORD),
+	),
+	if_returns_stop: optional(
+		text(
+			"If returns stop",
+			"Neighbors and crews both ask what is done when cement does not come back.",
 			EVERY,
-			slurry,
 		),
-		spacer: optional(
-			group("Spacer", "Keeps mud and cement apart.", TECHNICAL, {
-				volume: q("volume", "Volume", "Contact time.", TECHNICAL),
-				density: optional(
-					q("density", "Density", "Between mud and cement.", TECHNICAL),
-				),
-			}),
-		),
-		displacement: optional(
-			group("Displacement", "What pushes the cement round.", TECHNICAL, {
-				density: q("density", "Density", "Sets the lift pressure.", TECHNICAL),
-				rate: optional(
-					q("flow-rate", "Rate", "Friction and mud removal.", TECHNICAL),
-				),
-			}),
-		),
-		plugs: optional(
-			list(
-				"Plugs",
-				"Keep fluids apart in the pipe.",
-				TECHNICAL,
-				text("Plug", "Bottom or top.", TECHNICAL, "top"),
-			),
-		),
-		wait_on_cement: optional(
-			q("duration", "Wait on cement", "Nothing disturbs it until then.", EVERY),
-		),
-		top_method: optional(
-			oneOf(
-				TOP_METHODS,
-				"How the top will be found",
-				"Rules weigh the methods differently.",
-				RECORD,
-			),
-		),
-		if_returns_stop: optional(
-			text(
-				"If returns stop",
-				"Neighbors and crews both ask what is done when cement does not come back.",
-				EVERY,
-			),
-		),
-		actual: optional(cementActual),
-	},
-);
+	),
+	actual: optional(cementActual),
+});
 
 export type CementDefinition = z.output<typeof cement>;

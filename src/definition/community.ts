@@ -3,13 +3,7 @@ import { PUBLIC } from "./audience.ts";
 import { group, optional, text } from "./field.ts";
 
 const answer = (question: string) =>
-	optional(
-		text(
-			question,
-			"Neighbors ask this, and no calculation answers it.",
-			PUBLIC,
-		),
-	);
+	optional(text(question, "Neighbors ask this, and no calculation answers it.", PUBLIC));
 
 /** The operator's own words for questions that no calculation answers. */
 export const community = group(
@@ -18,9 +12,7 @@ export const community = group(
 	PUBLIC,
 	{
 		water_testing: answer("Who tests our water, when, and who pays?"),
-		water_flow_testing: answer(
-			"Do you test how much my well gives, as well as what is in it?",
-		),
+		water_flow_testing: answer("Do you test how much my well gives, as well as what is in it?"),
 		cement_shortfall: answer("What do you do if the cement is not good?"),
 		corrosion: answer("What if the pipe leaks or rusts over the years?"),
 		faults: answer("Are there faults near, and how do you know?"),

@@ -19,36 +19,31 @@ import { wellControl } from "./well-control.ts";
 import { wellhead } from "./wellhead.ts";
 
 /** Everything an engineer may write about a well, one block for each topic. */
-export const definitionSchema = group(
-	"Well definition",
-	"One well, from which every paper is made.",
-	EVERY,
-	{
-		definition: field(z.literal(1), {
-			title: "Version of this format",
-			why: "Tells the tool how to read the rest.",
-			papers: SETTING,
-			expected: "`1`",
-			example: "1",
-		}),
-		well: identity,
-		site,
-		geology,
-		trajectory,
-		holes,
-		drill_string: optional(drillString),
-		well_control: optional(wellControl),
-		design_basis: optional(designBasis),
-		casing,
-		wellhead: optional(wellhead),
-		stimulation: optional(stimulation),
-		schedule: optional(schedule),
-		logistics: optional(logistics),
-		agency: optional(agency),
-		community: optional(community),
-		safety: optional(safety),
-	},
-);
+export const definitionSchema = group("Well definition", "One well, from which every paper is made.", EVERY, {
+	definition: field(z.literal(1), {
+		title: "Version of this format",
+		why: "Tells the tool how to read the rest.",
+		papers: SETTING,
+		expected: "`1`",
+		example: "1",
+	}),
+	well: identity,
+	site,
+	geology,
+	trajectory,
+	holes,
+	drill_string: optional(drillString),
+	well_control: optional(wellControl),
+	design_basis: optional(designBasis),
+	casing,
+	wellhead: optional(wellhead),
+	stimulation: optional(stimulation),
+	schedule: optional(schedule),
+	logistics: optional(logistics),
+	agency: optional(agency),
+	community: optional(community),
+	safety: optional(safety),
+});
 
 /** A definition as read: quantities are `Known`, everything else as written. Keys are those of the file. */
 export type Definition = z.output<typeof definitionSchema>;

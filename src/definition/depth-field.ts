@@ -37,10 +37,7 @@ const describe = (
 	why: string,
 	papers: Audience,
 ): FieldMeta => {
-	const forms = [
-		...references.map((each) => `\`${WRITTEN[each]}\``),
-		...(surface ? ["`surface`"] : []),
-	];
+	const forms = [...references.map((each) => `\`${WRITTEN[each]}\``), ...(surface ? ["`surface`"] : [])];
 	const [first = "measured"] = references;
 	return {
 		title,
@@ -92,28 +89,17 @@ export const depth = <const R extends DepthReference>(
 /** Measured depth along the hole from the datum. */
 export const measuredDepth = (title: string, why: string, papers: Audience) =>
 	field(
-		z
-			.string()
-			.transform(
-				(text, ctx): Known<"measured-depth"> =>
-					read(["measured"], text, ctx).depth,
-			),
+		z.string().transform((text, ctx): Known<"measured-depth"> => read(["measured"], text, ctx).depth),
 		describe(["measured"], false, title, why, papers),
 	);
 
 /** Measured depth, or the word `surface`. */
-export const measuredDepthOrSurface = (
-	title: string,
-	why: string,
-	papers: Audience,
-) =>
+export const measuredDepthOrSurface = (title: string, why: string, papers: Audience) =>
 	field(
 		z
 			.string()
 			.transform((text, ctx): Known<"measured-depth"> | AtSurface =>
-				/^\s*surface\s*$/i.test(text)
-					? { surface: true }
-					: read(["measured"], text, ctx).depth,
+				/^\s*surface\s*$/i.test(text) ? { surface: true } : read(["measured"], text, ctx).depth,
 			),
 		describe(["measured"], true, title, why, papers),
 	);
@@ -121,12 +107,7 @@ export const measuredDepthOrSurface = (
 /** True vertical depth from the datum; the value must say `TVD`. */
 export const verticalDepth = (title: string, why: string, papers: Audience) =>
 	field(
-		z
-			.string()
-			.transform(
-				(text, ctx): Known<"true-vertical-depth"> =>
-					read(["vertical"], text, ctx).depth,
-			),
+		z.string().transform((text, ctx): Known<"true-vertical-depth"> => read(["vertical"], text, ctx).depth),
 		describe(["vertical"], false, title, why, papers),
 	);
 

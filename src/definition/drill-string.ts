@@ -4,48 +4,19 @@ import { group, optional } from "./field.ts";
 import { q } from "./quantity-field.ts";
 
 /** Pipe that the casing shoes are drilled out with, for volumes and well-control figures. */
-export const drillString = group(
-	"Drill string",
-	"Volumes for well control need it.",
-	TECHNICAL,
-	{
-		pipe: group("Drill pipe", "Most of the string.", TECHNICAL, {
-			od: q("diameter", "Outside diameter", "Annular volume.", TECHNICAL),
-			weight: q(
-				"linear-weight",
-				"Nominal weight",
-				"With the diameter it names the pipe.",
-				TECHNICAL,
-			),
-			joint: optional(
-				q(
-					"length",
-					"Length of a joint",
-					"Counts joints to a depth.",
-					TECHNICAL,
-				),
-			),
+export const drillString = group("Drill string", "Volumes for well control need it.", TECHNICAL, {
+	pipe: group("Drill pipe", "Most of the string.", TECHNICAL, {
+		od: q("diameter", "Outside diameter", "Annular volume.", TECHNICAL),
+		weight: q("linear-weight", "Nominal weight", "With the diameter it names the pipe.", TECHNICAL),
+		joint: optional(q("length", "Length of a joint", "Counts joints to a depth.", TECHNICAL)),
+	}),
+	collars: optional(
+		group("Drill collars", "The wide part at the bottom.", TECHNICAL, {
+			od: q("diameter", "Outside diameter", "Kick height beside the collars.", TECHNICAL),
+			length: q("length", "Length", "Kick height beside the collars.", TECHNICAL),
+			weight: optional(q("linear-weight", "Weight", "Weight on bit.", TECHNICAL)),
 		}),
-		collars: optional(
-			group("Drill collars", "The wide part at the bottom.", TECHNICAL, {
-				od: q(
-					"diameter",
-					"Outside diameter",
-					"Kick height beside the collars.",
-					TECHNICAL,
-				),
-				length: q(
-					"length",
-					"Length",
-					"Kick height beside the collars.",
-					TECHNICAL,
-				),
-				weight: optional(
-					q("linear-weight", "Weight", "Weight on bit.", TECHNICAL),
-				),
-			}),
-		),
-	},
-);
+	),
+});
 
 export type DrillString = z.output<typeof drillString>;

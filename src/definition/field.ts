@@ -30,9 +30,7 @@ export const field = <S extends z.ZodType>(schema: S, meta: FieldMeta): S => {
 };
 
 /** A field that may be left out. */
-export const optional = <S extends z.ZodType>(
-	schema: S,
-): z.ZodExactOptional<S> => z.exactOptional(schema);
+export const optional = <S extends z.ZodType>(schema: S): z.ZodExactOptional<S> => z.exactOptional(schema);
 
 /** A block of named entries; any other name in it is an error. */
 export const group = <Shape extends z.core.$ZodLooseShape>(
@@ -49,22 +47,13 @@ export const group = <Shape extends z.core.$ZodLooseShape>(
 	});
 
 /** A list with at least one item. */
-export const list = <S extends z.ZodType>(
-	title: string,
-	why: string,
-	papers: Audience,
-	item: S,
-) => field(z.array(item).min(1), { title, why, papers, expected: "a list" });
+export const list = <S extends z.ZodType>(title: string, why: string, papers: Audience, item: S) =>
+	field(z.array(item).min(1), { title, why, papers, expected: "a list" });
 
 /** An item of a list or one side of a choice: described as a field of its own. */
 export const entry = group;
 
-export const text = (
-	title: string,
-	why: string,
-	papers: Audience,
-	example?: string,
-) =>
+export const text = (title: string, why: string, papers: Audience, example?: string) =>
 	field(z.string().trim().min(1), {
 		title,
 		why,
@@ -107,22 +96,15 @@ export const identifier = (title: string, why: string, papers: Audience) =>
 		title,
 		why,
 		papers,
-		expected:
-			"a short name of lower-case letters, digits and hyphens, such as `surface` or `ww-1`",
+		expected: "a short name of lower-case letters, digits and hyphens, such as `surface` or `ww-1`",
 		example: "surface",
 	});
 
 /** The name of another entry. */
-export const reference = (title: string, why: string, papers: Audience) =>
-	identifier(title, why, papers);
+export const reference = (title: string, why: string, papers: Audience) => identifier(title, why, papers);
 
 /** The name of a file that lies beside or below the definition. */
-export const file = (
-	title: string,
-	why: string,
-	papers: Audience,
-	example: string,
-) =>
+export const file = (title: string, why: string, papers: Audience, example: string) =>
 	field(z.string().trim().min(1), {
 		title,
 		why,

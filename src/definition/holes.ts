@@ -1,15 +1,7 @@
 import type * as z from "zod";
 import { EVERY, RECORD, TECHNICAL } from "./audience.ts";
 import { measuredDepth } from "./depth-field.ts";
-import {
-	date,
-	entry,
-	group,
-	identifier,
-	list,
-	optional,
-	text,
-} from "./field.ts";
+import { date, entry, group, identifier, list, optional, text } from "./field.ts";
 import { q } from "./quantity-field.ts";
 
 /** What the hole is drilled with. */
@@ -24,91 +16,38 @@ export const drillingFluid = group(
 			EVERY,
 			"fresh-water mud",
 		),
-		density: optional(
-			q(
-				"density",
-				"Density",
-				"Between pore pressure and fracture gradient.",
-				TECHNICAL,
-			),
-		),
+		density: optional(q("density", "Density", "Between pore pressure and fracture gradient.", TECHNICAL)),
 		plastic_viscosity: optional(
-			q(
-				"plastic-viscosity",
-				"Plastic viscosity",
-				"Friction while cementing.",
-				TECHNICAL,
-			),
+			q("plastic-viscosity", "Plastic viscosity", "Friction while cementing.", TECHNICAL),
 		),
-		yield_point: optional(
-			q("yield-point", "Yield point", "Friction while cementing.", TECHNICAL),
-		),
+		yield_point: optional(q("yield-point", "Yield point", "Friction while cementing.", TECHNICAL)),
 	},
 );
 
 const hole = entry("Hole section", "One diameter of drilled hole.", EVERY, {
 	id: identifier("Short name", "Casing refers to it.", EVERY),
-	diameter: q(
-		"diameter",
-		"Bit diameter",
-		"Clearance and cement volume follow from it.",
-		EVERY,
-	),
+	diameter: q("diameter", "Bit diameter", "Clearance and cement volume follow from it.", EVERY),
 	to: measuredDepth("Drilled to", "Bottom of this section.", EVERY),
 	washout: optional(
-		group(
-			"Washout",
-			"The hole is wider than the bit; cement must fill it.",
-			TECHNICAL,
-			{
-				diameter: q(
-					"share",
-					"Enlargement of the diameter",
-					"Adds to the cement volume.",
-					TECHNICAL,
-				),
-				from: optional(
-					text(
-						"Known from",
-						"Offset caliper, caliper here, or judgement.",
-						RECORD,
-						"offset caliper",
-					),
-				),
-			},
-		),
+		group("Washout", "The hole is wider than the bit; cement must fill it.", TECHNICAL, {
+			diameter: q("share", "Enlargement of the diameter", "Adds to the cement volume.", TECHNICAL),
+			from: optional(
+				text("Known from", "Offset caliper, caliper here, or judgement.", RECORD, "offset caliper"),
+			),
+		}),
 	),
 	fluid: optional(drillingFluid),
 	actual: optional(
 		group("As drilled", "Calculations use it where given.", RECORD, {
 			to: optional(measuredDepth("Drilled to", "Depth reached.", RECORD)),
 			reached: optional(date("Reached on", "For the daily record.", RECORD)),
-			washout: optional(
-				q(
-					"share",
-					"Enlargement by caliper",
-					"Stands before the planned washout.",
-					RECORD,
-				),
-			),
-			fluid_density: optional(
-				q(
-					"density",
-					"Mud density at section end",
-					"Stands before the plan.",
-					RECORD,
-				),
-			),
+			washout: optional(q("share", "Enlargement by caliper", "Stands before the planned washout.", RECORD)),
+			fluid_density: optional(q("density", "Mud density at section end", "Stands before the plan.", RECORD)),
 		}),
 	),
 });
 
 /** Drilled sections from the surface down. */
-export const holes = list(
-	"Holes",
-	"Drilled sections from the surface down.",
-	EVERY,
-	hole,
-);
+export const holes = list("Holes", "Drilled sections from the surface down.", EVERY, hole);
 
 export type HoleDefinition = z.output<typeof hole>;

@@ -17,22 +17,14 @@ export interface QuantityFault {
  *
  * @param value in the dimension's canonical unit
  */
-export const typed = <D extends Dimension>(
-	dimension: D,
-	value: number,
-	text: string,
-): Known<D> => ({
+export const typed = <D extends Dimension>(dimension: D, value: number, text: string): Known<D> => ({
 	dimension,
 	value: quantity(dimension, value),
 	from: { kind: "definition", at: [], text },
 });
 
 /** Reports a value that could not be read, from inside a schema's transform. */
-export const refuse = (
-	ctx: z.core.ParsePayload,
-	input: string,
-	fault: QuantityFault,
-): never => {
+export const refuse = (ctx: z.core.ParsePayload, input: string, fault: QuantityFault): never => {
 	ctx.issues.push({
 		code: "custom",
 		input,
@@ -42,19 +34,13 @@ export const refuse = (
 	return z.NEVER;
 };
 
-const article = (word: string): string =>
-	/^[aeiou]/.test(word) ? `an ${word}` : `a ${word}`;
+const article = (word: string): string => (/^[aeiou]/.test(word) ? `an ${word}` : `a ${word}`);
 
 /** `a pressure with its unit, such as 4300 psi`. */
 export const expectedQuantity = (dimension: Dimension): string =>
 	`${article(dimension.replace(/-/g, " "))} with its unit, such as \`${DIMENSIONS[dimension].example}\``;
 
-const describe = (
-	dimension: Dimension,
-	title: string,
-	why: string,
-	papers: Audience,
-): FieldMeta => ({
+const describe = (dimension: Dimension, title: string, why: string, papers: Audience): FieldMeta => ({
 	title,
 	why,
 	papers,
@@ -72,16 +58,8 @@ const reading =
 	};
 
 /** A quantity with its unit, as text; becomes a `Known` in the dimension's canonical unit. */
-export const q = <D extends Dimension>(
-	dimension: D,
-	title: string,
-	why: string,
-	papers: Audience,
-) =>
-	field(
-		z.string().transform(reading(dimension)),
-		describe(dimension, title, why, papers),
-	);
+export const q = <D extends Dimension>(dimension: D, title: string, why: string, papers: Audience) =>
+	field(z.string().transform(reading(dimension)), describe(dimension, title, why, papers));
 
 /** A bare number: a factor, a specific gravity. */
 export const ratio = (title: string, why: string, papers: Audience) =>
@@ -132,12 +110,7 @@ export const tally = (title: string, why: string, papers: Audience) =>
 	);
 
 /** Decimal degrees of latitude or longitude, north and east positive. */
-export const coordinate = (
-	limit: 90 | 180,
-	title: string,
-	why: string,
-	papers: Audience,
-) =>
+export const coordinate = (limit: 90 | 180, title: string, why: string, papers: Audience) =>
 	field(
 		z
 			.number()
@@ -158,11 +131,9 @@ export const coordinate = (
 export const eastWest = (title: string, why: string, papers: Audience) =>
 	field(
 		z.string().transform((text, ctx): Known<"angle"> => {
-			const [, plain = text, side = "east"] =
-				/^(.*?)\s+(east|west|E|W)\s*$/.exec(text) ?? [];
+			const [, plain = text, side = "east"] = /^(.*?)\s+(east|west|E|W)\s*$/.exec(text) ?? [];
 			const read = parseQuantity(plain, "angle");
-			if (!read.ok)
-				return refuse(ctx, text, { dimension: "angle", failure: read });
+			if (!read.ok) return refuse(ctx, text, { dimension: "angle", failure: read });
 			return typed("angle", /^w/i.test(side) ? -read.value : read.value, text);
 		}),
 		{
@@ -176,12 +147,7 @@ export const eastWest = (title: string, why: string, papers: Audience) =>
 	);
 
 /** A low and a high value of one quantity. */
-export const span = <D extends Dimension>(
-	dimension: D,
-	title: string,
-	why: string,
-	papers: Audience,
-) => {
+export const span = <D extends Dimension>(dimension: D, title: string, why: string, papers: Audience) => {
 	const end = z.string().transform(reading(dimension));
 	return field(z.tuple([end, end]), {
 		...describe(dimension, title, why, papers),

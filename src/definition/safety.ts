@@ -1,17 +1,6 @@
 import * as z from "zod";
 import { CREW, EVERY, RECORD, SITE } from "./audience.ts";
-import {
-	entry,
-	field,
-	flag,
-	group,
-	identifier,
-	list,
-	narrowing,
-	oneOf,
-	optional,
-	text,
-} from "./field.ts";
+import { entry, field, flag, group, identifier, list, narrowing, oneOf, optional, text } from "./field.ts";
 import { coordinate, q } from "./quantity-field.ts";
 
 export const JOBS = [
@@ -35,32 +24,18 @@ const source = text(
 const distance = (title: string, why: string) =>
 	group(title, why, SITE, {
 		distance: q("distance", "Distance", "How far.", SITE),
-		from: optional(
-			text(
-				"Measured from",
-				"Wellhead, iron or tank.",
-				SITE,
-				"wellhead and pressured iron",
-			),
-		),
+		from: optional(text("Measured from", "Wellhead, iron or tank.", SITE, "wellhead and pressured iron")),
 		source,
 	});
 
 const contact = entry("Contact", "Whom to call.", EVERY, {
 	role: text("Role", "What to call them about.", EVERY, "Site supervisor"),
-	name: text(
-		"Name",
-		"Who answers; a company or a desk where it is public.",
-		EVERY,
-	),
+	name: text("Name", "Who answers; a company or a desk where it is public.", EVERY),
 	phone: text("Telephone", "Day and night.", EVERY),
 	papers: narrowing(EVERY),
 });
 
-const alarmOf = <
-	const G extends string,
-	D extends "gas-fraction" | "explosive-limit" | "share",
->(
+const alarmOf = <const G extends string, D extends "gas-fraction" | "explosive-limit" | "share">(
 	gas: G,
 	dimension: D,
 ) =>
@@ -88,8 +63,7 @@ const gasAlarm = field(
 		title: "Gas alarm",
 		why: "What the monitors are set to.",
 		papers: SITE,
-		expected:
-			"an alarm: `{ gas: hydrogen sulfide, low: 10 ppm, high: 15 ppm, source: … }`",
+		expected: "an alarm: `{ gas: hydrogen sulfide, low: 10 ppm, high: 15 ppm, source: … }`",
 	},
 );
 
@@ -100,37 +74,19 @@ export const safety = group(
 	EVERY,
 	{
 		person_in_charge: optional(
-			text(
-				"Person in charge",
-				"The crew must know who stops and starts the job.",
-				CREW,
-			),
+			text("Person in charge", "The crew must know who stops and starts the job.", CREW),
 		),
 		emergency: optional(
 			group("Emergency", "Read out to the dispatcher.", SITE, {
 				number: text("Emergency number", "Whom to call first.", SITE, '"911"'),
-				site_address: optional(
-					text("Address of the site", "What the dispatcher asks first.", SITE),
-				),
+				site_address: optional(text("Address of the site", "What the dispatcher asks first.", SITE)),
 				hospital: optional(text("Hospital", "Where the injured go.", SITE)),
-				hospital_distance: optional(
-					q("distance", "Distance to the hospital", "How long it takes.", SITE),
-				),
+				hospital_distance: optional(q("distance", "Distance to the hospital", "How long it takes.", SITE)),
 				landing_site: optional(
-					group(
-						"Helicopter landing",
-						"Where the helicopter comes down.",
-						CREW,
-						{
-							latitude: coordinate(90, "Latitude", "Read to the pilot.", CREW),
-							longitude: coordinate(
-								180,
-								"Longitude",
-								"Read to the pilot.",
-								CREW,
-							),
-						},
-					),
+					group("Helicopter landing", "Where the helicopter comes down.", CREW, {
+						latitude: coordinate(90, "Latitude", "Read to the pilot.", CREW),
+						longitude: coordinate(180, "Longitude", "Read to the pilot.", CREW),
+					}),
 				),
 			}),
 		),
@@ -146,33 +102,16 @@ export const safety = group(
 				}),
 			),
 		),
-		radio_channel: optional(
-			text("Radio channel", "Everybody listens to one.", CREW, '"4"'),
-		),
-		exclusion: optional(
-			distance("Exclusion zone", "Nobody inside while there is pressure."),
-		),
-		radio_silence: optional(
-			distance("Radio silence", "A transmitter can fire a gun."),
-		),
+		radio_channel: optional(text("Radio channel", "Everybody listens to one.", CREW, '"4"')),
+		exclusion: optional(distance("Exclusion zone", "Nobody inside while there is pressure.")),
+		radio_silence: optional(distance("Radio silence", "A transmitter can fire a gun.")),
 		ignition: optional(distance("No smoking and no flame", "Vapor travels.")),
-		flame_resistant_clothing: optional(
-			distance("Flame-resistant clothing", "Worn inside this distance."),
-		),
-		gas_alarms: optional(
-			list("Gas alarms", "What the monitors are set to.", SITE, gasAlarm),
-		),
+		flame_resistant_clothing: optional(distance("Flame-resistant clothing", "Worn inside this distance.")),
+		gas_alarms: optional(list("Gas alarms", "What the monitors are set to.", SITE, gasAlarm)),
 		hydrogen_sulfide: optional(
 			group("Hydrogen sulfide", "Kills at low concentrations.", EVERY, {
 				expected: flag("Expected", "Whether this well may bring it.", EVERY),
-				fraction: optional(
-					q(
-						"gas-fraction",
-						"Fraction of the gas",
-						"Sets the radius of exposure.",
-						RECORD,
-					),
-				),
+				fraction: optional(q("gas-fraction", "Fraction of the gas", "Sets the radius of exposure.", RECORD)),
 				stated_by: optional(text("Stated by", "Whose finding it is.", RECORD)),
 			}),
 		),
@@ -186,49 +125,23 @@ export const safety = group(
 		lightning: optional(
 			group("Lightning", "Explosives and lifting stop.", SITE, {
 				distance: q("distance", "Stop within", "How near a strike.", SITE),
-				wait: optional(
-					q(
-						"duration",
-						"Wait after the last strike",
-						"When work may go on.",
-						SITE,
-					),
-				),
+				wait: optional(q("duration", "Wait after the last strike", "When work may go on.", SITE)),
 				source,
 			}),
 		),
 		noise: optional(
 			group("Noise", "Level at neighbors is computed from it.", EVERY, {
-				source_level: q(
-					"sound-level",
-					"Level",
-					"As measured at the distance.",
-					EVERY,
-				),
-				at: q(
-					"distance",
-					"At a distance of",
-					"Level falls with distance.",
-					EVERY,
-				),
+				source_level: q("sound-level", "Level", "As measured at the distance.", EVERY),
+				at: q("distance", "At a distance of", "Level falls with distance.", EVERY),
 				hearing_protection: optional(
-					q(
-						"sound-level",
-						"Hearing protection above",
-						"Where plugs are worn.",
-						SITE,
-					),
+					q("sound-level", "Hearing protection above", "Where plugs are worn.", SITE),
 				),
 				source: text("Source", "Who measured it, on what equipment.", EVERY),
 			}),
 		),
 		silica: optional(
 			group("Silica dust", "Sand dust scars lungs.", SITE, {
-				regulated_area: text(
-					"Regulated area",
-					"Where a respirator is worn.",
-					SITE,
-				),
+				regulated_area: text("Regulated area", "Where a respirator is worn.", SITE),
 				respirator: text("Respirator", "Which one.", SITE),
 				source,
 			}),
@@ -236,12 +149,7 @@ export const safety = group(
 		eyewash: optional(text("Eyewash and shower", "Seconds count.", SITE)),
 		extinguishers: optional(text("Extinguishers", "Where they stand.", SITE)),
 		jobs: optional(
-			list(
-				"Jobs",
-				"One crew pack for each.",
-				SITE,
-				oneOf(JOBS, "Job", "Chooses hazards and numbers.", SITE),
-			),
+			list("Jobs", "One crew pack for each.", SITE, oneOf(JOBS, "Job", "Chooses hazards and numbers.", SITE)),
 		),
 	},
 );

@@ -1,16 +1,7 @@
 import * as z from "zod";
 import type { Known } from "../cite/known.ts";
 import { EVERY, PUBLIC, RECORD } from "./audience.ts";
-import {
-	date,
-	entry,
-	field,
-	group,
-	list,
-	oneOf,
-	optional,
-	text,
-} from "./field.ts";
+import { date, entry, field, group, list, oneOf, optional, text } from "./field.ts";
 import { tally, typed } from "./quantity-field.ts";
 
 const MINUTES_A_DAY = 1440;
@@ -26,10 +17,7 @@ const day = z
 	.transform((days) => typed("duration", days * MINUTES_A_DAY, `${days} days`));
 
 const days = field(
-	z.union([
-		day.transform((only): Days => [only]),
-		z.tuple([day, day, day]).transform((all): Days => all),
-	]),
+	z.union([day.transform((only): Days => [only]), z.tuple([day, day, day]).transform((all): Days => all)]),
 	{
 		title: "Days",
 		why: "How long it lasts; a range is honest.",
@@ -54,46 +42,21 @@ export const PHASES = [
 	"reclamation",
 ] as const;
 
-const phase = entry(
-	"Phase",
-	"One part of the work as a neighbor sees it.",
-	EVERY,
-	{
-		phase: oneOf(PHASES, "Phase", "Names the part of the work.", EVERY),
-		starts: optional(
-			date(
-				"Starts",
-				"Of a phase without one: when the one before ends.",
-				EVERY,
-			),
-		),
-		days,
-		hours: optional(
-			text(
-				"Hours of work",
-				"Neighbors ask about nights.",
-				EVERY,
-				"around the clock",
-			),
-		),
-		stages_per_day: optional(
-			tally("Stages a day", "Spreads trucks and noise over the days.", EVERY),
-		),
-		actual: optional(
-			group("As it went", "Shown beside the plan.", RECORD, {
-				started: date("Started", "First day.", PUBLIC),
-				ended: optional(date("Ended", "Last day.", PUBLIC)),
-			}),
-		),
-	},
-);
+const phase = entry("Phase", "One part of the work as a neighbor sees it.", EVERY, {
+	phase: oneOf(PHASES, "Phase", "Names the part of the work.", EVERY),
+	starts: optional(date("Starts", "Of a phase without one: when the one before ends.", EVERY)),
+	days,
+	hours: optional(text("Hours of work", "Neighbors ask about nights.", EVERY, "around the clock")),
+	stages_per_day: optional(tally("Stages a day", "Spreads trucks and noise over the days.", EVERY)),
+	actual: optional(
+		group("As it went", "Shown beside the plan.", RECORD, {
+			started: date("Started", "First day.", PUBLIC),
+			ended: optional(date("Ended", "Last day.", PUBLIC)),
+		}),
+	),
+});
 
 /** Phases in order. */
-export const schedule = list(
-	"Schedule",
-	"Phases of the work, in order.",
-	EVERY,
-	phase,
-);
+export const schedule = list("Schedule", "Phases of the work, in order.", EVERY, phase);
 
 export type Schedule = z.output<typeof schedule>;

@@ -1,13 +1,6 @@
 import * as z from "zod";
 import { apiNumber } from "./api-number.ts";
-import {
-	EVERY,
-	PRIVATE,
-	PUBLIC,
-	RECORD,
-	SETTING,
-	TECHNICAL,
-} from "./audience.ts";
+import { EVERY, PRIVATE, PUBLIC, RECORD, SETTING, TECHNICAL } from "./audience.ts";
 import { depth } from "./depth-field.ts";
 import {
 	date,
@@ -48,18 +41,8 @@ export const NEIGHBOR_KINDS = [
 ] as const;
 
 const position = {
-	latitude: coordinate(
-		90,
-		"Latitude",
-		"Distances are computed from it.",
-		RECORD,
-	),
-	longitude: coordinate(
-		180,
-		"Longitude",
-		"Distances are computed from it; west is negative.",
-		RECORD,
-	),
+	latitude: coordinate(90, "Latitude", "Distances are computed from it.", RECORD),
+	longitude: coordinate(180, "Longitude", "Distances are computed from it; west is negative.", RECORD),
 };
 
 const datum = oneOf(
@@ -69,90 +52,39 @@ const datum = oneOf(
 	RECORD,
 );
 
-const surveyed = entry(
-	"Surveyed distance",
-	"A measured distance stands before a computed one.",
-	PUBLIC,
-	{
-		from: oneOf(
-			["wellhead", "pad edge", "nearest equipment", "wellbore"],
-			"Measured from",
-			"Rules name the point they measure from.",
-			PUBLIC,
-		),
-		distance: q(
-			"distance",
-			"Distance",
-			"Compared with setbacks, and told to the neighbor.",
-			PUBLIC,
-		),
-		by: optional(
-			text(
-				"How it was measured",
-				"A plat and a rough chain are not the same evidence.",
-				RECORD,
-				"plat",
-			),
-		),
-	},
-);
+const surveyed = entry("Surveyed distance", "A measured distance stands before a computed one.", PUBLIC, {
+	from: oneOf(
+		["wellhead", "pad edge", "nearest equipment", "wellbore"],
+		"Measured from",
+		"Rules name the point they measure from.",
+		PUBLIC,
+	),
+	distance: q("distance", "Distance", "Compared with setbacks, and told to the neighbor.", PUBLIC),
+	by: optional(
+		text("How it was measured", "A plat and a rough chain are not the same evidence.", RECORD, "plat"),
+	),
+});
 
-const neighbor = entry(
-	"Neighbor",
-	"Anything a setback, a notice or a person may ask about.",
-	PUBLIC,
-	{
-		id: identifier(
-			"Short name",
-			"Chooses this neighbor for a paper of their own.",
-			RECORD,
-		),
-		kind: oneOf(NEIGHBOR_KINDS, "Kind", "Setbacks differ by kind.", PUBLIC),
-		name: text(
-			"Name",
-			"What people call the place; not the owner's name.",
-			PUBLIC,
-			"Windmill well",
-		),
-		latitude: optional(position.latitude),
-		longitude: optional(position.longitude),
-		datum: optional(datum),
-		depth: optional(
-			depth(
-				["ground"],
-				"Depth of a water well",
-				"Sets the separation from the treated rock.",
-				PUBLIC,
-			),
-		),
-		owner: optional(
-			text(
-				"Owner",
-				"Notices go to a person; the name stays in the file.",
-				PRIVATE,
-			),
-		),
-		sampled: optional(
-			date(
-				"Water sampled on",
-				"A sample before the work is the baseline for any complaint.",
-				RECORD,
-			),
-		),
-		surveyed: optional(
-			list(
-				"Surveyed distances",
-				"Measured distances stand before computed ones.",
-				PUBLIC,
-				surveyed,
-			),
-		),
-		notice: optional(
-			date("Notice sent on", "Shows that notice was given in time.", PRIVATE),
-		),
-		papers: narrowing(PUBLIC),
-	},
-);
+const neighbor = entry("Neighbor", "Anything a setback, a notice or a person may ask about.", PUBLIC, {
+	id: identifier("Short name", "Chooses this neighbor for a paper of their own.", RECORD),
+	kind: oneOf(NEIGHBOR_KINDS, "Kind", "Setbacks differ by kind.", PUBLIC),
+	name: text("Name", "What people call the place; not the owner's name.", PUBLIC, "Windmill well"),
+	latitude: optional(position.latitude),
+	longitude: optional(position.longitude),
+	datum: optional(datum),
+	depth: optional(
+		depth(["ground"], "Depth of a water well", "Sets the separation from the treated rock.", PUBLIC),
+	),
+	owner: optional(text("Owner", "Notices go to a person; the name stays in the file.", PRIVATE)),
+	sampled: optional(
+		date("Water sampled on", "A sample before the work is the baseline for any complaint.", RECORD),
+	),
+	surveyed: optional(
+		list("Surveyed distances", "Measured distances stand before computed ones.", PUBLIC, surveyed),
+	),
+	notice: optional(date("Notice sent on", "Shows that notice was given in time.", PRIVATE)),
+	papers: narrowing(PUBLIC),
+});
 
 const offsetWell = entry(
 	"Offset well",
@@ -161,36 +93,17 @@ const offsetWell = entry(
 	{
 		id: identifier("Short name", "Names the well in results.", RECORD),
 		name: text("Name", "As the agency's records have it.", PUBLIC),
-		api_number: optional(
-			apiNumber("API well number", "Finds the well's records.", RECORD),
-		),
-		operator: optional(
-			text("Operator", "Whom to notify before treating nearby.", RECORD),
-		),
-		status: text(
-			"Status",
-			"Producing, idle or plugged decides what may come up it.",
-			PUBLIC,
-			"plugged 1981",
-		),
+		api_number: optional(apiNumber("API well number", "Finds the well's records.", RECORD)),
+		operator: optional(text("Operator", "Whom to notify before treating nearby.", RECORD)),
+		status: text("Status", "Producing, idle or plugged decides what may come up it.", PUBLIC, "plugged 1981"),
 		latitude: optional(position.latitude),
 		longitude: optional(position.longitude),
 		datum: optional(datum),
 		total_depth: optional(
-			depth(
-				["vertical", "measured"],
-				"Total depth",
-				"Shows whether it reaches the treated rock.",
-				PUBLIC,
-			),
+			depth(["vertical", "measured"], "Total depth", "Shows whether it reaches the treated rock.", PUBLIC),
 		),
 		evidence: optional(
-			text(
-				"Evidence of its condition",
-				"What the status rests on.",
-				RECORD,
-				"plugging record on file",
-			),
+			text("Evidence of its condition", "What the status rests on.", RECORD, "plugging record on file"),
 		),
 		papers: narrowing(PUBLIC),
 	},
@@ -201,46 +114,27 @@ const limit = field(z.record(z.string(), z.json()), {
 	title: "Limit",
 	why: "What the condition requires, in the form a jurisdiction's row has.",
 	papers: RECORD,
-	expected:
-		"a limit in the form of a jurisdiction's row, such as `{ at: surface }`",
+	expected: "a limit in the form of a jurisdiction's row, such as `{ at: surface }`",
 });
 
-const condition = entry(
-	"Permit condition",
-	"Judged beside the rules, on a line of its own.",
-	RECORD,
-	{
-		check: text(
-			"Check",
-			"Which check the condition sets a limit for; `casebound list checks` names them.",
-			RECORD,
-		),
-		string: optional(
-			reference("String", "The string it binds, where it binds one.", RECORD),
-		),
-		limit,
-		requirement: optional(
-			text("Requirement in words", "Printed beside the verdict.", RECORD),
-		),
-		cite: text(
-			"Citation",
-			"The permit's own number for the condition.",
-			RECORD,
-			"permit D-20418 condition 4",
-		),
-	},
-);
+const condition = entry("Permit condition", "Judged beside the rules, on a line of its own.", RECORD, {
+	check: text(
+		"Check",
+		"Which check the condition sets a limit for; `casebound list checks` names them.",
+		RECORD,
+	),
+	string: optional(reference("String", "The string it binds, where it binds one.", RECORD)),
+	limit,
+	requirement: optional(text("Requirement in words", "Printed beside the verdict.", RECORD)),
+	cite: text("Citation", "The permit's own number for the condition.", RECORD, "permit D-20418 condition 4"),
+});
 
 const variance = entry(
 	"Granted variance",
 	"Printed with the rule it replaces; never applied silently.",
 	RECORD,
 	{
-		of: text(
-			"Rule varied",
-			"Id of the rule, as `casebound list checks` and the verdicts show it.",
-			RECORD,
-		),
+		of: text("Rule varied", "Id of the rule, as `casebound list checks` and the verdicts show it.", RECORD),
 		granted: text("What was granted", "Printed beside the rule.", RECORD),
 		cite: text("Citation", "The order or letter that grants it.", RECORD),
 	},
@@ -248,206 +142,94 @@ const variance = entry(
 
 const notice = entry("Notice", "Who was told, how and when.", RECORD, {
 	to: text("To", "The party the rule names.", RECORD, "surface owner"),
-	method: optional(
-		text("Method", "Some rules name the way.", RECORD, "certified mail"),
-	),
+	method: optional(text("Method", "Some rules name the way.", RECORD, "certified mail")),
 	due: optional(date("Due by", "The last day by the rule.", RECORD)),
 	sent: optional(date("Sent on", "The day it went.", RECORD)),
 	proof: optional(text("Proof", "Receipt or return card.", PRIVATE)),
 });
 
 /** Where the well stands, what is near it, and which rules reach it. */
-export const site = group(
-	"Site",
-	"Location, depth datum, neighbors, and the rules that apply.",
-	EVERY,
-	{
-		jurisdictions: list(
-			"Jurisdictions",
-			"Codes of the rule sets that apply; several apply together.",
-			SETTING,
-			text(
-				"Code",
-				"`casebound list jurisdictions` names them.",
-				SETTING,
-				"us-tx",
-			),
+export const site = group("Site", "Location, depth datum, neighbors, and the rules that apply.", EVERY, {
+	jurisdictions: list(
+		"Jurisdictions",
+		"Codes of the rule sets that apply; several apply together.",
+		SETTING,
+		text("Code", "`casebound list jurisdictions` names them.", SETTING, "us-tx"),
+	),
+	county: optional(text("County", "Where the well is filed, and what people call the place.", EVERY)),
+	land: optional(
+		oneOf(
+			["private", "state", "federal", "tribal"],
+			"Mineral ownership",
+			"Federal and tribal minerals bring federal rules.",
+			RECORD,
 		),
-		county: optional(
-			text(
-				"County",
-				"Where the well is filed, and what people call the place.",
-				EVERY,
-			),
+	),
+	legal_location: optional(
+		text("Legal description", "Section, survey or tract ties as on the plat.", RECORD),
+	),
+	surface_location: optional(
+		group("Surface location", "Distances and the map start here.", RECORD, {
+			...position,
+			datum,
+		}),
+	),
+	ground_elevation: q(
+		"elevation",
+		"Ground elevation",
+		"Ties depths to sea level and to neighbors' wells.",
+		TECHNICAL,
+	),
+	depth_datum: group("Depth datum", "Every depth is counted from it.", TECHNICAL, {
+		name: text("Name", "Printed in the head of each depth table.", TECHNICAL, "rotary table"),
+		above_ground: q("length", "Height above ground", "Turns rig depths into depths below ground.", TECHNICAL),
+		to_casing_hanger: optional(
+			q("measured-depth", "Depth to the casing hanger", "Where pipe that comes to surface ends.", TECHNICAL),
 		),
-		land: optional(
-			oneOf(
-				["private", "state", "federal", "tribal"],
-				"Mineral ownership",
-				"Federal and tribal minerals bring federal rules.",
-				RECORD,
-			),
-		),
-		legal_location: optional(
-			text(
-				"Legal description",
-				"Section, survey or tract ties as on the plat.",
-				RECORD,
-			),
-		),
-		surface_location: optional(
-			group("Surface location", "Distances and the map start here.", RECORD, {
-				...position,
-				datum,
-			}),
-		),
-		ground_elevation: q(
-			"elevation",
-			"Ground elevation",
-			"Ties depths to sea level and to neighbors' wells.",
-			TECHNICAL,
-		),
-		depth_datum: group(
-			"Depth datum",
-			"Every depth is counted from it.",
-			TECHNICAL,
-			{
-				name: text(
-					"Name",
-					"Printed in the head of each depth table.",
-					TECHNICAL,
-					"rotary table",
-				),
-				above_ground: q(
-					"length",
-					"Height above ground",
-					"Turns rig depths into depths below ground.",
-					TECHNICAL,
-				),
-				to_casing_hanger: optional(
-					q(
-						"measured-depth",
-						"Depth to the casing hanger",
-						"Where pipe that comes to surface ends.",
-						TECHNICAL,
-					),
-				),
-			},
-		),
-		north: optional(
-			group(
-				"North reference",
-				"The same azimuth from another north is another direction.",
+	}),
+	north: optional(
+		group("North reference", "The same azimuth from another north is another direction.", TECHNICAL, {
+			reference: oneOf(
+				["grid", "true", "magnetic"],
+				"Reference",
+				"Which north the azimuths are from.",
 				TECHNICAL,
-				{
-					reference: oneOf(
-						["grid", "true", "magnetic"],
-						"Reference",
-						"Which north the azimuths are from.",
-						TECHNICAL,
-					),
-					zone: optional(
-						text(
-							"Grid",
-							"The projection of grid north, by EPSG code.",
-							RECORD,
-							"EPSG:2277",
-						),
-					),
-					convergence: optional(
-						eastWest(
-							"Grid convergence",
-							"Turns grid azimuths to true.",
-							RECORD,
-						),
-					),
-					declination: optional(
-						eastWest(
-							"Magnetic declination",
-							"Turns magnetic azimuths to true.",
-							RECORD,
-						),
-					),
-				},
 			),
-		),
-		pad: optional(
-			group(
-				"Pad",
-				"What stays on the land, and how many wells stand there.",
-				PUBLIC,
-				{
-					area: optional(
-						q(
-							"land-area",
-							"Area during the work",
-							"Told to neighbors.",
-							PUBLIC,
-						),
-					),
-					area_after: optional(
-						q("land-area", "Area afterwards", "Told to neighbors.", PUBLIC),
-					),
-					other_wells: optional(
-						list(
-							"Other wells on the pad",
-							"Neighbors ask how many, now and later.",
-							PUBLIC,
-							entry("Well", "One other well of the pad.", PUBLIC, {
-								name: text("Name", "As permitted.", PUBLIC),
-								status: optional(
-									text(
-										"Status",
-										"Planned, drilled or producing.",
-										PUBLIC,
-										"planned",
-									),
-								),
-							}),
-						),
-					),
-				},
+			zone: optional(text("Grid", "The projection of grid north, by EPSG code.", RECORD, "EPSG:2277")),
+			convergence: optional(eastWest("Grid convergence", "Turns grid azimuths to true.", RECORD)),
+			declination: optional(eastWest("Magnetic declination", "Turns magnetic azimuths to true.", RECORD)),
+		}),
+	),
+	pad: optional(
+		group("Pad", "What stays on the land, and how many wells stand there.", PUBLIC, {
+			area: optional(q("land-area", "Area during the work", "Told to neighbors.", PUBLIC)),
+			area_after: optional(q("land-area", "Area afterwards", "Told to neighbors.", PUBLIC)),
+			other_wells: optional(
+				list(
+					"Other wells on the pad",
+					"Neighbors ask how many, now and later.",
+					PUBLIC,
+					entry("Well", "One other well of the pad.", PUBLIC, {
+						name: text("Name", "As permitted.", PUBLIC),
+						status: optional(text("Status", "Planned, drilled or producing.", PUBLIC, "planned")),
+					}),
+				),
 			),
+		}),
+	),
+	neighbors: optional(list("Neighbors", "What is near, and how near.", PUBLIC, neighbor)),
+	neighbors_complete: optional(
+		flag(
+			"Neighbors are complete",
+			"Says that the area was searched, so that an absence means something.",
+			RECORD,
 		),
-		neighbors: optional(
-			list("Neighbors", "What is near, and how near.", PUBLIC, neighbor),
-		),
-		neighbors_complete: optional(
-			flag(
-				"Neighbors are complete",
-				"Says that the area was searched, so that an absence means something.",
-				RECORD,
-			),
-		),
-		offset_wells: optional(
-			list(
-				"Offset wells",
-				"Old and present wells near this one.",
-				PUBLIC,
-				offsetWell,
-			),
-		),
-		conditions: optional(
-			list(
-				"Permit conditions",
-				"Limits the permit adds to the rules.",
-				RECORD,
-				condition,
-			),
-		),
-		variances: optional(
-			list(
-				"Granted variances",
-				"Printed beside the rule each replaces.",
-				RECORD,
-				variance,
-			),
-		),
-		notices: optional(
-			list("Notices", "Who was told, when, and the proof.", RECORD, notice),
-		),
-	},
-);
+	),
+	offset_wells: optional(list("Offset wells", "Old and present wells near this one.", PUBLIC, offsetWell)),
+	conditions: optional(list("Permit conditions", "Limits the permit adds to the rules.", RECORD, condition)),
+	variances: optional(list("Granted variances", "Printed beside the rule each replaces.", RECORD, variance)),
+	notices: optional(list("Notices", "Who was told, when, and the proof.", RECORD, notice)),
+});
 
 export type Site = z.output<typeof site>;
 export type Neighbor = z.output<typeof neighbor>;

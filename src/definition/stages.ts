@@ -3,17 +3,7 @@ import type { Known } from "../cite/known.ts";
 import { parseQuantity } from "../units/parse.ts";
 import { EVERY, RECORD, TECHNICAL } from "./audience.ts";
 import { measuredDepth } from "./depth-field.ts";
-import {
-	date,
-	entry,
-	field,
-	file,
-	group,
-	list,
-	optional,
-	reference,
-	text,
-} from "./field.ts";
+import { date, entry, field, file, group, list, optional, reference, text } from "./field.ts";
 import { count, q, refuse, typed } from "./quantity-field.ts";
 
 /** The flush: as much as fills the pipe to the uppermost cluster, which the calculation finds. */
@@ -23,11 +13,9 @@ export interface FlushTo {
 
 const cleanVolume = field(
 	z.string().transform((text, ctx): Known<"volume"> | FlushTo => {
-		if (/^\s*to top cluster\s*$/i.test(text))
-			return { flush_to: "top cluster" };
+		if (/^\s*to top cluster\s*$/i.test(text)) return { flush_to: "top cluster" };
 		const read = parseQuantity(text, "volume");
-		if (!read.ok)
-			return refuse(ctx, text, { dimension: "volume", failure: read });
+		if (!read.ok) return refuse(ctx, text, { dimension: "volume", failure: read });
 		return typed("volume", read.value, text);
 	}),
 	{
@@ -40,196 +28,95 @@ const cleanVolume = field(
 	},
 );
 
-const step = entry(
-	"Step",
-	"One part of a stage, at one fluid and one concentration.",
-	EVERY,
-	{
-		name: text("Name", "On the treatment chart.", EVERY, "pad"),
-		fluid: optional(
-			reference(
-				"Fluid",
-				"Short name of an additive pumped neat; else the base fluid.",
-				TECHNICAL,
-			),
-		),
-		proppant: optional(
-			reference("Proppant", "Short name of the proppant.", TECHNICAL),
-		),
-		concentration: optional(
-			q(
-				"proppant-concentration",
-				"Concentration",
-				"Proppant per volume of clean fluid.",
-				TECHNICAL,
-			),
-		),
-		clean_volume: cleanVolume,
-		rate: optional(
-			q("flow-rate", "Rate", "Where it is not the stage's.", TECHNICAL),
-		),
-	},
-);
+const step = entry("Step", "One part of a stage, at one fluid and one concentration.", EVERY, {
+	name: text("Name", "On the treatment chart.", EVERY, "pad"),
+	fluid: optional(
+		reference("Fluid", "Short name of an additive pumped neat; else the base fluid.", TECHNICAL),
+	),
+	proppant: optional(reference("Proppant", "Short name of the proppant.", TECHNICAL)),
+	concentration: optional(
+		q("proppant-concentration", "Concentration", "Proppant per volume of clean fluid.", TECHNICAL),
+	),
+	clean_volume: cleanVolume,
+	rate: optional(q("flow-rate", "Rate", "Where it is not the stage's.", TECHNICAL)),
+});
 
 const steps = list("Steps", "In the order pumped.", EVERY, step);
 
 const perforating = {
-	shot_diameter: optional(
-		q(
-			"diameter",
-			"Shot diameter",
-			"Pressure lost through the holes.",
-			TECHNICAL,
-		),
-	),
+	shot_diameter: optional(q("diameter", "Shot diameter", "Pressure lost through the holes.", TECHNICAL)),
 	phasing: optional(q("angle", "Phasing", "Angle between shots.", RECORD)),
 };
 
-const layout = group(
-	"Regular layout",
-	"Equal stages from the bottom up.",
-	EVERY,
-	{
-		count: count("Number of stages", "How many times the job repeats.", EVERY),
-		bottom: measuredDepth("Bottom of stage 1", "The deepest.", EVERY),
-		length: q("length", "Length of a stage", "Along the hole.", EVERY),
-		clusters: count(
-			"Clusters in a stage",
-			"Places the rock is opened.",
-			TECHNICAL,
-		),
-		cluster_spacing: q(
-			"length",
-			"Cluster spacing",
-			"Along the hole.",
-			TECHNICAL,
-		),
-		shots_per_cluster: optional(
-			count(
-				"Shots in a cluster",
-				"Pressure lost through the holes.",
-				TECHNICAL,
-			),
-		),
-		...perforating,
-		plug_below_bottom_cluster: optional(
-			q(
-				"length",
-				"Plug below the bottom cluster",
-				"Where the stage's plug is set.",
-				TECHNICAL,
-			),
-		),
-	},
-);
+const layout = group("Regular layout", "Equal stages from the bottom up.", EVERY, {
+	count: count("Number of stages", "How many times the job repeats.", EVERY),
+	bottom: measuredDepth("Bottom of stage 1", "The deepest.", EVERY),
+	length: q("length", "Length of a stage", "Along the hole.", EVERY),
+	clusters: count("Clusters in a stage", "Places the rock is opened.", TECHNICAL),
+	cluster_spacing: q("length", "Cluster spacing", "Along the hole.", TECHNICAL),
+	shots_per_cluster: optional(count("Shots in a cluster", "Pressure lost through the holes.", TECHNICAL)),
+	...perforating,
+	plug_below_bottom_cluster: optional(
+		q("length", "Plug below the bottom cluster", "Where the stage's plug is set.", TECHNICAL),
+	),
+});
 
 const interval = group("Single interval", "One stretch, treated once.", EVERY, {
 	from: measuredDepth("Top of the interval", "Shallowest opening.", EVERY),
 	to: measuredDepth("Bottom of the interval", "Deepest opening.", EVERY),
-	shots: optional(
-		count("Shots", "Pressure lost through the holes.", TECHNICAL),
-	),
+	shots: optional(count("Shots", "Pressure lost through the holes.", TECHNICAL)),
 	...perforating,
 });
 
-const override = entry(
-	"Stage that differs",
-	"Only what differs from the layout is given.",
-	EVERY,
-	{
-		stage: count("Stage", "Its number; 1 is the deepest.", EVERY),
-		bottom: optional(
-			measuredDepth("Bottom", "Instead of the layout's.", EVERY),
+const override = entry("Stage that differs", "Only what differs from the layout is given.", EVERY, {
+	stage: count("Stage", "Its number; 1 is the deepest.", EVERY),
+	bottom: optional(measuredDepth("Bottom", "Instead of the layout's.", EVERY)),
+	top: optional(measuredDepth("Top", "Instead of the layout's.", EVERY)),
+	clusters: optional(
+		list(
+			"Cluster depths",
+			"Instead of the layout's.",
+			TECHNICAL,
+			measuredDepth("Cluster", "Mid-depth.", TECHNICAL),
 		),
-		top: optional(measuredDepth("Top", "Instead of the layout's.", EVERY)),
-		clusters: optional(
-			list(
-				"Cluster depths",
-				"Instead of the layout's.",
-				TECHNICAL,
-				measuredDepth("Cluster", "Mid-depth.", TECHNICAL),
-			),
-		),
-		shots_per_cluster: optional(
-			count("Shots in a cluster", "Instead of the layout's.", TECHNICAL),
-		),
-		plug: optional(
-			measuredDepth("Plug", "Instead of the layout's.", TECHNICAL),
-		),
-		rate: optional(
-			q("flow-rate", "Rate", "Instead of the treatment's.", TECHNICAL),
-		),
-		steps: optional(steps),
-		why: optional(
-			text("Why it differs", "A fault, a neighbor, an old well.", RECORD),
-		),
-	},
-);
+	),
+	shots_per_cluster: optional(count("Shots in a cluster", "Instead of the layout's.", TECHNICAL)),
+	plug: optional(measuredDepth("Plug", "Instead of the layout's.", TECHNICAL)),
+	rate: optional(q("flow-rate", "Rate", "Instead of the treatment's.", TECHNICAL)),
+	steps: optional(steps),
+	why: optional(text("Why it differs", "A fault, a neighbor, an old well.", RECORD)),
+});
 
 const stageRecord = entry("Stage record", "What one stage was like.", RECORD, {
 	stage: count("Stage", "Its number; 1 is the deepest.", RECORD),
 	date: optional(date("Date", "When it was pumped.", RECORD)),
 	average_rate: optional(q("flow-rate", "Average rate", "As charted.", RECORD)),
-	average_pressure: optional(
-		q("pressure", "Average treating pressure", "As charted.", RECORD),
-	),
-	maximum_pressure: optional(
-		q("pressure", "Maximum treating pressure", "As charted.", RECORD),
-	),
-	breakdown: optional(
-		q("pressure", "Breakdown pressure", "As charted.", RECORD),
-	),
-	instantaneous_shut_in: optional(
-		q("pressure", "Instantaneous shut-in pressure", "As charted.", RECORD),
-	),
+	average_pressure: optional(q("pressure", "Average treating pressure", "As charted.", RECORD)),
+	maximum_pressure: optional(q("pressure", "Maximum treating pressure", "As charted.", RECORD)),
+	breakdown: optional(q("pressure", "Breakdown pressure", "As charted.", RECORD)),
+	instantaneous_shut_in: optional(q("pressure", "Instantaneous shut-in pressure", "As charted.", RECORD)),
 	clean_volume: optional(q("volume", "Clean volume", "As metered.", RECORD)),
 	proppant_mass: optional(q("mass", "Proppant placed", "As weighed.", RECORD)),
 });
 
 /** Where the stages are, what each is pumped with, and what was pumped. Exactly one of layout, rows and interval. */
-export const stages = group(
-	"Stages",
-	"Where the rock is opened, and what is pumped there.",
-	EVERY,
-	{
-		layout: optional(layout),
-		rows: optional(
-			group("Stage list", "Every stage on a row of a file.", EVERY, {
-				file: file("Stage file", "A CSV of stages.", RECORD, "stages.csv"),
-			}),
-		),
-		interval: optional(interval),
-		treatment: group(
-			"Treatment",
-			"What is pumped in each stage unless an override says otherwise.",
-			EVERY,
-			{
-				rate: q("flow-rate", "Rate", "Sets pressure and time.", TECHNICAL),
-				steps,
-			},
-		),
-		overrides: optional(
-			list(
-				"Stages that differ",
-				"From the layout or the treatment.",
-				EVERY,
-				override,
-			),
-		),
-		actual: optional(
-			group("As pumped", "The job's records, stage by stage.", RECORD, {
-				file: optional(
-					file(
-						"Record file",
-						"A CSV of stage records.",
-						RECORD,
-						"stages-actual.csv",
-					),
-				),
-				records: optional(
-					list("Records", "Where a file is not worth it.", RECORD, stageRecord),
-				),
-			}),
-		),
-	},
-);
+export const stages = group("Stages", "Where the rock is opened, and what is pumped there.", EVERY, {
+	layout: optional(layout),
+	rows: optional(
+		group("Stage list", "Every stage on a row of a file.", EVERY, {
+			file: file("Stage file", "A CSV of stages.", RECORD, "stages.csv"),
+		}),
+	),
+	interval: optional(interval),
+	treatment: group("Treatment", "What is pumped in each stage unless an override says otherwise.", EVERY, {
+		rate: q("flow-rate", "Rate", "Sets pressure and time.", TECHNICAL),
+		steps,
+	}),
+	overrides: optional(list("Stages that differ", "From the layout or the treatment.", EVERY, override)),
+	actual: optional(
+		group("As pumped", "The job's records, stage by stage.", RECORD, {
+			file: optional(file("Record file", "A CSV of stage records.", RECORD, "stages-actual.csv")),
+			records: optional(list("Records", "Where a file is not worth it.", RECORD, stageRecord)),
+		}),
+	),
+});

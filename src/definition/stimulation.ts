@@ -1,84 +1,33 @@
 import * as z from "zod";
 import { EVERY, PUBLIC, RECORD, TECHNICAL } from "./audience.ts";
 import { measuredDepth } from "./depth-field.ts";
-import {
-	entry,
-	field,
-	flag,
-	group,
-	list,
-	oneOf,
-	optional,
-	reference,
-	text,
-} from "./field.ts";
+import { entry, field, flag, group, list, oneOf, optional, reference, text } from "./field.ts";
 import { additive, proppant } from "./materials.ts";
 import { q, ratio, span } from "./quantity-field.ts";
 import { stages } from "./stages.ts";
 
-const waterSource = entry(
-	"Water source",
-	"Neighbors ask where the water comes from.",
-	PUBLIC,
-	{
-		name: text("Name", "What the source is called.", PUBLIC, "Pond water"),
-		share: q(
-			"share",
-			"Share of the water",
-			"The shares add up to the whole.",
-			PUBLIC,
-		),
-		recycled: optional(
-			flag("Used before", "Water from other wells spares fresh water.", PUBLIC),
-		),
-	},
-);
+const waterSource = entry("Water source", "Neighbors ask where the water comes from.", PUBLIC, {
+	name: text("Name", "What the source is called.", PUBLIC, "Pond water"),
+	share: q("share", "Share of the water", "The shares add up to the whole.", PUBLIC),
+	recycled: optional(flag("Used before", "Water from other wells spares fresh water.", PUBLIC)),
+});
 
 const pressureModel = group(
 	"Pressure model",
 	"What the expected treating pressure is computed with.",
 	RECORD,
 	{
-		net: optional(
-			q(
-				"pressure",
-				"Net pressure",
-				"Above closure, inside the fracture.",
-				RECORD,
-			),
-		),
-		near_wellbore: optional(
-			q(
-				"pressure",
-				"Near-wellbore loss",
-				"Bends between hole and fracture.",
-				RECORD,
-			),
-		),
+		net: optional(q("pressure", "Net pressure", "Above closure, inside the fracture.", RECORD)),
+		near_wellbore: optional(q("pressure", "Near-wellbore loss", "Bends between hole and fracture.", RECORD)),
 		friction_reduction: optional(
-			q(
-				"share",
-				"Friction reduction",
-				"By the friction reducer, against water.",
-				RECORD,
-			),
+			q("share", "Friction reduction", "By the friction reducer, against water.", RECORD),
 		),
-		roughness: optional(
-			q("diameter", "Pipe roughness", "Friction in the pipe.", RECORD),
-		),
+		roughness: optional(q("diameter", "Pipe roughness", "Friction in the pipe.", RECORD)),
 		discharge: optional(
 			field(
 				z.tuple([
-					ratio(
-						"Discharge coefficient, fresh",
-						"Before sand has rounded the hole.",
-						RECORD,
-					),
-					ratio(
-						"Discharge coefficient, worn",
-						"After sand has rounded the hole.",
-						RECORD,
-					),
+					ratio("Discharge coefficient, fresh", "Before sand has rounded the hole.", RECORD),
+					ratio("Discharge coefficient, worn", "After sand has rounded the hole.", RECORD),
 				]),
 				{
 					title: "Perforation discharge coefficients",
@@ -91,69 +40,28 @@ const pressureModel = group(
 	},
 );
 
-const boundaryElement = entry(
-	"Element under treating pressure",
-	"The weakest limits the job.",
-	TECHNICAL,
-	{
-		element: text(
-			"Element",
-			"What it is; `casing` and `casing test` are found from the strings.",
-			TECHNICAL,
-		),
-		rating: optional(
-			q(
-				"pressure",
-				"Rating",
-				"From its data plate; absent where the pipe or a test sets it.",
-				TECHNICAL,
-			),
-		),
-		factor: ratio(
-			"Share of the rating to be used",
-			"Company rule or regulation.",
-			TECHNICAL,
-		),
-	},
-);
+const boundaryElement = entry("Element under treating pressure", "The weakest limits the job.", TECHNICAL, {
+	element: text("Element", "What it is; `casing` and `casing test` are found from the strings.", TECHNICAL),
+	rating: optional(
+		q("pressure", "Rating", "From its data plate; absent where the pipe or a test sets it.", TECHNICAL),
+	),
+	factor: ratio("Share of the rating to be used", "Company rule or regulation.", TECHNICAL),
+});
 
-const limits = group(
-	"Pressure limits",
-	"The crew's numbers: none of them may be passed.",
-	TECHNICAL,
-	{
-		maximum_treating_pressure: optional(
-			q("pressure", "Maximum treating pressure", "Stops the job.", EVERY),
+const limits = group("Pressure limits", "The crew's numbers: none of them may be passed.", TECHNICAL, {
+	maximum_treating_pressure: optional(q("pressure", "Maximum treating pressure", "Stops the job.", EVERY)),
+	pump_kickouts: optional(
+		list(
+			"Pump kickouts",
+			"Staggered, so that not all pumps stop at once.",
+			TECHNICAL,
+			q("pressure", "Kickout", "Of one pump.", TECHNICAL),
 		),
-		pump_kickouts: optional(
-			list(
-				"Pump kickouts",
-				"Staggered, so that not all pumps stop at once.",
-				TECHNICAL,
-				q("pressure", "Kickout", "Of one pump.", TECHNICAL),
-			),
-		),
-		relief_valve: optional(
-			q(
-				"pressure",
-				"Relief valve set point",
-				"Opens if the kickouts fail.",
-				TECHNICAL,
-			),
-		),
-		relief_discharges_to: optional(
-			text("Relief discharges to", "Must be away from people.", TECHNICAL),
-		),
-		line_test: optional(
-			q(
-				"pressure",
-				"Line test",
-				"Before pumping, with nobody near.",
-				TECHNICAL,
-			),
-		),
-	},
-);
+	),
+	relief_valve: optional(q("pressure", "Relief valve set point", "Opens if the kickouts fail.", TECHNICAL)),
+	relief_discharges_to: optional(text("Relief discharges to", "Must be away from people.", TECHNICAL)),
+	line_test: optional(q("pressure", "Line test", "Before pumping, with nobody near.", TECHNICAL)),
+});
 
 const annulus = entry(
 	"Annulus",
@@ -173,67 +81,36 @@ const annulus = entry(
 			},
 		),
 		predicted_rise: optional(
-			q(
-				"pressure",
-				"Predicted rise",
-				"From heat and squeeze of the string.",
-				TECHNICAL,
-			),
+			q("pressure", "Predicted rise", "From heat and squeeze of the string.", TECHNICAL),
 		),
-		stop_above: optional(
-			q("pressure", "Stop above", "The job stops.", TECHNICAL),
-		),
-		notify_within: optional(
-			q(
-				"duration",
-				"Notify the agency within",
-				"Some rules set hours.",
-				TECHNICAL,
-			),
-		),
+		stop_above: optional(q("pressure", "Stop above", "The job stops.", TECHNICAL)),
+		notify_within: optional(q("duration", "Notify the agency within", "Some rules set hours.", TECHNICAL)),
 		actual: optional(
 			group("As recorded", "The highest seen on the job.", TECHNICAL, {
-				highest: q(
-					"pressure",
-					"Highest pressure",
-					"Compared with the stop value.",
-					TECHNICAL,
-				),
+				highest: q("pressure", "Highest pressure", "Compared with the stop value.", TECHNICAL),
 			}),
 		),
 	},
 );
 
-const toe = group(
-	"Toe",
-	"How the first stage gets its way into the rock.",
-	TECHNICAL,
-	{
-		kind: oneOf(
-			["guns on coiled tubing", "guns on wireline tractor", "initiation valve"],
-			"Kind",
-			"Each brings its own hazards.",
+const toe = group("Toe", "How the first stage gets its way into the rock.", TECHNICAL, {
+	kind: oneOf(
+		["guns on coiled tubing", "guns on wireline tractor", "initiation valve"],
+		"Kind",
+		"Each brings its own hazards.",
+		TECHNICAL,
+	),
+	depth: measuredDepth("Depth", "Deepest opening.", TECHNICAL),
+	opens_at: optional(q("pressure", "Opens at", "Of an initiation valve; above the casing test.", TECHNICAL)),
+	opens_at_measured: optional(
+		oneOf(
+			["surface", "valve"],
+			"Opening pressure measured at",
+			"The two differ by the fluid column.",
 			TECHNICAL,
 		),
-		depth: measuredDepth("Depth", "Deepest opening.", TECHNICAL),
-		opens_at: optional(
-			q(
-				"pressure",
-				"Opens at",
-				"Of an initiation valve; above the casing test.",
-				TECHNICAL,
-			),
-		),
-		opens_at_measured: optional(
-			oneOf(
-				["surface", "valve"],
-				"Opening pressure measured at",
-				"The two differ by the fluid column.",
-				TECHNICAL,
-			),
-		),
-	},
-);
+	),
+});
 
 /** What is pumped into the rock, how hard, and what may not be passed. */
 export const stimulation = group(
@@ -247,58 +124,29 @@ export const stimulation = group(
 			"How the rock is opened stage by stage.",
 			EVERY,
 		),
-		treated_through: reference(
-			"Treated through",
-			"The string that holds treating pressure.",
-			TECHNICAL,
-		),
+		treated_through: reference("Treated through", "The string that holds treating pressure.", TECHNICAL),
 		base_fluid: group("Base fluid", "Most of what is pumped.", EVERY, {
 			kind: text("Kind", "Told to neighbors.", EVERY, "slickwater"),
 			density: q("density", "Density", "Hydrostatic pressure.", TECHNICAL),
-			viscosity: optional(
-				q("plastic-viscosity", "Viscosity", "Friction.", RECORD),
-			),
+			viscosity: optional(q("plastic-viscosity", "Viscosity", "Friction.", RECORD)),
 		}),
-		water_sources: optional(
-			list("Water sources", "Where the water comes from.", PUBLIC, waterSource),
-		),
+		water_sources: optional(list("Water sources", "Where the water comes from.", PUBLIC, waterSource)),
 		pressure_model: optional(pressureModel),
 		pressure_boundary: optional(
-			list(
-				"Pressure boundary",
-				"Every element that sees treating pressure.",
-				TECHNICAL,
-				boundaryElement,
-			),
+			list("Pressure boundary", "Every element that sees treating pressure.", TECHNICAL, boundaryElement),
 		),
 		limits: optional(limits),
 		toe: optional(toe),
 		stages,
-		proppants: optional(
-			list("Proppants", "What holds the fractures open.", EVERY, proppant),
-		),
+		proppants: optional(list("Proppants", "What holds the fractures open.", EVERY, proppant)),
 		additives: optional(list("Additives", "For disclosure.", EVERY, additive)),
-		annuli: optional(
-			list(
-				"Annuli watched",
-				"Pressure outside the treated string.",
-				TECHNICAL,
-				annulus,
-			),
-		),
+		annuli: optional(list("Annuli watched", "Pressure outside the treated string.", TECHNICAL, annulus)),
 		flowback: optional(
 			group("Flowback", "What comes back, and where it goes.", PUBLIC, {
 				returned: optional(
-					span(
-						"share",
-						"Share of the water that returns",
-						"Tank and truck counts.",
-						PUBLIC,
-					),
+					span("share", "Share of the water that returns", "Tank and truck counts.", PUBLIC),
 				),
-				goes_to: optional(
-					text("Goes to", "Neighbors ask.", PUBLIC, "reuse on the next well"),
-				),
+				goes_to: optional(text("Goes to", "Neighbors ask.", PUBLIC, "reuse on the next well")),
 			}),
 		),
 	},

@@ -4,23 +4,9 @@ import { measuredDepth, verticalDepth } from "./depth-field.ts";
 import { entry, field, file, group, list, optional, text } from "./field.ts";
 import { q } from "./quantity-field.ts";
 
-const kickoff = measuredDepth(
-	"Kickoff",
-	"Where the hole leaves vertical.",
-	EVERY,
-);
-const build = q(
-	"dogleg",
-	"Build rate",
-	"How fast it turns; sets the bending of pipe.",
-	TECHNICAL,
-);
-const azimuth = q(
-	"angle",
-	"Azimuth",
-	"Direction, from the north reference.",
-	TECHNICAL,
-);
+const kickoff = measuredDepth("Kickoff", "Where the hole leaves vertical.", EVERY);
+const build = q("dogleg", "Build rate", "How fast it turns; sets the bending of pipe.", TECHNICAL);
+const azimuth = q("angle", "Azimuth", "Direction, from the north reference.", TECHNICAL);
 
 const vertical = entry("Vertical well", "Straight down.", EVERY, {
 	vertical: field(z.literal(true), {
@@ -32,174 +18,79 @@ const vertical = entry("Vertical well", "Straight down.", EVERY, {
 	to: measuredDepth("Total depth", "End of the plan.", EVERY),
 });
 
-const buildAndLand = entry(
-	"Build and land",
-	"Vertical, one arc to the landing, then straight.",
-	EVERY,
-	{
-		kickoff,
-		build,
-		azimuth,
-		landing_inclination: q(
-			"angle",
-			"Inclination at landing",
-			"90 degrees is level.",
-			TECHNICAL,
-		),
-		lateral: q(
-			"length",
-			"Length after landing",
-			"How far it goes sideways.",
-			EVERY,
-		),
-	},
-);
+const buildAndLand = entry("Build and land", "Vertical, one arc to the landing, then straight.", EVERY, {
+	kickoff,
+	build,
+	azimuth,
+	landing_inclination: q("angle", "Inclination at landing", "90 degrees is level.", TECHNICAL),
+	lateral: q("length", "Length after landing", "How far it goes sideways.", EVERY),
+});
 
-const buildAndHold = entry(
-	"Build and hold",
-	"Vertical, one arc, then straight to a target.",
-	EVERY,
-	{
-		kickoff,
-		build,
-		azimuth,
-		target: group(
-			"Target",
-			"The point the straight part goes through.",
-			TECHNICAL,
-			{
-				tvd: verticalDepth(
-					"Depth of the target",
-					"With the departure it fixes the angle held.",
-					TECHNICAL,
-				),
-				departure: q(
-					"length",
-					"Horizontal distance of the target",
-					"From the wellhead.",
-					TECHNICAL,
-				),
-			},
-		),
-	},
-);
+const buildAndHold = entry("Build and hold", "Vertical, one arc, then straight to a target.", EVERY, {
+	kickoff,
+	build,
+	azimuth,
+	target: group("Target", "The point the straight part goes through.", TECHNICAL, {
+		tvd: verticalDepth("Depth of the target", "With the departure it fixes the angle held.", TECHNICAL),
+		departure: q("length", "Horizontal distance of the target", "From the wellhead.", TECHNICAL),
+	}),
+});
 
 const segment = entry(
 	"Segment",
 	"From the end of the one before, an arc or a straight to these angles.",
 	TECHNICAL,
 	{
-		length: q(
-			"length",
-			"Length along the hole",
-			"Adds up to the measured depth.",
-			TECHNICAL,
-		),
-		inclination: q(
-			"angle",
-			"Inclination at its end",
-			"0 is straight down.",
-			TECHNICAL,
-		),
-		azimuth: q(
-			"angle",
-			"Azimuth at its end",
-			"From the north reference.",
-			TECHNICAL,
-		),
+		length: q("length", "Length along the hole", "Adds up to the measured depth.", TECHNICAL),
+		inclination: q("angle", "Inclination at its end", "0 is straight down.", TECHNICAL),
+		azimuth: q("angle", "Azimuth at its end", "From the north reference.", TECHNICAL),
 	},
 );
 
-const segments = entry(
-	"Segments",
-	"Any other plan, piece by piece from the surface.",
-	EVERY,
-	{
-		segments: list(
-			"Segments",
-			"In order from the surface.",
-			TECHNICAL,
-			segment,
-		),
-	},
-);
+const segments = entry("Segments", "Any other plan, piece by piece from the surface.", EVERY, {
+	segments: list("Segments", "In order from the surface.", TECHNICAL, segment),
+});
 
-const station = entry(
-	"Survey station",
-	"One measurement of the hole's direction.",
-	RECORD,
-	{
-		md: measuredDepth("Measured depth", "Where it was taken.", RECORD),
-		inclination: q("angle", "Inclination", "0 is straight down.", RECORD),
-		azimuth: q("angle", "Azimuth", "From the north reference.", RECORD),
-	},
-);
+const station = entry("Survey station", "One measurement of the hole's direction.", RECORD, {
+	md: measuredDepth("Measured depth", "Where it was taken.", RECORD),
+	inclination: q("angle", "Inclination", "0 is straight down.", RECORD),
+	azimuth: q("angle", "Azimuth", "From the north reference.", RECORD),
+});
 
-const survey = group(
-	"Survey",
-	"Stations in a file, or listed here; the first is the tie-in.",
-	RECORD,
-	{
-		file: optional(
-			file("Survey file", "A CSV of stations.", RECORD, "survey.csv"),
-		),
-		stations: optional(list("Stations", "In order of depth.", RECORD, station)),
-	},
-);
+const survey = group("Survey", "Stations in a file, or listed here; the first is the tie-in.", RECORD, {
+	file: optional(file("Survey file", "A CSV of stations.", RECORD, "survey.csv")),
+	stations: optional(list("Stations", "In order of depth.", RECORD, station)),
+});
 
 /** The planned path, and the surveyed one once there is one. */
-export const trajectory = group(
-	"Trajectory",
-	"Every depth and distance follows from the path.",
-	EVERY,
-	{
-		plan: optional(
-			field(z.union([vertical, buildAndLand, buildAndHold, segments]), {
-				title: "Planned path",
-				why: "Measured and vertical depths are tied by it.",
-				papers: EVERY,
-				expected:
-					"one of the four plans: `vertical` with `to`; `kickoff` to `lateral`; `kickoff` with a `target`; or `segments`",
-			}),
-		),
-		vertical_section_azimuth: optional(
-			q(
-				"angle",
-				"Azimuth of the vertical section",
-				"The plane that the section view is drawn in.",
-				RECORD,
+export const trajectory = group("Trajectory", "Every depth and distance follows from the path.", EVERY, {
+	plan: optional(
+		field(z.union([vertical, buildAndLand, buildAndHold, segments]), {
+			title: "Planned path",
+			why: "Measured and vertical depths are tied by it.",
+			papers: EVERY,
+			expected:
+				"one of the four plans: `vertical` with `to`; `kickoff` to `lateral`; `kickoff` with a `target`; or `segments`",
+		}),
+	),
+	vertical_section_azimuth: optional(
+		q("angle", "Azimuth of the vertical section", "The plane that the section view is drawn in.", RECORD),
+	),
+	actual: optional(
+		group("As drilled", "Calculations use the survey where there is one.", RECORD, {
+			survey,
+			company: optional(text("Survey company", "Asked for in directional filings.", RECORD)),
+			tool: optional(text("Tool", "Its error model bounds every distance.", RECORD, "MWD")),
+			dates: optional(
+				field(z.tuple([z.iso.date(), z.iso.date()]), {
+					title: "First and last day of the survey",
+					why: "Asked for in directional filings.",
+					papers: RECORD,
+					expected: "two dates, such as `[2026-07-02, 2026-07-19]`",
+				}),
 			),
-		),
-		actual: optional(
-			group(
-				"As drilled",
-				"Calculations use the survey where there is one.",
-				RECORD,
-				{
-					survey,
-					company: optional(
-						text("Survey company", "Asked for in directional filings.", RECORD),
-					),
-					tool: optional(
-						text(
-							"Tool",
-							"Its error model bounds every distance.",
-							RECORD,
-							"MWD",
-						),
-					),
-					dates: optional(
-						field(z.tuple([z.iso.date(), z.iso.date()]), {
-							title: "First and last day of the survey",
-							why: "Asked for in directional filings.",
-							papers: RECORD,
-							expected: "two dates, such as `[2026-07-02, 2026-07-19]`",
-						}),
-					),
-				},
-			),
-		),
-	},
-);
+		}),
+	),
+});
 
 export type TrajectoryDefinition = z.output<typeof trajectory>;

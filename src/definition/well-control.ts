@@ -1,15 +1,6 @@
 import type * as z from "zod";
 import { RECORD, TECHNICAL } from "./audience.ts";
-import {
-	date,
-	entry,
-	flag,
-	group,
-	list,
-	optional,
-	reference,
-	text,
-} from "./field.ts";
+import { date, entry, flag, group, list, optional, reference, text } from "./field.ts";
 import { q } from "./quantity-field.ts";
 
 const preventer = entry(
@@ -17,11 +8,7 @@ const preventer = entry(
 	"The barrier at surface while the next hole is drilled.",
 	TECHNICAL,
 	{
-		over: reference(
-			"On top of string",
-			"The string it is mounted on.",
-			TECHNICAL,
-		),
+		over: reference("On top of string", "The string it is mounted on.", TECHNICAL),
 		working_pressure: q(
 			"pressure",
 			"Rated working pressure",
@@ -29,32 +16,13 @@ const preventer = entry(
 			TECHNICAL,
 		),
 		equipment: optional(
-			text(
-				"Equipment",
-				"Rams and annular, top down.",
-				RECORD,
-				"annular, pipe rams, blind rams",
-			),
+			text("Equipment", "Rams and annular, top down.", RECORD, "annular, pipe rams, blind rams"),
 		),
 		test: optional(
 			group("Test", "Low first, then high.", TECHNICAL, {
-				low: optional(
-					q(
-						"pressure",
-						"Low test",
-						"Finds leaks that a high pressure seals.",
-						TECHNICAL,
-					),
-				),
-				high: q(
-					"pressure",
-					"High test",
-					"Not above the lowest-rated part.",
-					TECHNICAL,
-				),
-				hold: optional(
-					q("duration", "Hold", "How long each test is watched.", TECHNICAL),
-				),
+				low: optional(q("pressure", "Low test", "Finds leaks that a high pressure seals.", TECHNICAL)),
+				high: q("pressure", "High test", "Not above the lowest-rated part.", TECHNICAL),
+				hold: optional(q("duration", "Hold", "How long each test is watched.", TECHNICAL)),
 			}),
 		),
 		actual: optional(
@@ -74,44 +42,18 @@ export const wellControl = group(
 	"Barriers while drilling, and the kick they are sized for.",
 	TECHNICAL,
 	{
-		preventers: optional(
-			list(
-				"Preventers",
-				"One for each string drilled out of.",
-				TECHNICAL,
-				preventer,
-			),
-		),
+		preventers: optional(list("Preventers", "One for each string drilled out of.", TECHNICAL, preventer)),
 		kick: optional(
-			group(
-				"Design kick",
-				"Shoes and preventers are sized for it.",
-				TECHNICAL,
-				{
-					intensity: q(
-						"density",
-						"Intensity above mud density",
-						"How far the rock exceeds the mud.",
-						TECHNICAL,
-					),
-					volume: optional(
-						q(
-							"volume",
-							"Volume",
-							"How much enters before it is seen.",
-							TECHNICAL,
-						),
-					),
-					gas_gradient: optional(
-						q(
-							"pressure-gradient",
-							"Gas gradient",
-							"Weight of the influx.",
-							TECHNICAL,
-						),
-					),
-				},
-			),
+			group("Design kick", "Shoes and preventers are sized for it.", TECHNICAL, {
+				intensity: q(
+					"density",
+					"Intensity above mud density",
+					"How far the rock exceeds the mud.",
+					TECHNICAL,
+				),
+				volume: optional(q("volume", "Volume", "How much enters before it is seen.", TECHNICAL)),
+				gas_gradient: optional(q("pressure-gradient", "Gas gradient", "Weight of the influx.", TECHNICAL)),
+			}),
 		),
 	},
 );

@@ -1,0 +1,82 @@
+import type { Code } from "../diagnostics/codes.ts";
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import type { Path } from "../diagnostics/path.ts";
+import { DIMENSIONS } from "../units/dimensions.ts";
+import type { QuantityReason } from "../units/parse.ts";
+import { faultAt } from "./fault.ts";
+import type { FieldMeta } from "./field.ts";
+import { expectedQuantity, type QuantityFault } from "./quantity-field.ts";
+
+const CODE_OF = {
+	"no-unit": "quantity/no-unit",
+	"unknown-unit": "quantity/unknown-unit",
+	"letter-case": "quantity/letter-case",
+	comma: "quantity/comma",
+	"digit-space": "quantity/digit-space",
+	"improper-fraction": "quantity/improper-fraction",
+	"not-a-number": "quantity/not-a-number",
+	negative: "quantity/negative",
+	"not-finite": "quantity/not-finite",
+	"unknown-reference": "quantity/depth-reference",
+} as const satisfies Record<QuantityReason, Code>;
+
+const WHAT: Readonly<Record<QuantityReason, string>> = {
+	"no-unit": "a number without its unit",
+	"unknown-unit": "a unit that does not measure this",
+	"letter-case": "a unit whose letters in this case mean something else",
+	comma: "a comma in a number",
+	"digit-space": "a space inside a number",
+	"improper-fraction": "a fraction that is one or more, which is usually a size with its space lost",
+	"not-a-number": "this does not begin with a number",
+	negative: "a value below zero, which means nothing here",
+	"not-finite": "not a finite number",
+	"unknown-reference": "a depth counted from a place that does not fit here",
+};
+
+const listed = (words: readonly string[]): string => words.join(", ");
+
+/** The message for a quantity that could not be taken. */
+export const quantityDiagnostic = (
+	at: Path,
+	written: string,
+	{ dimension, failure }: QuantityFault,
+	meta: FieldMeta | undefined,
+): Diagnostic => {
+	const { reason, found, accepted, cure } = failure;
+	const example = DIMENSIONS[dimension].example;
+	const units = accepted.length > 0 ? listed(accepted) : "";
+	const fault = {
+		code: CODE_OF[reason],
+		at,
+		what: WHAT[reason],
+		found: found === "" ? written : found,
+	};
+	const due = meta?.expected ?? expectedQuantity(dimension);
+	switch (reason) {
+		case "no-unit":
+			return faultAt({
+				...fault,
+				expected: `one of these units after the number: ${units}`,
+				mend: `write the unit after the number, as in \`${example}\``,
+			});
+		case "unknown-unit":
+			return faultAt({
+				...fault,
+				expected: units === "" ? due : `one of: ${units}`,
+				mend: cure === undefined ? `use one of these units, as in \`${example}\`` : `write \`${cure}\``,
+			});
+		case "unknown-reference":
+			return faultAt({
+				...fault,
+				expected: due,
+				why: "depths along the hole, straight down from the datum and below ground are different depths",
+				mend: `say what the depth is counted from: ${listed(accepted.map((form) => `\`${form}\``))}`,
+			});
+		default:
+			return faultAt({
+				...fault,
+				expected: due,
+				mend: cure === undefined ? `write it as in \`${meta?.example ?? example}\`` : `write \`${cure}\``,
+			});
+	}
+};

@@ -1,0 +1,42 @@
+import { type Checked, type Diagnostic, hasErrors } from "../diagnostics/diagnostic.ts";
+import { type Path, pathKey } from "../diagnostics/path.ts";
+import { type Definition, definitionSchema } from "./definition.ts";
+import { isBlock, valueAt } from "./fault.ts";
+import { issueDiagnostics } from "./issue-diagnostics.ts";
+import { locate } from "./locate.ts";
+import { nearestName } from "./nearest-name.ts";
+import { keysAt } from "./schema-walk.ts";
+import { withinTopics } from "./within-topics.ts";
+
+/**
+ * Reads a tree as a well definition: every quantity with its unit, no name unknown, every fault told once in one run.
+ *
+ * Gives no value where anything is an error. Never throws, whatever the tree.
+ */
+export const validate = (tree: unknown): Checked<Definition> => {
+	const parsed = definitionSchema.safeParse(tree);
+	const reading = { schema: definitionSchema, tree };
+	const found = (parsed.error?.issues ?? []).flatMap((issue) => issueDiagnostics(issue, reading));
+	const diagnostics = [...withoutEchoes(found, tree), ...withinTopics(tree)];
+	if (!parsed.success || hasErrors(diagnostics)) return { diagnostics };
+	return { value: locate(parsed.data, tree), diagnostics };
+};
+
+/** A misspelled name makes two findings, the strange one and the missing one; the first tells it all. */
+const withoutEchoes = (found: readonly Diagnostic[], tree: unknown): readonly Diagnostic[] => {
+	const strangers = new Map<string, string[]>();
+	for (const { code, at } of found) {
+		if (code !== "definition/unknown-key") continue;
+		const block = pathKey(at.path.slice(0, -1));
+		strangers.set(block, [...(strangers.get(block) ?? []), String(at.path.at(-1))]);
+	}
+	const misspelled = (path: Path): boolean => {
+		const block = path.slice(0, -1);
+		const name = String(path.at(-1));
+		const names = keysAt(definitionSchema, block);
+		const present = valueAt(tree, block);
+		const free = names.filter((each) => !(isBlock(present) && Object.hasOwn(present, each)));
+		return (strangers.get(pathKey(block)) ?? []).some((stranger) => nearestName(stranger, free) === name);
+	};
+	return found.filter(({ code, at }) => code !== "definition/missing" || !misspelled(at.path));
+};
