@@ -14,6 +14,7 @@ import type {
 	WellControl,
 	Wellhead,
 } from "../definition/definition.ts";
+import { LITHOLOGIES } from "../definition/lithologies.ts";
 import type { Path } from "../diagnostics/path.ts";
 
 /**
@@ -106,25 +107,7 @@ export interface Formation {
 	};
 }
 
-export const LITHOLOGIES = [
-	"gravel",
-	"sand",
-	"sandstone",
-	"siltstone",
-	"clay",
-	"claystone",
-	"shale",
-	"limestone",
-	"dolomite",
-	"marl",
-	"chalk",
-	"anhydrite",
-	"salt",
-	"coal",
-	"conglomerate",
-	"volcanic",
-	"granite",
-] as const;
+export { LITHOLOGIES };
 export type Lithology = (typeof LITHOLOGIES)[number];
 
 export interface WaterZone {
