@@ -1,3 +1,4 @@
+import { commaCure } from "./comma.ts";
 import { toCanonical } from "./convert.ts";
 import type { Dimension } from "./dimensions.ts";
 import { plainText, readNumber } from "./parse-number.ts";
@@ -43,14 +44,6 @@ export interface QuantitySuccess {
 
 export type QuantityRead = QuantitySuccess | QuantityFailure;
 
-/** What a number with commas was probably meant to be; `9,625` may be either, so both are offered. */
-const withoutComma = (text: string): string => {
-	const joined = text.replace(/(\d) ?, ?(?=\d)/g, "$1");
-	const decimal = text.replace(/ ?, ?/, ".");
-	if (/^\D*\d{1,3}(,\d{3})+(\.\d|(?!\d))/.test(text) === false) return decimal;
-	return /,.*[,.]/.test(text) ? joined : `${joined}, or ${decimal} if the comma marks decimals`;
-};
-
 /**
  * Reads a quantity as an engineer writes it: `9 5/8 in`, `9-5/8"`, `9⅝ in`, `54.5 lb/ft`, `4.2e6 psi`, `10 deg/100 ft`.
  * Every kind of space and minus is understood; letter case of units is free except where another case is another unit.
@@ -69,7 +62,7 @@ export const parseQuantity = (text: string, dimension: Dimension): QuantityRead 
 	});
 	const number = readNumber(plain);
 	if (!number.ok) {
-		if (number.reason === "comma") return fail("comma", plain, withoutComma(plain));
+		if (number.reason === "comma") return fail("comma", plain, commaCure(plain));
 		if (number.reason === "improper-fraction")
 			return fail("improper-fraction", plain, plain.replace(/(\d)(\d\/\d+)/, "$1 $2"));
 		return fail(number.reason, plain);

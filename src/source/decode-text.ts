@@ -1,0 +1,58 @@
+import { diagnose } from "../diagnostics/diagnose.ts";
+import type { Checked, Diagnostic } from "../diagnostics/diagnostic.ts";
+
+/** Largest file read, in bytes (or characters, where it is text already). */
+export const LARGEST_FILE = 5_000_000;
+
+const tooLarge = (size: number, file: string): Diagnostic =>
+	diagnose(
+		"syntax/too-large",
+		{ file, path: [], range: [0, 0] },
+		{
+			what: "the file is far larger than a well definition or a survey",
+			expected: `${LARGEST_FILE / 1e6} MB at most`,
+			found: `${(size / 1e6).toFixed(1)} MB`,
+			mend: "check that this is the file you meant",
+		},
+	);
+
+const notText = (range: readonly [number, number], file: string, found: string): Diagnostic =>
+	diagnose(
+		"syntax/not-text",
+		{ file, path: [], range },
+		{
+			what: "the file is not plain text",
+			expected: "text in UTF-8",
+			found,
+			mend: "save it as plain text with the encoding UTF-8",
+		},
+	);
+
+/** C0 controls but for tab and line ends, DEL, and the mark that a lenient decoder leaves for what it could not read. */
+// biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is looked for
+const UNREADABLE = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f\ufffd]/;
+
+/** The reason why a text cannot be read at all: too long, or no text. */
+export const textFault = (text: string, file: string): Diagnostic | undefined => {
+	if (text.length > LARGEST_FILE) return tooLarge(text.length, file);
+	const match = UNREADABLE.exec(text);
+	if (match === null) return undefined;
+	const code = (match[0].codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, "0");
+	return notText([match.index, match.index + 1], file, `the control character U+${code}`);
+};
+
+/** Text of a file's bytes: strict UTF-8, its byte order mark dropped. UTF-16 and binary files are told apart and refused. */
+export const decodeText = (bytes: Uint8Array, file: string): Checked<string> => {
+	if (bytes.length > LARGEST_FILE) return { diagnostics: [tooLarge(bytes.length, file)] };
+	const [first, second] = bytes;
+	if ((first === 0xff && second === 0xfe) || (first === 0xfe && second === 0xff))
+		return { diagnostics: [notText([0, 0], file, "text in UTF-16")] };
+	let text: string;
+	try {
+		text = new TextDecoder("utf-8", { fatal: true }).decode(bytes);
+	} catch {
+		return { diagnostics: [notText([0, 0], file, "bytes that are not UTF-8")] };
+	}
+	const fault = textFault(text, file);
+	return fault === undefined ? { value: text, diagnostics: [] } : { diagnostics: [fault] };
+};

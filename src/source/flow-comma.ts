@@ -1,0 +1,143 @@
+import { isScalar, type Pair, type Scalar, type YAMLMap, type YAMLSeq } from "yaml";
+import type { Code } from "../diagnostics/codes.ts";
+import type { Telling } from "../diagnostics/diagnose.ts";
+import type { Range } from "../diagnostics/source-text.ts";
+import { commaCure } from "../units/comma.ts";
+
+/** Inside `{ }` and `[ ]` a comma ends a value. One value that was cut by it, put together again. */
+export interface CutValue {
+	/** First item that belongs to it (the one before the first comma), or none if the fault stands alone. */
+	readonly first: number | undefined;
+	/** Last item that belongs to it. */
+	readonly last: number;
+	/** What was meant, for the tree to go on with: reading on must not find the same fault again. */
+	readonly text: string | undefined;
+	readonly range: Range;
+	readonly code: Code;
+	readonly telling: Telling;
+}
+
+type Located = Scalar & { range: [number, number, number] };
+
+const plain = (node: unknown): node is Located =>
+	isScalar(node) && node.type === "PLAIN" && node.range != null && node.range[0] < node.range[1];
+
+const sourceOf = (node: Located, text: string): string => text.slice(node.range[0], node.range[1]);
+
+const commaInNumber = (written: string): Telling => ({
+	what: "the number has a comma in it, and inside `{ }` or `[ ]` a comma ends the value",
+	expected: "digits without commas",
+	found: written,
+	mend: `write ${commaCure(written)}`,
+});
+
+const commaInText = (written: string): Telling => ({
+	what: "the text has a comma in it, and inside `{ }` or `[ ]` a comma ends the value",
+	expected: "text in double quotes where it contains a comma",
+	found: written,
+	mend: /[\d%]\s*,\s+\d/.test(written)
+		? `write "${written}" in double quotes if it is one text, or [${written}] if it is a list`
+		: `write "${written}" in double quotes`,
+});
+
+const noValue = (name: string): Telling => {
+	const joined = /^([\w-]+):(\S.*)$/.exec(name);
+	if (joined !== null) {
+		return {
+			what: "the colon has no space after it, so it separates nothing",
+			expected: "`name: value` between commas",
+			found: name,
+			mend: `write \`${joined[1]}: ${joined[2]}\``,
+		};
+	}
+	return {
+		what: `\`${name}\` has no value`,
+		expected: "`name: value` between commas",
+		found: name,
+		mend: /^\w+$/.test(name)
+			? `write \`${name}: …\` with its value, or take it away`
+			: "put a colon and a space after the name",
+	};
+};
+
+/** Entries of a `{ }` that have no colon: the tell-tale of a comma inside a value. */
+export const cutInMap = (map: YAMLMap, text: string): CutValue[] => {
+	const found: CutValue[] = [];
+	const items: readonly Pair[] = map.items;
+	const bare = (index: number): Located | undefined => {
+		const pair = items[index];
+		return pair !== undefined && pair.value === null && plain(pair.key) ? pair.key : undefined;
+	};
+	for (let index = 0; index < items.length; index += 1) {
+		const start = bare(index);
+		if (start === undefined) continue;
+		const before = items[index - 1]?.value;
+		const name = sourceOf(start, text);
+		if (!plain(before) || /^[a-z][a-z0-9_]*$|^[\w-]+:\S/.test(name)) {
+			const range: Range = [start.range[0], start.range[1]];
+			found.push({
+				first: undefined,
+				last: index,
+				text: undefined,
+				range,
+				code: "syntax/no-value",
+				telling: noValue(name),
+			});
+			continue;
+		}
+		let last = index;
+		while (bare(last + 1) !== undefined) last += 1;
+		const end = bare(last)?.range[1] ?? start.range[1];
+		const range: Range = [before.range[0], end];
+		const written = text.slice(...range).replace(/\s+/g, " ");
+		const numeric = /\d,\d/.test(written);
+		found.push({
+			first: index - 1,
+			last,
+			text: numeric ? commaCure(written).split(", or ", 1)[0] : written,
+			range,
+			code: numeric ? "syntax/comma-in-number" : "syntax/comma-in-text",
+			telling: numeric ? commaInNumber(written) : commaInText(written),
+		});
+		index = last;
+	}
+	return found;
+};
+
+/**
+ * A number in a `[ ]` that a comma has cut: digits without a unit, directly before a comma, then digits with one
+ * (`[1,200 ft]`). `[100,200]` and `[1, 200 ft]` are lists as they stand.
+ */
+export const cutInList = (list: YAMLSeq, text: string): CutValue[] => {
+	const found: CutValue[] = [];
+	const items: readonly unknown[] = list.items;
+	for (let index = 0; index < items.length; index += 1) {
+		const head = items[index];
+		if (!plain(head) || !/^[-+]?\d{1,3}$/.test(sourceOf(head, text))) continue;
+		let last = index;
+		let end = head.range[1];
+		let closed = false;
+		while (!closed) {
+			const next = items[last + 1];
+			if (!plain(next) || next.range[0] !== end + 1) break;
+			const piece = sourceOf(next, text);
+			closed = /^\d[\d.]*\s*[^\d\s.]/.test(piece);
+			if (!closed && !/^\d{3}$/.test(piece)) break;
+			last += 1;
+			end = next.range[1];
+		}
+		if (!closed) continue;
+		const range: Range = [head.range[0], end];
+		const written = text.slice(...range);
+		found.push({
+			first: index,
+			last,
+			text: commaCure(written).split(", or ", 1)[0],
+			range,
+			code: "syntax/comma-in-number",
+			telling: commaInNumber(written),
+		});
+		index = last;
+	}
+	return found;
+};

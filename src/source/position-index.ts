@@ -1,0 +1,63 @@
+import type { Path } from "../diagnostics/path.ts";
+import {
+	type LineColumn,
+	lineColumn,
+	lineStarts,
+	type Positions,
+	type Range,
+} from "../diagnostics/source-text.ts";
+
+interface Spot {
+	readonly key?: Range;
+	readonly value: Range;
+}
+
+/** Where everything in a read file stands. */
+export interface PositionIndex extends Positions {
+	/** The value as the file has it, quotes and all: `4.2e6 psi`, `"911"`. Undefined where nothing stands at the path. */
+	readonly written: (path: Path) => string | undefined;
+	readonly lineColumn: (offset: number) => LineColumn;
+}
+
+export interface PositionRecorder {
+	readonly record: (path: Path, value: Range, key?: Range) => void;
+	readonly finish: () => PositionIndex;
+}
+
+const keyOf = (path: Path): string => JSON.stringify(path);
+
+/** Collects positions while a tree is built. */
+export const positionRecorder = (text: string): PositionRecorder => {
+	const spots = new Map<string, Spot>();
+	const nearest = (path: Path): { spot: Spot; exact: boolean } => {
+		for (let length = path.length; length >= 0; length -= 1) {
+			const spot = spots.get(keyOf(path.slice(0, length)));
+			if (spot !== undefined) return { spot, exact: length === path.length };
+		}
+		return { spot: { value: [0, 0] }, exact: path.length === 0 };
+	};
+	const index = (): PositionIndex => {
+		const starts = lineStarts(text);
+		return {
+			valueRange: (path) => {
+				const { spot, exact } = nearest(path);
+				return { range: exact ? spot.value : (spot.key ?? spot.value), exact };
+			},
+			keyRange: (path) => {
+				const { spot, exact } = nearest(path);
+				return { range: spot.key ?? spot.value, exact };
+			},
+			written: (path) => {
+				const spot = spots.get(keyOf(path));
+				return spot === undefined ? undefined : text.slice(...spot.value);
+			},
+			lineColumn: (offset) => lineColumn(starts, offset),
+		};
+	};
+	return {
+		record: (path, value, key) => {
+			spots.set(keyOf(path), key === undefined ? { value } : { key, value });
+		},
+		finish: index,
+	};
+};

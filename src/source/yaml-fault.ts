@@ -1,0 +1,181 @@
+import type { YAMLError } from "yaml";
+import type { Code } from "../diagnostics/codes.ts";
+import type { Telling } from "../diagnostics/diagnose.ts";
+import type { Range } from "../diagnostics/source-text.ts";
+
+/** A fault of form, worded for somebody who knows wells and not YAML. */
+export interface YamlFault {
+	readonly code: Code;
+	readonly range: Range;
+	readonly telling: Telling;
+}
+
+const ENTRY =
+	"entries of the form `name: value`, one to a line, those of one block starting in the same column";
+
+const lineStart = (text: string, offset: number): number =>
+	offset === 0 ? 0 : text.lastIndexOf("\n", offset - 1) + 1;
+
+const lineAt = (text: string, offset: number): string =>
+	/^[^\r\n]*/.exec(text.slice(lineStart(text, offset)))?.[0] ?? "";
+
+/** The first `name:value` on the line, where a space is missing after the colon. */
+const missingSpace = (line: string): string | undefined =>
+	/^\s*(?:- )?([\w-]+:(?=[^\s/])\S*)/.exec(line)?.[1];
+
+const spaceAfterColon = (joined: string): Telling => ({
+	what: "the colon has no space after it, so it separates nothing",
+	expected: ENTRY,
+	found: joined,
+	mend: `write \`${joined.replace(":", ": ")}\``,
+});
+
+const unclosed = (what: string, closer: string): Telling => ({
+	what: `${what} is not closed`,
+	expected: `a matching \`${closer}\` before the next entry`,
+	mend: `add the missing \`${closer}\`, and keep the lines between further in than the entry they belong to`,
+});
+
+const blockAsKey = (line: string): Telling =>
+	(line.match(/:(?=\s)/g) ?? []).length > 1
+		? {
+				what: "a value contains a colon followed by a space, which starts another entry",
+				expected: ENTRY,
+				found: line.trim(),
+				mend: "put the whole value in double quotes",
+			}
+		: {
+				what: "this line stands further in than the entry above it, which already has a value",
+				expected: ENTRY,
+				found: line.trim(),
+				mend: "move the line to the column of the entries it belongs with",
+			};
+
+const notAnEntry = (line: string): Telling => {
+	const joined = missingSpace(line);
+	if (joined !== undefined) return spaceAfterColon(joined);
+	return {
+		what: "this line is not an entry",
+		expected: ENTRY,
+		found: line.trim(),
+		mend: "write it as `name: value`, or start it with `#` if it is a remark",
+	};
+};
+
+const leftOver = (text: string, offset: number): Telling => {
+	const rest = /^[^\r\n]*/.exec(text.slice(offset))?.[0] ?? "";
+	if (/^[\]}]/.test(rest)) {
+		return {
+			what: `\`${rest.charAt(0)}\` closes nothing`,
+			expected: "one closing bracket for every opening one",
+			mend: `take the \`${rest.charAt(0)}\` away`,
+		};
+	}
+	if (rest.startsWith(",")) {
+		return {
+			what: "a comma stands where a value is due",
+			expected: "one comma between two values",
+			mend: "take the comma away, or write the missing value before it",
+		};
+	}
+	if (/['"]/.test(text.charAt(offset - 1)) || /['"]\s*$/.test(text.slice(Math.max(0, offset - 40), offset))) {
+		return {
+			what: "text follows the closing quote of a value",
+			expected: "the quotes around the whole value, or none",
+			found: rest.trim(),
+			mend: "leave the quotes out, or put the whole value inside them; for inches write `in` instead of a quote",
+		};
+	}
+	return {
+		what: "text stands where no value can be",
+		expected: ENTRY,
+		found: rest.trim(),
+		mend: "move it into a `name: value` entry, or start it with `#` if it is a remark",
+	};
+};
+
+const telling = (error: YAMLError, text: string): Telling => {
+	const [offset] = error.pos;
+	const line = lineAt(text, offset);
+	switch (error.code) {
+		case "BAD_INDENT":
+			if (/Flow (map|sequence)/.test(error.message))
+				return /Flow map/.test(error.message) ? unclosed("`{`", "}") : unclosed("`[`", "]");
+			return {
+				what: "the entries of one block do not start in the same column",
+				expected: ENTRY,
+				found: line.trim(),
+				mend: "move the line to the column of the entries it belongs with",
+			};
+		case "MISSING_CHAR":
+			if (/quote/.test(error.message))
+				return unclosed("the quote", text.charAt(offset - 1) === "'" ? "'" : '"');
+			if (/Missing ,/.test(error.message)) {
+				return {
+					what: "two values stand side by side without a comma",
+					expected: "one comma between two values",
+					found: line.trim(),
+					mend: "put a comma between them, or quotes around them if they are one value",
+				};
+			}
+			return notAnEntry(line);
+		case "MULTILINE_IMPLICIT_KEY":
+		case "KEY_OVER_1024_CHARS":
+			return notAnEntry(line);
+		case "BLOCK_AS_IMPLICIT_KEY":
+			return blockAsKey(line);
+		case "BAD_SCALAR_START":
+			return {
+				what: `a value cannot start with \`${text.charAt(offset)}\` unless it is quoted`,
+				expected: "a letter, a digit or a quote first",
+				found: line.trim(),
+				mend: "put the value in double quotes",
+			};
+		case "BAD_DQ_ESCAPE":
+			return {
+				what: "a backslash in double quotes starts an escape, and this one is none",
+				expected: "text without backslashes, or in single quotes",
+				found: text.slice(...error.pos),
+				mend: "put the value in single quotes instead",
+			};
+		case "UNEXPECTED_TOKEN":
+			return /block-seq-ind/.test(error.message)
+				? {
+						what: "a list starts on the line of its name",
+						expected: "each item of a list on a line of its own, starting with `- `",
+						found: line.trim(),
+						mend: "move the `-` to the next line, or quote the value if it is only a dash",
+					}
+				: leftOver(text, offset);
+		default:
+			return {
+				what: "the text cannot be read here",
+				expected: ENTRY,
+				found: line.trim(),
+				mend: "rewrite this entry",
+			};
+	}
+};
+
+/** The parser's first complaint in our words. What it says after the first follows from it, so it is not repeated. */
+export const yamlFault = (errors: readonly YAMLError[], text: string): YamlFault | undefined => {
+	const [error] = [...errors].sort((a, b) => a.pos[0] - b.pos[0]);
+	if (error === undefined) return undefined;
+	const [start, end] = error.pos;
+	const least = error.code === "BAD_DQ_ESCAPE" ? 2 : 1;
+	const range: Range = [Math.min(start, text.length), Math.max(start + least, end)];
+	const indent = /^[ \t]*/.exec(lineAt(text, start))?.[0] ?? "";
+	const tab = lineStart(text, start) + indent.indexOf("\t");
+	if (error.code === "TAB_AS_INDENT" || (indent.includes("\t") && tab <= start)) {
+		return {
+			code: "syntax/tab",
+			range: indent.includes("\t") ? [tab, tab + 1] : range,
+			telling: {
+				what: "the line is indented with a tab",
+				expected: "spaces; YAML does not count tabs as indentation",
+				mend: "replace the tab by spaces",
+			},
+		};
+	}
+	return { code: "syntax/yaml", range, telling: telling(error, text) };
+};
