@@ -17,10 +17,10 @@ export const pipeCapacity = formula({
 	name: "Capacity of a bore",
 	expression: "C = d² / 1029.4",
 	source: cite("lapeyrouse", "ch. 1, capacity formulas; the constant from exact definitions"),
-	inputs: { diameter: "diameter" },
+	inputs: { d: "diameter" },
 	gives: "capacity",
 	validity: "diameter not below zero",
-	compute: ({ diameter }) => (diameter < 0 ? Number.NaN : BARRELS_PER_FOOT * diameter ** 2),
+	compute: ({ d }) => (d < 0 ? Number.NaN : BARRELS_PER_FOOT * d ** 2),
 });
 
 /** Volume per length between a pipe and what surrounds it [bbl/ft]. */
@@ -29,10 +29,10 @@ export const annularCapacity = formula({
 	name: "Annular capacity",
 	expression: "C = (D² − d²) / 1029.4",
 	source: cite("lapeyrouse", "ch. 1, annular capacity; the constant from exact definitions"),
-	inputs: { outer: "diameter", inner: "diameter" },
+	inputs: { D: "diameter", d: "diameter" },
 	gives: "capacity",
 	validity: "the pipe is no larger than what surrounds it",
-	compute: ({ outer, inner }) => (inner > outer ? Number.NaN : BARRELS_PER_FOOT * (outer ** 2 - inner ** 2)),
+	compute: ({ D, d }) => (d > D ? Number.NaN : BARRELS_PER_FOOT * (D ** 2 - d ** 2)),
 });
 
 /** Hole diameter after enlargement [in]; washout is on diameter. */
@@ -41,10 +41,10 @@ export const washedOutDiameter = formula({
 	name: "Washed-out hole diameter",
 	expression: "D_w = D (1 + w)",
 	source: cite("definition"),
-	inputs: { diameter: "diameter", washout: "share" },
+	inputs: { D: "diameter", w: "share" },
 	gives: "diameter",
 	validity: "washout not below zero",
-	compute: ({ diameter, washout }) => (washout < 0 ? Number.NaN : diameter * (1 + washout)),
+	compute: ({ D, w }) => (w < 0 ? Number.NaN : D * (1 + w)),
 });
 
 /** Length along the hole between two depths [ft]. */
@@ -53,10 +53,10 @@ export const intervalLength = formula({
 	name: "Length of an interval",
 	expression: "L = MD_bottom − MD_top",
 	source: cite("geometry"),
-	inputs: { top: "measured-depth", bottom: "measured-depth" },
+	inputs: { MD_top: "measured-depth", MD_bottom: "measured-depth" },
 	gives: "length",
 	validity: "the bottom is no shallower than the top",
-	compute: ({ top, bottom }) => (bottom < top ? Number.NaN : bottom - top),
+	compute: ({ MD_top, MD_bottom }) => (MD_bottom < MD_top ? Number.NaN : MD_bottom - MD_top),
 });
 
 /** Volume of an interval of one cross-section [bbl]. */
@@ -65,20 +65,20 @@ export const intervalVolume = formula({
 	name: "Volume of an interval",
 	expression: "V = C L",
 	source: cite("geometry"),
-	inputs: { capacity: "capacity", length: "length" },
+	inputs: { C: "capacity", L: "length" },
 	gives: "volume",
-	compute: ({ capacity, length }) => capacity * length,
+	compute: ({ C, L }) => C * L,
 });
 
 /** [bbl] */
 export const totalVolume = formula({
 	id: "cement/total-volume",
 	name: "Total volume",
-	expression: "V = Σ Vᵢ",
+	expression: "V = Σ V_i",
 	source: cite("conservation"),
-	inputs: { parts: { many: "volume" } },
+	inputs: { V_i: { many: "volume" } },
 	gives: "volume",
-	compute: ({ parts }) => parts.reduce<number>((sum, part) => sum + part, 0),
+	compute: ({ V_i }) => V_i.reduce<number>((sum, V) => sum + V, 0),
 });
 
 /** Open-hole annulus with its allowance for what the hole takes beyond its measure [bbl]. Applied once, and only here. */
@@ -87,8 +87,8 @@ export const volumeWithExcess = formula({
 	name: "Open-hole volume with excess",
 	expression: "V_e = V (1 + e)",
 	source: cite("lapeyrouse", "ch. 2, cement volumes with excess"),
-	inputs: { volume: "volume", excess: "share" },
+	inputs: { V: "volume", e: "share" },
 	gives: "volume",
 	validity: "excess not below zero; open hole only",
-	compute: ({ volume, excess }) => (excess < 0 ? Number.NaN : volume * (1 + excess)),
+	compute: ({ V, e }) => (e < 0 ? Number.NaN : V * (1 + e)),
 });

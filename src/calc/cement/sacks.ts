@@ -8,10 +8,10 @@ export const exactSacks = formula({
 	name: "Sacks of cement before rounding",
 	expression: "n = 5.6146 V / y",
 	source: cite("lapeyrouse", "ch. 2, number of sacks required"),
-	inputs: { volume: "volume", yield: "slurry-yield" },
+	inputs: { V: "volume", y: "slurry-yield" },
 	gives: "ratio",
 	validity: "a yield above zero",
-	compute: ({ volume, yield: y }) => (y > 0 ? (volume * CUBIC_FEET_PER_BARREL) / y : Number.NaN),
+	compute: ({ V, y }) => (y > 0 ? (V * CUBIC_FEET_PER_BARREL) / y : Number.NaN),
 });
 
 /** A whole count reached within this is not rounded up once more; it absorbs the last bits of binary arithmetic. */
@@ -23,43 +23,43 @@ export const sacks = formula({
 	name: "Sacks of cement",
 	expression: "sacks = ⌈n⌉",
 	source: cite("common-practice", "sacks are rounded up"),
-	inputs: { exact: "ratio" },
+	inputs: { n: "ratio" },
 	gives: "count",
-	compute: ({ exact }) => Math.ceil(exact - LAST_BITS * Math.max(1, exact)),
+	compute: ({ n }) => Math.ceil(n - LAST_BITS * Math.max(1, n)),
 });
 
 /** Water to mix the sacks with [bbl]. */
 export const mixWater = formula({
 	id: "cement/mix-water",
 	name: "Mix water",
-	expression: "W = sacks · w / 42",
+	expression: "W = n w / 42",
 	source: cite("lapeyrouse", "ch. 2, mix water requirement"),
-	inputs: { sacks: "count", water: "water-requirement" },
+	inputs: { n: "count", w: "water-requirement" },
 	gives: "volume",
-	compute: ({ sacks: n, water }) => (n * water) / 42,
+	compute: ({ n, w }) => (n * w) / 42,
 });
 
 /** Sacks of a job [sacks]. */
 export const totalSacks = formula({
 	id: "cement/total-sacks",
 	name: "Total sacks of cement",
-	expression: "Σ sacksᵢ",
+	expression: "n = Σ n_i",
 	source: cite("definition"),
-	inputs: { parts: { many: "count" } },
+	inputs: { n_i: { many: "count" } },
 	gives: "count",
-	compute: ({ parts }) => parts.reduce<number>((sum, part) => sum + part, 0),
+	compute: ({ n_i }) => n_i.reduce<number>((sum, n) => sum + n, 0),
 });
 
 /** What was pumped against what was calculated. */
 export const pumpedOverCalculated = formula({
 	id: "cement/pumped-over-calculated",
 	name: "Slurry pumped over slurry calculated",
-	expression: "V_pumped / V_calculated",
+	expression: "V_pumped / V",
 	source: cite("definition"),
-	inputs: { pumped: "volume", calculated: "volume" },
+	inputs: { V_pumped: "volume", V: "volume" },
 	gives: "ratio",
 	validity: "a calculated volume above zero",
-	compute: ({ pumped, calculated }) => (calculated > 0 ? pumped / calculated : Number.NaN),
+	compute: ({ V_pumped, V }) => (V > 0 ? V_pumped / V : Number.NaN),
 });
 
 /** Time a fluid takes to pass a point [min]. */
@@ -68,8 +68,8 @@ export const contactTime = formula({
 	name: "Contact time of a spacer",
 	expression: "t = V / Q",
 	source: cite("common-practice", "volume passing a point over rate"),
-	inputs: { volume: "volume", rate: "flow-rate" },
+	inputs: { V: "volume", Q: "flow-rate" },
 	gives: "duration",
 	validity: "a rate above zero",
-	compute: ({ volume, rate }) => (rate > 0 ? volume / rate : Number.NaN),
+	compute: ({ V, Q }) => (Q > 0 ? V / Q : Number.NaN),
 });

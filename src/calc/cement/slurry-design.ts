@@ -15,38 +15,38 @@ export const absoluteVolume = formula({
 	name: "Absolute volume",
 	expression: "V = 1 / (8.33 SG)",
 	source: cite("lapeyrouse", "ch. 2, cement additive calculations"),
-	inputs: { specific_gravity: "ratio" },
+	inputs: { SG: "ratio" },
 	gives: "specific-volume",
 	validity: "specific gravity above zero; not for salts in solution, whose volume in water is tabulated",
-	compute: ({ specific_gravity: sg }) => (sg > 0 ? 1 / (WATER_DENSITY * sg) : Number.NaN),
+	compute: ({ SG }) => (SG > 0 ? 1 / (WATER_DENSITY * SG) : Number.NaN),
 });
 
 /** Mass of an additive in a slurry of one sack [lb], from its share by weight of cement. */
 export const additiveMass = formula({
 	id: "cement/additive-mass",
 	name: "Additive by weight of cement",
-	expression: "m = 94 · % BWOC",
+	expression: "m = 94 s",
 	source: cite("lapeyrouse", "ch. 2, cement additive calculations"),
-	inputs: { share: "share" },
+	inputs: { s: "share" },
 	gives: "mass",
-	compute: ({ share }) => SACK_POUNDS * share,
+	compute: ({ s }) => SACK_POUNDS * s,
 });
 
 /** Mixing water from a share by weight of cement [gal/sk]. */
 export const waterFromShare = formula({
 	id: "cement/water-from-share",
 	name: "Mixing water from % by weight of cement",
-	expression: "w = 94 · % BWOC / 8.33",
+	expression: "w = 94 s / 8.33",
 	source: cite("api-10a", "water ratios by class"),
-	inputs: { share: "share" },
+	inputs: { s: "share" },
 	gives: "water-requirement",
-	compute: ({ share }) => (SACK_POUNDS * share) / WATER_DENSITY,
+	compute: ({ s }) => (SACK_POUNDS * s) / WATER_DENSITY,
 });
 
 const slurryInputs = {
-	masses: { many: "mass" },
-	volumes: { many: "specific-volume" },
-	water: "water-requirement",
+	m_i: { many: "mass" },
+	V_i: { many: "specific-volume" },
+	w: "water-requirement",
 } as const;
 
 const slurryGallons = (masses: readonly number[], volumes: readonly number[], water: number): number =>
@@ -58,53 +58,52 @@ const slurryGallons = (masses: readonly number[], volumes: readonly number[], wa
 export const slurryYield = formula({
 	id: "cement/slurry-yield",
 	name: "Slurry yield by absolute volume",
-	expression: "y = (Σ mᵢ Vᵢ + w) / 7.4805",
+	expression: "y = (Σ m_i V_i + w) / 7.4805",
 	source: cite("lapeyrouse", "ch. 2, cement additive calculations"),
 	inputs: slurryInputs,
 	gives: "slurry-yield",
 	validity: "one absolute volume for each mass (cement first, per sack of 94 lb)",
-	compute: ({ masses, volumes, water }) => slurryGallons(masses, volumes, water) / GALLONS_PER_CUBIC_FOOT,
+	compute: ({ m_i, V_i, w }) => slurryGallons(m_i, V_i, w) / GALLONS_PER_CUBIC_FOOT,
 });
 
 /** Slurry from one sack [gal/sk]. */
 export const slurryVolumePerSack = formula({
 	id: "cement/slurry-volume-per-sack",
 	name: "Slurry volume from one sack",
-	expression: "Σ mᵢ Vᵢ + w",
+	expression: "Σ m_i V_i + w",
 	source: cite("lapeyrouse", "ch. 2, cement additive calculations"),
 	inputs: slurryInputs,
 	gives: "water-requirement",
 	validity: "one absolute volume for each mass (cement first, per sack of 94 lb)",
-	compute: ({ masses, volumes, water }) => slurryGallons(masses, volumes, water),
+	compute: ({ m_i, V_i, w }) => slurryGallons(m_i, V_i, w),
 });
 
 /** Slurry density by the absolute volumes of what is in it [lb/gal]. */
 export const slurryDensity = formula({
 	id: "cement/slurry-density",
 	name: "Slurry density by absolute volume",
-	expression: "ρ = (Σ mᵢ + 8.33 w) / (Σ mᵢ Vᵢ + w)",
+	expression: "ρ = (Σ m_i + 8.33 w) / (Σ m_i V_i + w)",
 	source: cite("lapeyrouse", "ch. 2, cement additive calculations"),
 	inputs: slurryInputs,
 	gives: "density",
 	validity: "one absolute volume for each mass (cement first, per sack of 94 lb)",
-	compute: ({ masses, volumes, water }) =>
-		(masses.reduce<number>((sum, m) => sum + m, 0) + WATER_DENSITY * water) /
-		slurryGallons(masses, volumes, water),
+	compute: ({ m_i, V_i, w }) =>
+		(m_i.reduce<number>((sum, m) => sum + m, 0) + WATER_DENSITY * w) / slurryGallons(m_i, V_i, w),
 });
 
 /** Mixing water that brings a slurry to a wanted density [gal/sk]. */
 export const waterForDensity = formula({
 	id: "cement/water-for-density",
 	name: "Mixing water for a wanted density",
-	expression: "w = (Σ mᵢ − ρ Σ mᵢ Vᵢ) / (ρ − 8.33)",
+	expression: "w = (Σ m_i − ρ Σ m_i V_i) / (ρ − 8.33)",
 	source: cite("lapeyrouse", "ch. 2, water requirement and slurry yield for a wanted density"),
-	inputs: { masses: { many: "mass" }, volumes: { many: "specific-volume" }, density: "density" },
+	inputs: { m_i: { many: "mass" }, V_i: { many: "specific-volume" }, ρ: "density" },
 	gives: "water-requirement",
 	validity: "heavier than water, lighter than the dry mix",
-	compute: ({ masses, volumes, density }) => {
-		const mass = masses.reduce<number>((sum, m) => sum + m, 0);
-		const water = (mass - density * slurryGallons(masses, volumes, 0)) / (density - WATER_DENSITY);
-		return density > WATER_DENSITY && water >= 0 ? water : Number.NaN;
+	compute: ({ m_i, V_i, ρ }) => {
+		const mass = m_i.reduce<number>((sum, m) => sum + m, 0);
+		const w = (mass - ρ * slurryGallons(m_i, V_i, 0)) / (ρ - WATER_DENSITY);
+		return ρ > WATER_DENSITY && w >= 0 ? w : Number.NaN;
 	},
 });
 
@@ -114,8 +113,8 @@ export const densityFromYield = formula({
 	name: "Density implied by yield and water",
 	expression: "ρ = (94 + 8.33 w) / (7.4805 y)",
 	source: cite("conservation", "mass of one sack and its water over its slurry volume"),
-	inputs: { yield: "slurry-yield", water: "water-requirement" },
+	inputs: { y: "slurry-yield", w: "water-requirement" },
 	gives: "density",
 	validity: "one sack of 94 lb and its water; dry additives make the true density greater",
-	compute: ({ yield: y, water }) => (SACK_POUNDS + WATER_DENSITY * water) / (GALLONS_PER_CUBIC_FOOT * y),
+	compute: ({ y, w }) => (SACK_POUNDS + WATER_DENSITY * w) / (GALLONS_PER_CUBIC_FOOT * y),
 });

@@ -7,49 +7,49 @@ export const verticalSeparation = formula({
 	name: "Vertical separation",
 	expression: "TVD_lower − TVD_upper",
 	source: cite("definition", "both from the same datum"),
-	inputs: { lower: "true-vertical-depth", upper: "true-vertical-depth" },
+	inputs: { TVD_lower: "true-vertical-depth", TVD_upper: "true-vertical-depth" },
 	gives: "offset",
-	compute: ({ lower, upper }) => lower - upper,
+	compute: ({ TVD_lower, TVD_upper }) => TVD_lower - TVD_upper,
 });
 
 /** The same, when the rock opened above the perforations is taken off [ft]. */
 export const separationAboveFracture = formula({
 	id: "isolation/separation-above-fracture",
 	name: "Vertical separation less an allowance for fracture height",
-	expression: "TVD_lower − TVD_upper − growth",
+	expression: "S − g",
 	source: cite("definition", "both from the same datum"),
-	inputs: { separation: "offset", growth: "length" },
+	inputs: { S: "offset", g: "length" },
 	gives: "offset",
-	compute: ({ separation, growth }) => separation - growth,
+	compute: ({ S, g }) => S - g,
 });
 
 /** Depth of the bottom of a neighbor's well from this well's datum [ft]. */
 export const neighborWellBottom = formula({
 	id: "isolation/neighbor-well-bottom",
 	name: "Bottom of a neighbor's water well",
-	expression: "TVD = depth below its own ground + datum above ground",
+	expression: "TVD = D + a, D below the neighbor's own ground, a the datum above ground",
 	source: cite("definition"),
-	inputs: { depth: "depth-below-ground", datum: "length" },
+	inputs: { D: "depth-below-ground", a: "length" },
 	gives: "true-vertical-depth",
 	validity: "the neighbor's ground taken at the elevation of this well's",
-	compute: ({ depth, datum }) => depth + datum,
+	compute: ({ D, a }) => D + a,
 });
 
 /** How many there are [count]. */
 export const columnsAcross = formula({
 	id: "isolation/columns-across",
 	name: "Columns across a depth",
-	expression: "number with top ≤ z ≤ bottom",
+	expression: "number with TVD_top ≤ z ≤ TVD_bottom",
 	source: cite("definition", "a column counts where it spans the depth"),
 	inputs: {
-		depth: "true-vertical-depth",
-		tops: { many: "true-vertical-depth" },
-		bottoms: { many: "true-vertical-depth" },
+		z: "true-vertical-depth",
+		TVD_top: { many: "true-vertical-depth" },
+		TVD_bottom: { many: "true-vertical-depth" },
 	},
 	gives: "count",
 	validity: "one top for each bottom",
-	compute: ({ depth, tops, bottoms }) =>
-		tops.length !== bottoms.length
+	compute: ({ z, TVD_top, TVD_bottom }) =>
+		TVD_top.length !== TVD_bottom.length
 			? Number.NaN
-			: tops.filter((top, i) => top <= depth && depth <= (bottoms[i] ?? Number.NEGATIVE_INFINITY)).length,
+			: TVD_top.filter((upper, i) => upper <= z && z <= (TVD_bottom[i] ?? Number.NEGATIVE_INFINITY)).length,
 });

@@ -19,9 +19,9 @@ export const pipeVelocity = formula({
 	name: "Mean velocity in pipe",
 	expression: "v = 17.157 Q / d²",
 	source: cite("geometry", "exact: 9702/(60 · 3π) = 17.157"),
-	inputs: { rate: "flow-rate", diameter: "diameter" },
+	inputs: { Q: "flow-rate", d: "diameter" },
 	gives: "fluid-velocity",
-	compute: ({ rate, diameter }) => (VELOCITY_CONSTANT * rate) / diameter ** 2,
+	compute: ({ Q, d }) => (VELOCITY_CONSTANT * Q) / d ** 2,
 });
 
 /** bbl/min through in² to ft/s: 9702 in³/bbl over 60 s, 12 in/ft and π/4. */
@@ -33,11 +33,10 @@ export const annulusVelocity = formula({
 	name: "Mean velocity in an annulus",
 	expression: "v = 17.157 Q / (D² − d²)",
 	source: cite("geometry", "exact: 9702/(60 · 3π) = 17.157"),
-	inputs: { rate: "flow-rate", outer: "diameter", inner: "diameter" },
+	inputs: { Q: "flow-rate", D: "diameter", d: "diameter" },
 	gives: "fluid-velocity",
 	validity: "inner diameter less than outer",
-	compute: ({ rate, outer, inner }) =>
-		inner >= outer ? Number.NaN : (VELOCITY_CONSTANT * rate) / (outer ** 2 - inner ** 2),
+	compute: ({ Q, D, d }) => (d >= D ? Number.NaN : (VELOCITY_CONSTANT * Q) / (D ** 2 - d ** 2)),
 });
 
 /** Effective viscosity in pipe [cP]. */
@@ -47,15 +46,14 @@ export const pipeEffectiveViscosity = formula({
 	expression: "μ_e = PV + 6.65 YP d / v",
 	source: source("Bingham plastic, turbulence criteria"),
 	inputs: {
-		plastic_viscosity: "plastic-viscosity",
-		yield_point: "yield-point",
-		diameter: "diameter",
-		velocity: "fluid-velocity",
+		PV: "plastic-viscosity",
+		YP: "yield-point",
+		d: "diameter",
+		v: "fluid-velocity",
 	},
 	gives: "plastic-viscosity",
 	validity: "moving fluid",
-	compute: ({ plastic_viscosity, yield_point, diameter, velocity }) =>
-		velocity > 0 ? plastic_viscosity + (6.65 * yield_point * diameter) / velocity : Number.NaN,
+	compute: ({ PV, YP, d, v }) => (v > 0 ? PV + (6.65 * YP * d) / v : Number.NaN),
 });
 
 /** Effective viscosity in an annulus [cP]. */
@@ -65,16 +63,15 @@ export const annulusEffectiveViscosity = formula({
 	expression: "μ_e = PV + 5 YP (D − d) / v",
 	source: source("Bingham plastic, turbulence criteria"),
 	inputs: {
-		plastic_viscosity: "plastic-viscosity",
-		yield_point: "yield-point",
-		outer: "diameter",
-		inner: "diameter",
-		velocity: "fluid-velocity",
+		PV: "plastic-viscosity",
+		YP: "yield-point",
+		D: "diameter",
+		d: "diameter",
+		v: "fluid-velocity",
 	},
 	gives: "plastic-viscosity",
 	validity: "moving fluid",
-	compute: ({ plastic_viscosity, yield_point, outer, inner, velocity }) =>
-		velocity > 0 ? plastic_viscosity + (5 * yield_point * (outer - inner)) / velocity : Number.NaN,
+	compute: ({ PV, YP, D, d, v }) => (v > 0 ? PV + (5 * YP * (D - d)) / v : Number.NaN),
 });
 
 /** Re in pipe. */
@@ -84,13 +81,13 @@ export const pipeReynolds = formula({
 	expression: "Re = 928 ρ v d / μ",
 	source: source("Newtonian and effective viscosity"),
 	inputs: {
-		density: "density",
-		velocity: "fluid-velocity",
-		diameter: "diameter",
-		viscosity: "plastic-viscosity",
+		ρ: "density",
+		v: "fluid-velocity",
+		d: "diameter",
+		μ: "plastic-viscosity",
 	},
 	gives: "ratio",
-	compute: ({ density, velocity, diameter, viscosity }) => (928 * density * velocity * diameter) / viscosity,
+	compute: ({ ρ, v, d, μ }) => (928 * ρ * v * d) / μ,
 });
 
 /** Re in an annulus. */
@@ -100,23 +97,22 @@ export const annulusReynolds = formula({
 	expression: "Re = 757 ρ v (D − d) / μ",
 	source: source("slot approximation"),
 	inputs: {
-		density: "density",
-		velocity: "fluid-velocity",
-		outer: "diameter",
-		inner: "diameter",
-		viscosity: "plastic-viscosity",
+		ρ: "density",
+		v: "fluid-velocity",
+		D: "diameter",
+		d: "diameter",
+		μ: "plastic-viscosity",
 	},
 	gives: "ratio",
 	validity: "slot form, inner over outer diameter more than 0.3",
-	compute: ({ density, velocity, outer, inner, viscosity }) =>
-		inner <= 0.3 * outer ? Number.NaN : (757 * density * velocity * (outer - inner)) / viscosity,
+	compute: ({ ρ, v, D, d, μ }) => (d <= 0.3 * D ? Number.NaN : (757 * ρ * v * (D - d)) / μ),
 });
 
 const flowInputs = {
-	density: "density",
-	rate: "flow-rate",
-	plastic_viscosity: "plastic-viscosity",
-	yield_point: "yield-point",
+	ρ: "density",
+	Q: "flow-rate",
+	PV: "plastic-viscosity",
+	YP: "yield-point",
 } as const;
 
 /** Friction gradient of a Bingham fluid in an annulus [psi/ft]; zero at rest. */
@@ -124,20 +120,20 @@ export const annulusFrictionGradient = formula({
 	id: "pressure/bingham-annulus-friction",
 	name: "Annulus friction gradient, Bingham",
 	expression:
-		"laminar PV v / (1000 (D−d)²) + YP / (200 (D−d)); turbulent ρ^0.75 v^1.75 PV^0.25 / (1396 (D−d)^1.25) from Re 2,100, the greater",
+		"laminar PV v / (1000 (D − d)²) + YP / (200 (D − d)); turbulent ρ^0.75 v^1.75 PV^0.25 / (1396 (D − d)^1.25) from Re = 2,100, the greater; v = 17.157 Q / (D² − d²)",
 	source: source("annular flow, Bingham plastic"),
-	inputs: { ...flowInputs, outer: "diameter", inner: "diameter" },
+	inputs: { ...flowInputs, D: "diameter", d: "diameter" },
 	gives: "pressure-gradient",
 	validity: "slot form, inner over outer diameter more than 0.3; pipe in the middle of the hole",
-	compute: ({ density, rate, plastic_viscosity, yield_point, outer, inner }) => {
-		if (inner <= 0.3 * outer || inner >= outer) return Number.NaN;
-		if (rate === 0) return { value: 0, branch: "at rest" };
-		const gap = outer - inner;
-		const v = (VELOCITY_CONSTANT * rate) / (outer ** 2 - inner ** 2);
-		const effective = plastic_viscosity + (5 * yield_point * gap) / v;
-		const reynolds = (757 * density * v * gap) / effective;
-		const laminar = (plastic_viscosity * v) / (1000 * gap ** 2) + yield_point / (200 * gap);
-		const turbulent = (density ** 0.75 * v ** 1.75 * plastic_viscosity ** 0.25) / (1396 * gap ** 1.25);
+	compute: ({ ρ, Q, PV, YP, D, d }) => {
+		if (d <= 0.3 * D || d >= D) return Number.NaN;
+		if (Q === 0) return { value: 0, branch: "at rest" };
+		const gap = D - d;
+		const v = (VELOCITY_CONSTANT * Q) / (D ** 2 - d ** 2);
+		const effective = PV + (5 * YP * gap) / v;
+		const reynolds = (757 * ρ * v * gap) / effective;
+		const laminar = (PV * v) / (1000 * gap ** 2) + YP / (200 * gap);
+		const turbulent = (ρ ** 0.75 * v ** 1.75 * PV ** 0.25) / (1396 * gap ** 1.25);
 		return greater(reynolds, laminar, turbulent);
 	},
 });
@@ -147,17 +143,17 @@ export const pipeFrictionGradient = formula({
 	id: "pressure/bingham-pipe-friction",
 	name: "Pipe friction gradient, Bingham",
 	expression:
-		"laminar PV v / (1500 d²) + YP / (225 d); turbulent ρ^0.75 v^1.75 PV^0.25 / (1800 d^1.25) from Re 2,100, the greater",
+		"laminar PV v / (1500 d²) + YP / (225 d); turbulent ρ^0.75 v^1.75 PV^0.25 / (1800 d^1.25) from Re = 2,100, the greater; v = 17.157 Q / d²",
 	source: source("pipe flow, Bingham plastic"),
-	inputs: { ...flowInputs, diameter: "diameter" },
+	inputs: { ...flowInputs, d: "diameter" },
 	gives: "pressure-gradient",
-	compute: ({ density, rate, plastic_viscosity, yield_point, diameter: d }) => {
-		if (rate === 0) return { value: 0, branch: "at rest" };
-		const v = (VELOCITY_CONSTANT * rate) / d ** 2;
-		const effective = plastic_viscosity + (6.65 * yield_point * d) / v;
-		const reynolds = (928 * density * v * d) / effective;
-		const laminar = (plastic_viscosity * v) / (1500 * d ** 2) + yield_point / (225 * d);
-		const turbulent = (density ** 0.75 * v ** 1.75 * plastic_viscosity ** 0.25) / (1800 * d ** 1.25);
+	compute: ({ ρ, Q, PV, YP, d }) => {
+		if (Q === 0) return { value: 0, branch: "at rest" };
+		const v = (VELOCITY_CONSTANT * Q) / d ** 2;
+		const effective = PV + (6.65 * YP * d) / v;
+		const reynolds = (928 * ρ * v * d) / effective;
+		const laminar = (PV * v) / (1500 * d ** 2) + YP / (225 * d);
+		const turbulent = (ρ ** 0.75 * v ** 1.75 * PV ** 0.25) / (1800 * d ** 1.25);
 		return greater(reynolds, laminar, turbulent);
 	},
 });
@@ -173,22 +169,21 @@ const greater = (reynolds: number, laminar: number, turbulent: number) =>
 export const frictionLoss = formula({
 	id: "pressure/friction-loss",
 	name: "Friction pressure loss",
-	expression: "ΔP = (dP/dL) L",
+	expression: "ΔP = G L",
 	source: cite("definition"),
-	inputs: { gradient: "pressure-gradient", length: "length" },
+	inputs: { G: "pressure-gradient", L: "length" },
 	gives: "pressure",
-	compute: ({ gradient, length }) => gradient * length,
+	compute: ({ G, L }) => G * L,
 });
 
 /** Density that the moving column amounts to at a depth [lb/gal]. */
 export const equivalentCirculatingDensity = formula({
 	id: "pressure/equivalent-circulating-density",
 	name: "Equivalent circulating density (ECD)",
-	expression: "ECD = ρ + ΔP_annulus / (0.052 D)",
+	expression: "ECD = ρ + ΔP / (0.052 D)",
 	source: cite("lapeyrouse", "ch. 1, equivalent circulating density"),
-	inputs: { density: "density", friction: "pressure", depth: "true-vertical-depth" },
+	inputs: { ρ: "density", ΔP: "pressure", D: "true-vertical-depth" },
 	gives: "density",
 	validity: "below the datum",
-	compute: ({ density, friction, depth }) =>
-		depth > 0 ? density + friction / (HYDROSTATIC_CONSTANT * depth) : Number.NaN,
+	compute: ({ ρ, ΔP, D }) => (D > 0 ? ρ + ΔP / (HYDROSTATIC_CONSTANT * D) : Number.NaN),
 });

@@ -10,85 +10,81 @@ import { cite } from "../../cite/source.ts";
 export const matrixStressGradient = formula({
 	id: "pressure/matrix-stress-gradient",
 	name: "Matrix stress gradient",
-	expression: "σ/D = S/D − P/D",
+	expression: "σ/D = S − P",
 	source: cite("tamu-slides", "S = P + σ"),
-	inputs: { overburden: "pressure-gradient", pore: "pressure-gradient" },
+	inputs: { S: "pressure-gradient", P: "pressure-gradient" },
 	gives: "pressure-gradient",
 	validity: "pore pressure no greater than the overburden",
-	compute: ({ overburden, pore }) => (pore > overburden ? Number.NaN : overburden - pore),
+	compute: ({ S, P }) => (P > S ? Number.NaN : S - P),
 });
 
 /** Stress carried by the rock's own grains at a depth [psi]. */
 export const matrixStress = formula({
 	id: "pressure/matrix-stress",
 	name: "Matrix stress",
-	expression: "σ = S − P",
+	expression: "σ = (S − P) D",
 	source: cite("tamu-slides", "S = P + σ"),
-	inputs: { overburden: "pressure-gradient", pore: "pressure-gradient", depth: "depth-below-ground" },
+	inputs: { S: "pressure-gradient", P: "pressure-gradient", D: "depth-below-ground" },
 	gives: "pressure",
 	validity: "pore pressure no greater than the overburden",
-	compute: ({ overburden, pore, depth }) => (pore > overburden ? Number.NaN : (overburden - pore) * depth),
+	compute: ({ S, P, D }) => (P > S ? Number.NaN : (S - P) * D),
 });
 
 /** Lower bound [psi/ft], for an overburden of 1 psi/ft. */
 export const hubbertWillisMinimum = formula({
 	id: "pressure/fracture-gradient-hubbert-willis-minimum",
 	name: "Fracture gradient, Hubbert and Willis, lower bound",
-	expression: "F_min = (1 + 2 P/D) / 3",
+	expression: "F = (1 + 2 P) / 3",
 	source: cite("hubbert-willis-1957"),
-	inputs: { pore: "pressure-gradient" },
+	inputs: { P: "pressure-gradient" },
 	gives: "pressure-gradient",
 	validity: "an overburden of 1 psi/ft; pore gradient from 0 to 1 psi/ft",
-	compute: ({ pore }) => (pore < 0 || pore > 1 ? Number.NaN : (1 + 2 * pore) / 3),
+	compute: ({ P }) => (P < 0 || P > 1 ? Number.NaN : (1 + 2 * P) / 3),
 });
 
 /** Upper bound [psi/ft], for an overburden of 1 psi/ft. */
 export const hubbertWillisMaximum = formula({
 	id: "pressure/fracture-gradient-hubbert-willis-maximum",
 	name: "Fracture gradient, Hubbert and Willis, upper bound",
-	expression: "F_max = (1 + P/D) / 2",
+	expression: "F = (1 + P) / 2",
 	source: cite("hubbert-willis-1957"),
-	inputs: { pore: "pressure-gradient" },
+	inputs: { P: "pressure-gradient" },
 	gives: "pressure-gradient",
 	validity: "an overburden of 1 psi/ft; pore gradient from 0 to 1 psi/ft",
-	compute: ({ pore }) => (pore < 0 || pore > 1 ? Number.NaN : (1 + pore) / 2),
+	compute: ({ P }) => (P < 0 || P > 1 ? Number.NaN : (1 + P) / 2),
 });
 
 /** [psi/ft]; the matrix stress coefficient is read from a chart for the region and is an input. */
 export const matthewsKellyFractureGradient = formula({
 	id: "pressure/fracture-gradient-matthews-kelly",
 	name: "Fracture gradient, Matthews and Kelly",
-	expression: "F = K_i σ/D + P/D",
+	expression: "F = K_i (S − P) + P",
 	source: cite("matthews-kelly-1967"),
-	inputs: { coefficient: "ratio", overburden: "pressure-gradient", pore: "pressure-gradient" },
+	inputs: { K_i: "ratio", S: "pressure-gradient", P: "pressure-gradient" },
 	gives: "pressure-gradient",
 	validity: "coefficient from 0 to 1; pore pressure no greater than the overburden",
-	compute: ({ coefficient, overburden, pore }) =>
-		coefficient < 0 || coefficient > 1 || pore > overburden
-			? Number.NaN
-			: coefficient * (overburden - pore) + pore,
+	compute: ({ K_i, S, P }) => (K_i < 0 || K_i > 1 || P > S ? Number.NaN : K_i * (S - P) + P),
 });
 
 /** [psi/ft] */
 export const eatonFractureGradient = formula({
 	id: "pressure/fracture-gradient-eaton",
 	name: "Fracture gradient, Eaton",
-	expression: "F = (S/D − P/D) ν/(1 − ν) + P/D",
+	expression: "F = (S − P) ν / (1 − ν) + P",
 	source: cite("eaton-1969"),
-	inputs: { overburden: "pressure-gradient", pore: "pressure-gradient", poissons_ratio: "ratio" },
+	inputs: { S: "pressure-gradient", P: "pressure-gradient", ν: "ratio" },
 	gives: "pressure-gradient",
 	validity: "Poisson's ratio from 0 to 0.5; pore pressure no greater than the overburden",
-	compute: ({ overburden, pore, poissons_ratio: nu }) =>
-		nu < 0 || nu > 0.5 || pore > overburden ? Number.NaN : (overburden - pore) * (nu / (1 - nu)) + pore,
+	compute: ({ S, P, ν }) => (ν < 0 || ν > 0.5 || P > S ? Number.NaN : (S - P) * (ν / (1 - ν)) + P),
 });
 
 /** Pressure that opens a fracture at a depth [psi]. */
 export const fracturePressure = formula({
 	id: "pressure/fracture-pressure",
 	name: "Fracture pressure of the formation",
-	expression: "p_f = F D, D from ground level",
+	expression: "p_f = F D",
 	source: cite("definition"),
-	inputs: { gradient: "pressure-gradient", depth: "depth-below-ground" },
+	inputs: { F: "pressure-gradient", D: "depth-below-ground" },
 	gives: "pressure",
-	compute: ({ gradient, depth }) => gradient * depth,
+	compute: ({ F, D }) => F * D,
 });

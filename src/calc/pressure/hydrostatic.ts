@@ -24,11 +24,11 @@ export const columnPressure = formula({
 	name: "Hydrostatic pressure of a fluid column",
 	expression: "p = 0.052 ρ (D_bottom − D_top)",
 	source: cite("lapeyrouse", "ch. 1, hydrostatic pressure"),
-	inputs: { density: "density", top: "true-vertical-depth", bottom: "true-vertical-depth" },
+	inputs: { ρ: "density", D_top: "true-vertical-depth", D_bottom: "true-vertical-depth" },
 	gives: "pressure",
 	validity: "the bottom is no shallower than the top",
-	compute: ({ density, top, bottom }) =>
-		bottom < top ? Number.NaN : HYDROSTATIC_CONSTANT * density * (bottom - top),
+	compute: ({ ρ, D_top, D_bottom }) =>
+		D_bottom < D_top ? Number.NaN : HYDROSTATIC_CONSTANT * ρ * (D_bottom - D_top),
 });
 
 /** Pressure of a fluid that fills the hole from the depth datum down [psi]. */
@@ -37,20 +37,20 @@ export const hydrostaticPressure = formula({
 	name: "Hydrostatic pressure",
 	expression: "p = 0.052 ρ D",
 	source: cite("lapeyrouse", "ch. 1, hydrostatic pressure"),
-	inputs: { density: "density", depth: "true-vertical-depth" },
+	inputs: { ρ: "density", D: "true-vertical-depth" },
 	gives: "pressure",
-	compute: ({ density, depth }) => HYDROSTATIC_CONSTANT * density * depth,
+	compute: ({ ρ, D }) => HYDROSTATIC_CONSTANT * ρ * D,
 });
 
 /** Pressure of fluids standing one on another [psi]. */
 export const stackedPressure = formula({
 	id: "pressure/stacked-columns",
 	name: "Hydrostatic pressure of stacked columns",
-	expression: "p = Σ pᵢ",
+	expression: "p = Σ p_i",
 	source: cite("hydrostatics"),
-	inputs: { columns: { many: "pressure" } },
+	inputs: { p_i: { many: "pressure" } },
 	gives: "pressure",
-	compute: ({ columns }) => columns.reduce<number>((sum, p) => sum + p, 0),
+	compute: ({ p_i }) => p_i.reduce<number>((sum, p) => sum + p, 0),
 });
 
 /** The density of the fluid column that would give a pressure at a depth [lb/gal]. */
@@ -59,10 +59,10 @@ export const equivalentMudWeight = formula({
 	name: "Equivalent mud weight",
 	expression: "EMW = p / (0.052 D)",
 	source: cite("lapeyrouse", "ch. 1, pressure to equivalent mud weight"),
-	inputs: { pressure: "pressure", depth: "true-vertical-depth" },
+	inputs: { p: "pressure", D: "true-vertical-depth" },
 	gives: "density",
 	validity: "below the datum",
-	compute: ({ pressure, depth }) => (depth > 0 ? pressure / (HYDROSTATIC_CONSTANT * depth) : Number.NaN),
+	compute: ({ p, D }) => (D > 0 ? p / (HYDROSTATIC_CONSTANT * D) : Number.NaN),
 });
 
 /** [psi/ft] */
@@ -71,20 +71,20 @@ export const mudGradient = formula({
 	name: "Pressure gradient of a fluid",
 	expression: "g = 0.052 ρ",
 	source: cite("lapeyrouse", "ch. 1, pressure gradient"),
-	inputs: { density: "density" },
+	inputs: { ρ: "density" },
 	gives: "pressure-gradient",
-	compute: ({ density }) => HYDROSTATIC_CONSTANT * density,
+	compute: ({ ρ }) => HYDROSTATIC_CONSTANT * ρ,
 });
 
 /** Outside pressure less inside pressure, or the like [psi]; either sign. */
 export const pressureDifference = formula({
 	id: "pressure/difference",
 	name: "Pressure difference",
-	expression: "Δp = p₁ − p₂",
+	expression: "Δp = p_1 − p_2",
 	source: cite("definition"),
-	inputs: { first: "pressure", second: "pressure" },
+	inputs: { p_1: "pressure", p_2: "pressure" },
 	gives: "pressure-difference",
-	compute: ({ first, second }) => first - second,
+	compute: ({ p_1, p_2 }) => p_1 - p_2,
 });
 
 /** Temperature of the undisturbed rock [°F]. */
@@ -93,8 +93,8 @@ export const temperatureAtDepth = formula({
 	name: "Static temperature",
 	expression: "T = T_s + G D / 100",
 	source: cite("lapeyrouse", "ch. 1, temperature conversion and gradient"),
-	inputs: { surface: "temperature", gradient: "temperature-gradient", depth: "depth-below-ground" },
+	inputs: { T_s: "temperature", G: "temperature-gradient", D: "depth-below-ground" },
 	gives: "temperature",
 	validity: "an average gradient from ground level; the rock beside a circulating well is cooler or warmer",
-	compute: ({ surface, gradient, depth }) => surface + (gradient * depth) / 100,
+	compute: ({ T_s, G, D }) => T_s + (G * D) / 100,
 });

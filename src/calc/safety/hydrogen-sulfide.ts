@@ -12,12 +12,11 @@ const texas = (ppm: 100 | 500, coefficient: number) =>
 		name: `Radius of exposure to ${ppm} ppm hydrogen sulfide, rule form`,
 		expression: `X${ppm} = (${coefficient} MF Q)^0.6258`,
 		source: cite("tac-3-36", "(c), radius of exposure (memory)"),
-		inputs: { fraction: "gas-fraction", rate: "gas-rate" },
+		inputs: { MF: "gas-fraction", Q: "gas-rate" },
 		gives: "distance",
 		validity:
 			"Q in scf/d at 14.65 psia and 60 °F, MF as a mole fraction; the rule starts at 100 ppm in the system",
-		compute: ({ fraction, rate }) =>
-			fraction < 0 || rate < 0 ? Number.NaN : (coefficient * (fraction / 1e6) * rate) ** 0.6258,
+		compute: ({ MF, Q }) => (MF < 0 || Q < 0 ? Number.NaN : (coefficient * (MF / 1e6) * Q) ** 0.6258),
 	});
 
 /** [ft] */
@@ -31,20 +30,20 @@ export const hydrogenSulfideRate = formula({
 	name: "Hydrogen sulfide released",
 	expression: "q = Q ppm / 10⁶",
 	source: cite("api-55", "Annex C, release rate"),
-	inputs: { rate: "gas-rate", fraction: "gas-fraction" },
+	inputs: { Q: "gas-rate", ppm: "gas-fraction" },
 	gives: "gas-rate",
-	compute: ({ rate, fraction }) => (rate * fraction) / 1e6,
+	compute: ({ Q, ppm }) => (Q * ppm) / 1e6,
 });
 
 /** Pounds of hydrogen sulfide in an hour of a stream. */
 export const hydrogenSulfideMass = formula({
 	id: "safety/h2s-mass-per-hour",
 	name: "Hydrogen sulfide released in an hour",
-	expression: "lb = scf/d · ppm / 267,605,634",
+	expression: "m = Q ppm / 267,605,634",
 	source: cite("api-55", "Annex C, release rate"),
-	inputs: { rate: "gas-rate", fraction: "gas-fraction" },
+	inputs: { Q: "gas-rate", ppm: "gas-fraction" },
 	gives: "mass",
-	compute: ({ rate, fraction }) => (rate * fraction) / 267_605_634,
+	compute: ({ Q, ppm }) => (Q * ppm) / 267_605_634,
 });
 
 const annexC = (id: string, name: string, a: number, b: number, sample: string) =>
@@ -53,10 +52,10 @@ const annexC = (id: string, name: string, a: number, b: number, sample: string) 
 		name,
 		expression: `ROE = 10^(${a} log q + ${b}), q in scf of hydrogen sulfide an hour`,
 		source: cite("api-55", `Annex C, ${sample}`),
-		inputs: { rate: "gas-rate" },
+		inputs: { q: "gas-rate" },
 		gives: "distance",
 		validity: "a continuous release of hydrogen sulfide at 100 ppm",
-		compute: ({ rate }) => (rate > 0 ? 10 ** (a * Math.log10(rate / 24) + b) : Number.NaN),
+		compute: ({ q }) => (q > 0 ? 10 ** (a * Math.log10(q / 24) + b) : Number.NaN),
 	});
 
 /** [ft] */
@@ -82,8 +81,8 @@ export const puffRadiusDay = formula({
 	name: "Radius of exposure to 100 ppm hydrogen sulfide, one puff, by day",
 	expression: "ROE = 10^(0.39 log q + 1.91), q in scf of hydrogen sulfide",
 	source: cite("api-55", "Annex C, sample C.11"),
-	inputs: { volume: "gas-volume" },
+	inputs: { q: "gas-volume" },
 	gives: "distance",
 	validity: "a puff of hydrogen sulfide at 100 ppm",
-	compute: ({ volume }) => (volume > 0 ? 10 ** (0.39 * Math.log10(volume) + 1.91) : Number.NaN),
+	compute: ({ q }) => (q > 0 ? 10 ** (0.39 * Math.log10(q) + 1.91) : Number.NaN),
 });

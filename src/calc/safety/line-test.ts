@@ -5,10 +5,10 @@ import { cite } from "../../cite/source.ts";
 export const lineTestPressure = formula({
 	id: "safety/line-test-pressure",
 	name: "Least line test pressure, Wyoming form",
-	expression: "P_test ≥ P_max + 1,000 psi",
+	expression: "P_test = P_max + 1,000 psi",
 	source: cite("wyoming-osha-8", "ch. 8 sec. 2"),
-	inputs: { maximum: "pressure" },
+	inputs: { P_max: "pressure" },
 	gives: "pressure",
 	validity: "one state's rule; elsewhere the company's own",
-	compute: ({ maximum }) => maximum + 1000,
+	compute: ({ P_max }) => P_max + 1000,
 });

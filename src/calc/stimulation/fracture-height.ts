@@ -9,11 +9,11 @@ export const fractureHeight = formula({
 	name: "Equilibrium fracture height (illustrative)",
 	expression: "h = h_pay / cos(π p_net / (2 Δσ))",
 	source,
-	inputs: { pay: "length", net: "pressure", contrast: "pressure" },
+	inputs: { h_pay: "length", p_net: "pressure", Δσ: "pressure" },
 	gives: "length",
 	validity: "net pressure from 0 to less than the stress contrast; beyond it the model has no bound",
-	compute: ({ pay, net, contrast }) =>
-		net < 0 || net >= contrast ? Number.NaN : pay / Math.cos((Math.PI * net) / (2 * contrast)),
+	compute: ({ h_pay, p_net, Δσ }) =>
+		p_net < 0 || p_net >= Δσ ? Number.NaN : h_pay / Math.cos((Math.PI * p_net) / (2 * Δσ)),
 });
 
 /** Net pressure that opens a height [psi]. */
@@ -22,11 +22,11 @@ export const netPressureForHeight = formula({
 	name: "Net pressure for a fracture height",
 	expression: "p_net = (2/π) Δσ acos(h_pay / h)",
 	source,
-	inputs: { pay: "length", height: "length", contrast: "pressure" },
+	inputs: { h_pay: "length", h: "length", Δσ: "pressure" },
 	gives: "pressure",
 	validity: "a height no less than the pay's",
-	compute: ({ pay, height, contrast }) =>
-		height < pay || height <= 0 ? Number.NaN : (2 / Math.PI) * contrast * Math.acos(pay / height),
+	compute: ({ h_pay, h, Δσ }) =>
+		h < h_pay || h <= 0 ? Number.NaN : (2 / Math.PI) * Δσ * Math.acos(h_pay / h),
 });
 
 /** Growth out of the pay on each side [ft]. */
@@ -35,7 +35,7 @@ export const heightGrowth = formula({
 	name: "Growth above the pay (illustrative)",
 	expression: "(h − h_pay) / 2",
 	source,
-	inputs: { height: "length", pay: "length" },
+	inputs: { h: "length", h_pay: "length" },
 	gives: "length",
-	compute: ({ height, pay }) => (height - pay) / 2,
+	compute: ({ h, h_pay }) => (h - h_pay) / 2,
 });

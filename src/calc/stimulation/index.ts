@@ -8,10 +8,13 @@
 import type { AnyFormula } from "../../cite/formula.ts";
 import { formulasIn } from "../formulas-in.ts";
 import * as disclosure from "./disclosure.ts";
-import * as fractureGeometry from "./fracture-geometry.ts";
 import * as fractureHeight from "./fracture-height.ts";
+import * as kgd from "./kgd.ts";
 import * as leakoff from "./leakoff.ts";
 import * as pipeFriction from "./pipe-friction.ts";
+import * as pkn from "./pkn.ts";
+import * as planeStrain from "./plane-strain.ts";
+import * as radial from "./radial.ts";
 import * as schedule from "./schedule.ts";
 import * as settling from "./settling.ts";
 import * as slurry from "./slurry.ts";
@@ -22,7 +25,10 @@ export const stimulationFormulas: readonly AnyFormula[] = formulasIn(
 	schedule,
 	treatingPressure,
 	pipeFriction,
-	fractureGeometry,
+	planeStrain,
+	pkn,
+	kgd,
+	radial,
 	fractureHeight,
 	leakoff,
 	settling,

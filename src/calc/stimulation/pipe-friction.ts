@@ -16,13 +16,10 @@ export const reynoldsNumber = formula({
 	name: "Reynolds number in pipe",
 	expression: "Re = 928 ρ v d / μ, v = 17.157 Q / d²",
 	source: cite("fracturing-calculation-procedure", "Reynolds number in field units"),
-	inputs: { density: "density", rate: "flow-rate", diameter: "diameter", viscosity: "plastic-viscosity" },
+	inputs: { ρ: "density", Q: "flow-rate", d: "diameter", μ: "plastic-viscosity" },
 	gives: "ratio",
 	validity: "viscosity above zero",
-	compute: ({ density, rate, diameter, viscosity }) =>
-		viscosity > 0
-			? (928 * density * ((VELOCITY_CONSTANT * rate) / diameter ** 2) * diameter) / viscosity
-			: Number.NaN,
+	compute: ({ ρ, Q, d, μ }) => (μ > 0 ? (928 * ρ * ((VELOCITY_CONSTANT * Q) / d ** 2) * d) / μ : Number.NaN),
 });
 
 /** f in smooth pipe. */
@@ -31,15 +28,15 @@ export const smoothFrictionFactor = formula({
 	name: "Fanning friction factor, smooth pipe",
 	expression: "laminar f = 16 / Re; turbulent 1/√f = 4 log(Re √f) − 0.4",
 	source: cite("fracturing-calculation-procedure", "smooth turbulent pipe flow"),
-	inputs: { reynolds: "ratio" },
+	inputs: { Re: "ratio" },
 	gives: "ratio",
 	validity: "Re above zero",
-	compute: ({ reynolds }) =>
-		reynolds <= 0
+	compute: ({ Re }) =>
+		Re <= 0
 			? Number.NaN
-			: reynolds < LAMINAR_BELOW
-				? { value: 16 / reynolds, branch: "laminar" }
-				: { value: solve((root) => 4 * Math.log10(reynolds / root) - 0.4), branch: "turbulent" },
+			: Re < LAMINAR_BELOW
+				? { value: 16 / Re, branch: "laminar" }
+				: { value: solve((root) => 4 * Math.log10(Re / root) - 0.4), branch: "turbulent" },
 });
 
 /** f in rough pipe. */
@@ -48,18 +45,16 @@ export const colebrookFrictionFactor = formula({
 	name: "Fanning friction factor, rough pipe",
 	expression: "laminar f = 16 / Re; turbulent 1/√f = −4 log(ε / (3.7065 d) + 1.2613 / (Re √f))",
 	source: cite("colebrook-1939", "in Fanning form"),
-	inputs: { reynolds: "ratio", roughness: "diameter", diameter: "diameter" },
+	inputs: { Re: "ratio", ε: "diameter", d: "diameter" },
 	gives: "ratio",
 	validity: "Re above zero; roughness less than a twentieth of the diameter",
-	compute: ({ reynolds, roughness, diameter }) =>
-		reynolds <= 0 || roughness < 0 || roughness >= diameter / 20
+	compute: ({ Re, ε, d }) =>
+		Re <= 0 || ε < 0 || ε >= d / 20
 			? Number.NaN
-			: reynolds < LAMINAR_BELOW
-				? { value: 16 / reynolds, branch: "laminar" }
+			: Re < LAMINAR_BELOW
+				? { value: 16 / Re, branch: "laminar" }
 				: {
-						value: solve(
-							(root) => -4 * Math.log10(roughness / (3.7065 * diameter) + (1.2613 * root) / reynolds),
-						),
+						value: solve((root) => -4 * Math.log10(ε / (3.7065 * d) + (1.2613 * root) / Re)),
 						branch: "turbulent",
 					},
 });
@@ -70,30 +65,30 @@ export const virkFrictionFactor = formula({
 	name: "Fanning friction factor at maximum drag reduction",
 	expression: "1/√f = 19.0 log(Re √f) − 32.4",
 	source: cite("virk-1975", "maximum drag reduction asymptote"),
-	inputs: { reynolds: "ratio" },
+	inputs: { Re: "ratio" },
 	gives: "ratio",
 	validity: "turbulent flow, Re above 4,000",
-	compute: ({ reynolds }) => (reynolds < 4000 ? Number.NaN : asymptote(reynolds)),
+	compute: ({ Re }) => (Re < 4000 ? Number.NaN : asymptote(Re)),
 });
 
 /** f of the fluid as pumped: that of water in the same pipe, less the drag reduction, never below the asymptote. */
 export const reducedFrictionFactor = formula({
 	id: "stimulation/friction-factor-reduced",
 	name: "Fanning friction factor with drag reduction",
-	expression: "f = max(f_water (1 − DR), f_Virk)",
+	expression: "f = max(f_w (1 − DR), f_v)",
 	source: cite(
 		"virk-1975",
 		"drag reduction is against the solvent in the same pipe, bounded by the asymptote",
 	),
-	inputs: { water: "ratio", reduction: "share", least: "ratio" },
+	inputs: { f_w: "ratio", DR: "share", f_v: "ratio" },
 	gives: "ratio",
 	validity: "a reduction from 0 to less than 1",
-	compute: ({ water, reduction, least }) => {
-		if (reduction < 0 || reduction >= 1) return Number.NaN;
-		const reduced = water * (1 - reduction);
-		return reduced >= least || reduction === 0
+	compute: ({ f_w, DR, f_v }) => {
+		if (DR < 0 || DR >= 1) return Number.NaN;
+		const reduced = f_w * (1 - DR);
+		return reduced >= f_v || DR === 0
 			? { value: reduced, branch: "as stated" }
-			: { value: Math.min(water, least), branch: "held at the maximum drag reduction asymptote" };
+			: { value: Math.min(f_w, f_v), branch: "held at the maximum drag reduction asymptote" };
 	},
 });
 
@@ -104,29 +99,26 @@ export const pipeFriction = formula({
 	expression: "ΔP = f ρ v² L / (25.8 d), v = 17.157 Q / d²",
 	source: cite("fracturing-calculation-procedure", "Fanning equation in field units; 25.8 derives as 25.806"),
 	inputs: {
-		friction_factor: "ratio",
-		density: "density",
-		rate: "flow-rate",
-		diameter: "diameter",
-		length: "length",
+		f: "ratio",
+		ρ: "density",
+		Q: "flow-rate",
+		d: "diameter",
+		L: "length",
 	},
 	gives: "pressure",
-	compute: ({ friction_factor, density, rate, diameter, length }) =>
-		(friction_factor * density * ((VELOCITY_CONSTANT * rate) / diameter ** 2) ** 2 * length) /
-		(25.8 * diameter),
+	compute: ({ f, ρ, Q, d, L }) => (f * ρ * ((VELOCITY_CONSTANT * Q) / d ** 2) ** 2 * L) / (25.8 * d),
 });
 
 /** Share by which friction falls below water's in the same pipe. */
 export const dragReduction = formula({
 	id: "stimulation/drag-reduction",
 	name: "Drag reduction reached",
-	expression: "DR = 1 − ΔP / ΔP_water",
+	expression: "DR = 1 − ΔP / ΔP_w",
 	source: cite("virk-1975"),
-	inputs: { friction: "pressure", water_friction: "pressure" },
+	inputs: { ΔP: "pressure", ΔP_w: "pressure" },
 	gives: "share",
 	validity: "water friction above zero",
-	compute: ({ friction, water_friction }) =>
-		water_friction > 0 ? 1 - friction / water_friction : Number.NaN,
+	compute: ({ ΔP, ΔP_w }) => (ΔP_w > 0 ? 1 - ΔP / ΔP_w : Number.NaN),
 });
 
 /** Finds 1/√f where the right-hand side gives it back; the map contracts, so plain iteration is enough. */

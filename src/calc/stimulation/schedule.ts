@@ -9,11 +9,10 @@ export const padFraction = formula({
 	name: "Pad fraction and ramp exponent",
 	expression: "f_pad = ε = (1 − η) / (1 + η)",
 	source: nolte,
-	inputs: { efficiency: "share" },
+	inputs: { η: "share" },
 	gives: "share",
 	validity: "efficiency above 0 to 1",
-	compute: ({ efficiency }) =>
-		efficiency <= 0 || efficiency > 1 ? Number.NaN : (1 - efficiency) / (1 + efficiency),
+	compute: ({ η }) => (η <= 0 || η > 1 ? Number.NaN : (1 - η) / (1 + η)),
 });
 
 /** The other rule for the pad. */
@@ -22,11 +21,10 @@ export const padFractionAlternative = formula({
 	name: "Pad fraction, square rule",
 	expression: "f_pad = (1 − η)² + 0.05",
 	source: nolte,
-	inputs: { efficiency: "share" },
+	inputs: { η: "share" },
 	gives: "share",
 	validity: "efficiency above 0 to 1",
-	compute: ({ efficiency }) =>
-		efficiency <= 0 || efficiency > 1 ? Number.NaN : (1 - efficiency) ** 2 + 0.05,
+	compute: ({ η }) => (η <= 0 || η > 1 ? Number.NaN : (1 - η) ** 2 + 0.05),
 });
 
 /** Proppant in a gallon of slurry when a volume of slurry has been pumped [lb/gal]. */
@@ -36,43 +34,44 @@ export const rampConcentration = formula({
 	expression: "c = c_end τ^ε, τ = (V − V_pad) / (V_total − V_pad)",
 	source: nolte,
 	inputs: {
-		end: "proppant-concentration",
-		exponent: "share",
-		pumped: "volume",
-		pad: "volume",
-		total: "volume",
+		c_end: "proppant-concentration",
+		ε: "share",
+		V: "volume",
+		V_pad: "volume",
+		V_total: "volume",
 	},
 	gives: "proppant-concentration",
 	validity: "c in lb per gallon of slurry, V slurry; zero in the pad, V no more than the total",
-	compute: ({ end, exponent, pumped, pad, total }) =>
-		pumped > total || pad >= total
+	compute: ({ c_end, ε, V, V_pad, V_total }) =>
+		V > V_total || V_pad >= V_total
 			? Number.NaN
-			: pumped <= pad
+			: V <= V_pad
 				? { value: 0, branch: "pad" }
-				: { value: end * ((pumped - pad) / (total - pad)) ** exponent, branch: "ramp" },
+				: { value: c_end * ((V - V_pad) / (V_total - V_pad)) ** ε, branch: "ramp" },
 });
 
 /** Mean concentration between two slurry volumes of the ramp [lb per gallon of slurry]: what a step table pumps. */
 export const rampMeanConcentration = formula({
 	id: "stimulation/ramp-mean-concentration",
 	name: "Mean proppant concentration of a step of the ramp, in slurry",
-	expression: "c̄ = c_end (τ₂^(ε+1) − τ₁^(ε+1)) / ((ε + 1)(τ₂ − τ₁))",
+	expression:
+		"c = c_end (τ_2^(ε+1) − τ_1^(ε+1)) / ((ε + 1)(τ_2 − τ_1)), τ_i = (V_i − V_pad) / (V_total − V_pad)",
 	source: cite("nolte-1986", "power-law proppant schedule, integrated over the step"),
 	inputs: {
-		end: "proppant-concentration",
-		exponent: "share",
-		from: "volume",
-		to: "volume",
-		pad: "volume",
-		total: "volume",
+		c_end: "proppant-concentration",
+		ε: "share",
+		V_1: "volume",
+		V_2: "volume",
+		V_pad: "volume",
+		V_total: "volume",
 	},
 	gives: "proppant-concentration",
 	validity: "a step within the ramp",
-	compute: ({ end, exponent, from, to, pad, total }) => {
-		if (from < pad || to > total || to <= from) return Number.NaN;
-		const first = (from - pad) / (total - pad);
-		const last = (to - pad) / (total - pad);
-		return (end * (last ** (exponent + 1) - first ** (exponent + 1))) / ((exponent + 1) * (last - first));
+	compute: ({ c_end, ε, V_1, V_2, V_pad, V_total }) => {
+		if (V_1 < V_pad || V_2 > V_total || V_2 <= V_1) return Number.NaN;
+		const first = (V_1 - V_pad) / (V_total - V_pad);
+		const last = (V_2 - V_pad) / (V_total - V_pad);
+		return (c_end * (last ** (ε + 1) - first ** (ε + 1))) / ((ε + 1) * (last - first));
 	},
 });
 
@@ -82,10 +81,10 @@ export const rampMass = formula({
 	name: "Proppant mass of the ramp",
 	expression: "m = 42 c_end V_total η",
 	source: cite("nolte-1986", "exact where the pad fraction and the exponent are (1 − η)/(1 + η)"),
-	inputs: { end: "proppant-concentration", total: "volume", efficiency: "share" },
+	inputs: { c_end: "proppant-concentration", V_total: "volume", η: "share" },
 	gives: "mass",
 	validity: "c in lb per gallon of slurry",
-	compute: ({ end, total, efficiency }) => 42 * end * total * efficiency,
+	compute: ({ c_end, V_total, η }) => 42 * c_end * V_total * η,
 });
 
 /** Pounds per gallon of clean fluid that give a concentration in slurry [lb/gal]. */
@@ -94,11 +93,11 @@ export const addedConcentration = formula({
 	name: "Proppant added to a gallon of clean fluid",
 	expression: "ppa = c / (1 − c V), V = 1 / (8.33 SG)",
 	source: cite("conservation", "inverse of c/(1 + cV)"),
-	inputs: { in_slurry: "proppant-concentration", specific_gravity: "ratio" },
+	inputs: { c: "proppant-concentration", SG: "ratio" },
 	gives: "proppant-concentration",
 	validity: "less proppant than fills the slurry",
-	compute: ({ in_slurry, specific_gravity }) => {
-		const solids = in_slurry / (8.33 * specific_gravity);
-		return solids >= 1 ? Number.NaN : in_slurry / (1 - solids);
+	compute: ({ c, SG }) => {
+		const solids = c / (8.33 * SG);
+		return solids >= 1 ? Number.NaN : c / (1 - solids);
 	},
 });

@@ -9,9 +9,9 @@ const GALLONS_PER_BARREL = 42;
 
 /** Slurry made of one volume of clean fluid: 1 + cV. */
 const yieldOf = (concentration: number, specificGravity: number): number =>
-	1 + concentration * Number(absoluteVolume.compute({ specific_gravity: specificGravity as never }));
+	1 + concentration * Number(absoluteVolume.compute({ SG: specificGravity as never }));
 
-const proppantInputs = { concentration: "proppant-concentration", specific_gravity: "ratio" } as const;
+const proppantInputs = { c: "proppant-concentration", SG: "ratio" } as const;
 
 /** Slurry volume of one volume of clean fluid. */
 export const slurryPerClean = formula({
@@ -22,52 +22,51 @@ export const slurryPerClean = formula({
 	inputs: proppantInputs,
 	gives: "ratio",
 	validity: "c in lb of proppant added to a gallon of clean fluid",
-	compute: ({ concentration, specific_gravity }) => yieldOf(concentration, specific_gravity),
+	compute: ({ c, SG }) => yieldOf(c, SG),
 });
 
 /** Clean fluid in one volume of slurry. */
 export const cleanPerSlurry = formula({
 	id: "stimulation/clean-per-slurry",
 	name: "Clean volume over slurry volume",
-	expression: "1 / (1 + c V)",
+	expression: "1 / (1 + c V), V = 1 / (8.33 SG)",
 	source: table,
 	inputs: proppantInputs,
 	gives: "ratio",
-	compute: ({ concentration, specific_gravity }) => 1 / yieldOf(concentration, specific_gravity),
+	compute: ({ c, SG }) => 1 / yieldOf(c, SG),
 });
 
 /** Density of fluid and proppant together [lb/gal]. */
 export const slurryDensity = formula({
 	id: "stimulation/slurry-density",
 	name: "Density of proppant slurry",
-	expression: "ρ = (ρ_f + c) / (1 + c V)",
+	expression: "ρ = (ρ_f + c) / (1 + c V), V = 1 / (8.33 SG)",
 	source: cite("economides-1992", "Table P-21, slurry density"),
-	inputs: { fluid: "density", ...proppantInputs },
+	inputs: { ρ_f: "density", ...proppantInputs },
 	gives: "density",
-	compute: ({ fluid, concentration, specific_gravity }) =>
-		(fluid + concentration) / yieldOf(concentration, specific_gravity),
+	compute: ({ ρ_f, c, SG }) => (ρ_f + c) / yieldOf(c, SG),
 });
 
 /** Proppant in a gallon of slurry [lb/gal]. */
 export const proppantPerSlurry = formula({
 	id: "stimulation/proppant-per-slurry",
 	name: "Proppant in a gallon of slurry",
-	expression: "c / (1 + c V)",
+	expression: "c / (1 + c V), V = 1 / (8.33 SG)",
 	source: cite("economides-1992", "Table P-21, pounds per gallon of slurry"),
 	inputs: proppantInputs,
 	gives: "proppant-concentration",
-	compute: ({ concentration, specific_gravity }) => concentration / yieldOf(concentration, specific_gravity),
+	compute: ({ c, SG }) => c / yieldOf(c, SG),
 });
 
 /** Clean volume of a step from its slurry [bbl]. */
 export const slurryVolume = formula({
 	id: "stimulation/slurry-volume",
 	name: "Slurry volume of a step",
-	expression: "V_s = V_c (1 + c V)",
+	expression: "V_s = V_c (1 + c V), V = 1 / (8.33 SG)",
 	source: cite("conservation", "clean fluid and absolute volume of proppant"),
-	inputs: { clean: "volume", ...proppantInputs },
+	inputs: { V_c: "volume", ...proppantInputs },
 	gives: "volume",
-	compute: ({ clean, concentration, specific_gravity }) => clean * yieldOf(concentration, specific_gravity),
+	compute: ({ V_c, c, SG }) => V_c * yieldOf(c, SG),
 });
 
 /** Proppant in a step [lb]. */
@@ -76,20 +75,20 @@ export const proppantMass = formula({
 	name: "Proppant mass of a step",
 	expression: "m = 42 c V_c",
 	source: cite("conservation", "pounds added to each gallon of clean fluid"),
-	inputs: { clean: "volume", concentration: "proppant-concentration" },
+	inputs: { V_c: "volume", c: "proppant-concentration" },
 	gives: "mass",
-	compute: ({ clean, concentration }) => GALLONS_PER_BARREL * concentration * clean,
+	compute: ({ V_c, c }) => GALLONS_PER_BARREL * c * V_c,
 });
 
 /** Rate of the clean fluid while slurry goes at a rate [bbl/min]. */
 export const cleanRate = formula({
 	id: "stimulation/clean-rate",
 	name: "Clean rate",
-	expression: "Q_c = Q / (1 + c V)",
+	expression: "Q_c = Q / (1 + c V), V = 1 / (8.33 SG)",
 	source: cite("conservation", "clean fluid and absolute volume of proppant"),
-	inputs: { rate: "flow-rate", ...proppantInputs },
+	inputs: { Q: "flow-rate", ...proppantInputs },
 	gives: "flow-rate",
-	compute: ({ rate, concentration, specific_gravity }) => rate / yieldOf(concentration, specific_gravity),
+	compute: ({ Q, c, SG }) => Q / yieldOf(c, SG),
 });
 
 /** Proppant going down in a minute [lb]. */
@@ -98,9 +97,9 @@ export const proppantPerMinute = formula({
 	name: "Proppant rate, per minute",
 	expression: "42 Q_c c",
 	source: cite("conservation"),
-	inputs: { clean_rate: "flow-rate", concentration: "proppant-concentration" },
+	inputs: { Q_c: "flow-rate", c: "proppant-concentration" },
 	gives: "mass",
-	compute: ({ clean_rate, concentration }) => GALLONS_PER_BARREL * clean_rate * concentration,
+	compute: ({ Q_c, c }) => GALLONS_PER_BARREL * Q_c * c,
 });
 
 /** [min] */
@@ -109,42 +108,42 @@ export const pumpingTime = formula({
 	name: "Pumping time",
 	expression: "t = V_s / Q",
 	source: cite("definition", "the rate is that of the slurry"),
-	inputs: { slurry: "volume", rate: "flow-rate" },
+	inputs: { V_s: "volume", Q: "flow-rate" },
 	gives: "duration",
 	validity: "a rate above zero",
-	compute: ({ slurry, rate }) => (rate > 0 ? slurry / rate : Number.NaN),
+	compute: ({ V_s, Q }) => (Q > 0 ? V_s / Q : Number.NaN),
 });
 
 /** [lb] */
 export const totalMass = formula({
 	id: "stimulation/total-mass",
 	name: "Total mass",
-	expression: "m = Σ mᵢ",
+	expression: "m = Σ m_i",
 	source: cite("conservation"),
-	inputs: { parts: { many: "mass" } },
+	inputs: { m_i: { many: "mass" } },
 	gives: "mass",
-	compute: ({ parts }) => parts.reduce<number>((sum, part) => sum + part, 0),
+	compute: ({ m_i }) => m_i.reduce<number>((sum, m) => sum + m, 0),
 });
 
 /** [min] */
 export const totalTime = formula({
 	id: "stimulation/total-time",
 	name: "Total pumping time",
-	expression: "t = Σ tᵢ",
+	expression: "t = Σ t_i",
 	source: cite("definition", "pumps running; the time between stages is not in it"),
-	inputs: { parts: { many: "duration" } },
+	inputs: { t_i: { many: "duration" } },
 	gives: "duration",
-	compute: ({ parts }) => parts.reduce<number>((sum, part) => sum + part, 0),
+	compute: ({ t_i }) => t_i.reduce<number>((sum, t) => sum + t, 0),
 });
 
 /** A source's part of a volume [bbl]. */
 export const sharedVolume = formula({
 	id: "stimulation/shared-volume",
 	name: "Volume from one source",
-	expression: "Vᵢ = V sᵢ",
+	expression: "V_i = V s",
 	source: cite("definition"),
-	inputs: { volume: "volume", share: "share" },
+	inputs: { V: "volume", s: "share" },
 	gives: "volume",
 	validity: "a share from 0 to 1",
-	compute: ({ volume, share }) => (share < 0 || share > 1 ? Number.NaN : volume * share),
+	compute: ({ V, s }) => (s < 0 || s > 1 ? Number.NaN : V * s),
 });

@@ -8,80 +8,75 @@ export const perforationFriction = formula({
 	expression: "ΔP = 0.2369 Q² ρ / (N² d⁴ C_d²)",
 	source: cite("bell-sukup-tariq-1995", "p. 79"),
 	inputs: {
-		rate: "flow-rate",
-		density: "density",
-		perforations: "count",
-		diameter: "diameter",
-		discharge: "ratio",
+		Q: "flow-rate",
+		ρ: "density",
+		N: "count",
+		d: "diameter",
+		C_d: "ratio",
 	},
 	gives: "pressure",
 	validity: "all perforations open and alike; discharge coefficient above 0 to 1",
-	compute: ({ rate, density, perforations, diameter, discharge }) =>
-		perforations <= 0 || discharge <= 0 || discharge > 1
-			? Number.NaN
-			: (0.2369 * rate ** 2 * density) / (perforations ** 2 * diameter ** 4 * discharge ** 2),
+	compute: ({ Q, ρ, N, d, C_d }) =>
+		N <= 0 || C_d <= 0 || C_d > 1 ? Number.NaN : (0.2369 * Q ** 2 * ρ) / (N ** 2 * d ** 4 * C_d ** 2),
 });
 
 /** Perforations of a stage. */
 export const perforationCount = formula({
 	id: "stimulation/perforation-count",
 	name: "Perforations of a stage",
-	expression: "N = clusters · shots",
+	expression: "N = n_c n_s",
 	source: cite("definition"),
-	inputs: { clusters: "count", shots_per_cluster: "count" },
+	inputs: { n_c: "count", n_s: "count" },
 	gives: "count",
-	compute: ({ clusters, shots_per_cluster }) => clusters * shots_per_cluster,
+	compute: ({ n_c, n_s }) => n_c * n_s,
 });
 
 /** Pressure in the fracture at the perforations [psi]. */
 export const fracturePressureAtDepth = formula({
 	id: "stimulation/fracturing-pressure",
 	name: "Fracturing pressure at depth",
-	expression: "P_frac = closure gradient · D + P_net, D from ground level",
+	expression: "P_frac = G_c D + P_net",
 	source: cite("definition", "net pressure is what the fracture holds above closure"),
-	inputs: { closure: "pressure-gradient", depth: "depth-below-ground", net: "pressure" },
+	inputs: { G_c: "pressure-gradient", D: "depth-below-ground", P_net: "pressure" },
 	gives: "pressure",
-	compute: ({ closure, depth, net }) => closure * depth + net,
+	compute: ({ G_c, D, P_net }) => G_c * D + P_net,
 });
 
 /** Least horizontal stress from uniaxial strain [psi]. */
 export const closureStress = formula({
 	id: "stimulation/closure-stress",
 	name: "Closure stress, uniaxial strain",
-	expression: "σ_h = ν/(1−ν) (σ_v − α p) + α p + σ_tect",
+	expression: "σ_h = ν / (1 − ν) (σ_v − α p) + α p + σ_t",
 	source: cite("economides-hill-1994", "horizontal stress from uniaxial strain"),
 	inputs: {
-		overburden: "pressure",
-		pore: "pressure",
-		poissons_ratio: "ratio",
-		biot: "ratio",
-		tectonic: "pressure-difference",
+		σ_v: "pressure",
+		p: "pressure",
+		ν: "ratio",
+		α: "ratio",
+		σ_t: "pressure-difference",
 	},
 	gives: "pressure",
 	validity: "Poisson's ratio from 0 to 0.5; Biot's coefficient from 0 to 1",
-	compute: ({ overburden, pore, poissons_ratio: nu, biot, tectonic }) =>
-		nu < 0 || nu > 0.5 || biot < 0 || biot > 1
-			? Number.NaN
-			: (nu / (1 - nu)) * (overburden - biot * pore) + biot * pore + tectonic,
+	compute: ({ σ_v, p, ν, α, σ_t }) =>
+		ν < 0 || ν > 0.5 || α < 0 || α > 1 ? Number.NaN : (ν / (1 - ν)) * (σ_v - α * p) + α * p + σ_t,
 });
 
 /** Pressure at the surface while pumping [psi]. */
 export const surfaceTreatingPressure = formula({
 	id: "stimulation/surface-treating-pressure",
 	name: "Surface treating pressure",
-	expression: "P_s = P_frac − 0.052 ρ D + ΔP_pipe + ΔP_perf + ΔP_nwb",
+	expression: "P_s = P_frac − P_h + ΔP_pipe + ΔP_perf + ΔP_nwb",
 	source: cite("guo-2007", "surface injection pressure: breakdown less hydrostatic plus friction"),
 	inputs: {
-		fracturing: "pressure",
-		hydrostatic: "pressure",
-		pipe_friction: "pressure",
-		perforation_friction: "pressure",
-		near_wellbore: "pressure",
+		P_frac: "pressure",
+		P_h: "pressure",
+		ΔP_pipe: "pressure",
+		ΔP_perf: "pressure",
+		ΔP_nwb: "pressure",
 	},
 	gives: "pressure",
 	validity: "steady pumping into an open fracture; breakdown and screen-out lie above it",
-	compute: ({ fracturing, hydrostatic, pipe_friction, perforation_friction, near_wellbore }) =>
-		fracturing - hydrostatic + pipe_friction + perforation_friction + near_wellbore,
+	compute: ({ P_frac, P_h, ΔP_pipe, ΔP_perf, ΔP_nwb }) => P_frac - P_h + ΔP_pipe + ΔP_perf + ΔP_nwb,
 });
 
 /** [hhp] */
@@ -90,31 +85,31 @@ export const hydraulicHorsepower = formula({
 	name: "Hydraulic horsepower",
 	expression: "HHP = P Q / 40.8",
 	source: cite("fracturing-calculation-procedure", "0.0245 P Q"),
-	inputs: { pressure: "pressure", rate: "flow-rate" },
+	inputs: { P: "pressure", Q: "flow-rate" },
 	gives: "hydraulic-power",
-	compute: ({ pressure, rate }) => (pressure * rate) / 40.8,
+	compute: ({ P, Q }) => (P * Q) / 40.8,
 });
 
 /** What an element of the pressure boundary may see [psi]. */
 export const allowedPressure = formula({
 	id: "stimulation/allowed-pressure",
 	name: "Allowed pressure of an element",
-	expression: "P_allowed = rating · factor",
+	expression: "P_a = P f",
 	source: cite("definition", "the factor is the operator's own"),
-	inputs: { rating: "pressure", factor: "ratio" },
+	inputs: { P: "pressure", f: "ratio" },
 	gives: "pressure",
 	validity: "a factor above 0 to 1",
-	compute: ({ rating, factor }) => (factor <= 0 || factor > 1 ? Number.NaN : rating * factor),
+	compute: ({ P, f }) => (f <= 0 || f > 1 ? Number.NaN : P * f),
 });
 
 /** The least of several pressures [psi]: the weakest element governs. */
 export const leastPressure = formula({
 	id: "stimulation/least-pressure",
 	name: "Least pressure",
-	expression: "min Pᵢ",
+	expression: "min P_i",
 	source: cite("definition"),
-	inputs: { pressures: { many: "pressure" } },
+	inputs: { P_i: { many: "pressure" } },
 	gives: "pressure",
 	validity: "at least one",
-	compute: ({ pressures }) => (pressures.length === 0 ? Number.NaN : Math.min(...pressures)),
+	compute: ({ P_i }) => (P_i.length === 0 ? Number.NaN : Math.min(...P_i)),
 });
