@@ -88,6 +88,8 @@ export const SOURCE_KEYS = [
 	"radtke-2016",
 	"cas-check-digit",
 	"epa-601-r-14-003",
+	"gas-drilling-traffic-page",
+	"ny-dec-truck-table",
 	"fgdc-2006",
 	"okabe-ito",
 ] as const;
