@@ -45,14 +45,15 @@ const size = z
 	.superRefine((each, ctx) => {
 		const fault = (row: number, field: string, message: string) =>
 			ctx.addIssue({ code: "custom", path: ["pipe", row, field], message, params: { inconsistent: true } });
-		each.pipe.forEach((row, i) => {
+		for (const [i, row] of each.pipe.entries()) {
 			const inside = each.outside_diameter - 2 * row.wall;
-			if (inside <= 0) return fault(i, "wall", "less than half of the outside diameter");
+			if (inside <= 0) {
+				fault(i, "wall", "less than half of the outside diameter");
+				continue;
+			}
 			if (row.drift > inside) fault(i, "drift", `at most the inside diameter, ${inside.toFixed(3)}`);
-			if (
-				row.alternate_drift !== undefined &&
-				(row.alternate_drift <= row.drift || row.alternate_drift > inside)
-			)
+			const { alternate_drift: alternate } = row;
+			if (alternate !== undefined && (alternate <= row.drift || alternate > inside))
 				fault(
 					i,
 					"alternate_drift",
@@ -60,7 +61,7 @@ const size = z
 				);
 			if (each.pipe.findIndex(({ weight }) => weight === row.weight) !== i)
 				fault(i, "weight", "a weight that the size does not have already");
-		});
+		}
 		for (const [kind, diameter] of Object.entries(each.coupling.diameter))
 			if (diameter !== undefined && diameter <= each.outside_diameter)
 				ctx.addIssue({

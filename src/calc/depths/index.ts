@@ -6,9 +6,10 @@
  * may not assume a datum
  */
 import type { AnyFormula } from "../../cite/formula.ts";
+import * as datum from "../../well/datum.ts";
 import { formulasIn } from "../formulas-in.ts";
 import * as marks from "./marks.ts";
 
 export { holeMark, type MarkDatum, verticalMark } from "./marks.ts";
 
-export const depthFormulas: readonly AnyFormula[] = formulasIn(marks);
+export const depthFormulas: readonly AnyFormula[] = formulasIn(marks, datum);

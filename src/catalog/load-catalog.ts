@@ -1,0 +1,130 @@
+import type * as z from "zod";
+import { diagnose } from "../diagnostics/diagnose.ts";
+import type { Checked, Diagnostic } from "../diagnostics/diagnostic.ts";
+import { readYaml } from "../source/read-yaml.ts";
+import { bibliography, bibliographySchema } from "./bibliography.ts";
+import { casingRows, casingSchema } from "./casing-table.ts";
+import { type Catalog, catalogOf } from "./catalog.ts";
+import {
+	cementAdditiveRows,
+	cementAdditiveSchema,
+	cementClassRows,
+	cementClassSchema,
+} from "./cement-table.ts";
+import { checkSeed, repeatedNames } from "./check-seed.ts";
+import { glossarySchema, glossaryTerms } from "./glossary.ts";
+import { gradeKey, gradeRows, gradeSchema } from "./grade-table.ts";
+import { plausibilitySchema } from "./plausibility.ts";
+import { type ReadSeed, readShippedSeed } from "./seed-file.ts";
+import { threadRows, threadSchema } from "./thread-table.ts";
+
+const read = <S extends z.ZodType>(
+	readSeed: ReadSeed,
+	name: string,
+	schema: S,
+	faults: Diagnostic[],
+): z.output<S> | undefined => {
+	const file = `seeds/${name}`;
+	const unreadable = (what: string, range?: readonly [number, number]): undefined => {
+		faults.push(
+			diagnose(
+				"seed/unreadable",
+				{ file, path: [], ...(range === undefined ? {} : { range }) },
+				{ what, expected: "the table as it ships", mend: "restore the file from the package" },
+			),
+		);
+	};
+	const text = readSeed(name);
+	if (text === undefined) return unreadable("the shipped table is missing");
+	const yaml = readYaml(text, file);
+	const [broken] = yaml.diagnostics;
+	if (yaml.value === undefined || broken !== undefined)
+		return unreadable(
+			`the shipped table is not readable: ${broken?.what ?? "nothing could be read"}`,
+			broken?.at.range,
+		);
+	const checked = checkSeed(schema, yaml.value.value, name);
+	faults.push(...checked.diagnostics);
+	return checked.value;
+};
+
+/**
+ * Reads and checks every shipped table. A bad one gives diagnostics at its place and no catalogue; nothing is thrown.
+ *
+ * @param readSeed gives the text of a file under `seeds/`; by default the files that ship with the tool
+ */
+export const loadCatalog = (readSeed: ReadSeed = readShippedSeed): Checked<Catalog> => {
+	const diagnostics: Diagnostic[] = [];
+	const table = <S extends z.ZodType>(name: string, schema: S) => read(readSeed, name, schema, diagnostics);
+	const casing = table("pipe/casing.yaml", casingSchema);
+	const grades = table("pipe/grades.yaml", gradeSchema);
+	const threads = table("pipe/threads.yaml", threadSchema);
+	const classes = table("cement/classes.yaml", cementClassSchema);
+	const additives = table("cement/additives.yaml", cementAdditiveSchema);
+	const sources = table("sources.yaml", bibliographySchema);
+	const plausibility = table("plausibility.yaml", plausibilitySchema);
+	const glossary = table("glossary.yaml", glossarySchema);
+	const repeated = (name: string, list: string, names: readonly string[] | undefined): void => {
+		diagnostics.push(
+			...repeatedNames(
+				name,
+				(names ?? []).map((each, i) => ({ name: each, path: [list, i] })),
+			),
+		);
+	};
+	repeated(
+		"pipe/casing.yaml",
+		"sizes",
+		casing?.sizes.map(({ size }) => size),
+	);
+	repeated(
+		"pipe/threads.yaml",
+		"sizes",
+		threads?.sizes.map(({ size }) => size),
+	);
+	repeated(
+		"pipe/grades.yaml",
+		"grades",
+		grades?.grades.map(({ grade }) => gradeKey(grade)),
+	);
+	repeated(
+		"cement/classes.yaml",
+		"classes",
+		classes?.classes.map((row) => row.class),
+	);
+	repeated(
+		"cement/additives.yaml",
+		"additives",
+		additives?.additives.map(({ additive }) => additive),
+	);
+	repeated(
+		"plausibility.yaml",
+		"bands",
+		plausibility?.bands.map(({ at }) => at.join(".")),
+	);
+	if (
+		diagnostics.length > 0 ||
+		casing === undefined ||
+		grades === undefined ||
+		threads === undefined ||
+		classes === undefined ||
+		additives === undefined ||
+		sources === undefined ||
+		plausibility === undefined ||
+		glossary === undefined
+	)
+		return { diagnostics };
+	return {
+		diagnostics,
+		value: catalogOf({
+			casing: casingRows(casing),
+			grades: gradeRows(grades),
+			threads: threadRows(threads),
+			cementClasses: cementClassRows(classes),
+			cementAdditives: cementAdditiveRows(additives),
+			sources: bibliography(sources),
+			plausibility: plausibility.bands,
+			glossary: glossaryTerms(glossary),
+		}),
+	};
+};
