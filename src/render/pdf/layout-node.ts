@@ -7,6 +7,7 @@ export interface Box {
 	readonly left: number;
 	readonly width: number;
 	readonly height: number;
+	readonly marginTop?: number;
 	readonly paddingTop?: number;
 	readonly paddingLeft?: number;
 	readonly paddingRight?: number;

@@ -29,12 +29,23 @@ export const fromWarnings = (warnings: readonly string[]): readonly LayoutFindin
 		detail: "said by the layout library",
 	}));
 
+/** Moves a page's content up by the space above its first block, which parts nothing at the head of a page. */
+const closeHead = (page: PageNode): PageNode => {
+	const above = page.children[0]?.box?.marginTop ?? 0;
+	if (above <= 0) return page;
+	const raised = page.children.map((node) =>
+		node.box === undefined ? node : { ...node, box: { ...node.box, top: node.box.top - above } },
+	);
+	return { ...page, children: raised };
+};
+
 /** Sets a paper into pages and examines them; nothing is written. */
 export const setPaper = (document: PaperDocument): Promise<SetPaper> =>
 	inTurn(async () => {
 		await prepareEngine();
-		const { value: pages, warnings } = await withWarnings(() =>
+		const { value: laid, warnings } = await withWarnings(() =>
 			layoutPages(createElement(Paper, sceneOf(document))),
 		);
+		const pages = laid.map(closeHead);
 		return { pages, findings: [...auditPages(pages), ...fromWarnings(warnings)] };
 	});

@@ -16,6 +16,8 @@ export interface Scene {
 	readonly width: number;
 	/** Space below a paragraph [pt]. */
 	readonly gap: number;
+	/** Title of the section being set. */
+	readonly title?: string;
 	/** Structure element of the section being set. */
 	readonly sect?: Tag;
 }

@@ -10,7 +10,7 @@ const PAD = 3.5;
 const EASE = 0.5;
 
 /** Words in a box of their own width, or of the whole room where they need more lines. */
-const Boxed = ({
+export const Boxed = ({
 	text,
 	size,
 	weight,
@@ -26,27 +26,30 @@ const Boxed = ({
 	dashed?: boolean;
 	room: number;
 	end?: boolean;
-}): ReactElement => (
-	<Words
-		style={{
-			...type(size, 1.2, weight),
-			width: Math.min(room, textWidth(text, { size, weight }) + 2 * (PAD + rule) + EASE),
-			alignSelf: end === true ? "flex-end" : "flex-start",
-			paddingTop: 0.6,
-			paddingBottom: 1,
-			paddingLeft: PAD,
-			paddingRight: PAD,
-			borderTopWidth: rule,
-			borderRightWidth: rule,
-			borderBottomWidth: rule,
-			borderLeftWidth: rule,
-			borderColor: INK.rule,
-			borderStyle: dashed === true ? "dashed" : "solid",
-		}}
-	>
-		{text}
-	</Words>
-);
+}): ReactElement => {
+	const frame = 2 * (PAD + rule);
+	const width = Math.min(room, textWidth(text, { size, weight }) + frame + EASE);
+	return (
+		<Box
+			style={{
+				width,
+				alignSelf: end === true ? "flex-end" : "flex-start",
+				paddingTop: 0.6,
+				paddingBottom: 1,
+				paddingLeft: PAD,
+				paddingRight: PAD,
+				borderTopWidth: rule,
+				borderRightWidth: rule,
+				borderBottomWidth: rule,
+				borderLeftWidth: rule,
+				borderColor: INK.rule,
+				borderStyle: dashed === true ? "dashed" : "solid",
+			}}
+		>
+			<Words style={{ ...type(size, 1.2, weight), width: width - frame }}>{text}</Words>
+		</Box>
+	);
+};
 
 /** A start-critical value that is missing: as loud as the page can be. */
 export const Unset = ({

@@ -6,15 +6,25 @@ import { Box, Go, type, Words } from "./primitives.tsx";
 /** Widest page number that is set; the right one is painted when all pages are known. */
 const PLACEHOLDER = "000";
 
-/** The paper's sections, each a link, with its page. */
-export const Contents = ({ scene }: { scene: Scene }): ReactElement => {
+/** The paper's sections, each a link, with its page; headed, unless the section they stand in is. */
+export const Contents = ({ scene, section }: { scene: Scene; section: string | undefined }): ReactElement => {
 	const { design } = scene;
 	const line = type(design.body, 1.3);
 	const numbered = scene.sections.some((section) => section.number !== undefined);
 	const number = numbered ? design.body * 2.4 : 0;
 	const page = design.body * 3;
+	const title = scene.document.imprint.words.contents;
 	return (
 		<Box tag={{ role: "TOC", ...inSection(scene) }} style={{ marginBottom: design.step * 1.8 }}>
+			{title === section ? null : (
+				<Words
+					tag={{ role: "Caption" }}
+					minPresenceAhead={design.body * 5}
+					style={{ ...type(design.table + 0.5, 1.25, "semibold"), color: INK.heading, marginBottom: 2 }}
+				>
+					{title}
+				</Words>
+			)}
 			{scene.sections.map((section) => (
 				<Go
 					key={section.id}

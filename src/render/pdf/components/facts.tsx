@@ -178,14 +178,14 @@ export const KeyFigures = ({ block, scene }: { block: Kind<"figures">; scene: Sc
 										scene={scene}
 									/>
 								) : (
-									<Words style={{ ...type(size, 1.12, "bold"), width }}>
+									<Words style={{ ...type(size, 1.16, "bold"), width }}>
 										{printCell(item.value, scene.printing)}
 									</Words>
 								)}
 							</Box>
 							<Words
 								tag={{ role: "Lbl" }}
-								style={{ ...type(design.table, 1.25, "semibold"), width, marginTop: 1 }}
+								style={{ ...type(design.table, 1.25, "semibold"), width, marginTop: 2.5 }}
 							>
 								{item.label}
 							</Words>

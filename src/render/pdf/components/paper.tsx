@@ -34,7 +34,7 @@ const setBlock = (block: Block, scene: Scene): ReactElement => {
 		case "sign-in":
 			return <SignIn block={block} scene={scene} />;
 		case "contents":
-			return <Contents scene={scene} />;
+			return <Contents scene={scene} section={scene.title} />;
 		case "page-break":
 			return <Box break />;
 		default:
@@ -68,7 +68,7 @@ export const Paper = (scene: Scene): ReactElement => {
 					{page === 0 ? <TitleBlock scene={scene} /> : null}
 					{sections.map((section, i) => {
 						const sect: Tag = { role: "Sect" };
-						const inside = { ...scene, sect };
+						const inside = { ...scene, sect, title: section.title };
 						return (
 							<Fragment key={section.id}>
 								<SectionHead section={section} scene={inside} first={i === 0} />

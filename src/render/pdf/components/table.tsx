@@ -19,6 +19,8 @@ interface Plan {
 	readonly size: number;
 	readonly widths: readonly number[];
 	readonly pad: { readonly x: number; readonly y: number };
+	/** Space left of each column's text: more where text begins beside numbers that end. */
+	readonly lead: readonly number[];
 }
 
 const LEADING = 1.24;
@@ -55,22 +57,27 @@ const plan = (block: TableBlock, scene: Scene): Plan => {
 	const { design } = scene;
 	const pad = { x: block.dense === true ? design.cellX * 0.75 : design.cellX, y: design.cellY };
 	const size = block.dense === true ? design.dense : design.table;
-	const wishes = block.columns.map((column) => {
+	const lead = block.columns.map((column, i) => {
+		const before = block.columns[i - 1];
+		const meets = before !== undefined && alignOf(before) === "right" && alignOf(column) === "left";
+		return meets ? pad.x + size : pad.x;
+	});
+	const wishes = block.columns.map((column, i) => {
 		const unit = columnUnit(column, scene.printing) ?? "";
 		const head = Math.max(widest(column.head, size, "semibold"), textWidth(unit, { size }));
 		const cells = block.rows
 			.filter((row) => !isGroup(row))
 			.map((row) => cellNeed(row.cells[column.id], column, scene, size, weightOf(row)));
-		return { share: column.width, least: Math.max(head, ...cells) + 2 * pad.x + EASE };
+		return { share: column.width, least: Math.max(head, ...cells) + (lead[i] ?? pad.x) + pad.x + EASE };
 	});
-	return { block, scene, size, widths: fitColumns(wishes, scene.width), pad };
+	return { block, scene, size, widths: fitColumns(wishes, scene.width), pad, lead };
 };
 
-const cellBox = ({ pad }: Plan, width: number): BoxStyle => ({
+const cellBox = ({ pad, lead }: Plan, width: number, index = 0): BoxStyle => ({
 	width,
 	paddingTop: pad.y,
 	paddingBottom: pad.y + 0.6,
-	paddingLeft: pad.x,
+	paddingLeft: lead[index] ?? pad.x,
 	paddingRight: pad.x,
 });
 
@@ -95,7 +102,7 @@ const Head = ({ plan }: { plan: Plan }): ReactElement => {
 				const unit = columnUnit(column, scene.printing);
 				const textAlign = alignOf(column);
 				return (
-					<Box key={column.id} tag={{ role: "TH", scope: "Column" }} style={cellBox(plan, widths[i] ?? 0)}>
+					<Box key={column.id} tag={{ role: "TH", scope: "Column" }} style={cellBox(plan, widths[i] ?? 0, i)}>
 						<Words style={{ ...type(size, LEADING * 0.94, "semibold"), textAlign }}>{column.head}</Words>
 						{unit === undefined ? null : (
 							<Words style={{ ...type(size, LEADING * 0.94), textAlign }}>{unit}</Words>
@@ -122,10 +129,10 @@ const Body = ({
 	const cell = row.cells[column.id];
 	const tag: Tag = column.rowHead === true ? { role: "TH", scope: "Row" } : { role: "TD" };
 	const width = widths[index] ?? 0;
-	const box = cellBox(plan, width);
+	const box = cellBox(plan, width, index);
 	const weight: Weight = column.rowHead === true && row.emphasis === undefined ? "semibold" : weightOf(row);
 	const words: WordStyle = { ...type(size, LEADING, weight), textAlign: alignOf(column), ...box };
-	const room = width - 2 * pad.x;
+	const room = width - pad.x - (plan.lead[index] ?? pad.x);
 	switch (cell?.kind) {
 		case "verdict":
 			return (

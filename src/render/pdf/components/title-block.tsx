@@ -1,33 +1,8 @@
 import type { ReactElement } from "react";
-import { textWidth } from "../../../measure/text-width.ts";
 import { INK } from "../design.ts";
 import type { Scene } from "../scene.ts";
+import { Boxed } from "./boxed.tsx";
 import { Box, type, Words } from "./primitives.tsx";
-
-const StateBox = ({ scene }: { scene: Scene }): ReactElement => {
-	const { design } = scene;
-	const size = design.body;
-	const text = scene.document.imprint.state;
-	const rule = design.rule.thick;
-	return (
-		<Words
-			style={{
-				...type(size, 1.2, "bold"),
-				width: textWidth(text, { size, weight: "bold" }) + 16 + 2 * rule,
-				textAlign: "center",
-				paddingTop: 2,
-				paddingBottom: 2.6,
-				borderTopWidth: rule,
-				borderRightWidth: rule,
-				borderBottomWidth: rule,
-				borderLeftWidth: rule,
-				borderColor: INK.rule,
-			}}
-		>
-			{text}
-		</Words>
-	);
-};
 
 /** Head of the first page: whose paper, of which well, what it is, and how far it may be relied on. */
 export const TitleBlock = ({ scene }: { scene: Scene }): ReactElement => {
@@ -44,7 +19,7 @@ export const TitleBlock = ({ scene }: { scene: Scene }): ReactElement => {
 	const field = design.setting === "field";
 	const small = design.setting === "public" ? design.note : design.table;
 	return (
-		<Box wrap={false} style={{ marginBottom: field ? design.step * 1.4 : design.step * 3 }}>
+		<Box wrap={false} style={{ marginBottom: field ? design.step * 1.4 : design.step * 3.4 }}>
 			<Box style={{ flexDirection: "row", justifyContent: "space-between", alignItems: "flex-start" }}>
 				<Box style={{ width: scene.width - 170 }}>
 					<Words tag={{ role: "P" }} style={{ ...type(design.body, 1.25, "semibold") }}>
@@ -55,7 +30,14 @@ export const TitleBlock = ({ scene }: { scene: Scene }): ReactElement => {
 					</Words>
 				</Box>
 				<Box tag={{ role: "P" }} style={{ width: 170, alignItems: "flex-end" }}>
-					<StateBox scene={scene} />
+					<Boxed
+						text={imprint.state}
+						size={design.body}
+						weight="bold"
+						rule={design.rule.thick}
+						room={170}
+						end
+					/>
 				</Box>
 			</Box>
 			<Words
@@ -79,9 +61,7 @@ export const TitleBlock = ({ scene }: { scene: Scene }): ReactElement => {
 					flexDirection: "row",
 					marginTop: design.step * (field ? 1 : 2),
 					paddingTop: design.step * 0.7,
-					paddingBottom: design.step * 0.7,
 					borderTopWidth: design.rule.thick,
-					borderBottomWidth: design.rule.hair,
 					borderColor: INK.heading,
 				}}
 			>
