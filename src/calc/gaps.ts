@@ -1,4 +1,5 @@
 import type { Known } from "../cite/known.ts";
+import type { Path } from "../diagnostics/path.ts";
 import type { Dimension } from "../units/dimensions.ts";
 import type { Undetermined } from "./results.ts";
 
@@ -35,3 +36,7 @@ export const openGaps = (): Gaps => {
 /** `{ [name]: value }`, or nothing where there is no value: optional results are absent, not undefined. */
 export const maybe = <N extends string, T>(name: N, value: T | undefined): { readonly [K in N]?: T } =>
 	(value === undefined ? {} : { [name]: value }) as { readonly [K in N]?: T };
+
+/** The definition's path of a sibling of a value that was written there; `fallback` where it was not written. */
+export const siblingOf = (value: Known, key: string, fallback: Path): Path =>
+	value.from.kind === "definition" ? [...value.from.at.slice(0, -1), key] : fallback;

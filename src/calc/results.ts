@@ -93,11 +93,18 @@ export interface CasingResults {
 	readonly shoe: HoleMark;
 	readonly length: Known<"length">;
 	readonly joints?: Known<"count">;
+	/** Weight that hangs: unit weight by vertical extent. */
 	readonly weight_in_air: Known<"force">;
+	/** The same in the mud of its hole. */
+	readonly weight_in_mud?: Known<"force">;
+	/** Mass of the pipe along the hole: what the trucks carry. */
+	readonly pipe_mass: Known<"mass">;
 	readonly sections: readonly PipeSectionResults[];
 	/** The least over the string's sections, pipe and coupling both. */
 	readonly least_internal_yield: Known<"pressure">;
 	readonly least_collapse: Known<"pressure">;
+	/** The least drift over the sections. */
+	readonly drift: Known<"diameter">;
 	/** Drilling fluid's hydrostatic pressure at the shoe. */
 	readonly mud_hydrostatic_at_shoe?: Known<"pressure">;
 	/** Formation breakdown pressure at the shoe, from the fracture gradient there. */
@@ -106,6 +113,8 @@ export interface CasingResults {
 	readonly shoe_test_surface_pressure?: Known<"pressure">;
 	/** Clearance on each side between coupling (or pipe) and hole. */
 	readonly hole_clearance?: Known<"diameter">;
+	/** The same inside the string it was run through, by that string's drift; negative where it does not pass. */
+	readonly drift_clearance?: Known<"diameter">;
 }
 
 export interface PipeSectionResults {
@@ -118,6 +127,8 @@ export interface PipeSectionResults {
 	readonly collapse: Known<"pressure">;
 	readonly body_yield: Known<"force">;
 	readonly joint_strength?: Known<"force">;
+	/** Unit weight by the section's vertical extent. */
+	readonly weight_in_air: Known<"force">;
 	readonly capacity: Known<"capacity">;
 	readonly plain_end_mass: Known<"linear-weight">;
 }

@@ -14,7 +14,10 @@ import * as collapseUnderLoad from "./collapse-under-load.ts";
 import * as internalYield from "./internal-yield.ts";
 import * as jointStrength from "./joint-strength.ts";
 import * as pipeBody from "./pipe-body.ts";
+import * as tally from "./tally.ts";
 import * as triaxial from "./triaxial.ts";
+
+export { casingResults } from "./casing-results.ts";
 
 export const casingFormulas: readonly AnyFormula[] = formulasIn(
 	pipeBody,
@@ -23,6 +26,7 @@ export const casingFormulas: readonly AnyFormula[] = formulasIn(
 	collapseConstants,
 	collapseUnderLoad,
 	jointStrength,
+	tally,
 	triaxial,
 	axial,
 );
