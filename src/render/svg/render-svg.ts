@@ -11,7 +11,10 @@ export interface SvgOptions {
 const escaped = (text: string): string =>
 	text
 		// biome-ignore lint/suspicious/noControlCharactersInRegex: these are what is taken out
-		.replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g, "")
+		.replace(
+			/[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g,
+			"",
+		)
 		.replaceAll("&", "&amp;")
 		.replaceAll("<", "&lt;")
 		.replaceAll(">", "&gt;")
@@ -23,10 +26,11 @@ const cut = (value: number): string => {
 };
 
 /** Path data with its decimals cut to hundredths of a point. */
-const cutPath = (d: string): string => d.replace(/-?\d*\.\d{3,}(?:e[-+]?\d+)?|-?\d+(?:\.\d+)?e[-+]?\d+/gi, (number) => {
-	const text = cut(Number(number));
-	return text.startsWith("-") ? text : ` ${text}`;
-});
+const cutPath = (d: string): string =>
+	d.replace(/-?\d*\.\d{3,}(?:e[-+]?\d+)?|-?\d+(?:\.\d+)?e[-+]?\d+/gi, (number) => {
+		const text = cut(Number(number));
+		return text.startsWith("-") ? text : ` ${text}`;
+	});
 
 const attributes = (pairs: Readonly<Record<string, string | number | undefined>>): string =>
 	Object.entries(pairs)
@@ -51,13 +55,16 @@ const faceOf = (shape: Extract<Shape, { kind: "text" }>): Face => faceFor(shape.
 const clipsOf = (shapes: readonly Shape[], found: Map<string, number> = new Map()): Map<string, number> => {
 	for (const shape of shapes) {
 		if (shape.kind === "group") clipsOf(shape.children, found);
-		else if (shape.kind === "path" && shape.clip !== undefined && !found.has(shape.clip)) found.set(shape.clip, found.size + 1);
+		else if (shape.kind === "path" && shape.clip !== undefined && !found.has(shape.clip))
+			found.set(shape.clip, found.size + 1);
 	}
 	return found;
 };
 
 const textsOf = (shapes: readonly Shape[]): Extract<Shape, { kind: "text" }>[] =>
-	shapes.flatMap((shape) => (shape.kind === "group" ? textsOf(shape.children) : shape.kind === "text" ? [shape] : []));
+	shapes.flatMap((shape) =>
+		shape.kind === "group" ? textsOf(shape.children) : shape.kind === "text" ? [shape] : [],
+	);
 
 /** One rule for each face in use, with the face's characters of this drawing inside it. */
 const fontRules = (shapes: readonly Shape[]): string => {
@@ -97,7 +104,10 @@ const shapeText = (shape: Shape, clip: (d: string) => string): string => {
 				"font-style": face.italic ? "italic" : undefined,
 				"text-anchor": shape.anchor === "start" ? undefined : shape.anchor,
 				fill: shape.color,
-				transform: shape.rotate === undefined ? undefined : `rotate(${cut(shape.rotate)} ${cut(shape.x)} ${cut(shape.y)})`,
+				transform:
+					shape.rotate === undefined
+						? undefined
+						: `rotate(${cut(shape.rotate)} ${cut(shape.x)} ${cut(shape.y)})`,
 				"data-key": shape.key,
 			})}>${escaped(shape.text)}</text>`;
 		}
@@ -129,7 +139,13 @@ export const renderSvg = (drawing: Drawing, options: SvgOptions = {}): string =>
 		...(fonts === "" ? [] : [`<style>${fonts}</style>`]),
 		...(clips.size === 0
 			? []
-			: ["<defs>", ...[...clips.keys()].map((d) => `<clipPath id="${clip(d)}"><path d="${escaped(cutPath(d))}"/></clipPath>`), "</defs>"]),
+			: [
+					"<defs>",
+					...[...clips.keys()].map(
+						(d) => `<clipPath id="${clip(d)}"><path d="${escaped(cutPath(d))}"/></clipPath>`,
+					),
+					"</defs>",
+				]),
 		`<rect width="${cut(width)}" height="${cut(height)}" fill="#ffffff"/>`,
 		...shapes.map((shape) => shapeText(shape, clip)),
 		"</svg>",

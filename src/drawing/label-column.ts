@@ -1,0 +1,49 @@
+/** A box that wants its point `lead` past its start to lie at `anchor`, along one axis. */
+export interface Wanting {
+	readonly anchor: number;
+	readonly size: number;
+	/** Half the size where absent: the box wants to be centered. */
+	readonly lead?: number;
+}
+
+/**
+ * Places boxes along one axis so that none overlap, their order is kept, all lie within `[low, high]`, and the sum of
+ * squared displacements is least. Boxes must come sorted by anchor. Answers with where each starts.
+ *
+ * With the sizes of the boxes above subtracted, *no overlap in order* becomes *monotone*, and the best monotone fit is
+ * found by pooling adjacent violators; bounds are then a clamp of that fit.
+ *
+ * The boxes must fit: the sum of sizes may not exceed `high - low` (else the last ones pass `high`).
+ *
+ * @source Barlow, Bartholomew, Bremner & Brunk 1972, *Statistical Inference under Order Restrictions*, ch. 1 (from memory)
+ */
+export const placeInOrder = (boxes: readonly Wanting[], low: number, high: number): number[] => {
+	const total = boxes.reduce((sum, box) => sum + box.size, 0);
+	let above = 0;
+	const starts = boxes.map((box) => {
+		const start = box.anchor - (box.lead ?? box.size / 2) - above;
+		above += box.size;
+		return start;
+	});
+	const pools: { sum: number; count: number }[] = [];
+	for (const start of starts) {
+		let pool = { sum: start, count: 1 };
+		for (;;) {
+			const last = pools.at(-1);
+			if (last === undefined || last.sum / last.count <= pool.sum / pool.count) break;
+			pools.pop();
+			pool = { sum: last.sum + pool.sum, count: last.count + pool.count };
+		}
+		pools.push(pool);
+	}
+	const fitted = pools.flatMap(({ sum, count }) => {
+		const start = Math.max(low, Math.min(sum / count, high - total));
+		return Array.from({ length: count }, () => start);
+	});
+	above = 0;
+	return boxes.map((box, i) => {
+		const start = (fitted[i] ?? low) + above;
+		above += box.size;
+		return start;
+	});
+};

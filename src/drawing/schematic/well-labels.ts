@@ -1,0 +1,28 @@
+import type { Label } from "../label.ts";
+import { perforationLabels, placeLabels } from "./place-labels.ts";
+import { plainLabels } from "./plain-labels.ts";
+import { ASIDE, cementTopLabels, stringLabels } from "./string-labels.ts";
+import type { View } from "./view.ts";
+
+/** Labels of what people put in the ground: those beside the vertical hole, and those that go under a lateral. */
+export const wellLabels = (view: View): { readonly beside: Label[]; readonly under: Label[] } => {
+	const { well, axis, detail } = view;
+	const all =
+		detail === "plain"
+			? plainLabels(view)
+			: [
+					...well.strings.flatMap((string) => [...stringLabels(view, string), ...cementTopLabels(view, string)]),
+					...placeLabels(view),
+					...perforationLabels(view),
+				];
+	const start = axis.at(0).x;
+	const out: { beside: Label[]; under: Label[] } = { beside: [], under: [] };
+	for (const { md, across, ...label } of all) {
+		const at = axis.at(md);
+		const under = axis.level !== undefined && at.x - start >= ASIDE;
+		const side = under ? -across : across;
+		const anchor = [at.x + at.normal[0] * side, at.y + at.normal[1] * side] as const;
+		(under ? out.under : out.beside).push({ ...label, anchor });
+	}
+	return out;
+};
