@@ -4,7 +4,7 @@ import { cement } from "./cement.ts";
 import { measuredDepth, measuredDepthOrSurface, verticalDepth } from "./depth-field.ts";
 import { designFactors } from "./design-basis.ts";
 import { date, entry, field, group, identifier, list, oneOf, optional, reference, text } from "./field.ts";
-import { count, q, typed } from "./quantity-field.ts";
+import { count, part, q, typed } from "./quantity-field.ts";
 
 const ratings = group("Ratings stated", "For pipe or connections outside the catalogue.", RECORD, {
 	internal_yield: optional(
@@ -71,13 +71,13 @@ const pressureTest = group("Pressure test", "Proves the pipe before anything dep
 		EVERY,
 	),
 	hold: q("duration", "Hold", "How long it is watched.", EVERY),
-	allowed_fall: optional(q("share", "Allowed fall", "More than this fails.", TECHNICAL)),
+	allowed_fall: optional(part("Allowed fall", "More than this fails.", TECHNICAL)),
 	actual: optional(
 		group("Test made", "As charted.", EVERY, {
 			date: optional(date("Date", "When.", RECORD)),
 			pressure: q("pressure", "Pressure at start", "As charted.", EVERY),
 			hold: optional(q("duration", "Held for", "As charted.", EVERY)),
-			fall: optional(q("share", "Fall", "As charted.", EVERY)),
+			fall: optional(part("Fall", "As charted.", EVERY)),
 			witnessed_by: optional(text("Witnessed by", "Some rules ask for a witness.", RECORD)),
 		}),
 	),

@@ -1,12 +1,12 @@
 import * as z from "zod";
 import { PUBLIC } from "./audience.ts";
 import { field, group, optional, text } from "./field.ts";
-import { q, typed } from "./quantity-field.ts";
+import { part, q, typed } from "./quantity-field.ts";
 
 /** Loads carried to the site, so that trucks can be counted. */
 export const logistics = group("Logistics", "How many trucks, on which road.", PUBLIC, {
 	water_truck: optional(q("volume", "Water in a truck", "Counts loads.", PUBLIC)),
-	water_by_pipeline: optional(q("share", "Share of the water by pipeline", "Spares trucks.", PUBLIC)),
+	water_by_pipeline: optional(part("Share of the water by pipeline", "Spares trucks.", PUBLIC)),
 	sand_truck: optional(q("mass", "Sand in a truck", "Counts loads.", PUBLIC)),
 	cement_truck: optional(q("mass", "Cement in a truck", "Counts loads.", PUBLIC)),
 	pipe_truck: optional(q("mass", "Pipe on a truck", "Counts loads.", PUBLIC)),

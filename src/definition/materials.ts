@@ -1,7 +1,7 @@
 import { EVERY, PUBLIC, RECORD, TECHNICAL } from "./audience.ts";
 import { casNumber } from "./cas-number.ts";
 import { entry, identifier, list, narrowing, optional, text } from "./field.ts";
-import { q, ratio } from "./quantity-field.ts";
+import { part, q, ratio } from "./quantity-field.ts";
 
 /** Grains that hold a fracture open. */
 export const proppant = entry("Proppant", "What holds the fractures open.", EVERY, {
@@ -20,7 +20,7 @@ const ingredient = entry("Ingredient", "Disclosure is by ingredient.", PUBLIC, {
 		PUBLIC,
 	),
 	cas: optional(casNumber("CAS number", "One chemical has many names and one number.", PUBLIC)),
-	max_share: optional(q("share", "Greatest share of the additive", "By mass.", PUBLIC)),
+	max_share: optional(part("Greatest share of the additive", "By mass.", PUBLIC)),
 	trade_secret: optional(
 		text("Trade secret claimed by", "Who withholds the identity, and under what rule.", PUBLIC),
 	),

@@ -61,6 +61,17 @@ const reading =
 export const q = <D extends Dimension>(dimension: D, title: string, why: string, papers: Audience) =>
 	field(z.string().transform(reading(dimension)), describe(dimension, title, why, papers));
 
+const readPart = (text: string, ctx: z.core.ParsePayload): Known<"share"> => {
+	const share = reading("share")(text, ctx);
+	if (share.value > 1)
+		ctx.issues.push({ code: "custom", input: text, message: "over-whole", params: { fault: "over-whole" } });
+	return share;
+};
+
+/** A share of something that can only be had once: 100 % at most. */
+export const part = (title: string, why: string, papers: Audience) =>
+	field(z.string().transform(readPart), describe("share", title, why, papers));
+
 /** A bare number: a factor, a specific gravity. */
 export const ratio = (title: string, why: string, papers: Audience) =>
 	field(
@@ -146,11 +157,12 @@ export const eastWest = (title: string, why: string, papers: Audience) =>
 		},
 	);
 
-/** A low and a high value of one quantity. */
-export const span = <D extends Dimension>(dimension: D, title: string, why: string, papers: Audience) => {
-	const end = z.string().transform(reading(dimension));
+/** A low and a high share, 100 % at most. */
+export const partSpan = (title: string, why: string, papers: Audience) => {
+	const end = z.string().transform(readPart);
 	return field(z.tuple([end, end]), {
-		...describe(dimension, title, why, papers),
-		expected: `a low and a high value, such as \`[${DIMENSIONS[dimension].example}, ${DIMENSIONS[dimension].example}]\``,
+		...describe("share", title, why, papers),
+		expected: "a low and a high share, such as `[10 %, 30 %]`",
+		example: "[10 %, 30 %]",
 	});
 };

@@ -3,12 +3,12 @@ import { EVERY, PUBLIC, RECORD, TECHNICAL } from "./audience.ts";
 import { measuredDepth } from "./depth-field.ts";
 import { entry, field, flag, group, list, oneOf, optional, reference, text } from "./field.ts";
 import { additive, proppant } from "./materials.ts";
-import { q, ratio, span } from "./quantity-field.ts";
+import { part, partSpan, q, ratio } from "./quantity-field.ts";
 import { stages } from "./stages.ts";
 
 const waterSource = entry("Water source", "Neighbors ask where the water comes from.", PUBLIC, {
 	name: text("Name", "What the source is called.", PUBLIC, "Pond water"),
-	share: q("share", "Share of the water", "The shares add up to the whole.", PUBLIC),
+	share: part("Share of the water", "The shares add up to the whole.", PUBLIC),
 	recycled: optional(flag("Used before", "Water from other wells spares fresh water.", PUBLIC)),
 });
 
@@ -20,7 +20,7 @@ const pressureModel = group(
 		net: optional(q("pressure", "Net pressure", "Above closure, inside the fracture.", RECORD)),
 		near_wellbore: optional(q("pressure", "Near-wellbore loss", "Bends between hole and fracture.", RECORD)),
 		friction_reduction: optional(
-			q("share", "Friction reduction", "By the friction reducer, against water.", RECORD),
+			part("Friction reduction", "By the friction reducer, against water.", RECORD),
 		),
 		roughness: optional(q("diameter", "Pipe roughness", "Friction in the pipe.", RECORD)),
 		discharge: optional(
@@ -143,9 +143,7 @@ export const stimulation = group(
 		annuli: optional(list("Annuli watched", "Pressure outside the treated string.", TECHNICAL, annulus)),
 		flowback: optional(
 			group("Flowback", "What comes back, and where it goes.", PUBLIC, {
-				returned: optional(
-					span("share", "Share of the water that returns", "Tank and truck counts.", PUBLIC),
-				),
+				returned: optional(partSpan("Share of the water that returns", "Tank and truck counts.", PUBLIC)),
 				goes_to: optional(text("Goes to", "Neighbors ask.", PUBLIC, "reuse on the next well")),
 			}),
 		),

@@ -1,0 +1,35 @@
+import * as z from "zod";
+import { DIMENSIONS } from "../units/dimensions.ts";
+import { acceptedUnits } from "../units/units-of.ts";
+import { definitionSchema } from "./definition.ts";
+import { type FieldMeta, fields } from "./field.ts";
+
+/** Why it is asked, what may be written and where it may be shown, as an editor shows them beside the entry. */
+const describe = (meta: FieldMeta): string => {
+	const units = meta.dimension === undefined ? [] : acceptedUnits(meta.dimension);
+	return [
+		meta.why,
+		`Write ${meta.expected}.`,
+		...(units.length > 0 && DIMENSIONS[meta.dimension ?? "ratio"].units.length > 1
+			? [`Units: ${units.join(", ")}.`]
+			: []),
+		`May appear in: ${meta.papers.join(", ")}.`,
+	].join(" ");
+};
+
+/**
+ * The definition as JSON Schema (draft 2020-12), so that an editor can complete names and tell what each is for. It
+ * describes the shape only; units, dates and what belongs together are checked by the tool.
+ */
+export const definitionJsonSchema = (): Record<string, unknown> =>
+	z.toJSONSchema(definitionSchema, {
+		io: "input",
+		target: "draft-2020-12",
+		override: ({ zodSchema, jsonSchema }) => {
+			const meta = fields.get(zodSchema as unknown as z.ZodType);
+			if (meta === undefined) return;
+			jsonSchema.title = meta.title;
+			jsonSchema.description = describe(meta);
+			if (meta.example !== undefined && jsonSchema.type === "string") jsonSchema.examples = [meta.example];
+		},
+	}) as Record<string, unknown>;

@@ -1,0 +1,23 @@
+import type { Path } from "../diagnostics/path.ts";
+import type { Paper } from "../document/document.ts";
+import type { Audience } from "./audience.ts";
+import { definitionSchema } from "./definition.ts";
+import { isBlock, valueAt } from "./fault.ts";
+import { fieldAt } from "./schema-walk.ts";
+
+/** Papers that the entry at a path of the definition may appear in by default; none where nothing may stand. */
+export const papersOf = (path: Path): Audience => fieldAt(definitionSchema, path)?.papers ?? [];
+
+/**
+ * Whether a paper may show what the definition says at a path: the field's own papers, narrowed by every `papers:`
+ * written on the way to it.
+ *
+ * @param tree the definition, as written or as read
+ */
+export const mayAppear = (paper: Paper, path: Path, tree: unknown): boolean =>
+	papersOf(path).includes(paper) &&
+	path.every((_, length) => {
+		const block = valueAt(tree, path.slice(0, length));
+		const narrowed = isBlock(block) ? block["papers"] : undefined;
+		return !Array.isArray(narrowed) || narrowed.includes(paper);
+	});
