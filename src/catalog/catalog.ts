@@ -3,6 +3,7 @@ import { CASING_TABLE, type CasingRow } from "./casing-table.ts";
 import type { CementAdditiveRow, CementClassRow } from "./cement-table.ts";
 import type { GlossaryTerm } from "./glossary.ts";
 import { type GradeRow, gradeKey } from "./grade-table.ts";
+import type { Job } from "./jobs.ts";
 import type { Band } from "./plausibility.ts";
 import type { SizeThreads, ThreadRow } from "./thread-table.ts";
 
@@ -16,6 +17,8 @@ export interface Tables {
 	readonly sources: Bibliography;
 	readonly plausibility: readonly Band[];
 	readonly glossary: readonly GlossaryTerm[];
+	/** In the order of a well's life. */
+	readonly jobs: readonly Job[];
 }
 
 export interface Catalog extends Tables {

@@ -14,6 +14,7 @@ import {
 import { checkSeed, repeatedNames } from "./check-seed.ts";
 import { glossarySchema, glossaryTerms } from "./glossary.ts";
 import { gradeKey, gradeRows, gradeSchema } from "./grade-table.ts";
+import { JOB_IDS, jobSchema } from "./jobs.ts";
 import { plausibilitySchema } from "./plausibility.ts";
 import { type ReadSeed, readShippedSeed } from "./seed-file.ts";
 import { threadRows, threadSchema } from "./thread-table.ts";
@@ -64,6 +65,7 @@ export const loadCatalog = (readSeed: ReadSeed = readShippedSeed): Checked<Catal
 	const sources = table("sources.yaml", bibliographySchema);
 	const plausibility = table("plausibility.yaml", plausibilitySchema);
 	const glossary = table("glossary.yaml", glossarySchema);
+	const jobs = JOB_IDS.flatMap((id) => table(`jobs/${id}.yaml`, jobSchema) ?? []);
 	const repeated = (name: string, list: string, names: readonly string[] | undefined): void => {
 		diagnostics.push(
 			...repeatedNames(
@@ -125,6 +127,7 @@ export const loadCatalog = (readSeed: ReadSeed = readShippedSeed): Checked<Catal
 			sources: bibliography(sources),
 			plausibility: plausibility.bands,
 			glossary: glossaryTerms(glossary),
+			jobs,
 		}),
 	};
 };

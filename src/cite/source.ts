@@ -7,13 +7,3 @@ export interface SourceRef {
 }
 
 export const cite = (key: SourceKey, at?: string): SourceRef => (at === undefined ? { key } : { key, at });
-
-/** An entry of the bibliography, as a paper prints it. */
-export interface PublishedSource {
-	readonly key: SourceKey;
-	/** Authors or publisher. */
-	readonly by?: string;
-	readonly title: string;
-	readonly year?: string;
-	readonly note?: string;
-}

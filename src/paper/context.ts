@@ -1,3 +1,5 @@
+import type { Bibliography } from "../catalog/bibliography.ts";
+import type { GlossaryTerm } from "../catalog/glossary.ts";
 import type { Job } from "../catalog/jobs.ts";
 import type { ValueIndex } from "../cite/index-values.ts";
 import type { Known } from "../cite/known.ts";
@@ -8,7 +10,6 @@ import type { Results } from "../calc/results.ts";
 import type { Judgement, MissingItem } from "../rules/finding.ts";
 import type { UnitSystem } from "../units/format.ts";
 import type { Well } from "../well/well.ts";
-import type { PublishedSource } from "../cite/source.ts";
 import type { Words } from "./words/words.ts";
 
 /** Everything a paper is made from; computed before any paper is begun, and the same for all of them. */
@@ -18,9 +19,8 @@ export interface Findings {
 	readonly judgement: Judgement;
 	readonly missing: readonly MissingItem[];
 	readonly index: ValueIndex;
-	/** The bibliography, by key. */
-	readonly sources: ReadonlyMap<string, PublishedSource>;
-	readonly glossary: readonly { readonly word: string; readonly meaning: string }[];
+	readonly sources: Bibliography;
+	readonly glossary: readonly GlossaryTerm[];
 	readonly jobs: readonly Job[];
 	/** First 8 hex digits of the digest over every file read. */
 	readonly digest: string;

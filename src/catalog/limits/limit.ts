@@ -23,10 +23,21 @@ export type Amount =
 	| { readonly kind: "measure"; readonly of: MeasureName }
 	/** A factor on another measure: psi per foot of string, a share of the yield. */
 	| { readonly kind: "times"; readonly factor: Known; readonly of: MeasureName }
-	| { readonly kind: "greatest of" | "least of"; readonly among: readonly Amount[] }
-	| { readonly kind: "clamp"; readonly amount: Amount; readonly from: Amount; readonly to: Amount }
+	| {
+			readonly kind: "greatest of" | "least of";
+			readonly among: readonly Amount[];
+	  }
+	| {
+			readonly kind: "clamp";
+			readonly amount: Amount;
+			readonly from: Amount;
+			readonly to: Amount;
+	  }
 	/** By how the cement top was found. */
-	| { readonly kind: "by method"; readonly cases: Readonly<Partial<Record<TopMethod, Amount>>> };
+	| {
+			readonly kind: "by method";
+			readonly cases: Readonly<Partial<Record<TopMethod, Amount>>>;
+	  };
 
 /** Which part of a cement column is meant. */
 export type CementZone =
@@ -35,7 +46,11 @@ export type CementZone =
 	/** The lowest so many feet of the string. */
 	| { readonly kind: "bottom"; readonly height: Amount; readonly along: Along }
 	/** Everything above the lowest so many feet. */
-	| { readonly kind: "above bottom"; readonly height: Amount; readonly along: Along };
+	| {
+			readonly kind: "above bottom";
+			readonly height: Amount;
+			readonly along: Along;
+	  };
 
 /** Measured along the hole, or vertically. */
 export type Along = "hole" | "vertical";
@@ -84,12 +99,23 @@ export interface Deadline {
 export type LimitLeaf =
 	| Threshold
 	| { readonly form: "at surface" }
-	| { readonly form: "one of" | "none of" | "includes"; readonly words: readonly string[] }
+	| {
+			readonly form: "one of" | "none of" | "includes";
+			readonly words: readonly string[];
+	  }
 	| { readonly form: "present"; readonly fields: readonly FieldName[] }
-	| { readonly form: "covers"; readonly what: readonly Covered[]; readonly formations: readonly string[] }
+	| {
+			readonly form: "covers";
+			readonly what: readonly Covered[];
+			readonly formations: readonly string[];
+	  }
 	| { readonly form: "pattern"; readonly pattern: CentralizerPattern }
 	| Deadline
-	| { readonly form: "evidence within"; readonly radius: Known<"distance">; readonly of: MeasuredFrom }
+	| {
+			readonly form: "evidence within";
+			readonly radius: Known<"distance">;
+			readonly of: MeasuredFrom;
+	  }
 	| {
 			readonly form: "samples within";
 			readonly radius: Known<"distance">;
@@ -104,7 +130,11 @@ export type Limit =
 	| LimitLeaf
 	| { readonly form: "all of" | "any of"; readonly parts: readonly Limit[] }
 	/** Asked only where the condition holds. */
-	| { readonly form: "if"; readonly condition: Condition; readonly then: Limit };
+	| {
+			readonly form: "if";
+			readonly condition: Condition;
+			readonly then: Limit;
+	  };
 
 export type Condition =
 	| { readonly kind: "fact"; readonly fact: FactName; readonly holds: boolean }
@@ -113,7 +143,10 @@ export type Condition =
 export interface AppliesTo {
 	readonly strings: readonly StringSelector[];
 	/** Roles of the inner and outer string; empty means every annulus. */
-	readonly annulus?: { readonly inside: StringSelector; readonly outside: StringSelector };
+	readonly annulus?: {
+		readonly inside: StringSelector;
+		readonly outside: StringSelector;
+	};
 	readonly neighbors: readonly SetbackKind[];
 	/** All must hold. */
 	readonly when: readonly Condition[];

@@ -6,7 +6,14 @@ import { parseQuantity } from "../../units/parse.ts";
 import { quantity } from "../../units/quantity.ts";
 import { type Desk, isBlock, onlyKeys, readWord, report, shownValue } from "./fault.ts";
 import type { Amount } from "./limit.ts";
-import { MEASURE_NAMES, MEASURES, type MeasureName, TOP_METHODS } from "./vocabulary.ts";
+import {
+	COMPUTED_KINDS,
+	FACTORS,
+	MEASURE_NAMES,
+	MEASURES,
+	type MeasureName,
+	TOP_METHODS,
+} from "./vocabulary.ts";
 
 /** A number with its unit, as text; bare only for counts and ratios. */
 export const readQuantity = <D extends Dimension>(
@@ -18,7 +25,11 @@ export const readQuantity = <D extends Dimension>(
 	const text = typeof value === "number" ? String(value) : value;
 	const read = typeof text === "string" ? parseQuantity(text, dimension) : undefined;
 	if (typeof text === "string" && read?.ok)
-		return { dimension, value: quantity(dimension, read.value), from: desk.originOf(at, text) };
+		return {
+			dimension,
+			value: quantity(dimension, read.value),
+			from: desk.originOf(at, text),
+		};
 	return report(desk, {
 		code: "rules/limit-unit",
 		at,
@@ -29,17 +40,11 @@ export const readQuantity = <D extends Dimension>(
 	});
 };
 
-const isLength = (dimension: Dimension): boolean =>
-	["length", "offset", "measured-depth", "true-vertical-depth", "depth-below-ground", "distance"].includes(
-		dimension,
-	);
-
 /** What a factor must be so that factor × measure gives the wanted dimension. */
-export const factorDimension = (of: Dimension, wanted: Dimension): Dimension | undefined => {
-	if (of === wanted || (isLength(of) && isLength(wanted))) return "ratio";
-	if (wanted === "pressure" && isLength(of)) return "pressure-gradient";
-	return undefined;
-};
+const factorFor = (of: Dimension, wanted: Dimension): Dimension | undefined =>
+	FACTORS.find((factor) => factor.of === of && factor.gives === wanted)?.factor;
+
+const isComputed = (dimension: Dimension): boolean => COMPUTED_KINDS.some((kind) => kind === dimension);
 
 const FORMS =
 	"a quantity, or one of: { of }, { times, of }, { greatest_of }, { least_of }, { clamp, from, to }, { by_method }";
@@ -61,21 +66,16 @@ const readFactor = (
 	dimension: Dimension,
 ): Amount | undefined => {
 	if (!onlyKeys(desk, block, at, ["times", "of"])) return undefined;
-	const of: MeasureName | undefined = readWord(
-		desk,
-		block["of"],
-		[...at, "of"],
-		MEASURE_NAMES,
-		"a measure",
-	);
+	const of: MeasureName | undefined = readWord(desk, block["of"], [...at, "of"], MEASURE_NAMES, "a measure");
 	if (of === undefined) return undefined;
-	const kind = factorDimension(MEASURES[of].dimension, dimension);
-	if (kind === undefined)
-		return refused(desk, [...at, "of"], of, `"${of}" does not give a ${dimension.replace(/-/g, " ")}`);
+	const { dimension: measured } = MEASURES[of];
 	if (block["times"] === undefined)
-		return kind === "ratio"
+		return measured === dimension
 			? { kind: "measure", of }
-			: refused(desk, at, block, "a factor is missing");
+			: refused(desk, at, block, `"${of}" is not a ${dimension.replace(/-/g, " ")} as it stands`);
+	const kind = factorFor(measured, dimension);
+	if (kind === undefined)
+		return refused(desk, [...at, "of"], of, `no multiple of "${of}" gives a ${dimension.replace(/-/g, " ")}`);
 	const factor = readQuantity(desk, block["times"], [...at, "times"], kind);
 	return factor && { kind: "times", factor, of };
 };
@@ -88,6 +88,8 @@ const readAmong = (
 	dimension: Dimension,
 ): Amount | undefined => {
 	const items = block[key];
+	if (!isComputed(dimension))
+		return refused(desk, at, block, `a ${dimension.replace(/-/g, " ")} is not computed`);
 	if (!onlyKeys(desk, block, at, [key])) return undefined;
 	if (!Array.isArray(items) || items.length < 2)
 		return refused(desk, [...at, key], items, "two amounts or more are due here");
@@ -97,12 +99,7 @@ const readAmong = (
 };
 
 /** The number of a limit on a measure of this dimension, whichever of the closed forms it is written in. */
-export const readAmount = (
-	desk: Desk,
-	raw: unknown,
-	at: Path,
-	dimension: Dimension,
-): Amount | undefined => {
+export const readAmount = (desk: Desk, raw: unknown, at: Path, dimension: Dimension): Amount | undefined => {
 	if (!isBlock(raw)) {
 		const value = readQuantity(desk, raw, at, dimension);
 		return value && { kind: "constant", value };
@@ -112,6 +109,8 @@ export const readAmount = (
 	if ("least_of" in raw) return readAmong(desk, raw, at, "least_of", dimension);
 	if ("clamp" in raw) {
 		if (!onlyKeys(desk, raw, at, ["clamp", "from", "to"])) return undefined;
+		if (!isComputed(dimension))
+			return refused(desk, at, raw, `a ${dimension.replace(/-/g, " ")} is not computed`);
 		const [amount, from, to] = (["clamp", "from", "to"] as const).map((key) =>
 			readAmount(desk, raw[key], [...at, key], dimension),
 		);

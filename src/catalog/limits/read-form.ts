@@ -39,7 +39,8 @@ const readPattern = (desk: Desk, raw: unknown, at: Path): CentralizerPattern | u
 		code: "rules/limit-form",
 		at,
 		what: "this is not a pattern of centralizers that is known",
-		expected: "{ bottom_joints }, { every_joints }, { first_within, then_every } or { through: protected water }",
+		expected:
+			"{ bottom_joints }, { every_joints }, { first_within, then_every } or { through: protected water }",
 		found: shownValue(raw),
 		mend: "use one of these",
 	});
@@ -131,7 +132,11 @@ const FORM_READERS: Readonly<Record<string, (desk: Desk, raw: Block, at: Path) =
 			"a zone",
 		);
 		if (what === undefined || list.length === 0) return undefined;
-		return { form: "covers", what, formations: formations.map((each) => each.slice("formation ".length)) };
+		return {
+			form: "covers",
+			what,
+			formations: formations.map((each) => each.slice("formation ".length)),
+		};
 	},
 	pattern: (desk, raw, at) => {
 		const pattern = readPattern(desk, raw["pattern"], [...at, "pattern"]);
@@ -149,8 +154,17 @@ const FORM_READERS: Readonly<Record<string, (desk: Desk, raw: Block, at: Path) =
 		if (within === undefined || !isBlock(block)) return undefined;
 		const before = readWord(desk, block["before"], [...place, "before"], EVENTS, "an event");
 		const months =
-			block["months"] === undefined ? undefined : readQuantity(desk, block["months"], [...place, "months"], "count");
-		return before && { form: "samples within", ...within, before, ...(months === undefined ? {} : { months }) };
+			block["months"] === undefined
+				? undefined
+				: readQuantity(desk, block["months"], [...place, "months"], "count");
+		return (
+			before && {
+				form: "samples within",
+				...within,
+				before,
+				...(months === undefined ? {} : { months }),
+			}
+		);
 	},
 	question: (desk, raw, at) => {
 		const [question] = textList(desk, raw["question"], [...at, "question"]) ?? [];

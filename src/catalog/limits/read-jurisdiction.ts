@@ -28,7 +28,8 @@ const fileShape = z.strictObject({
 const citationOf = (row: unknown): string =>
 	typeof row === "object" && row !== null && "citation" in row ? String(row.citation) : "no citation";
 
-const idOf = (row: unknown): string => (typeof row === "object" && row !== null && "id" in row ? String(row.id) : "");
+const idOf = (row: unknown): string =>
+	typeof row === "object" && row !== null && "id" in row ? String(row.id) : "";
 
 /**
  * A jurisdiction's file, already read from YAML to plain values.
@@ -36,7 +37,11 @@ const idOf = (row: unknown): string => (typeof row === "object" && row !== null 
  * Gives the rows that could be read and every fault of those that could not, each located in `file`.
  */
 export const readJurisdiction = (raw: unknown, file: string): Checked<Jurisdiction> => {
-	const desk: Desk = { file, faults: [], originOf: () => ({ kind: "definition", at: [], text: "" }) };
+	const desk: Desk = {
+		file,
+		faults: [],
+		originOf: () => ({ kind: "definition", at: [], text: "" }),
+	};
 	const shape = fileShape.safeParse(raw);
 	if (!shape.success) {
 		reportShape(desk, shape.error.issues, [], raw);
@@ -77,7 +82,13 @@ export const readJurisdiction = (raw: unknown, file: string): Checked<Jurisdicti
 		...(note === undefined ? {} : { note }),
 		...(holidays === undefined
 			? {}
-			: { holidays: { covers: holidays.covers, dates: holidays.dates, howKnown: holidays.how_known } }),
+			: {
+					holidays: {
+						covers: holidays.covers,
+						dates: holidays.dates,
+						howKnown: holidays.how_known,
+					},
+				}),
 		rules: read.filter((rule) => rule !== undefined),
 	};
 	return { value, diagnostics: desk.faults };

@@ -1,7 +1,7 @@
 import type { Path } from "../../diagnostics/path.ts";
 import { type Desk, isBlock, onlyKeys, readWord, report, shownValue } from "./fault.ts";
-import { readForm } from "./read-form.ts";
 import type { Condition, Limit, LimitLeaf } from "./limit.ts";
+import { readForm } from "./read-form.ts";
 import { readThreshold } from "./read-threshold.ts";
 import { CHECK_LIMITS, type CheckId, FACTS, MEASURE_NAMES } from "./vocabulary.ts";
 
@@ -93,4 +93,3 @@ export const readLimit = (desk: Desk, raw: unknown, at: Path, check: CheckId): L
 
 const hasOperator = (raw: Readonly<Record<string, unknown>>): boolean =>
 	["at_least", "more_than", "at_most", "less_than"].some((key) => key in raw);
-

@@ -109,7 +109,8 @@ const readAppliesTo = (desk: Desk, raw: unknown, at: Path): AppliesTo | undefine
 			"a kind of string",
 		);
 	const [inside, outside] = between === undefined ? [] : [roleAt("inside"), roleAt("outside")];
-	const listed = block["when"] === undefined ? [] : Array.isArray(block["when"]) ? block["when"] : [block["when"]];
+	const listed =
+		block["when"] === undefined ? [] : Array.isArray(block["when"]) ? block["when"] : [block["when"]];
 	const when = listed.map((condition, i) =>
 		readCondition(desk, condition, Array.isArray(block["when"]) ? [...at, "when", i] : [...at, "when"]),
 	);
@@ -123,7 +124,12 @@ const readAppliesTo = (desk: Desk, raw: unknown, at: Path): AppliesTo | undefine
 };
 
 /** What a check is made on has to be said where it is one of several. */
-const subjectFault = (desk: Desk, applies: AppliesTo, check: keyof typeof CHECK_LIMITS, at: Path): boolean => {
+const subjectFault = (
+	desk: Desk,
+	applies: AppliesTo,
+	check: keyof typeof CHECK_LIMITS,
+	at: Path,
+): boolean => {
 	const { subject } = CHECK_LIMITS[check];
 	const short =
 		(subject === "string" && applies.strings.length === 0) ||
@@ -133,7 +139,8 @@ const subjectFault = (desk: Desk, applies: AppliesTo, check: keyof typeof CHECK_
 			code: "rules/file-shape",
 			at: [...at, "applies_to"],
 			what: `a rule for the check ${check} does not say which ${subject} it applies to`,
-			expected: subject === "string" ? "applies_to: { string: surface }" : "applies_to: { neighbor: dwelling }",
+			expected:
+				subject === "string" ? "applies_to: { string: surface }" : "applies_to: { neighbor: dwelling }",
 			mend: `name the ${subject}s`,
 		});
 	return short;

@@ -2,7 +2,13 @@ import type { Path } from "../../diagnostics/path.ts";
 import { type Desk, isBlock, onlyKeys, readWord, report, shownValue } from "./fault.ts";
 import type { Along, CementZone, Operator, Threshold } from "./limit.ts";
 import { readAmount, readQuantity } from "./read-amount.ts";
-import { MEASURED_FROM, MEASURES, type MeasureEntry, type MeasureName, type Parameter } from "./vocabulary.ts";
+import {
+	MEASURED_FROM,
+	MEASURES,
+	type MeasureEntry,
+	type MeasureName,
+	type Parameter,
+} from "./vocabulary.ts";
 
 const OPERATOR_KEYS = {
 	at_least: "at least",
@@ -27,8 +33,18 @@ const readZone = (desk: Desk, raw: unknown, at: Path): CementZone | undefined =>
 		});
 	if (!onlyKeys(desk, raw, at, [key, "along"])) return undefined;
 	const height = readAmount(desk, raw[key], [...at, key], "offset");
-	const along = raw["along"] === undefined ? "hole" : readWord(desk, raw["along"], [...at, "along"], ALONG, "a direction");
-	return height && along && { kind: key === "bottom" ? "bottom" : "above bottom", height, along };
+	const along =
+		raw["along"] === undefined
+			? "hole"
+			: readWord(desk, raw["along"], [...at, "along"], ALONG, "a direction");
+	return (
+		height &&
+		along && {
+			kind: key === "bottom" ? "bottom" : "above bottom",
+			height,
+			along,
+		}
+	);
 };
 
 /** A comparison of one measure with one amount. `measure` may be left out where the check has only one. */
@@ -66,15 +82,22 @@ export const readThreshold = (
 		});
 	const amount = readAmount(desk, raw[operator], [...at, operator], entry.dimension);
 	const read = {
-		along: raw["along"] === undefined ? undefined : readWord(desk, raw["along"], [...at, "along"], ALONG, "a direction"),
+		along:
+			raw["along"] === undefined
+				? undefined
+				: readWord(desk, raw["along"], [...at, "along"], ALONG, "a direction"),
 		zone: raw["zone"] === undefined ? undefined : readZone(desk, raw["zone"], [...at, "zone"]),
-		after: raw["after"] === undefined ? undefined : readQuantity(desk, raw["after"], [...at, "after"], "duration"),
+		after:
+			raw["after"] === undefined ? undefined : readQuantity(desk, raw["after"], [...at, "after"], "duration"),
 		curedAt:
 			raw["cured_at"] === undefined
 				? undefined
 				: readQuantity(desk, raw["cured_at"], [...at, "cured_at"], "temperature"),
 		formation: raw["formation"] === undefined ? undefined : String(raw["formation"]),
-		within: raw["within"] === undefined ? undefined : readQuantity(desk, raw["within"], [...at, "within"], "distance"),
+		within:
+			raw["within"] === undefined
+				? undefined
+				: readQuantity(desk, raw["within"], [...at, "within"], "distance"),
 		from:
 			raw["from"] === undefined
 				? undefined
@@ -82,7 +105,9 @@ export const readThreshold = (
 	};
 	const keyOf = (name: string) => (name === "curedAt" ? "cured_at" : name);
 	const entries = Object.entries(read).filter(([, value]) => value !== undefined);
-	const complete = Object.entries(read).every(([name, value]) => value !== undefined || raw[keyOf(name)] === undefined);
+	const complete = Object.entries(read).every(
+		([name, value]) => value !== undefined || raw[keyOf(name)] === undefined,
+	);
 	if (amount === undefined || !complete) return undefined;
 	return {
 		form: "threshold",

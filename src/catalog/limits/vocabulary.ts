@@ -25,26 +25,81 @@ export const MEASURES = {
 	"string length": { dimension: "length", subject: "string" },
 	"joint length": { dimension: "length", subject: "string" },
 	"shoe below ground": { dimension: "depth-below-ground", subject: "string" },
-	"shoe vertical depth": { dimension: "true-vertical-depth", subject: "string" },
+	"shoe vertical depth": {
+		dimension: "true-vertical-depth",
+		subject: "string",
+	},
 	"shoe along the hole": { dimension: "measured-depth", subject: "string" },
 	"shoe below protected water": { dimension: "offset", subject: "string" },
-	"shoe below formation top": { dimension: "offset", subject: "string", needs: ["formation"] },
-	"shoe below formation base": { dimension: "offset", subject: "string", needs: ["formation"] },
-	"shoe below top of competent rock": { dimension: "offset", subject: "string" },
-	"shoe below nearby water wells": { dimension: "offset", subject: "string", needs: ["within"] },
+	"shoe below formation top": {
+		dimension: "offset",
+		subject: "string",
+		needs: ["formation"],
+	},
+	"shoe below formation base": {
+		dimension: "offset",
+		subject: "string",
+		needs: ["formation"],
+	},
+	"shoe below top of competent rock": {
+		dimension: "offset",
+		subject: "string",
+	},
+	"shoe below nearby water wells": {
+		dimension: "offset",
+		subject: "string",
+		needs: ["within"],
+	},
 	"liner lap": { dimension: "offset", subject: "string" },
 	// Cement
-	"cement top above shoe": { dimension: "offset", subject: "string", needs: ["along"] },
-	"cement top above flow zone": { dimension: "offset", subject: "string", needs: ["along"] },
-	"cement top above previous shoe": { dimension: "offset", subject: "string", needs: ["along"] },
-	"cement top above perforations": { dimension: "offset", subject: "string", needs: ["along"] },
-	"cement top above kickoff": { dimension: "offset", subject: "string", needs: ["along"] },
-	"cement top above protected water": { dimension: "offset", subject: "string", needs: ["along"] },
+	"cement top above shoe": {
+		dimension: "offset",
+		subject: "string",
+		needs: ["along"],
+	},
+	"cement top above flow zone": {
+		dimension: "offset",
+		subject: "string",
+		needs: ["along"],
+	},
+	"cement top above previous shoe": {
+		dimension: "offset",
+		subject: "string",
+		needs: ["along"],
+	},
+	"cement top above perforations": {
+		dimension: "offset",
+		subject: "string",
+		needs: ["along"],
+	},
+	"cement top above kickoff": {
+		dimension: "offset",
+		subject: "string",
+		needs: ["along"],
+	},
+	"cement top above protected water": {
+		dimension: "offset",
+		subject: "string",
+		needs: ["along"],
+	},
 	"cement pumped over calculated": { dimension: "ratio", subject: "string" },
-	"shoe cement length": { dimension: "offset", subject: "string", needs: ["along"] },
+	"shoe cement length": {
+		dimension: "offset",
+		subject: "string",
+		needs: ["along"],
+	},
 	"wait on cement": { dimension: "duration", subject: "string" },
-	"strength at drill-out": { dimension: "pressure", subject: "string", needs: ["zone"] },
-	strength: { dimension: "pressure", subject: "string", needs: ["zone", "after"], may: ["cured_at"] },
+	"strength at drill-out": {
+		dimension: "pressure",
+		subject: "string",
+		needs: ["zone"],
+	},
+	strength: {
+		dimension: "pressure",
+		subject: "string",
+		needs: ["zone", "after"],
+		may: ["cured_at"],
+	},
 	"free fluid": { dimension: "free-fluid", subject: "string", needs: ["zone"] },
 	// Pressure
 	"test pressure": { dimension: "pressure", subject: "string" },
@@ -61,12 +116,18 @@ export const MEASURES = {
 	"annulus stop pressure": { dimension: "pressure", subject: "annulus" },
 	"predicted annulus rise": { dimension: "pressure", subject: "annulus" },
 	// Sizes
-	"clearance each side of coupling": { dimension: "diameter", subject: "string" },
+	"clearance each side of coupling": {
+		dimension: "diameter",
+		subject: "string",
+	},
 	"clearance each side of pipe": { dimension: "diameter", subject: "string" },
-	"coupling clearance on diameter": { dimension: "diameter", subject: "string" },
+	"coupling clearance on diameter": {
+		dimension: "diameter",
+		subject: "string",
+	},
 	"pipe clearance on diameter": { dimension: "diameter", subject: "string" },
 	// The well and what lies around it
-	"well vertical depth": { dimension: "true-vertical-depth", subject: "well" },
+	"well depth below ground": { dimension: "depth-below-ground", subject: "well" },
 	"protected water to perforations": { dimension: "offset", subject: "well" },
 	"dissolved solids": { dimension: "dissolved-solids", subject: "well" },
 	distance: { dimension: "distance", subject: "neighbor", needs: ["from"] },
@@ -76,6 +137,23 @@ export const MEASURES = {
 export type MeasureName = keyof typeof MEASURES;
 export const MEASURE_NAMES = Object.keys(MEASURES) as readonly MeasureName[];
 
+/** Kinds of value whose limits may be computed (greatest, least, held between). */
+export const COMPUTED_KINDS = [
+	"offset",
+	"depth-below-ground",
+	"pressure",
+] as const satisfies readonly Dimension[];
+export type ComputedKind = (typeof COMPUTED_KINDS)[number];
+
+/** Measures that a factor may be put on, by their kind: what it gives, and what the factor is. */
+export const FACTORS = [
+	{ of: "length", gives: "offset", factor: "ratio" },
+	{ of: "depth-below-ground", gives: "depth-below-ground", factor: "ratio" },
+	{ of: "pressure", gives: "pressure", factor: "ratio" },
+	{ of: "length", gives: "pressure", factor: "pressure-gradient" },
+	{ of: "true-vertical-depth", gives: "pressure", factor: "pressure-gradient" },
+] as const satisfies readonly { of: Dimension; gives: Dimension; factor: Dimension }[];
+
 /** What a limit may hang on. Each is true, false, or not to be told from the definition. */
 export const FACTS = [
 	"exploratory well",
@@ -84,7 +162,6 @@ export const FACTS = [
 	"horizontal well",
 	"flow zone open above the shoe",
 	"treated through this string",
-	"drilled into target",
 ] as const;
 export type FactName = (typeof FACTS)[number];
 
@@ -126,7 +203,13 @@ export const MEASURED_FROM = ["wellhead", "pad edge", "nearest equipment", "well
 export type MeasuredFrom = (typeof MEASURED_FROM)[number];
 
 /** How a cement top was found. */
-export const TOP_METHODS = ["returns seen", "calculated", "temperature survey", "bond log", "tagged"] as const;
+export const TOP_METHODS = [
+	"returns seen",
+	"calculated",
+	"temperature survey",
+	"bond log",
+	"tagged",
+] as const;
 export type TopMethod = (typeof TOP_METHODS)[number];
 
 /** What a filing may be asked to carry and a definition can. */
@@ -233,7 +316,11 @@ const threshold = (subject: SubjectKind, ...measures: MeasureName[]): CheckLimit
 	forms: ["threshold"],
 	measures,
 });
-const form = (subject: SubjectKind, ...forms: LimitForm[]): CheckLimits => ({ subject, forms, measures: [] });
+const form = (subject: SubjectKind, ...forms: LimitForm[]): CheckLimits => ({
+	subject,
+	forms,
+	measures: [],
+});
 
 /** Every check, and the limits it takes. */
 export const CHECK_LIMITS = {

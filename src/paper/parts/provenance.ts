@@ -1,6 +1,7 @@
 import { REGISTER } from "../../calc/register.ts";
 import type { Given, Known } from "../../cite/known.ts";
 import { isTable } from "../../cite/known.ts";
+import type { SourceKey } from "../../cite/source-keys.ts";
 import type { SourceRef } from "../../cite/source.ts";
 import type { Inline } from "../../document/inline.ts";
 import { type PaperContext, shown, textCell } from "../context.ts";
@@ -72,21 +73,21 @@ const givenText = (given: Given, context: PaperContext): Inline[] => {
 const isSeveral = (given: Given): given is readonly Known[] => Array.isArray(given);
 
 const sourceText = (source: SourceRef, context: PaperContext): string => {
-	const entry = context.sources.get(source.key);
-	const name = entry === undefined ? source.key : [entry.by, entry.title, entry.year].filter((s) => s).join(", ");
+	const entry = context.sources[source.key];
+	const name = [entry.authors ?? entry.publisher, entry.title, entry.year].filter((part) => part !== undefined).join(", ");
 	return source.at === undefined ? name : `${name}, ${source.at}`;
 };
 
 /** Where catalogue values and constants were taken from. */
 export const dataSources: Part = (context) => {
-	const keys = new Map<string, SourceRef>();
+	const keys = new Set<SourceKey>();
 	const visit = (given: Given): void => {
 		if (isSeveral(given)) {
 			for (const term of given) visit(term);
 			return;
 		}
 		const { from } = given;
-		if (from.kind === "catalogue" || from.kind === "constant") keys.set(from.source.key, from.source);
+		if (from.kind === "catalogue" || from.kind === "constant") keys.add(from.source.key);
 		else if (from.kind === "worked") for (const input of Object.values(from.inputs)) visit(input);
 	};
 	for (const value of context.index.byKey.values()) visit(value);
@@ -94,9 +95,11 @@ export const dataSources: Part = (context) => {
 		context,
 		"data_sources",
 		[textColumn(context, "source", { width: 3, rowHead: true }), textColumn(context, "source_note", { width: 3 })],
-		[...keys.keys()].toSorted().map((key) => {
-			const entry = context.sources.get(key);
-			return row({ source: textCell(sourceText({ key: key as SourceRef["key"] }, context)), source_note: textCell(entry?.note) });
-		}),
+		[...keys].toSorted().map((key) =>
+			row({
+				source: textCell(sourceText({ key }, context)),
+				source_note: textCell([context.words.label(`how_known.${context.sources[key].howKnown}`), context.sources[key].note].filter((part) => part !== undefined).join(" ")),
+			}),
+		),
 	);
 };

@@ -139,5 +139,8 @@ export const glossary: Part = (context) =>
 		context,
 		"glossary",
 		[textColumn(context, "word", { width: 1.4, rowHead: true }), textColumn(context, "meaning", { width: 4 })],
-		context.glossary.map((entry) => row({ word: textCell(entry.word), meaning: textCell(entry.meaning) })),
+		context.glossary.flatMap((entry) => {
+			const words = entry.words[context.words.language] ?? entry.words.en;
+			return words === undefined ? [] : [row({ word: textCell(words.term), meaning: textCell(words.plain) })];
+		}),
 	);

@@ -1,0 +1,98 @@
+import { join } from "node:path";
+import { Argument, Command, Option } from "commander";
+import { LANGUAGES, PAPERS, type Language, type Paper } from "../document/document.ts";
+import { VERDICTS } from "../document/verdict.ts";
+import { composePapers, type PaperRequest, renderPaper } from "../pipeline.ts";
+import type { UnitSystem } from "../units/format.ts";
+import { EXIT } from "./exit-codes.ts";
+import { writeWhole } from "./files.ts";
+import { commaList } from "./options.ts";
+import { readWell, rulesOption } from "./read-well.ts";
+import type { Session } from "./program.ts";
+import { openShipped } from "./shipped.ts";
+import { terminal } from "./terminal.ts";
+
+interface BindOptions {
+	readonly for: readonly Paper[];
+	readonly job?: string;
+	readonly out: string;
+	readonly lang: Language;
+	readonly units: UnitSystem;
+	readonly strict?: boolean;
+	readonly rules: readonly string[];
+}
+
+const DEFAULT_PAPERS: readonly Paper[] = ["regulator", "landowner", "crew"];
+
+/** `casebound bind`: writes the papers of each definition; goes on past a bad one and says so at the end. */
+export const bindCommand = (session: Session): Command =>
+	new Command("bind")
+		.description("write the papers as PDF")
+		.addArgument(new Argument("<file...>", "one definition or more"))
+		.addOption(
+			new Option("--for <papers>", "which papers, separated by commas")
+				.argParser(commaList("paper", PAPERS))
+				.default(DEFAULT_PAPERS, DEFAULT_PAPERS.join(",")),
+		)
+		.option("--job <job>", "of the crew pack: which job, such as pumping or cementing-surface (default: the next one)")
+		.option("--out <folder>", "where to write", "papers")
+		.addOption(new Option("--lang <language>", "language of the papers").choices([...LANGUAGES]).default("en"))
+		.addOption(new Option("--units <system>", "units of the papers").choices(["field", "metric"]).default("field"))
+		.addOption(rulesOption())
+		.option("--strict", "exit with 2 if a check is not met or cannot be told")
+		.addHelpText("after", "\nExample:\n  casebound bind my-well.yaml --for regulator,crew --job pumping --out papers")
+		.action(async (files: readonly string[], options: BindOptions) => {
+			const shipped = openShipped();
+			for (const [i, file] of files.entries()) {
+				if (terminal.watched && files.length > 1) terminal.err(`${i + 1} of ${files.length}: ${file}`);
+				await bindOne(file, options, shipped, session);
+			}
+		});
+
+const bindOne = async (
+	file: string,
+	options: BindOptions,
+	shipped: ReturnType<typeof openShipped>,
+	session: Session,
+): Promise<void> => {
+	const findings = readWell(file, options.rules, shipped, session);
+	if (findings === undefined) return;
+	const requests = options.for.map(
+		(paper): PaperRequest => ({
+			paper,
+			language: options.lang,
+			units: options.units,
+			...(options.job === undefined ? {} : { job: options.job }),
+		}),
+	);
+	const papers = composePapers(findings, requests);
+	if (papers.unknownJob !== undefined) {
+		terminal.err(`casebound: no job "${papers.unknownJob.asked}" here; the jobs are: ${papers.unknownJob.jobs.join(", ")}`);
+		session.end(EXIT.usage);
+		return;
+	}
+	const written: string[] = [];
+	for (const document of papers.documents) {
+		const rendered = await renderPaper(document.paper);
+		if (rendered.findings.length > 0) {
+			for (const finding of rendered.findings)
+				terminal.err(`casebound: ${document.name} page ${finding.page ?? "?"}: ${finding.kind}: ${finding.text ?? ""} ${finding.detail ?? ""}`);
+			terminal.err(`casebound: ${document.name} does not set cleanly and was not written`);
+			session.end(EXIT.fault);
+			continue;
+		}
+		const target = join(options.out, `${document.name}.pdf`);
+		writeWhole(target, rendered.bytes, { mayReplace: true });
+		written.push(`  ${target}  ${rendered.pages} page${rendered.pages === 1 ? "" : "s"}`);
+	}
+	const { counts } = findings.judgement;
+	terminal.out(
+		[
+			`${findings.well.identity.name}, revision ${findings.well.identity.revisions?.at(-1)?.id ?? "–"} (${findings.digest})`,
+			...written,
+			`  rule checks: ${VERDICTS.map((verdict) => `${counts[verdict]} ${verdict}`).join(" · ")} (not an opinion on the law)`,
+			...(papers.otherJobs.length > 0 ? [`  other crew packs: --job ${papers.otherJobs.join(" | ")}`] : []),
+		].join("\n"),
+	);
+	if (options.strict === true && counts["not met"] + counts["cannot tell"] > 0) session.end(EXIT.verdicts);
+};

@@ -1,0 +1,19 @@
+import { Argument, Command, Option } from "commander";
+import { resultsJson } from "../render/json/results-json.ts";
+import { readWell, rulesOption } from "./read-well.ts";
+import type { Session } from "./program.ts";
+import { openShipped } from "./shipped.ts";
+import { terminal } from "./terminal.ts";
+
+/** `casebound results`: every value as JSON, with unit, formula, source and inputs. */
+export const resultsCommand = (session: Session): Command =>
+	new Command("results")
+		.description("print every value as JSON: unit, formula, source and inputs")
+		.addArgument(new Argument("<file>", "a definition"))
+		.addOption(rulesOption())
+		.addOption(new Option("--only <prefix>", "only keys that begin so, such as casing.surface"))
+		.addHelpText("after", "\nExample:\n  casebound results my-well.yaml --only stimulation.")
+		.action((file: string, options: { readonly rules: readonly string[]; readonly only?: string }) => {
+			const findings = readWell(file, options.rules, openShipped(), session);
+			if (findings) terminal.out(JSON.stringify(resultsJson(findings.index, options.only ?? ""), null, 2));
+		});

@@ -1,0 +1,33 @@
+import type { Block } from "../../document/blocks.ts";
+import type { Drawing } from "../../document/shapes.ts";
+import { ENGLISH } from "../../drawing/words-en.ts";
+import { wellboreSchematic } from "../../drawing/schematic/wellbore-schematic.ts";
+import type { PaperContext } from "../context.ts";
+import type { Part } from "./part.ts";
+
+const figure = (drawing: Drawing): Block => ({
+	kind: "figure",
+	drawing,
+	caption: [{ kind: "text", text: `${drawing.title}. ${drawing.scale}` }],
+	id: drawing.id,
+});
+
+const options = (context: PaperContext, width: number, height: number) => ({
+	units: context.units,
+	width,
+	height,
+	words: ENGLISH,
+	keyOf: context.index.keyOf,
+});
+
+const schematic =
+	(detail: "full" | "plain", width: number, height: number): Part =>
+	(context) => [
+		figure(wellboreSchematic(context.well, context.results, { ...options(context, width, height), detail })),
+	];
+
+/** Drawings, each at the size that its page leaves for it [pt]. */
+export const figures: Readonly<Record<string, Part>> = {
+	schematic: schematic("full", 520, 610),
+	"schematic-plain": schematic("plain", 500, 560),
+};
