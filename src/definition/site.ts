@@ -142,6 +142,9 @@ const variance = entry(
 
 const notice = entry("Notice", "Who was told, how and when.", RECORD, {
 	to: text("To", "The party the rule names.", RECORD, "surface owner"),
+	rule: optional(
+		text("Rule", "Id of the rule whose deadline this keeps, as the verdicts show it.", RECORD, "us-co.spud.notice"),
+	),
 	method: optional(text("Method", "Some rules name the way.", RECORD, "certified mail")),
 	due: optional(date("Due by", "The last day by the rule.", RECORD)),
 	sent: optional(date("Sent on", "The day it went.", RECORD)),
