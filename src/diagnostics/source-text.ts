@@ -9,6 +9,8 @@ export interface Positions {
 	readonly valueRange: (path: Path) => { readonly range: Range; readonly exact: boolean };
 	/** The key of the entry at `path`, or its value where it has no key (an item of a list). */
 	readonly keyRange: (path: Path) => { readonly range: Range; readonly exact: boolean };
+	/** The path in words: an item of a list by its id or name, or by its number from 1. */
+	readonly trail: (path: Path) => readonly string[];
 }
 
 /** What the printer needs of a file: its text, and its positions if a tree could be read from it. */

@@ -21,10 +21,25 @@ export interface PositionIndex extends Positions {
 
 export interface PositionRecorder {
 	readonly record: (path: Path, value: Range, key?: Range) => void;
-	readonly finish: () => PositionIndex;
+	readonly finish: (tree: unknown) => PositionIndex;
 }
 
 const keyOf = (path: Path): string => JSON.stringify(path);
+
+const member = (node: unknown, step: string | number): unknown =>
+	typeof node === "object" && node !== null ? (node as Record<string | number, unknown>)[step] : undefined;
+
+const LONGEST_NAME = 40;
+
+const trail = (tree: unknown, path: Path): string[] => {
+	let node = tree;
+	return path.map((step) => {
+		node = member(node, step);
+		if (typeof step === "string") return step;
+		const name = member(node, "id") ?? member(node, "name");
+		return typeof name === "string" && name.length <= LONGEST_NAME ? name : `item ${step + 1}`;
+	});
+};
 
 /** Collects positions while a tree is built. */
 export const positionRecorder = (text: string): PositionRecorder => {
@@ -36,7 +51,7 @@ export const positionRecorder = (text: string): PositionRecorder => {
 		}
 		return { spot: { value: [0, 0] }, exact: path.length === 0 };
 	};
-	const index = (): PositionIndex => {
+	const index = (tree: unknown): PositionIndex => {
 		const starts = lineStarts(text);
 		return {
 			valueRange: (path) => {
@@ -47,6 +62,7 @@ export const positionRecorder = (text: string): PositionRecorder => {
 				const { spot, exact } = nearest(path);
 				return { range: spot.key ?? spot.value, exact };
 			},
+			trail: (path) => trail(tree, path),
 			written: (path) => {
 				const spot = spots.get(keyOf(path));
 				return spot === undefined ? undefined : text.slice(...spot.value);

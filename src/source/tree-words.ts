@@ -55,7 +55,6 @@ export const mergeKey: Telling = {
 export const duplicateKey = (name: string): Telling => ({
 	what: `\`${name}\` is given twice`,
 	expected: "each name once in a block",
-	found: name,
 	mend: "keep the one that is right and take the other away",
 });
 

@@ -196,5 +196,5 @@ export const yamlTree = (root: Node | null, text: string, file: string, hashes: 
 	};
 
 	const value = convert(root, [], 0, false);
-	return { value, positions: recorder.finish(), diagnostics };
+	return { value, positions: recorder.finish(value), diagnostics };
 };

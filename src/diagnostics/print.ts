@@ -1,0 +1,137 @@
+import type { Diagnostic, Severity } from "./diagnostic.ts";
+import { type Location, locate, type Sources, showLocation } from "./locate.ts";
+import { showPath } from "./path.ts";
+import { visible } from "./visible.ts";
+
+export interface PrintOptions {
+	readonly color: boolean;
+	/** Columns of the terminal; 80 where it is not one. */
+	readonly width: number;
+}
+
+const ESCAPE = "\u001b[";
+const SHADES = { error: "31;1", warning: "33;1", note: "36;1", strong: "1", faint: "2" } as const;
+type Shade = keyof typeof SHADES;
+type Paint = (shade: Shade, text: string) => string;
+
+const painter =
+	(color: boolean): Paint =>
+	(shade, text) =>
+		color ? `${ESCAPE}${SHADES[shade]}m${text}${ESCAPE}0m` : text;
+
+/** Columns before the text of a labelled line: `  expected  `. */
+const LABEL = 12;
+const NARROWEST = 40;
+const ELLIPSIS = "…";
+
+/** Lines of `text` no wider than `width`; a word that is longer stands alone, uncut. */
+export const wrap = (text: string, width: number): string[] => {
+	const lines: string[] = [];
+	let line = "";
+	for (const word of text.split(" ")) {
+		if (line !== "" && line.length + 1 + word.length > width) {
+			lines.push(line);
+			line = word;
+		} else {
+			line = line === "" ? word : `${line} ${word}`;
+		}
+	}
+	return [...lines, line];
+};
+
+const labelled = (label: string, text: string, width: number, paint: Paint): string[] =>
+	wrap(visible(text), width - LABEL).map((line, index) =>
+		index === 0 ? `  ${paint("faint", label.padEnd(LABEL - 2))}${line}` : " ".repeat(LABEL) + line,
+	);
+
+/** The line at fault with carets below the part that is meant, cut to the width around it. */
+const frame = ({ start, line }: Location, width: number, shade: Severity, paint: Paint): string[] => {
+	if (start === undefined || line === undefined) return [];
+	const number = String(start.line);
+	const room = Math.max(20, width - number.length - 6);
+	const text = visible(line.text).trimEnd();
+	const length = Math.min(line.to - line.from, room - 2);
+	const tooLong = text.length > room;
+	const shift = tooLong
+		? Math.max(0, Math.min(line.from - Math.floor((room - length) / 3), text.length - room + 1))
+		: 0;
+	const head = shift > 0 ? ELLIPSIS : "";
+	const body = text.slice(shift, shift + room - head.length);
+	const tail = shift + room - head.length < text.length ? ELLIPSIS : "";
+	const shown = head + (tail === "" ? body : body.slice(0, -1)) + tail;
+	const indent = line.from - shift + head.length;
+	const carets = "^".repeat(Math.max(1, Math.min(length, room - indent)));
+	const gutter = " ".repeat(number.length);
+	return [
+		`  ${paint("faint", `${number} │`)} ${shown}`,
+		`  ${paint("faint", `${gutter} │`)} ${" ".repeat(indent)}${paint(shade, carets)}`,
+	];
+};
+
+/** `casing › surface › shoe`: items of lists by their own names where the file gives them one. */
+const trail = ({ at }: Diagnostic, sources: Sources): string => {
+	const [main = ""] = sources.keys();
+	const steps = sources.get(at.file ?? main)?.positions?.trail(at.path);
+	return steps === undefined ? showPath(at.path) : steps.join(" › ");
+};
+
+const printOne = (diagnostic: Diagnostic, sources: Sources, width: number, paint: Paint): string => {
+	const { code, severity, at, what, expected, found, why, mend, related = [], source } = diagnostic;
+	const location = locate(at, sources);
+	const line = (label: string, text: string | undefined): string[] =>
+		text === undefined ? [] : labelled(label, text, width, paint);
+	const crumbs = at.path.length === 0 ? "" : `${visible(trail(diagnostic, sources))}: `;
+	const underlined = location.line?.text.slice(location.line.from, location.line.to);
+	return [
+		`${paint("strong", visible(showLocation(location)))}  ${paint(severity, severity)}  ${code}`,
+		...wrap(crumbs + visible(what), width - 2).map((text) => `  ${text}`),
+		...frame(location, width, severity, paint),
+		...line("expected", expected),
+		...line("found", found === underlined ? undefined : found),
+		...line("why", why),
+		...line("mend", mend),
+		...related.flatMap((place) => line("see", `${showLocation(locate(place.at, sources))}  ${place.label}`)),
+		...line("source", source),
+		...line("more", `casebound explain ${code}`),
+	].join("\n");
+};
+
+/** By file in the order of the sources, then by place; faults of a whole file come first. */
+export const inOrder = (diagnostics: readonly Diagnostic[], sources: Sources): Diagnostic[] => {
+	const files = [...sources.keys()];
+	const rank = (diagnostic: Diagnostic): readonly [number, number, number] => {
+		const { file, start } = locate(diagnostic.at, sources);
+		const index = file === undefined ? -1 : files.indexOf(file);
+		return [index === -1 ? files.length : index, start?.line ?? 0, start?.column ?? 0];
+	};
+	return diagnostics
+		.map((diagnostic) => ({ diagnostic, rank: rank(diagnostic) }))
+		.sort((a, b) => a.rank[0] - b.rank[0] || a.rank[1] - b.rank[1] || a.rank[2] - b.rank[2])
+		.map(({ diagnostic }) => diagnostic);
+};
+
+const plural = (count: number, word: string): string => `${count} ${word}${count === 1 ? "" : "s"}`;
+
+/** `2 errors, 1 warning`; empty where there is nothing to count. */
+export const countLine = (diagnostics: readonly Diagnostic[]): string =>
+	(["error", "warning", "note"] as const)
+		.map((severity) => ({ severity, count: diagnostics.filter((each) => each.severity === severity).length }))
+		.filter(({ count }) => count > 0)
+		.map(({ severity, count }) => plural(count, severity))
+		.join(", ");
+
+/**
+ * Diagnostics as a person reads them: where, what, the line itself, what was expected and found, and one thing to do.
+ * In the order of the text, a blank line between two, the count at the end. Nothing gives an empty string.
+ */
+export const printDiagnostics = (
+	diagnostics: readonly Diagnostic[],
+	sources: Sources,
+	{ color, width }: PrintOptions,
+): string => {
+	if (diagnostics.length === 0) return "";
+	const columns = Math.max(NARROWEST, width);
+	const paint = painter(color);
+	const printed = inOrder(diagnostics, sources).map((each) => printOne(each, sources, columns, paint));
+	return `${[...printed, countLine(diagnostics)].join("\n\n")}\n`;
+};
