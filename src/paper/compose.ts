@@ -2,6 +2,7 @@ import type { Block, Section } from "../document/blocks.ts";
 import type { Imprint, PaperDocument } from "../document/document.ts";
 import type { PaperContext } from "./context.ts";
 import { narrative } from "./narrative/narrative.ts";
+import { placesIn } from "./places.ts";
 import { PARTS } from "./parts/index.ts";
 import type { OrderSection } from "./words/page-order.ts";
 
@@ -11,7 +12,8 @@ import type { OrderSection } from "./words/page-order.ts";
  *
  * @throws Error for an order that names an unknown part or a template that names unknown data: faults of ours
  */
-export const composePaper = (context: PaperContext): PaperDocument => {
+export const composePaper = (asked: PaperContext): PaperDocument => {
+	const context = asked.paper === "answers" ? { ...asked, printedAt: placesIn(composePaper({ ...asked, paper: "regulator" })) } : asked;
 	const order = context.words.order(context.paper);
 	const data = narrative(context);
 	const filled = order.sections

@@ -32,6 +32,8 @@ export interface PaperContext extends Findings {
 	readonly paper: Paper;
 	readonly words: Words;
 	readonly units: UnitSystem;
+	/** Of the answer sheet: where the regulator paper prints a value, as `6 Hole and casing`. */
+	readonly printedAt?: (key: string) => string | undefined;
 	/** Of a crew pack: the job, and the string it is done on. */
 	readonly job?: { readonly id: string; readonly string?: string };
 }

@@ -11,6 +11,7 @@ export const peopleWords = (context: PaperContext): Record<string, unknown> => {
 		agency_phone: sayText(agency?.phone),
 		agency_case: sayText(agency?.case),
 		comments_until: sayText(agency?.comments_until),
+		sour_gas_stated: sour !== undefined,
 		sour_gas_expected: sour?.expected === true,
 		sour_gas_not_expected: sour?.expected === false,
 	};

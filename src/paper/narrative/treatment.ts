@@ -12,6 +12,8 @@ export const treatmentWords = (context: PaperContext): Record<string, unknown> =
 		stages: say(context, totals?.stage_count),
 		top_perforation: about(context, totals?.top_perforation.below_ground),
 		water: about(context, totals?.water_volume, 2, gallons),
+		water_exact: say(context, totals?.water_volume, gallons === undefined ? undefined : { unit: gallons, decimals: 0 }),
+		sand_exact: say(context, totals?.proppant_mass),
 		recycled_water: about(context, totals?.recycled_water_volume, 2, gallons),
 		recycles: totals?.recycled_water_volume !== undefined && totals.recycled_water_volume.value > 0,
 		water_sources: (plan?.waterSources ?? []).map((source) => ({

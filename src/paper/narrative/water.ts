@@ -14,6 +14,9 @@ export const waterWords = (context: PaperContext): Record<string, unknown> => {
 	const wells = isolation.neighbor_wells.filter((neighbor) => neighbor.bottom !== undefined);
 	const deepest = wells.toSorted((a, b) => (b.bottom?.value ?? 0) - (a.bottom?.value ?? 0))[0];
 	const neighbor = well.neighbors.find((n) => n.id === deepest?.id);
+	const surveyed = well.neighbors.flatMap((place) =>
+		(place.surveyed ?? []).map((entry) => ({ name: place.name, distance: say(context, entry.distance), from: entry.from })),
+	);
 	return {
 		has_protected_water: protectedWater !== undefined,
 		protected_base: say(context, results.geology.protected_water_base?.below_ground),
@@ -24,6 +27,7 @@ export const waterWords = (context: PaperContext): Record<string, unknown> => {
 		protecting_shoe: say(context, protecting ? results.casing[protecting.id]?.shoe.below_ground : undefined),
 		shoe_below_water: say(context, isolation.shoe_below_protected_water),
 		separation: about(context, isolation.protected_water_to_top_perforation),
+		separation_exact: say(context, isolation.protected_water_to_top_perforation),
 		separation_miles: about(context, isolation.protected_water_to_top_perforation, 2, "mi"),
 		steel_layers: say(context, isolation.steel_at_protected_water),
 		cement_layers: { kind: "quantity", dimension: "count", value: columns.length },
@@ -44,6 +48,9 @@ export const waterWords = (context: PaperContext): Record<string, unknown> => {
 		deepest_water_well: deepest?.name ?? false,
 		deepest_water_well_depth: neighbor && "depth" in neighbor && neighbor.depth ? depthSaid(neighbor.depth, context) : false,
 		deepest_water_well_gap: about(context, deepest?.above_top_perforation),
+		deepest_water_well_gap_exact: say(context, deepest?.above_top_perforation),
+		has_surveyed: surveyed.length > 0,
+		surveyed,
 		water_zones: well.geology.water.map((zone) => {
 			const mark = results.geology.water.find((entry) => entry.id === zone.id);
 			return {

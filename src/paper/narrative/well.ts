@@ -1,5 +1,5 @@
 import type { PaperContext } from "../context.ts";
-import { about, compassPoint, sayText } from "./say.ts";
+import { about, compassPoint, say, sayText } from "./say.ts";
 
 /** Words about the well itself: name, state, shape. */
 export const wellWords = (context: PaperContext): Record<string, unknown> => {
@@ -28,12 +28,17 @@ export const wellWords = (context: PaperContext): Record<string, unknown> => {
 		built: trajectory.basis === "surveyed",
 		horizontal: trajectory.lateral_length !== undefined,
 		lateral: about(context, trajectory.lateral_length),
+		lateral_exact: say(context, trajectory.lateral_length),
 		lateral_miles: about(context, trajectory.lateral_length, 2, context.units === "metric" ? "m" : undefined),
 		lateral_direction: label(`compass.${compassPoint(trajectory.closure_azimuth.value)}`),
 		depth_below_ground: about(context, trajectory.total_depth.below_ground),
 		target: sayText(target?.name),
 		pad_area: about(context, site.pad?.area),
 		other_wells: (site.pad?.other_wells ?? []).map((other) => ({ name: other.name, status: other.status })),
+		has_contractors: (identity.contractors ?? []).length > 0,
+		contractors: (identity.contractors ?? [])
+			.filter((contractor) => contractor.papers === undefined || contractor.papers.includes(context.paper))
+			.map((contractor) => ({ name: contractor.name, does: contractor.does })),
 		has_other_wells: (site.pad?.other_wells ?? []).length > 0,
 		datum: well.datum.name,
 		datum_above_ground: about(context, well.datum.aboveGround, 3),

@@ -30,4 +30,5 @@ const schematic =
 export const figures: Readonly<Record<string, Part>> = {
 	schematic: schematic("full", 520, 610),
 	"schematic-plain": schematic("plain", 500, 560),
+	"schematic-small": schematic("plain", 500, 420),
 };

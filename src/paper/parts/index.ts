@@ -8,8 +8,10 @@ import {
 	headlineFigures,
 	loadsPlain,
 	neighborWellsPlain,
+	scheduleShort,
 	scheduleTable,
 } from "./public.ts";
+import { answersTable, openQuestions } from "./answers.ts";
 import { figures } from "./figures.ts";
 import { barriersTable, isolationFacts, neighborsTable, offsetWellsTable } from "./isolation.ts";
 import { casingTable, centralizersTable, holesTable, ratingsTable, stringFacts } from "./casing.ts";
@@ -89,5 +91,8 @@ export const PARTS: Readonly<Record<string, Part>> = {
 	"crew-site": crewSite,
 	"crew-contacts": crewContacts,
 	"crew-sign-in": crewSignIn,
+	answers: answersTable,
+	"open-questions": openQuestions,
+	"schedule-short": scheduleShort,
 	...figures,
 };

@@ -77,6 +77,20 @@ export const scheduleTable: Part = (context) =>
 		scheduleRows(context),
 	);
 
+/** Phases with the likely time alone, for a sheet with little room. */
+export const scheduleShort: Part = (context) =>
+	table(
+		context,
+		"schedule",
+		[
+			textColumn(context, "phase", { width: 3, rowHead: true }),
+			textColumn(context, "starts", { width: 1.4 }),
+			quantityColumn(context, "days_base", "duration", { style: DAYS }),
+			textColumn(context, "hours", { width: 1.8 }),
+		],
+		scheduleRows(context),
+	);
+
 export const loadsPlain: Part = (context) => {
 	const logistics = context.results.logistics;
 	if (logistics === undefined) return [];

@@ -3,6 +3,7 @@ import type { Block } from "../../document/blocks.ts";
 import type { Language, Paper } from "../../document/document.ts";
 import { readYaml } from "../../source/read-yaml.ts";
 import { type PageOrder, pageOrder } from "./page-order.ts";
+import { type QuestionGroup, questionGroups } from "./questions.ts";
 import { compileTemplate, type Template } from "./template.ts";
 
 const TEMPLATES = new URL("../../../templates/", import.meta.url);
@@ -17,6 +18,8 @@ export interface Words {
 	readonly order: (paper: Paper) => PageOrder;
 	/** The steps of a job, from `crew/steps/<job>.yaml`. */
 	readonly steps: (job: string) => readonly JobStep[];
+	/** What neighbors ask, from `answers/questions.yaml`. */
+	readonly questions: () => readonly QuestionGroup[];
 	/** Fills `<paper>/<name>.md.hbs`, or `shared/<name>.md.hbs` where the paper has none of its own. */
 	readonly blocks: (paper: Paper, name: string, data: Readonly<Record<string, unknown>>) => Block[];
 }
@@ -63,6 +66,8 @@ export const loadWords = (language: Language): Words => {
 		},
 		order: (paper) => pageOrder(readData(new URL(`${paper}/order.yaml`, folder)), `templates/${language}/${paper}/order.yaml`),
 		steps: (job) => jobSteps(readData(new URL(`crew/steps/${job}.yaml`, folder)), `templates/${language}/crew/steps/${job}.yaml`),
+		questions: () =>
+			questionGroups(readData(new URL("answers/questions.yaml", folder)), `templates/${language}/answers/questions.yaml`),
 		blocks: (paper, name, data) =>
 			find(ownNames(paper).has(`${name}.md.hbs`) ? `${paper}/${name}` : `shared/${name}`)(data),
 	};

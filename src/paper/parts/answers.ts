@@ -1,0 +1,109 @@
+import { REGISTER } from "../../calc/register.ts";
+import { isTable } from "../../cite/known.ts";
+import type { Block } from "../../document/blocks.ts";
+import type { Inline } from "../../document/inline.ts";
+import type { PaperContext } from "../context.ts";
+import { narrative } from "../narrative/narrative.ts";
+import { keysIn } from "../places.ts";
+import type { Question } from "../words/questions.ts";
+import { type Part, row, table, textColumn } from "./part.ts";
+
+interface Answered {
+	readonly question: Question;
+	readonly number: number;
+	readonly group: string;
+	readonly words: readonly Inline[];
+	readonly keys: readonly string[];
+}
+
+const answered = (context: PaperContext): readonly Answered[] => {
+	const data = narrative(context);
+	const own: Readonly<Record<string, unknown>> = context.well.community ?? {};
+	let number = 0;
+	return context.words.questions().flatMap(({ title, questions }) =>
+		questions.map((question): Answered => {
+			number += 1;
+			const ready = question.answer !== undefined && question.needs.every((need) => truthy(data[need]));
+			const blocks = ready && question.answer !== undefined ? question.answer(data) : [];
+			const said = question.own === undefined ? undefined : own[question.own];
+			return {
+				question,
+				number,
+				group: title,
+				keys: keysIn(blocks),
+				words: [...inlinesOf(blocks), ...(typeof said === "string" ? [{ kind: "text" as const, text: ` ${said}` }] : [])],
+			};
+		}),
+	);
+};
+
+const truthy = (value: unknown): boolean => (Array.isArray(value) ? value.length > 0 : Boolean(value));
+
+const inlinesOf = (blocks: readonly Block[]): readonly Inline[] =>
+	blocks.flatMap((block) => (block.kind === "paragraph" ? block.children : []));
+
+/** Question, this well's answer, the formula behind it, and where the regulator's copy prints it. */
+export const answersTable: Part = (context) => {
+	const entries = answered(context).filter((entry) => entry.words.length > 0);
+	const groups = [...new Set(entries.map((entry) => entry.group))];
+	return groups.flatMap((group) =>
+		table(
+			context,
+			"answers",
+			[
+				{ ...textColumn(context, "number", { width: 0.5 }) },
+				textColumn(context, "question", { width: 2.2, rowHead: true }),
+				textColumn(context, "answer", { width: 3.6 }),
+				textColumn(context, "how_worked", { width: 1.9 }),
+				textColumn(context, "printed_at", { width: 1.6 }),
+			],
+			entries
+				.filter((entry) => entry.group === group)
+				.map((entry) =>
+					row({
+						number: { kind: "text", text: String(entry.number) },
+						question: { kind: "text", text: entry.question.ask },
+						answer: { kind: "rich", children: entry.words },
+						how_worked: textOrNone(formulaNames(entry.keys, context).join("; ")),
+						printed_at: textOrNone(
+							[...new Set(entry.keys.flatMap((key) => context.printedAt?.(key) ?? []))].join("; "),
+						),
+					}),
+				),
+			{ dense: true, suffix: group },
+		),
+	);
+};
+
+const textOrNone = (words: string) => (words === "" ? ({ kind: "none" } as const) : ({ kind: "text", text: words } as const));
+
+const formulaNames = (keys: readonly string[], context: PaperContext): string[] => [
+	...new Set(
+		keys.flatMap((key) => {
+			const value = context.index.byKey.get(key);
+			if (value === undefined || isTable(value)) return [];
+			return value.from.kind === "worked" ? (REGISTER.get(value.from.formula)?.name ?? []) : context.words.label("phrases.as_given");
+		}),
+	),
+];
+
+/** Questions that neither the calculation nor the operator answers. */
+export const openQuestions: Part = (context) => {
+	const open = answered(context).filter((entry) => entry.words.length === 0);
+	return table(
+		context,
+		"open_questions",
+		[
+			textColumn(context, "number", { width: 0.5 }),
+			textColumn(context, "question", { width: 4, rowHead: true }),
+			textColumn(context, "at", { width: 3 }),
+		],
+		open.map((entry) =>
+			row({
+				number: { kind: "text", text: String(entry.number) },
+				question: { kind: "text", text: entry.question.ask },
+				at: textOrNone([entry.question.own === undefined ? undefined : `community › ${entry.question.own}`].filter((s) => s).join("")),
+			}),
+		),
+	);
+};

@@ -1,0 +1,64 @@
+import type { Block, Cell, Section } from "../document/blocks.ts";
+import type { PaperDocument } from "../document/document.ts";
+import type { Inline } from "../document/inline.ts";
+import type { Shape } from "../document/shapes.ts";
+
+/** Every key printed in blocks, in order; figures' labels included. */
+export const keysIn = (blocks: readonly Block[]): string[] => blocks.flatMap(keysOfBlock);
+
+const keysOfBlock = (block: Block): string[] => {
+	switch (block.kind) {
+		case "paragraph":
+			return block.children.flatMap(keysOfInline);
+		case "list":
+			return block.items.flatMap(keysIn);
+		case "facts":
+		case "figures":
+			return block.items.flatMap((item) => keysOfCell(item.value));
+		case "table":
+			return block.rows.flatMap((row) => Object.values(row.cells).flatMap(keysOfCell));
+		case "figure":
+			return block.drawing.shapes.flatMap(keysOfShape);
+		case "callout":
+			return keysIn(block.blocks);
+		case "heading":
+		case "sign-in":
+		case "contents":
+		case "page-break":
+			return [];
+	}
+};
+
+const keysOfInline = (inline: Inline): string[] => {
+	switch (inline.kind) {
+		case "quantity":
+			return inline.key === undefined ? [] : [inline.key];
+		case "strong":
+		case "emphasis":
+		case "link":
+			return inline.children.flatMap(keysOfInline);
+		case "text":
+		case "verdict":
+			return [];
+	}
+};
+
+const keysOfCell = (cell: Cell): string[] => {
+	if (cell.kind === "quantity") return cell.key === undefined ? [] : [cell.key];
+	return cell.kind === "rich" ? cell.children.flatMap(keysOfInline) : [];
+};
+
+const keysOfShape = (shape: Shape): string[] => {
+	if (shape.kind === "group") return shape.children.flatMap(keysOfShape);
+	return shape.kind === "text" && shape.key !== undefined ? [shape.key] : [];
+};
+
+/** Where a paper first prints a value outside its appendix: number and title of the section. */
+export const placesIn = (document: PaperDocument): ((key: string) => string | undefined) => {
+	const places = new Map<string, string>();
+	const name = (section: Section): string =>
+		section.number === undefined ? section.title : `${section.number} ${section.title}`;
+	for (const section of document.sections)
+		for (const key of keysIn(section.blocks)) if (!places.has(key)) places.set(key, name(section));
+	return (key) => places.get(key);
+};
