@@ -1,6 +1,7 @@
 import type { Known } from "../cite/known.ts";
 import type { Path } from "../diagnostics/path.ts";
 import type { Verdict } from "../document/verdict.ts";
+import type { Reason } from "./reason.ts";
 
 /** Whether a limit's text was laid beside the official one. */
 export type Standing = "compared" | "not compared";
@@ -21,6 +22,14 @@ export interface LimitCitation {
 	readonly inForceFrom: string;
 }
 
+/** An input that a check needs and does not have. */
+export interface MissingInput {
+	/** In words of the trade, with its article: `the wait on cement of the surface string`. */
+	readonly what: string;
+	/** Where it may be written in the definition. */
+	readonly at: Path;
+}
+
 /** One check against one limit, on one thing. */
 export interface Finding {
 	/** Check id: a noun of the trade. */
@@ -36,10 +45,12 @@ export interface Finding {
 	readonly measured?: Known;
 	/** How they were compared, as the rule writes it: "at least", "more than", … */
 	readonly comparison?: Comparison;
-	/** One sentence: why this verdict, in words that hold without the table. */
+	/** One sentence: why this verdict, in words that hold without the table, in field units. */
 	readonly because: string;
+	/** The same with its numbers still numbers, for a paper in other units (`say`). */
+	readonly reason: Reason;
 	/** Of a *cannot tell*: what is missing and where it may be written. */
-	readonly missing?: readonly { readonly what: string; readonly at: Path }[];
+	readonly missing?: readonly MissingInput[];
 	/** A granted variance, printed with the rule it replaces. */
 	readonly variance?: { readonly granted: string; readonly cite: string };
 }

@@ -99,10 +99,9 @@ export interface Deadline {
 export type LimitLeaf =
 	| Threshold
 	| { readonly form: "at surface" }
-	| {
-			readonly form: "one of" | "none of" | "includes";
-			readonly words: readonly string[];
-	  }
+	| { readonly form: "one of"; readonly words: readonly string[] }
+	| { readonly form: "none of"; readonly words: readonly string[] }
+	| { readonly form: "includes"; readonly words: readonly string[] }
 	| { readonly form: "present"; readonly fields: readonly FieldName[] }
 	| {
 			readonly form: "covers";

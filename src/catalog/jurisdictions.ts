@@ -1,0 +1,15 @@
+/**
+ * Limits as data: `seeds/jurisdictions/*.yaml`, read through the same machinery as a user's file.
+ *
+ * takes  codes, or the text of a file
+ * gives  dated, cited rules in closed forms, and located faults
+ * may not  judge
+ */
+export type { Jurisdiction, Rule } from "./limits/limit.ts";
+export {
+	JURISDICTION_CODES,
+	listJurisdictions,
+	loadJurisdictions,
+	readJurisdictionText,
+} from "./limits/load-jurisdictions.ts";
+export { readConditions } from "./limits/read-conditions.ts";

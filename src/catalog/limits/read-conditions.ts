@@ -1,0 +1,83 @@
+import type { PermitCondition } from "../../definition/definition.ts";
+import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
+import type { Path } from "../../diagnostics/path.ts";
+import { type Desk, report } from "./fault.ts";
+import type { Rule } from "./limit.ts";
+import { readLimit } from "./read-limit.ts";
+import { CHECK_IDS, CHECK_LIMITS } from "./vocabulary.ts";
+
+/** A condition of the permit as a rule of its own, or what keeps it from being judged. */
+export interface ReadCondition {
+	readonly rule: Rule;
+	/** The string it binds, where it binds one. */
+	readonly string?: string;
+	readonly fault?: { readonly what: string; readonly why: string; readonly at: Path };
+	readonly diagnostics: readonly Diagnostic[];
+}
+
+const place = (i: number): Path => ["site", "conditions", i];
+
+const readOne = (condition: PermitCondition, i: number): ReadCondition => {
+	const desk: Desk = {
+		faults: [],
+		originOf: (at, text) => ({ kind: "definition", at, text }),
+	};
+	const check = CHECK_IDS.find((id) => id === condition.check);
+	if (check === undefined)
+		report(desk, {
+			code: "rules/unknown-check",
+			at: [...place(i), "check"],
+			what: `there is no check called "${condition.check}"`,
+			expected: `one of: ${CHECK_IDS.join(", ")}`,
+			mend: "name a check of the list (`casebound list checks`)",
+		});
+	const limit = check && readLimit(desk, condition.limit, [...place(i), "limit"], check);
+	const lacksString =
+		check !== undefined && CHECK_LIMITS[check].subject === "string" && condition.string === undefined;
+	const fault =
+		check === undefined
+			? {
+					what: "the check of the condition",
+					why: "the condition names no check that is known",
+					at: [...place(i), "check"],
+				}
+			: limit === undefined
+				? {
+						what: "the limit of the condition",
+						why: "the limit of the condition cannot be read",
+						at: [...place(i), "limit"],
+					}
+				: lacksString
+					? {
+							what: "the string that the condition binds",
+							why: "the condition does not say which string it binds",
+							at: [...place(i), "string"],
+						}
+					: undefined;
+	const rule: Rule = {
+		id: `permit.condition-${i + 1}`,
+		check: check ?? "judgement",
+		appliesTo: {
+			strings: ["conductor", "surface", "intermediate", "production", "liner", "treated through"],
+			neighbors: [],
+			when: [],
+		},
+		limit: limit ?? { form: "judgement", question: "" },
+		requirement: condition.requirement ?? "As the condition of the permit says.",
+		citation: condition.cite,
+		standing: "not compared",
+		howKnown: { way: "read", of: "the permit, as typed into the definition" },
+		textAsOf: "unknown",
+		inForce: { from: "unknown" },
+	};
+	return {
+		rule,
+		...(condition.string === undefined ? {} : { string: condition.string }),
+		...(fault === undefined ? {} : { fault }),
+		diagnostics: desk.faults,
+	};
+};
+
+/** Conditions of the permit, each read with the same forms as a jurisdiction's row. */
+export const readConditions = (conditions: readonly PermitCondition[]): readonly ReadCondition[] =>
+	conditions.map(readOne);

@@ -1,0 +1,101 @@
+import type { Amount } from "../catalog/limits/limit.ts";
+import type { MeasureName } from "../catalog/limits/vocabulary.ts";
+import type { Known } from "../cite/known.ts";
+import type { Dimension } from "../units/dimensions.ts";
+import { type Case, missingAt } from "./case.ts";
+import type { MissingInput } from "./finding.ts";
+import { clampBetween, greatestOf, leastOf, multiple } from "./formulas.ts";
+import { topMethodOf } from "./measures/cement.ts";
+import { MEASURE_CODE } from "./measures/index.ts";
+import { stringOf } from "./measures/shoe.ts";
+import type { Reason } from "./reason.ts";
+
+/** What the number of a limit comes to here, and how, in words; or what is missing for it. */
+export type Worth =
+	| { readonly value: Known; readonly how: Reason }
+	| { readonly missing: readonly MissingInput[]; readonly because?: Reason }
+	/** The value it is taken from has no meaning here. */
+	| { readonly absent: Reason };
+
+const read = (the: Case, name: MeasureName): Worth => {
+	const reading = MEASURE_CODE[name].read(the, {});
+	if (reading.state === "known") return { value: reading.value, how: [] };
+	if (reading.state === "absent") return { absent: reading.because };
+	return { missing: reading.missing };
+};
+
+const joinWords = (parts: readonly Reason[], last: string): Reason =>
+	parts.flatMap((part, i) => (i === 0 ? part : [i === parts.length - 1 ? ` ${last} ` : ", ", ...part]));
+
+/** How a part of an expression is said inside it: the number itself, or the expression with its number. */
+const inside = ({ value, how }: Extract<Worth, { value: Known }>): Reason =>
+	how.length === 0 ? [value] : [...how, " = ", value];
+
+const several = (the: Case, among: readonly Amount[], kind: Dimension, greatest: boolean): Worth => {
+	const worths = among.map((amount) => worth(the, amount, kind));
+	const failed = worths.filter((each) => !("value" in each));
+	const absent = failed.find((each) => "absent" in each);
+	if (absent !== undefined) return absent;
+	if (failed.length > 0)
+		return { missing: failed.flatMap((each) => ("missing" in each ? each.missing : [])) };
+	const known = worths.filter((each) => "value" in each);
+	const value = (greatest ? greatestOf : leastOf)(
+		kind,
+		known.map((each) => each.value),
+	);
+	return {
+		value,
+		how: [greatest ? "the greater of " : "the lesser of ", ...joinWords(known.map(inside), "and")],
+	};
+};
+
+const clamped = (the: Case, amount: Extract<Amount, { kind: "clamp" }>, kind: Dimension): Worth => {
+	const [x, from, to] = [amount.amount, amount.from, amount.to].map((each) => worth(the, each, kind));
+	for (const each of [x, from, to]) if (each !== undefined && !("value" in each)) return each;
+	if (!x || !from || !to || !("value" in x) || !("value" in from) || !("value" in to)) return { missing: [] };
+	return {
+		value: clampBetween(kind, x.value, from.value, to.value),
+		how: [...inside(x), ", held between ", from.value, " and ", to.value],
+	};
+};
+
+const byMethod = (the: Case, { cases }: Extract<Amount, { kind: "by method" }>, kind: Dimension): Worth => {
+	const method = topMethodOf(the);
+	const string = stringOf(the);
+	const at = ["casing", the.well.strings.indexOf(string), "cement", "top_method"] as const;
+	if (method === undefined) return { missing: [missingAt("way the cement top is found", ...at)] };
+	const amount = cases[method];
+	if (amount === undefined)
+		return {
+			missing: [missingAt("way the cement top is found, as one the rule names", ...at)],
+			because: [`the rule gives no distance for a top found by "${method}"`],
+		};
+	const found = worth(the, amount, kind);
+	return "value" in found ? { ...found, how: [`for a top by ${method}: `, ...inside(found)] } : found;
+};
+
+/** Works the number of a limit for one case. Nothing is guessed; a missing part is named. */
+export const worth = (the: Case, amount: Amount, kind: Dimension): Worth => {
+	switch (amount.kind) {
+		case "constant":
+			return { value: amount.value, how: [] };
+		case "measure": {
+			const found = read(the, amount.of);
+			return "value" in found ? { ...found, how: [`the ${MEASURE_CODE[amount.of].noun}`] } : found;
+		}
+		case "times": {
+			const found = read(the, amount.of);
+			if (!("value" in found)) return found;
+			const how: Reason = [amount.factor, " × ", found.value, `, the ${MEASURE_CODE[amount.of].noun}`];
+			return { value: multiple(kind, amount.factor, found.value), how };
+		}
+		case "greatest of":
+			return several(the, amount.among, kind, true);
+		case "least of":
+			return several(the, amount.among, kind, false);
+		case "clamp":
+			return clamped(the, amount, kind);
+		case "by method":
+			return byMethod(the, amount, kind);
+	}
+};

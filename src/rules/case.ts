@@ -1,0 +1,36 @@
+import type { Results } from "../calc/results.ts";
+import type { Jurisdiction, Rule } from "../catalog/limits/limit.ts";
+import type { Path } from "../diagnostics/path.ts";
+import type { CasingString, Well } from "../well/well.ts";
+import type { MissingInput } from "./finding.ts";
+import type { Subject } from "./subject.ts";
+
+/** Everything one rule is judged on: the well, what was computed of it, the rule, and the one thing it is asked of. */
+export interface Case<S extends Subject = Subject> {
+	readonly well: Well;
+	readonly results: Results;
+	readonly rule: Rule;
+	readonly jurisdiction: Pick<Jurisdiction, "name" | "holidays">;
+	readonly subject: S;
+}
+
+/** Where a string's topic is written in the definition. */
+export const stringPath = (well: Well, string: CasingString, ...rest: Path): Path => [
+	"casing",
+	Math.max(
+		0,
+		well.strings.findIndex(({ id }) => id === string.id),
+	),
+	...rest,
+];
+
+/** An input of a string, missing. */
+export const missingOf = (
+	{ well }: Pick<Case, "well">,
+	string: CasingString,
+	what: string,
+	...at: Path
+): MissingInput => ({ what: `the ${what} of the ${string.id} string`, at: stringPath(well, string, ...at) });
+
+/** An input of the well, missing. */
+export const missingAt = (what: string, ...at: Path): MissingInput => ({ what: `the ${what}`, at });

@@ -1,0 +1,163 @@
+import type { CentralizerPattern, LimitLeaf } from "../../catalog/limits/limit.ts";
+import type { Known } from "../../cite/known.ts";
+import type { CentralizerRun } from "../../well/well.ts";
+import { type Case, missingAt, missingOf } from "../case.ts";
+import { jointsLength } from "../formulas.ts";
+import { jointOf, stringOf } from "../measures/shoe.ts";
+import { allOf, cannotTell, doesNotApply, met, notMet, type Outcome } from "../outcome.ts";
+import { practicallyEqual } from "../practically-equal.ts";
+import type { Reason } from "../reason.ts";
+
+interface Stretch {
+	readonly top: number;
+	readonly bottom: number;
+}
+
+/**
+ * Where runs first leave a stretch bare for longer than the slack, from the top down.
+ *
+ * @param slack  distance that may lie between two runs, or between a run and an end of the stretch [ft]
+ */
+export const firstGap = (
+	runs: readonly Stretch[],
+	{ top, bottom }: Stretch,
+	slack: number,
+): Stretch | undefined => {
+	const sorted = [...runs].sort((a, b) => a.top - b.top);
+	const longer = (gap: number) => gap > slack && !practicallyEqual(gap, slack);
+	let reached = top;
+	for (const run of sorted) {
+		if (run.bottom <= reached) continue;
+		if (longer(run.top - reached)) return { top: reached, bottom: Math.min(run.top, bottom) };
+		reached = Math.max(reached, run.bottom);
+		if (reached >= bottom) return undefined;
+	}
+	return longer(bottom - reached) ? { top: reached, bottom } : undefined;
+};
+
+interface Centralized {
+	readonly the: Case;
+	readonly joint: Known<"length">;
+	readonly runs: readonly CentralizerRun[];
+	readonly shoe: Known<"measured-depth">;
+	readonly top: Known<"measured-depth">;
+}
+
+const stretchOf = ({ top, bottom }: CentralizerRun): Stretch => ({ top: top.value, bottom: bottom.value });
+const spacingOf = (run: CentralizerRun, joint: Known<"length">) =>
+	jointsLength.of({ joints: run.everyJoints, joint });
+
+const depth = (value: number, like: Known<"measured-depth">): Known => ({
+	...like,
+	value: value as typeof like.value,
+});
+const gapWords = (gap: Stretch, like: Known<"measured-depth">): Reason => [
+	"between ",
+	depth(gap.top, like),
+	" and ",
+	depth(gap.bottom, like),
+];
+
+const bottomJoints = (
+	{ joint, runs, shoe }: Centralized,
+	{ joints }: Extract<CentralizerPattern, { kind: "bottom joints" }>,
+): Outcome => {
+	const height = jointsLength.of({ joints, joint });
+	const every = runs.filter(({ everyJoints }) => everyJoints.value <= 1).map(stretchOf);
+	// One centralizer may sit anywhere on its joint, so a joint's length of slack stands at both ends.
+	const gap = firstGap(every, { top: shoe.value - height.value, bottom: shoe.value }, joint.value);
+	return gap === undefined
+		? met("each of the lowest ", joints, " joints carries a centralizer.")
+		: notMet(
+				"the runs with one centralizer on every joint do not reach over the lowest ",
+				joints,
+				" joints (bare ",
+				...gapWords(gap, shoe),
+				").",
+			);
+};
+
+const everyJoints = (
+	{ joint, runs, shoe, top }: Centralized,
+	{ joints }: Extract<CentralizerPattern, { kind: "every joints" }>,
+): Outcome => {
+	const close = runs.filter((run) => run.everyJoints.value <= joints.value).map(stretchOf);
+	const slack = jointsLength.of({ joints, joint });
+	const gap = firstGap(close, { top: top.value, bottom: shoe.value }, slack.value);
+	return gap === undefined
+		? met(
+				"centralizers stand on every ",
+				joints,
+				" joints or closer, from the shoe to the top of the string.",
+			)
+		: notMet("no centralizers stand on every ", joints, " joints or closer ", ...gapWords(gap, shoe), ".");
+};
+
+const firstAndThen = (
+	{ joint, runs, shoe, top }: Centralized,
+	{ firstWithin, thenEvery }: Extract<CentralizerPattern, { kind: "first and then" }>,
+): Outcome => {
+	const lowest = Math.max(...runs.map(({ bottom }) => bottom.value));
+	const distance = shoe.value - lowest;
+	const near = distance <= firstWithin.value || practicallyEqual(distance, firstWithin.value);
+	const close = runs.filter((run) => {
+		const spacing = spacingOf(run, joint).value;
+		return spacing <= thenEvery.value || practicallyEqual(spacing, thenEvery.value);
+	});
+	const gap = firstGap(close.map(stretchOf), { top: top.value, bottom: lowest }, thenEvery.value);
+	return allOf([
+		near
+			? met("the lowest centralizer is within ", firstWithin, " of the shoe.")
+			: notMet("the lowest centralizer is not within ", firstWithin, " of the shoe."),
+		gap === undefined
+			? met("above it they are ", thenEvery, " apart or closer.")
+			: notMet("above it they are further than ", thenEvery, " apart ", ...gapWords(gap, shoe), "."),
+	]);
+};
+
+/** Water zones within the protected water, on the hole's own axis. */
+const throughWater = ({ the, runs, joint, shoe }: Centralized): Outcome => {
+	const base = the.results.geology.protected_water_base?.tvd.value;
+	if (base === undefined)
+		return cannotTell([missingAt("base of protected water", "geology", "protected_water", "base")]);
+	const zones = the.results.geology.water.filter(({ top }) => top.tvd.value < base);
+	if (zones.length === 0)
+		return cannotTell([missingAt("water zones within the protected water", "geology", "water")]);
+	const slack = Math.max(...runs.map((run) => spacingOf(run, joint).value));
+	return allOf(
+		zones.map(({ name, top, base: bottom }) => {
+			if (top.md === undefined) return doesNotApply(`the hole does not reach the ${name}.`);
+			if (top.md.value >= shoe.value) return doesNotApply(`the ${name} lies below the shoe.`);
+			const low = Math.min(bottom.md?.value ?? shoe.value, shoe.value);
+			const gap = firstGap(runs.map(stretchOf), { top: top.md.value, bottom: low }, slack);
+			return gap === undefined
+				? met(`centralizers stand through the ${name}.`)
+				: notMet(`no centralizers stand in the ${name} `, ...gapWords(gap, shoe), ".");
+		}),
+	);
+};
+
+/** A pattern of centralizers against the runs of a string. */
+export const centralizerPattern = (
+	the: Case,
+	{ pattern }: Extract<LimitLeaf, { form: "pattern" }>,
+): Outcome => {
+	const string = stringOf(the);
+	const joint = jointOf(string);
+	const missing = [
+		...(string.centralizers.length === 0 ? [missingOf(the, string, "centralizers", "centralizers")] : []),
+		...(joint === undefined ? [missingOf(the, string, "joint length", "pipe", 0, "joint")] : []),
+	];
+	if (joint === undefined || missing.length > 0) return cannotTell(missing);
+	const centralized = { the, joint, runs: string.centralizers, shoe: string.shoe, top: string.top };
+	switch (pattern.kind) {
+		case "bottom joints":
+			return bottomJoints(centralized, pattern);
+		case "every joints":
+			return everyJoints(centralized, pattern);
+		case "first and then":
+			return firstAndThen(centralized, pattern);
+		case "through protected water":
+			return throughWater(centralized);
+	}
+};

@@ -1,0 +1,100 @@
+import type { LimitLeaf } from "../../catalog/limits/limit.ts";
+import type { OffsetWell } from "../../definition/definition.ts";
+import { type Case, missingAt } from "../case.ts";
+import { computedDistance } from "../computed-distance.ts";
+import { SEARCHED } from "../distances.ts";
+import { allOf, cannotTell, doesNotApply, met, notMet, type Outcome } from "../outcome.ts";
+import { listed } from "../reason.ts";
+import type { Check } from "./check.ts";
+
+/** Each offset well within the radius has to carry evidence of its condition. */
+const offsetEvidence = (
+	the: Case,
+	{ radius, of }: Extract<LimitLeaf, { form: "evidence within" }>,
+): Outcome => {
+	const { offsetWells } = the.well;
+	if (offsetWells.length === 0)
+		return the.well.site.neighbors_complete === true
+			? doesNotApply("no offset well is listed, and the search is stated to be complete.")
+			: cannotTell(
+					[missingAt("offset wells nearby", "site", "offset_wells"), SEARCHED],
+					"no offset well is listed, and nobody has stated that the search is complete.",
+				);
+	const parts = offsetWells.map((well: OffsetWell, i): Outcome => {
+		const distance = computedDistance(the, well, of);
+		if (distance === undefined)
+			return cannotTell([
+				missingAt(`place of ${well.name}, near enough to measure from the ${of}`, "site", "offset_wells", i),
+			]);
+		if (distance.value > radius.value)
+			return doesNotApply(`${well.name} is `, distance, ` from the ${of}, outside the radius.`);
+		if (well.evidence === undefined)
+			return cannotTell([
+				missingAt(`evidence of the condition of ${well.name}`, "site", "offset_wells", i, "evidence"),
+			]);
+		return met(`${well.name} is `, distance, ` from the ${of}; its condition rests on: ${well.evidence}.`);
+	});
+	return allOf(parts);
+};
+
+/** No listed substance may be in any additive. An ingredient without a number cannot be cleared. */
+const listedIngredients = (the: Case, { words }: Extract<LimitLeaf, { form: "none of" }>): Outcome => {
+	const { stimulation } = the.well;
+	if (stimulation === undefined) return doesNotApply("no stimulation is planned.");
+	const { additives } = stimulation;
+	if (additives.length === 0)
+		return cannotTell([missingAt("additives of the treatment", "stimulation", "additives")]);
+	const found = additives.flatMap(({ name, ingredients }) =>
+		ingredients.flatMap(({ name: ingredient, cas }) =>
+			cas !== undefined && words.includes(cas.trim()) ? [`${ingredient} (${cas}) in ${name}`] : [],
+		),
+	);
+	if (found.length > 0)
+		return notMet(`${listed(found)} ${found.length > 1 ? "are" : "is"} on the rule's list.`);
+	const unknown = additives.flatMap(({ name, ingredients }, i) => {
+		const at = ["stimulation", "additives", i, "ingredients"] as const;
+		if (ingredients.length === 0) return [missingAt(`ingredients of ${name}`, ...at)];
+		return ingredients.flatMap(({ name: ingredient, cas }, j) =>
+			cas === undefined ? [missingAt(`CAS number of ${ingredient} in ${name}`, ...at, j, "cas")] : [],
+		);
+	});
+	if (unknown.length > 0) return cannotTell(unknown);
+	const count = additives.reduce((sum, { ingredients }) => sum + ingredients.length, 0);
+	return met(
+		`none of the ${count} ingredients of the ${additives.length} additives has a CAS number on the rule's list.`,
+	);
+};
+
+export const siteChecks = {
+	setback: {
+		title: "Setback",
+		looksAt: "distance from the place the rule names to each listed neighbor of the kind it names",
+		explain:
+			"A surveyed distance stands before one computed from coordinates, and a distance surveyed from another place is not used. Boundaries are " +
+			"taken as the rule words them: `2,000 ft or less` fails at 2,000 ft. Where no neighbor of the kind is listed, the check " +
+			"cannot tell unless the list is stated to be complete.",
+	},
+	"offset-wells": {
+		title: "Offset wells",
+		looksAt: "listed offset wells within the radius and the evidence of their condition",
+		explain:
+			"An old hole may be the way past every barrier. Each listed well within the radius has to carry evidence of its condition; the check cannot " +
+			"see a well that nobody listed.",
+		forms: { "evidence within": offsetEvidence },
+	},
+	"hydrogen-sulfide": {
+		title: "Hydrogen sulfide",
+		looksAt: "stated fraction of hydrogen sulfide in the gas",
+		explain:
+			"Above a fraction the rules ask for a plan, training and distances. The fraction is the operator's statement; a well whose gas nobody has " +
+			"analyzed has none.",
+	},
+	"listed-ingredients": {
+		title: "Ingredients on a list",
+		looksAt: "CAS number of every ingredient of every additive",
+		explain:
+			"Fracturing with the substances on the list needs a permit of another kind. Ingredients are compared by CAS number; one without a number, a " +
+			"trade secret included, cannot be cleared.",
+		forms: { "none of": listedIngredients },
+	},
+} as const satisfies Readonly<Record<string, Check>>;

@@ -1,0 +1,128 @@
+import type { LimitLeaf, Threshold } from "../../catalog/limits/limit.ts";
+import { worth } from "../amount.ts";
+import { daysBetween, monthsBefore } from "../calendar.ts";
+import { type Case, missingAt } from "../case.ts";
+import { holds } from "../compare.ts";
+import { neighborsWithin, SEARCHED } from "../distances.ts";
+import { eventDate } from "../events.ts";
+import { allOf, cannotTell, doesNotApply, met, notMet, type Outcome } from "../outcome.ts";
+import { listed } from "../reason.ts";
+import type { Check } from "./check.ts";
+
+/** Every listed water zone that the rule calls protected has to lie within the protected water the well is built for. */
+const definedWater = (the: Case, threshold: Threshold): Outcome => {
+	const { geology } = the.well;
+	const limit = worth(the, threshold.amount, "dissolved-solids");
+	if (!("value" in limit)) return cannotTell("missing" in limit ? limit.missing : []);
+	const base = geology.protectedWater?.base;
+	if (base === undefined)
+		return cannotTell([missingAt("base of protected water", "geology", "protected_water", "base")]);
+	if (geology.water.length === 0) return cannotTell([missingAt("water zones", "geology", "water")]);
+	const common = { required: limit.value, comparison: threshold.operator };
+	const below = geology.water
+		.map((zone, i) => ({ zone, i }))
+		.filter(({ zone }) => zone.base.value > base.value);
+	const unknown = below.filter(({ zone }) => zone.dissolvedSolids === undefined);
+	const fresh = below.filter(
+		({ zone }) =>
+			zone.dissolvedSolids !== undefined &&
+			holds(zone.dissolvedSolids.value, threshold.operator, limit.value.value),
+	);
+	const [worst] = fresh;
+	if (worst !== undefined)
+		return {
+			...common,
+			verdict: "not met",
+			...(worst.zone.dissolvedSolids === undefined ? {} : { measured: worst.zone.dissolvedSolids }),
+			reason: [
+				`the ${worst.zone.name} carries `,
+				worst.zone.dissolvedSolids ?? "",
+				" of dissolved solids and reaches to ",
+				worst.zone.base,
+				" TVD, below the base of protected water at ",
+				base,
+				` TVD; the rule protects water of ${threshold.operator} `,
+				limit.value,
+				".",
+			],
+			missing: [],
+		};
+	if (unknown.length > 0)
+		return cannotTell(
+			unknown.map(({ zone, i }) =>
+				missingAt(`dissolved solids of the ${zone.name}`, "geology", "water", i, "dissolved_solids"),
+			),
+		);
+	return {
+		...common,
+		verdict: "met",
+		reason: [
+			`of the water zones listed (${listed(geology.water.map(({ name }) => name))}), none of ${threshold.operator} `,
+			limit.value,
+			" of dissolved solids lies below the base of protected water at ",
+			base,
+			" TVD.",
+		],
+		missing: [],
+	};
+};
+
+const samples = (the: Case, leaf: Extract<LimitLeaf, { form: "samples within" }>): Outcome => {
+	const { radius, of, before, months } = leaf;
+	const near = neighborsWithin(the, ["water well", "public water supply", "spring"], of, radius.value);
+	const parts: Outcome[] = near.inside.map((neighbor) => {
+		const at = ["site", "neighbors", the.well.neighbors.indexOf(neighbor), "sampled"] as const;
+		if (neighbor.sampled === undefined)
+			return cannotTell([missingAt(`date on which ${neighbor.name} was sampled`, ...at)]);
+		const event = eventDate(the.well, before);
+		if ("missing" in event) return cannotTell([event.missing]);
+		const late = daysBetween(neighbor.sampled, event.date) < 0;
+		const early =
+			months !== undefined && daysBetween(monthsBefore(event.date, months.value), neighbor.sampled) < 0;
+		const said = `${neighbor.name} was sampled on ${neighbor.sampled}`;
+		if (late) return notMet(`${said}, after the ${before} planned for ${event.date}.`);
+		if (early && months !== undefined)
+			return notMet(`${said}, more than `, months, ` months before the ${before} planned for ${event.date}.`);
+		return met(`${said}, before the ${before} planned for ${event.date}.`);
+	});
+	if (near.unplaced.length > 0) parts.push(cannotTell(near.unplaced));
+	if (parts.length > 0) return allOf(parts);
+	return near.complete
+		? doesNotApply(
+				"no water source is listed within ",
+				radius,
+				`, and the list of neighbors is stated to be complete.`,
+			)
+		: cannotTell(
+				[SEARCHED],
+				"no water source is listed within ",
+				radius,
+				", and nobody has stated that the list is complete.",
+			);
+};
+
+export const waterChecks = {
+	separation: {
+		title: "Separation of treated rock and protected water",
+		looksAt: "vertical distance from the base of protected water down to the uppermost perforation",
+		explain:
+			"The vertical rock between protected water and the treated interval. Where a rule has a least separation, a smaller one brings further " +
+			"duties. Growth of the fracture above the perforations is not taken off here; the isolation figures show it beside.",
+	},
+	"water-definition": {
+		title: "Water that the rule protects",
+		looksAt: "dissolved solids and base of each listed water zone against the base of protected water",
+		explain:
+			"Rules define protected water by dissolved solids, by use, by a formation or by an agency's letter. The check asks whether a listed zone " +
+			"that the rule would protect lies deeper than the base the well is built for. It cannot see a zone that is not listed.",
+		forms: { threshold: definedWater },
+	},
+	"water-samples": {
+		title: "Water sampled before the work",
+		looksAt: "water sources within the radius, the date each was sampled, and the planned date of the work",
+		explain:
+			"A sample before the work is the baseline for any later question. The check asks for one of every source listed within the rule's radius; " +
+			"where none is listed, the definition has to state that the list of neighbors is complete.",
+		forms: { "samples within": samples },
+	},
+} as const satisfies Readonly<Record<string, Check>>;

@@ -1,0 +1,138 @@
+import type { Operator, Threshold } from "../catalog/limits/limit.ts";
+import { MEASURES } from "../catalog/limits/vocabulary.ts";
+import type { Known } from "../cite/known.ts";
+import { worth } from "./amount.ts";
+import type { Case } from "./case.ts";
+import { MEASURE_CODE } from "./measures/index.ts";
+import type { Parameters, Reading } from "./measures/reading.ts";
+import { cannotTell, doesNotApply, notGiven, type Outcome } from "./outcome.ts";
+import { practicallyEqual } from "./practically-equal.ts";
+import type { Reason } from "./reason.ts";
+
+/** Whether a value lies on the right side of a boundary, the boundary itself taken as the rule words it. */
+export const holds = (value: number, operator: Operator, limit: number): boolean => {
+	const equal = practicallyEqual(value, limit);
+	switch (operator) {
+		case "at least":
+			return equal || value > limit;
+		case "more than":
+			return !equal && value > limit;
+		case "at most":
+			return equal || value < limit;
+		case "less than":
+			return !equal && value < limit;
+	}
+};
+
+const REQUIRED: Readonly<Record<Operator, readonly [string, string]>> = {
+	"at least": ["at least ", " is required"],
+	"more than": ["more than ", " is required"],
+	"at most": ["at most ", " is allowed"],
+	"less than": ["less than ", " is required"],
+};
+
+const requirementOf = (operator: Operator, required: Known, how: Reason, measured: Known): Reason => {
+	const [before, after] = REQUIRED[operator];
+	return [
+		before,
+		{ told: required, from: measured },
+		after,
+		...(how.length === 0 ? [] : [" (", ...how, ")"]),
+	];
+};
+
+/** A zone of cement with its height worked out for the string. */
+const withHeight = (the: Case, threshold: Threshold): Parameters | Outcome => {
+	const { zone } = threshold;
+	if (zone === undefined || zone.kind === "shoe" || zone.kind === "whole") return threshold;
+	const height = worth(the, zone.height, "offset");
+	if ("value" in height) return { ...threshold, height: height.value };
+	return "absent" in height ? doesNotApply(...height.absent, ".") : cannotTell(height.missing);
+};
+
+/** Bounds decide where they can; a bound that does not reach the limit leaves the question open. */
+const fromBounds = (
+	reading: Extract<Reading, { state: "bounded" }>,
+	operator: Operator,
+	limit: Known,
+): { readonly verdict: "met" | "not met"; readonly bound: Known; readonly words: string } | undefined => {
+	const { atLeast, atMost } = reading;
+	const upward = operator === "at least" || operator === "more than";
+	const proves = upward ? atLeast : atMost;
+	const refutes = upward ? atMost : atLeast;
+	if (proves && holds(proves.value, operator, limit.value))
+		return { verdict: "met", bound: proves, words: upward ? "at least " : "at most " };
+	if (refutes && !holds(refutes.value, operator, limit.value))
+		return { verdict: "not met", bound: refutes, words: upward ? "at most " : "at least " };
+	return undefined;
+};
+
+const undecided = (
+	reading: Extract<Reading, { state: "bounded" }>,
+	clause: (value: Known, words: string) => Reason,
+	requirement: Reason,
+): Reason => {
+	const { atLeast, atMost } = reading;
+	const bound = atLeast ?? atMost;
+	if (bound === undefined) return notGiven(reading.missing);
+	const words =
+		atLeast && atMost
+			? [...clause(atLeast, "at least "), " and at most ", atMost]
+			: clause(bound, atLeast ? "at least " : "at most ");
+	return [...words, ", as far as the tests given show; ", ...requirement, "."];
+};
+
+/**
+ * One comparison. The sentence carries both numbers and how the required one came about.
+ *
+ * @returns `cannot tell` where the measure or the limit lacks an input, `does not apply` where it has no meaning here
+ */
+export const compare = (the: Case, threshold: Threshold): Outcome => {
+	const { measure, operator, amount } = threshold;
+	const code = MEASURE_CODE[measure];
+	const parameters = withHeight(the, threshold);
+	if ("verdict" in parameters) return parameters;
+	const reading = code.read(the, parameters);
+	if (reading.state === "absent") return doesNotApply(...reading.because, ".");
+	const limit = worth(the, amount, MEASURES[measure].dimension);
+	if ("absent" in limit) return doesNotApply(...limit.absent, ".");
+	if ("missing" in limit) {
+		const missing = [...limit.missing, ...(reading.state === "missing" ? reading.missing : [])];
+		return cannotTell(missing, ...(limit.because === undefined ? [] : [...limit.because, "."]));
+	}
+	if (reading.state === "missing")
+		return {
+			...cannotTell(reading.missing, ...(reading.because ?? [])),
+			required: limit.value,
+			comparison: operator,
+		};
+	const clause = (value: Known, words = ""): Reason => {
+		const told = { told: value, from: limit.value };
+		const said = code.say({ value, part: told, size: { ...told, magnitude: true } }, the, parameters);
+		return words === "" ? said : said.flatMap((part) => (part === told ? [words, part] : [part]));
+	};
+	const common = { required: limit.value, comparison: operator };
+	if (reading.state === "bounded") {
+		const decided = fromBounds(reading, operator, limit.value);
+		if (decided === undefined) {
+			const open = undecided(reading, clause, requirementOf(operator, limit.value, limit.how, limit.value));
+			return { ...cannotTell(reading.missing, ...open), ...common };
+		}
+		const requirement = requirementOf(operator, limit.value, limit.how, decided.bound);
+		return {
+			...common,
+			verdict: decided.verdict,
+			measured: decided.bound,
+			reason: [...clause(decided.bound, decided.words), "; ", ...requirement, "."],
+			missing: [],
+		};
+	}
+	const { value, note = [] } = reading;
+	return {
+		...common,
+		verdict: holds(value.value, operator, limit.value.value) ? "met" : "not met",
+		measured: value,
+		reason: [...clause(value), ...note, "; ", ...requirementOf(operator, limit.value, limit.how, value), "."],
+		missing: [],
+	};
+};

@@ -1,0 +1,78 @@
+import type { Deadline } from "../catalog/limits/limit.ts";
+import { addBusinessDays, addDays, daysBetween, yearOf } from "./calendar.ts";
+import { type Case, missingAt } from "./case.ts";
+import { eventDate } from "./events.ts";
+import type { MissingInput } from "./finding.ts";
+import { cannotTell, doesNotApply, met, notMet, type Outcome } from "./outcome.ts";
+
+/** The day by which something is due, and what it is counted from. */
+export interface DueDate {
+	readonly due: string;
+	readonly event: string;
+	readonly eventDate: string;
+	readonly basis: "recorded" | "planned";
+}
+
+export type DueOrNot = DueDate | { readonly missing: readonly MissingInput[]; readonly because?: string };
+
+const HOURS_A_DAY = 24;
+
+/** Works a due date; of several, the earliest counts. Business days need a list of holidays that covers the years. */
+export const dueDate = (
+	{ well, jurisdiction }: Pick<Case, "well" | "jurisdiction">,
+	limit: Deadline,
+): DueOrNot => {
+	const sign = limit.side === "before" ? -1 : 1;
+	const dated = limit.of.map(({ event, count, unit }): DueOrNot => {
+		const at = eventDate(well, event);
+		if ("missing" in at) return { missing: [at.missing] };
+		// An hour limit is dated by the whole day it falls in, on the safe side of it.
+		const days = unit === "days" ? count.value : Math.ceil(count.value / HOURS_A_DAY);
+		const common = { event, eventDate: at.date, basis: at.basis };
+		if (limit.days === "calendar") return { ...common, due: addDays(at.date, sign * days) };
+		const { holidays } = jurisdiction;
+		if (holidays === undefined || !holidays.covers.includes(yearOf(at.date)))
+			return { missing: [], because: `the list of holidays does not cover the year of the ${event}` };
+		const due = addBusinessDays(at.date, sign * days, holidays.dates);
+		return holidays.covers.includes(yearOf(due))
+			? { ...common, due }
+			: { missing: [], because: `the list of holidays does not cover the year of the due date` };
+	});
+	const unknown = dated.filter((each) => "missing" in each);
+	const [first, ...rest] = dated.filter((each) => "due" in each);
+	if (first === undefined || unknown.length > 0)
+		return {
+			missing: unknown.flatMap(({ missing }) => missing),
+			...(unknown[0]?.because === undefined ? {} : { because: unknown[0].because }),
+		};
+	return rest.reduce((early, each) => (daysBetween(early.due, each.due) < 0 ? each : early), first);
+};
+
+/** A notice or report that the definition records as answering this rule. */
+const noticeFor = ({ well, rule }: Case) =>
+	(well.site.notices ?? []).findIndex((notice) => notice.rule === rule.id);
+
+/**
+ * A deadline on the date of this issue. What is not yet due is not asked; what is past due has to be recorded as sent.
+ */
+export const judgeDeadline = (the: Case, limit: Deadline): Outcome => {
+	const found = dueDate(the, limit);
+	if (!("due" in found))
+		return cannotTell(found.missing, ...(found.because === undefined ? [] : [`${found.because}.`]));
+	const { due, event, eventDate: on, basis } = found;
+	const said = `due by ${due}, counted from the ${event} ${basis === "planned" ? "planned for" : "on"} ${on}`;
+	const index = noticeFor(the);
+	const sent = index < 0 ? undefined : the.well.site.notices?.[index]?.sent;
+	if (sent !== undefined)
+		return daysBetween(sent, due) >= 0
+			? met(`${said}; sent on ${sent}.`)
+			: notMet(`${said}; sent on ${sent}, later than that.`);
+	const { issued } = the.well.identity;
+	if (daysBetween(issued, due) >= 0)
+		return doesNotApply(`${said}: not yet due when this was issued, on ${issued}.`);
+	const at = ["site", "notices", ...(index < 0 ? [] : [index, "sent"])];
+	return cannotTell(
+		[missingAt(`date sent, in a notice or report recorded for ${the.rule.id}`, ...at)],
+		`${said}, before this was issued on ${issued}; the definition records no date on which it was sent.`,
+	);
+};

@@ -1,0 +1,152 @@
+import type { FieldName } from "../catalog/limits/vocabulary.ts";
+import type { Path } from "../diagnostics/path.ts";
+import type { Well } from "../well/well.ts";
+import { rolesOf } from "./subject.ts";
+
+/** Where a field is written, and whether it is there. `undefined`: the well has no part that could carry it. */
+export interface Field {
+	readonly at: Path;
+	readonly given: (well: Well) => boolean | undefined;
+}
+
+const has = (value: unknown): boolean =>
+	value !== undefined && value !== "" && !(Array.isArray(value) && value.length === 0);
+
+/** True where every item says it; nothing to say it of is a false. */
+const each = <T>(items: readonly T[], find: (item: T) => unknown): boolean =>
+	items.length > 0 && items.every((item) => has(find(item)));
+
+/** Assumed values are no statement: a filing that asks for the value has to be given it. */
+const stated = (well: Well, ...path: readonly string[]): boolean =>
+	!well.assumptions.some(({ at }) => path.every((step) => at.includes(step)));
+
+const cemented = (well: Well) => well.strings.flatMap(({ cement }) => (cement === undefined ? [] : [cement]));
+const slurries = (well: Well) => cemented(well).flatMap((job) => job.slurries);
+const below = (well: Well) => well.strings.filter((string) => !rolesOf(string, well).includes("conductor"));
+const field = (at: Path, find: (well: Well) => unknown): Field => ({ at, given: (well) => has(find(well)) });
+const ofJob = (at: Path, find: (job: NonNullable<Well["stimulation"]>) => boolean): Field => ({
+	at: ["stimulation", ...at],
+	given: ({ stimulation }) => stimulation && find(stimulation),
+});
+
+/** Every field that a filing may be asked for. */
+export const FIELD_CODE: Readonly<Record<FieldName, Field>> = {
+	"API number": field(["well", "api_number"], ({ identity }) => identity.api_number),
+	"permit number": field(["well", "permit"], ({ identity }) => identity.permit),
+	operator: field(["well", "operator"], ({ identity }) => identity.operator),
+	lease: field(["well", "lease"], ({ identity }) => identity.lease),
+	field: field(["well", "field"], ({ identity }) => identity.field),
+	county: field(["site", "county"], ({ site }) => site.county),
+	"technical contact": field(
+		["well", "technical_contact"],
+		({ identity }) => identity.technical_contact?.phone ?? identity.prepared_by?.phone,
+	),
+	"surface location": field(["site", "surface_location"], ({ site }) => site.surface_location),
+	"coordinate datum": field(
+		["site", "surface_location", "datum"],
+		({ site }) => site.surface_location?.datum,
+	),
+	"ground elevation": field(["site", "ground_elevation"], ({ site }) => site.ground_elevation),
+	"depth datum": field(["site", "depth_datum"], ({ site }) => site.depth_datum),
+	"directional plan": field(["trajectory", "plan"], ({ trajectory }) => trajectory.plan),
+	"directional survey": field(["trajectory", "actual", "survey"], ({ trajectory }) => trajectory.survey),
+	"survey company": field(
+		["trajectory", "actual", "company"],
+		({ trajectory }) => trajectory.survey?.company,
+	),
+	"survey dates": field(["trajectory", "actual", "dates"], ({ trajectory }) => trajectory.survey?.dates),
+	"formation tops": field(["geology", "formations"], ({ geology }) => geology.formations),
+	"water zones": field(["geology", "water"], ({ geology }) => geology.water),
+	"protected-water base": field(
+		["geology", "protected_water", "base"],
+		({ geology }) => geology.protectedWater,
+	),
+	"protected-water letter": field(
+		["geology", "protected_water", "reference"],
+		({ geology }) => geology.protectedWater?.reference,
+	),
+	"confining zone": {
+		at: ["geology", "formations"],
+		given: ({ geology }) => geology.formations.some(({ confining }) => confining),
+	},
+	"pore pressures": {
+		at: ["geology", "formations"],
+		given: ({ geology }) => each(geology.formations, ({ porePressure }) => porePressure),
+	},
+	"fracture gradients": {
+		at: ["geology", "formations"],
+		given: ({ geology }) => each(geology.formations, ({ fractureGradient }) => fractureGradient),
+	},
+	"temperature gradient": field(
+		["geology", "temperature", "gradient"],
+		({ geology }) => geology.temperatureGradient,
+	),
+	"hole sizes": field(["holes"], ({ holes }) => holes),
+	"drilling fluids": { at: ["holes"], given: ({ holes }) => each(holes, ({ fluid }) => fluid) },
+	"pipe condition": { at: ["casing"], given: (well) => stated(well, "casing", "condition") },
+	"design factors": {
+		at: ["design_basis", "design_factors"],
+		given: (well) => stated(well, "design_basis", "design_factors"),
+	},
+	"cement slurries": { at: ["casing"], given: (well) => slurries(well).length > 0 },
+	"cement class": { at: ["casing"], given: (well) => each(slurries(well), ({ cementClass }) => cementClass) },
+	"cement strengths": { at: ["casing"], given: (well) => each(slurries(well), ({ strength }) => strength) },
+	"cement top method": {
+		at: ["casing"],
+		given: (well) => cemented(well).length > 0 && stated(well, "casing", "top_method"),
+	},
+	centralizers: { at: ["casing"], given: (well) => each(below(well), ({ centralizers }) => centralizers) },
+	"float equipment": { at: ["casing"], given: (well) => each(below(well), ({ floats }) => floats) },
+	preventers: field(["well_control", "preventers"], ({ wellControl }) => wellControl?.preventers),
+	"casing pressure tests": {
+		at: ["casing"],
+		given: (well) => each(below(well), ({ pressureTest }) => pressureTest),
+	},
+	"stage table": ofJob(["stages"], ({ stages }) => stages.length > 0),
+	"base fluid": ofJob(["base_fluid"], ({ baseFluid }) => has(baseFluid)),
+	proppants: ofJob(["proppants"], ({ proppants }) => proppants.length > 0),
+	"treating rates": ofJob(["stages"], ({ stages }) =>
+		each(stages, ({ rate, steps }) => rate ?? steps[0]?.rate),
+	),
+	"maximum treating pressure": ofJob(["limits", "maximum_treating_pressure"], ({ limits }) =>
+		has(limits?.maximumTreatingPressure),
+	),
+	"water sources": ofJob(["water_sources"], ({ waterSources }) => waterSources.length > 0),
+	"recycled water share": ofJob(["water_sources"], ({ waterSources }) =>
+		each(waterSources, ({ share }) => share),
+	),
+	"additive purposes": ofJob(["additives"], ({ additives }) => each(additives, ({ purpose }) => purpose)),
+	"additive suppliers": ofJob(["additives"], ({ additives }) => each(additives, ({ supplier }) => supplier)),
+	"ingredient CAS numbers": ofJob(["additives"], ({ additives }) =>
+		each(
+			additives,
+			({ ingredients }) => each(ingredients, ({ cas, tradeSecret }) => cas ?? tradeSecret) || undefined,
+		),
+	),
+	"ingredient shares": ofJob(["additives"], ({ additives }) =>
+		each(additives, ({ ingredients }) => each(ingredients, ({ maxShare }) => maxShare) || undefined),
+	),
+	"flowback plan": ofJob(["flowback"], ({ flowback }) => has(flowback?.goesTo)),
+	"hydrogen sulfide statement": field(
+		["safety", "hydrogen_sulfide"],
+		({ safety }) => safety?.hydrogen_sulfide,
+	),
+	"offset wells": {
+		at: ["site", "offset_wells"],
+		given: ({ offsetWells, site }) => offsetWells.length > 0 || site.neighbors_complete === true,
+	},
+	"water wells": {
+		at: ["site", "neighbors"],
+		given: ({ neighbors, site }) =>
+			neighbors.some(({ kind }) => kind === "water well") || site.neighbors_complete === true,
+	},
+	"start date": field(["schedule"], ({ schedule, identity }) => identity.spud ?? schedule?.[0]?.starts),
+	"production string apart from surface casing": {
+		at: ["casing"],
+		given: (well) => well.strings.some((string) => rolesOf(string, well).includes("production")),
+	},
+	"predicted annulus rise": ofJob(["annuli"], ({ annuli }) =>
+		each(annuli, ({ predictedRise }) => predictedRise),
+	),
+	"annulus stop pressure": ofJob(["annuli"], ({ annuli }) => each(annuli, ({ stopAbove }) => stopAbove)),
+};

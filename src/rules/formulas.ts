@@ -1,0 +1,173 @@
+import { COMPUTED_KINDS, type ComputedKind, FACTORS } from "../catalog/limits/vocabulary.ts";
+import { type AnyFormula, formula } from "../cite/formula.ts";
+import type { Known } from "../cite/known.ts";
+import { cite } from "../cite/source.ts";
+import type { Dimension } from "../units/dimensions.ts";
+
+/**
+ * Arithmetic of limits and of the few measures that the calculation core does not make. Each is declared as a formula,
+ * so that `explain` and the regulator's appendix can show how a required or a measured value came about.
+ */
+
+/** Vertical distance from a shallower place down to a deeper one; negative where the order is the other way [ft]. */
+export const verticalDistance = formula({
+	id: "rules/vertical-distance",
+	name: "Vertical distance",
+	expression: "TVD_lower − TVD_upper",
+	source: cite("definition", "both from the same datum"),
+	inputs: { lower: "true-vertical-depth", upper: "true-vertical-depth" },
+	gives: "offset",
+	compute: ({ lower, upper }) => lower - upper,
+});
+
+/** The same, along the hole [ft]. */
+export const distanceAlongHole = formula({
+	id: "rules/distance-along-hole",
+	name: "Distance along the hole",
+	expression: "MD_lower − MD_upper",
+	source: cite("definition", "both from the same datum"),
+	inputs: { lower: "measured-depth", upper: "measured-depth" },
+	gives: "offset",
+	compute: ({ lower, upper }) => lower - upper,
+});
+
+/** Clearance on each side of a centered pipe or coupling [in]. */
+export const clearanceEachSide = formula({
+	id: "rules/clearance-each-side",
+	name: "Clearance on each side",
+	expression: "(D_hole − D) / 2",
+	source: cite("geometry", "the pipe centered in a hole of bit size"),
+	inputs: { hole: "diameter", pipe: "diameter" },
+	gives: "diameter",
+	compute: ({ hole, pipe }) => (hole - pipe) / 2,
+});
+
+/** Clearance on diameter [in]. */
+export const clearanceOnDiameter = formula({
+	id: "rules/clearance-on-diameter",
+	name: "Clearance on diameter",
+	expression: "D_hole − D",
+	source: cite("geometry", "a hole of bit size"),
+	inputs: { hole: "diameter", pipe: "diameter" },
+	gives: "diameter",
+	compute: ({ hole, pipe }) => hole - pipe,
+});
+
+/** A fall given as a share of the test pressure, as a pressure [psi]. */
+export const fallInPressure = formula({
+	id: "rules/fall-in-pressure",
+	name: "Fall in pressure",
+	expression: "share × P",
+	source: cite("definition"),
+	inputs: { share: "share", pressure: "pressure" },
+	gives: "pressure",
+	compute: ({ share, pressure }) => share * pressure,
+});
+
+/** Volume of cement pumped to the volume calculated [–]. */
+export const pumpedOverCalculated = formula({
+	id: "rules/pumped-over-calculated",
+	name: "Cement pumped to cement calculated",
+	expression: "V_planned / V_annulus",
+	source: cite("definition", "the annulus without excess"),
+	inputs: { planned: "volume", annulus: "volume" },
+	gives: "ratio",
+	compute: ({ planned, annulus }) => (annulus > 0 ? planned / annulus : Number.NaN),
+});
+
+/** Height of pipe so many joints long [ft]. */
+export const jointsLength = formula({
+	id: "rules/joints-length",
+	name: "Length of so many joints",
+	expression: "n · joint",
+	source: cite("definition"),
+	inputs: { joints: "count", joint: "length" },
+	gives: "length",
+	compute: ({ joints, joint }) => joints * joint,
+});
+
+const rule = cite("cited-rule");
+const words = (kind: Dimension): string => kind.replace(/-/g, " ");
+
+const greatest = (kind: ComputedKind) =>
+	formula({
+		id: `rules/greatest-${kind}`,
+		name: `Greatest of several (${words(kind)})`,
+		expression: "max(a, b, …)",
+		source: rule,
+		inputs: { of: { many: kind } },
+		gives: kind,
+		compute: ({ of }) => Math.max(...of),
+	});
+
+const least = (kind: ComputedKind) =>
+	formula({
+		id: `rules/least-${kind}`,
+		name: `Least of several (${words(kind)})`,
+		expression: "min(a, b, …)",
+		source: rule,
+		inputs: { of: { many: kind } },
+		gives: kind,
+		compute: ({ of }) => Math.min(...of),
+	});
+
+const clamp = (kind: ComputedKind) =>
+	formula({
+		id: `rules/clamp-${kind}`,
+		name: `Held between a least and a greatest (${words(kind)})`,
+		expression: "min(max(x, from), to)",
+		source: rule,
+		inputs: { x: kind, from: kind, to: kind },
+		gives: kind,
+		validity: "from ≤ to",
+		compute: ({ x, from, to }) => (from <= to ? Math.min(Math.max(x, from), to) : Number.NaN),
+	});
+
+const product = ({ of, gives, factor }: (typeof FACTORS)[number]) =>
+	formula({
+		id: `rules/${gives}-from-${of}`,
+		name:
+			factor === "pressure-gradient" ? "Pressure per length, over a length" : `Multiple of a ${words(of)}`,
+		expression: "k · x",
+		source: rule,
+		inputs: { k: factor, x: of },
+		gives,
+		compute: ({ k, x }) => k * x,
+	});
+
+const GREATEST = COMPUTED_KINDS.map(greatest);
+const LEAST = COMPUTED_KINDS.map(least);
+const CLAMPS = COMPUTED_KINDS.map(clamp);
+const PRODUCTS = FACTORS.map(product);
+
+/** The reader of rules files lets through only the kinds listed, so a miss here is our own fault. */
+const pick = (list: readonly AnyFormula[], id: string): ((inputs: object) => Known) => {
+	const found = list.find((each) => each.id === id);
+	if (found === undefined) throw new RangeError(`no formula ${id}`);
+	return (inputs) => found.of(inputs as never) as Known;
+};
+
+export const greatestOf = (kind: Dimension, of: readonly Known[]): Known =>
+	pick(GREATEST, `rules/greatest-${kind}`)({ of });
+export const leastOf = (kind: Dimension, of: readonly Known[]): Known =>
+	pick(LEAST, `rules/least-${kind}`)({ of });
+export const clampBetween = (kind: Dimension, x: Known, from: Known, to: Known): Known =>
+	pick(CLAMPS, `rules/clamp-${kind}`)({ x, from, to });
+/** A factor on another value. */
+export const multiple = (kind: Dimension, k: Known, x: Known): Known =>
+	pick(PRODUCTS, `rules/${kind}-from-${x.dimension}`)({ k, x });
+
+/** Everything declared here, for the register. */
+export const RULE_FORMULAS: readonly AnyFormula[] = [
+	verticalDistance,
+	distanceAlongHole,
+	clearanceEachSide,
+	clearanceOnDiameter,
+	fallInPressure,
+	pumpedOverCalculated,
+	jointsLength,
+	...GREATEST,
+	...LEAST,
+	...CLAMPS,
+	...PRODUCTS,
+];

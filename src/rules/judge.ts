@@ -1,0 +1,150 @@
+import type { Results } from "../calc/results.ts";
+import type { Jurisdiction, Rule } from "../catalog/limits/limit.ts";
+import { readConditions } from "../catalog/limits/read-conditions.ts";
+import { VERDICTS, type Verdict } from "../document/verdict.ts";
+import type { Well } from "../well/well.ts";
+import { daysBetween } from "./calendar.ts";
+import type { Case } from "./case.ts";
+import { evaluate, under } from "./evaluate.ts";
+import type { Finding, Judgement } from "./finding.ts";
+import { cannotTell, doesNotApply, type Outcome } from "./outcome.ts";
+import { joined, type Reason, say } from "./reason.ts";
+import { type Subject, subjectName } from "./subject.ts";
+import { ruleSubject, subjectsOfRule } from "./subjects-of-rule.ts";
+
+/** A rule and the authority that made it; a permit's own conditions come under the permit. */
+interface Authority {
+	readonly code: string;
+	readonly name: string;
+	readonly holidays?: NonNullable<Jurisdiction["holidays"]>;
+}
+
+const PERMIT: Authority = { code: "permit", name: "Conditions of the permit" };
+
+/** Whether the rule was in force when the well's paper was issued; unknown dates do not take a rule out. */
+const outOfForce = ({ inForce }: Rule, issued: string): Outcome | undefined => {
+	const { from, to } = inForce;
+	if (from !== "unknown" && daysBetween(issued, from) > 0)
+		return doesNotApply(`the rule is in force from ${from}, after this was issued on ${issued}.`);
+	if (to !== undefined && daysBetween(to, issued) > 0)
+		return doesNotApply(`the rule was in force until ${to}; this was issued on ${issued}.`);
+	return undefined;
+};
+
+/** The rule's own soft words and cures, put to what the arithmetic says. */
+const softened = (rule: Rule, outcome: Outcome): Outcome => {
+	const { verdict, reason } = outcome;
+	if (rule.soft !== undefined && (verdict === "met" || verdict === "not met"))
+		return {
+			...outcome,
+			verdict: "needs judgement",
+			reason: joined([reason, [`The rule says "${rule.soft}", so a person decides.`]]),
+		};
+	if (verdict !== "not met") return outcome;
+	const cured =
+		rule.unless === undefined ? reason : joined([reason, [`The rule allows it only where ${rule.unless}.`]]);
+	return { ...outcome, reason: cured, ...(rule.ifNotMet === undefined ? {} : { verdict: rule.ifNotMet }) };
+};
+
+/** A granted variance does not pass the rule; it hands the question to whoever confirms that the variance is kept. */
+const varied = (
+	rule: Rule,
+	well: Well,
+	outcome: Outcome,
+): Pick<Finding, "variance"> & { readonly outcome: Outcome } => {
+	const granted = well.site.variances?.find(({ of }) => of === rule.id);
+	if (granted === undefined) return { outcome };
+	const variance = { granted: granted.granted, cite: granted.cite };
+	if (outcome.verdict !== "not met" && outcome.verdict !== "cannot tell") return { outcome, variance };
+	const note: Reason = [
+		"A variance from this rule is recorded; a person has to confirm that the well keeps to it.",
+	];
+	return {
+		variance,
+		outcome: { ...outcome, verdict: "needs judgement", reason: joined([outcome.reason, note]) },
+	};
+};
+
+const howKnown = ({ way, confidence }: Rule["howKnown"]): string =>
+	confidence === undefined ? way : `${way}, ${confidence} confidence`;
+
+const findingOf = (authority: Authority, rule: Rule, well: Well, subject: string, raw: Outcome): Finding => {
+	const { outcome, variance } = varied(rule, well, softened(rule, raw));
+	const { verdict, reason, required, measured, comparison, missing } = outcome;
+	return {
+		check: rule.check,
+		subject,
+		cite: {
+			jurisdiction: authority.code,
+			jurisdictionName: authority.name,
+			rule: rule.id,
+			citation: rule.citation,
+			standing: rule.standing,
+			howKnown: howKnown(rule.howKnown),
+			textAsOf: rule.textAsOf,
+			inForceFrom: rule.inForce.from,
+		},
+		requirement: rule.requirement,
+		verdict,
+		...(required === undefined ? {} : { required }),
+		...(measured === undefined ? {} : { measured }),
+		...(comparison === undefined ? {} : { comparison }),
+		because: say(reason),
+		reason,
+		...(missing.length === 0 ? {} : { missing }),
+		...(variance === undefined ? {} : { variance }),
+	};
+};
+
+const judgeRule = (
+	authority: Authority,
+	rule: Rule,
+	well: Well,
+	results: Results,
+	subjects: readonly Subject[] | Outcome = subjectsOfRule(rule, well),
+): readonly Finding[] => {
+	const early = outOfForce(rule, well.identity.issued);
+	const asked = early ?? subjects;
+	if ("verdict" in asked) return [findingOf(authority, rule, well, ruleSubject(rule), asked)];
+	return asked.map((subject) => {
+		const the: Case = { well, results, rule, jurisdiction: authority, subject };
+		const outcome = under(the, rule.appliesTo.when, () => evaluate(the, rule.limit));
+		return findingOf(authority, rule, well, subjectName(subject), outcome);
+	});
+};
+
+/** Conditions of the permit, judged beside the rules; one that cannot be read as a limit is a finding, not a silence. */
+const judgeConditions = (well: Well, results: Results): readonly Finding[] =>
+	readConditions(well.conditions).flatMap(({ rule, string, fault }, i) => {
+		const named = string ?? "well";
+		if (fault !== undefined)
+			return [findingOf(PERMIT, rule, well, named, cannotTell([fault], `${fault.why}.`))];
+		if (string === undefined) return judgeRule(PERMIT, rule, well, results);
+		const bound = well.strings.find(({ id }) => id === string);
+		if (bound === undefined) {
+			const missing = { what: `a string called "${string}"`, at: ["site", "conditions", i, "string"] };
+			return [findingOf(PERMIT, rule, well, named, cannotTell([missing]))];
+		}
+		return judgeRule(PERMIT, rule, well, results, [{ kind: "string", string: bound }]);
+	});
+
+/**
+ * Every limit of every jurisdiction, and every condition of the permit, on everything in the well it is asked of: one finding
+ * each, in the order of the files. Nothing is merged into "the strictest", and nothing passes on silence.
+ *
+ * @param jurisdictions  as `loadJurisdictions` gave them; codes the well names and these lack are told as unknown
+ */
+export const judge = (well: Well, results: Results, jurisdictions: readonly Jurisdiction[]): Judgement => {
+	const findings = [
+		...jurisdictions.flatMap((jurisdiction) =>
+			jurisdiction.rules.flatMap((rule) => judgeRule(jurisdiction, rule, well, results)),
+		),
+		...judgeConditions(well, results),
+	];
+	const counts = Object.fromEntries(
+		VERDICTS.map((verdict) => [verdict, findings.filter((finding) => finding.verdict === verdict).length]),
+	) as Readonly<Record<Verdict, number>>;
+	const known = jurisdictions.map(({ code }) => code);
+	const unknownJurisdictions = well.site.jurisdictions.filter((code) => !known.includes(code));
+	return { findings, counts, unknownJurisdictions };
+};

@@ -1,0 +1,25 @@
+/**
+ * What may be measured on a well, a string, an annulus or a neighbor.
+ *
+ * takes  a case: the well, what was computed of it, and the one thing measured
+ * gives  a value with its origin, bounds on it, what is missing, or why it has no meaning here
+ * may not  compare, or hold a number of any rule
+ */
+import type { MeasureName } from "../../catalog/limits/vocabulary.ts";
+import { cementHeights } from "./cement.ts";
+import { pressureMeasures } from "./pressure.ts";
+import type { Measure } from "./reading.ts";
+import { shoeMeasures } from "./shoe.ts";
+import { siteMeasures } from "./site.ts";
+import { sizeMeasures } from "./size.ts";
+import { strengthMeasures } from "./strength.ts";
+
+/** Every measure of the vocabulary; one without code does not compile. */
+export const MEASURE_CODE: Readonly<Record<MeasureName, Measure>> = {
+	...shoeMeasures,
+	...cementHeights,
+	...strengthMeasures,
+	...pressureMeasures,
+	...sizeMeasures,
+	...siteMeasures,
+};

@@ -1,0 +1,72 @@
+import type { Known } from "../cite/known.ts";
+import { quantityString, type UnitSystem } from "../units/format.ts";
+import { definitionOf } from "../units/units-of.ts";
+import { practicallyEqual } from "./practically-equal.ts";
+
+/** A sentence with its numbers still numbers, so that a paper may print them in its own units. */
+export type Reason = readonly ReasonPart[];
+export type ReasonPart =
+	| string
+	| Known
+	/** Printed with as many decimals as tell it from the other. */
+	| { readonly told: Known; readonly from: Known; readonly magnitude?: boolean }
+	/** The size of a signed value, where the words already say on which side it lies. */
+	| { readonly magnitude: Known };
+
+const MOST_DECIMALS = 6;
+
+/** Times are said in hours where an hour or more is meant; everything else as its dimension prints. */
+const styleOf = (known: Known, system: UnitSystem, extra: number) => {
+	const units = definitionOf(known.dimension).units;
+	const hour = units.find((unit) => unit.symbol === "hr");
+	const minute = units.find((unit) => unit.symbol === "min");
+	const hours =
+		known.dimension === "duration" && hour && minute && known.value * minute.si >= hour.si
+			? { unit: "hr" }
+			: {};
+	const decimals = definitionOf(known.dimension)[system].decimals;
+	return { ...hours, ...(extra > 0 ? { decimals: decimals + extra } : {}) };
+};
+
+const print = (known: Known, system: UnitSystem, magnitude: boolean, extra = 0): string =>
+	quantityString(
+		{
+			dimension: known.dimension,
+			value: magnitude ? Math.abs(known.value) : known.value,
+			style: styleOf(known, system, extra),
+		},
+		system,
+	);
+
+/** Decimals to add so that two different numbers do not print the same: 199.7 ft is not "200 ft, at least 200 ft". */
+const decimalsToTell = (a: Known, b: Known, system: UnitSystem): number => {
+	if (a.dimension !== b.dimension || practicallyEqual(a.value, b.value)) return 0;
+	for (let extra = 0; extra < MOST_DECIMALS; extra++)
+		if (print(a, system, false, extra) !== print(b, system, false, extra)) return extra;
+	return MOST_DECIMALS;
+};
+
+const partText = (part: ReasonPart, system: UnitSystem): string => {
+	if (typeof part === "string") return part;
+	if ("told" in part)
+		return print(part.told, system, part.magnitude === true, decimalsToTell(part.told, part.from, system));
+	return "magnitude" in part ? print(part.magnitude, system, true) : print(part, system, false);
+};
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** The sentence as a paper of this unit system prints it. */
+export const say = (reason: Reason, system: UnitSystem = "field"): string =>
+	capital(reason.map((part) => partText(part, system)).join(""));
+
+/** Sentences one after another. */
+export const joined = (reasons: readonly Reason[]): Reason =>
+	reasons.flatMap((reason, i): Reason => {
+		const [first, ...rest] = reason;
+		const begun: Reason = typeof first === "string" ? [capital(first), ...rest] : reason;
+		return i === 0 ? begun : [" ", ...begun];
+	});
+
+/** `a`, `a and b`, `a, b and c`. */
+export const listed = (words: readonly string[]): string =>
+	words.length < 2 ? (words[0] ?? "") : `${words.slice(0, -1).join(", ")} and ${words[words.length - 1]}`;

@@ -1,0 +1,107 @@
+import type { StringSelector, SubjectKind } from "../catalog/limits/vocabulary.ts";
+import type { Neighbor } from "../definition/definition.ts";
+import type { AnnulusLimit, CasingString, Well } from "../well/well.ts";
+
+/** What one finding is made on. */
+export type Subject =
+	| { readonly kind: "well" }
+	| { readonly kind: "string"; readonly string: CasingString }
+	| {
+			readonly kind: "annulus";
+			readonly inner: CasingString;
+			readonly outer: CasingString;
+			readonly limit?: AnnulusLimit;
+	  }
+	| { readonly kind: "neighbor"; readonly neighbor: Neighbor };
+
+export type StringSubject = Extract<Subject, { kind: "string" }>;
+
+/** What the trade calls a string. A production liner is both `production` and `liner`. */
+export type Role = "conductor" | "surface" | "intermediate" | "production" | "liner" | "tieback";
+
+const ROLE_WORDS: Readonly<Record<Exclude<Role, "tieback">, readonly string[]>> = {
+	conductor: ["conductor", "drive", "structural"],
+	surface: ["surface"],
+	intermediate: ["intermediate", "protective"],
+	production: ["production"],
+	liner: ["liner"],
+};
+
+/**
+ * The roles of a string, by the word its short name carries, its kind, and whether it is treated through. Empty where
+ * none of these says: a name such as `casing-2` leaves the question open.
+ */
+export const rolesOf = (string: CasingString, well: Well): readonly Role[] => {
+	const words = string.id.split("-");
+	const named = (Object.keys(ROLE_WORDS) as (keyof typeof ROLE_WORDS)[]).filter((role) =>
+		ROLE_WORDS[role].some((word) => words.includes(word)),
+	);
+	const kind: readonly Role[] = string.kind === "casing" ? [] : [string.kind];
+	const innermost = well.strings.at(-1)?.id === string.id && string.id === well.stimulation?.treatedThrough;
+	const roles = new Set<Role>([...named, ...kind]);
+	if (innermost && !["surface", "intermediate", "conductor"].some((role) => roles.has(role as Role)))
+		roles.add("production");
+	return [...roles];
+};
+
+const isSelected = (string: CasingString, selector: StringSelector, well: Well): boolean => {
+	const roles = rolesOf(string, well);
+	switch (selector) {
+		case "below conductor":
+			return roles.length > 0 && !roles.includes("conductor") && string.kind !== "tieback";
+		case "below surface":
+			return (
+				roles.length > 0 &&
+				!roles.includes("conductor") &&
+				!roles.includes("surface") &&
+				string.kind !== "tieback"
+			);
+		case "treated through":
+			return well.stimulation?.treatedThrough === string.id;
+		default:
+			return roles.includes(selector);
+	}
+};
+
+/** Strings a rule picks, from the outermost inward. */
+export const selectStrings = (well: Well, selectors: readonly StringSelector[]): readonly CasingString[] =>
+	well.strings.filter((string) => selectors.some((selector) => isSelected(string, selector, well)));
+
+/** Strings whose role cannot be told from the definition. */
+export const unplacedStrings = (well: Well): readonly CasingString[] =>
+	well.strings.filter((string) => rolesOf(string, well).length === 0);
+
+/** The string outside this one, if any. */
+export const outerOf = (string: CasingString, well: Well): CasingString | undefined =>
+	string.within === undefined ? undefined : well.strings.find(({ id }) => id === string.within);
+
+/** Every annulus that opens at the wellhead: between a string to surface and the next one outside it. */
+export const annuliOf = (well: Well): readonly Extract<Subject, { kind: "annulus" }>[] =>
+	well.strings.flatMap((inner) => {
+		const outer = outerOf(inner, well);
+		if (outer === undefined || inner.kind === "liner" || rolesOf(outer, well).includes("conductor"))
+			return [];
+		const limit = well.stimulation?.annuli.find(
+			({ between }) => between.includes(inner.id) && between.includes(outer.id),
+		);
+		return [{ kind: "annulus" as const, inner, outer, ...(limit === undefined ? {} : { limit }) }];
+	});
+
+/** How a finding names what it was made on. */
+export const subjectName = (subject: Subject): string => {
+	switch (subject.kind) {
+		case "well":
+			return "well";
+		case "string":
+			return subject.string.id;
+		case "annulus":
+			return `${subject.inner.id} × ${subject.outer.id} annulus`;
+		case "neighbor":
+			return subject.neighbor.name;
+	}
+};
+
+export const isKind = <K extends SubjectKind>(
+	subject: Subject,
+	kind: K,
+): subject is Extract<Subject, { kind: K }> => subject.kind === kind;

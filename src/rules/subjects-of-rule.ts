@@ -1,0 +1,64 @@
+import type { Rule } from "../catalog/limits/limit.ts";
+import { CHECK_LIMITS } from "../catalog/limits/vocabulary.ts";
+import type { Well } from "../well/well.ts";
+import { SEARCHED } from "./distances.ts";
+import { cannotTell, doesNotApply, type Outcome } from "./outcome.ts";
+import { annuliOf, type Subject, selectStrings, unplacedStrings } from "./subject.ts";
+
+/** What a rule is asked of in this well, or why of nothing. */
+export const subjectsOfRule = (rule: Rule, well: Well): readonly Subject[] | Outcome => {
+	const { subject } = CHECK_LIMITS[rule.check];
+	const { strings, annulus, neighbors } = rule.appliesTo;
+	switch (subject) {
+		case "well":
+			return [{ kind: "well" }];
+		case "string": {
+			const found = selectStrings(well, strings);
+			if (found.length > 0) return found.map((string) => ({ kind: "string" as const, string }));
+			const unplaced = unplacedStrings(well);
+			const named = strings.join(" or ");
+			if (unplaced.length > 0 && !strings.every((selector) => selector === "treated through"))
+				return cannotTell(
+					unplaced.map(({ id }) => ({
+						what: `a name that says what the ${id} string is (conductor, surface, intermediate, production)`,
+						at: ["casing", well.strings.findIndex((string) => string.id === id), "id"],
+					})),
+				);
+			return doesNotApply(
+				strings.includes("treated through")
+					? "no string is treated through."
+					: `the well has no ${named} string.`,
+			);
+		}
+		case "annulus": {
+			const all = annuliOf(well);
+			const found =
+				annulus === undefined
+					? all
+					: all.filter(
+							({ inner, outer }) =>
+								selectStrings(well, [annulus.inside]).includes(inner) &&
+								selectStrings(well, [annulus.outside]).includes(outer),
+						);
+			return found.length > 0 ? found : doesNotApply("the well has no such annulus at the wellhead.");
+		}
+		case "neighbor": {
+			const found = well.neighbors.filter(({ kind }) => neighbors.some((each) => each === kind));
+			if (found.length > 0) return found.map((neighbor) => ({ kind: "neighbor" as const, neighbor }));
+			const named = neighbors.join(" or ");
+			return well.site.neighbors_complete === true
+				? doesNotApply(`no ${named} is listed, and the list of neighbors is stated to be complete.`)
+				: cannotTell(
+						[SEARCHED],
+						`no ${named} is listed, and nobody has stated that the list of neighbors is complete.`,
+					);
+		}
+	}
+};
+
+/** What a rule is about where the well has none of it. */
+export const ruleSubject = ({ check, appliesTo }: Rule): string => {
+	const { subject } = CHECK_LIMITS[check];
+	if (subject === "string") return appliesTo.strings.join(", ");
+	return subject === "neighbor" ? appliesTo.neighbors.join(", ") : subject;
+};
