@@ -13,7 +13,11 @@ export interface DepthScale {
 	readonly pieces: readonly DepthPiece[];
 	readonly y: (tvd: number) => number;
 	/** How many times smaller a foot is drawn below each break. */
-	readonly breaks: readonly { readonly tvd: number; readonly y: number; readonly ratio: number }[];
+	readonly breaks: readonly {
+		readonly tvd: number;
+		readonly y: number;
+		readonly ratio: number;
+	}[];
 }
 
 /** Height of the white gap at a break [pt]. */
@@ -35,10 +39,18 @@ interface Cut {
 const shares = (cuts: readonly Cut[]): number[] => {
 	const total = cuts.reduce((sum, cut) => sum + cut.to - cut.from, 0);
 	const raised = cuts.map((cut) => (cut.to - cut.from) / total < cut.least);
-	const taken = cuts.reduce((sum, cut, i) => sum + (raised[i] ? cut.least : 0), 0);
-	const rest = cuts.reduce((sum, cut, i) => sum + (raised[i] ? 0 : cut.to - cut.from), 0);
+	const taken = cuts.reduce(
+		(sum, cut, i) => sum + (raised[i] ? cut.least : 0),
+		0,
+	);
+	const rest = cuts.reduce(
+		(sum, cut, i) => sum + (raised[i] ? 0 : cut.to - cut.from),
+		0,
+	);
 	return cuts.map((cut, i) =>
-		raised[i] ? cut.least / Math.max(taken, 1) : ((cut.to - cut.from) / rest) * (1 - taken),
+		raised[i]
+			? cut.least / Math.max(taken, 1)
+			: ((cut.to - cut.from) / rest) * (1 - taken),
 	);
 };
 
@@ -56,7 +68,11 @@ const settled = (cuts: readonly Cut[]): readonly Cut[] => {
 	const at = ratios.indexOf(least);
 	const [upper, lower] = [cuts[at], cuts[at + 1]];
 	if (upper === undefined || lower === undefined) return cuts;
-	const joined: Cut = { from: upper.from, to: lower.to, least: Math.max(upper.least, lower.least) };
+	const joined: Cut = {
+		from: upper.from,
+		to: lower.to,
+		least: Math.max(upper.least, lower.least),
+	};
 	return settled([...cuts.slice(0, at), joined, ...cuts.slice(at + 2)]);
 };
 
@@ -74,25 +90,32 @@ export const depthScale = (
 	cuts: readonly { readonly at: number; readonly least: number }[] = [],
 	leastBelow = 0,
 ): DepthScale => {
-	const inside = cuts.filter(({ at }) => at > depths[0] && at < depths[1]).sort((a, b) => a.at - b.at);
+	const inside = cuts
+		.filter(({ at }) => at > depths[0] && at < depths[1])
+		.sort((a, b) => a.at - b.at);
 	const ends = [depths[0], ...inside.map(({ at }) => at), depths[1]];
-	const wanted = ends.slice(1).map((to, i): Cut => ({
-		from: ends[i] ?? depths[0],
-		to,
-		least: inside[i]?.least ?? (inside.length === 0 ? 0 : leastBelow),
-	}));
+	const wanted = ends.slice(1).map(
+		(to, i): Cut => ({
+			from: ends[i] ?? depths[0],
+			to,
+			least: inside[i]?.least ?? (inside.length === 0 ? 0 : leastBelow),
+		}),
+	);
 	const kept = settled(wanted);
 	const heights = shares(kept);
 	const room = page[1] - page[0] - BREAK_GAP * (kept.length - 1);
 	let top = page[0];
 	const pieces = kept.map((cut, i): DepthPiece => {
-		const bottom = i === kept.length - 1 ? page[1] : top + (heights[i] ?? 0) * room;
+		const bottom =
+			i === kept.length - 1 ? page[1] : top + (heights[i] ?? 0) * room;
 		const piece = { from: cut.from, to: cut.to, top, bottom };
 		top = bottom + BREAK_GAP;
 		return piece;
 	});
 	const scales = pieces.map((piece) =>
-		scaleLinear().domain([piece.from, piece.to]).range([piece.top, piece.bottom]),
+		scaleLinear()
+			.domain([piece.from, piece.to])
+			.range([piece.top, piece.bottom]),
 	);
 	const y = (tvd: number): number => {
 		const index = pieces.findIndex((piece) => tvd <= piece.to);
@@ -103,7 +126,13 @@ export const depthScale = (
 		const above = pieces[i];
 		return above === undefined
 			? []
-			: [{ tvd: above.to, y: above.bottom + BREAK_GAP / 2, ratio: pointsPerFoot(above) / pointsPerFoot(below) }];
+			: [
+					{
+						tvd: above.to,
+						y: above.bottom + BREAK_GAP / 2,
+						ratio: pointsPerFoot(above) / pointsPerFoot(below),
+					},
+				];
 	});
 	return { pieces, y, breaks };
 };
@@ -123,16 +152,26 @@ export interface Graduation {
  * @param zero     the ruler's zero [ft TVD]: 0 for the datum, ground level's depth for depths below ground
  * @param apart    least distance of numbered ticks [pt]
  */
-export const graduations = (scale: DepthScale, perFoot: number, zero: number, apart: number): Graduation[] => {
+export const graduations = (
+	scale: DepthScale,
+	perFoot: number,
+	zero: number,
+	apart: number,
+): Graduation[] => {
 	const out: Graduation[] = [];
 	for (const piece of scale.pieces) {
 		const unit = scaleLinear()
 			.domain([(piece.from - zero) * perFoot, (piece.to - zero) * perFoot])
 			.range([piece.top, piece.bottom]);
 		const count = Math.max(1, Math.floor((piece.bottom - piece.top) / apart));
-		const numbered = new Set(unit.ticks(count).map((value) => Math.round(value * 1000) / 1000));
+		const numbered = new Set(
+			unit.ticks(count).map((value) => Math.round(value * 1000) / 1000),
+		);
 		const fine = unit.ticks(count * 5).filter((value) => value >= -1e-6);
-		const seen = new Set([...fine.map((value) => Math.round(value * 1000) / 1000), ...numbered]);
+		const seen = new Set([
+			...fine.map((value) => Math.round(value * 1000) / 1000),
+			...numbered,
+		]);
 		for (const value of [...seen].sort((a, b) => a - b)) {
 			const y = unit(value);
 			const last = out.at(-1);

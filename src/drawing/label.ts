@@ -18,6 +18,8 @@ export interface Label {
 	readonly least?: number;
 	/** Whether a dot marks the place; a line or a band marks itself. */
 	readonly dot?: boolean;
+	/** A label that would stand farther than this from its place says nothing, and is left out [pt]. */
+	readonly near?: number;
 }
 
 export interface Placed {
@@ -35,32 +37,53 @@ interface Set {
 const LEADING = 1.2;
 /** Clear space between two labels, as a share of the type size. */
 const APART = 0.45;
+/** Longer labels lose lines before labels of so many lines do. */
+const SHORT = 2;
+/** Labels that are never dropped also stand nearer to their places. */
+const KEPT_WEIGHT = 4;
 
 const rows = (set: Set): Line[] => set.groups.flat();
-const heightOf = (set: Set, size: number): number => rows(set).length * size * LEADING + size * APART;
+const heightOf = (set: Set, size: number): number =>
+	rows(set).length * size * LEADING + size * APART;
 
 /** Takes away lines, then labels, until the rest fits. */
-const shed = (sets: Set[], fits: (kept: readonly Set[]) => boolean): { kept: Set[]; dropped: string[] } => {
+const shed = (
+	sets: Set[],
+	fits: (kept: readonly Set[]) => boolean,
+): { kept: Set[]; dropped: string[] } => {
 	let kept = [...sets];
 	const dropped: string[] = [];
-	const leastLines = (set: Set) => (set.label.keep === true ? (set.label.least ?? 1) : 1);
+	const leastLines = (set: Set) =>
+		set.label.keep === true ? (set.label.least ?? 1) : 1;
 	for (;;) {
 		if (fits(kept)) return { kept, dropped };
 		const long = kept.filter((set) => set.groups.length > leastLines(set));
-		const [victim] = long.sort((a, b) => a.label.weight - b.label.weight || b.groups.length - a.groups.length);
+		const [victim] = long.sort(
+			(a, b) =>
+				Number(a.groups.length <= SHORT) - Number(b.groups.length <= SHORT) ||
+				a.label.weight - b.label.weight ||
+				b.groups.length - a.groups.length,
+		);
 		if (victim !== undefined) {
 			victim.groups = victim.groups.slice(0, -1);
 			continue;
 		}
-		const [spare] = kept.filter((set) => set.label.keep !== true).sort((a, b) => a.label.weight - b.label.weight);
+		const [spare] = kept
+			.filter((set) => set.label.keep !== true)
+			.sort((a, b) => a.label.weight - b.label.weight);
 		if (spare !== undefined) {
 			kept = kept.filter((set) => set !== spare);
 			dropped.push(spare.label.id);
 			continue;
 		}
-		const [longest] = kept.filter((set) => rows(set).length > 1).sort((a, b) => rows(b).length - rows(a).length);
+		const [longest] = kept
+			.filter((set) => rows(set).length > 1)
+			.sort((a, b) => rows(b).length - rows(a).length);
 		if (longest === undefined) return { kept, dropped };
-		longest.groups = longest.groups.length > 1 ? longest.groups.slice(0, -1) : [(longest.groups[0] ?? []).slice(0, 1)];
+		longest.groups =
+			longest.groups.length > 1
+				? longest.groups.slice(0, -1)
+				: [(longest.groups[0] ?? []).slice(0, 1)];
 	}
 };
 
@@ -78,34 +101,91 @@ export interface Column {
 }
 
 /** Sets labels in one column beside the drawing, with leaders that keep order. */
-export const labelColumn = (labels: readonly Label[], column: Column): Placed => {
+export const labelColumn = (
+	labels: readonly Label[],
+	column: Column,
+): Placed => {
 	const { size } = column;
 	const sorted = [...labels].sort((a, b) => a.anchor[1] - b.anchor[1]);
-	const sets = sorted.map((label): Set => ({ label, groups: label.lines.map((each) => wrap(each, size, column.width, 2)) }));
-	const room = column.high - column.low;
-	const { kept, dropped } = shed(sets, (some) => some.reduce((sum, set) => sum + heightOf(set, size), 0) <= room);
-	const lead = (size * LEADING) / 2 + (size * APART) / 2;
-	const starts = placeInOrder(
-		kept.map((set) => ({ anchor: set.label.anchor[1], size: heightOf(set, size), lead })),
-		column.low,
-		column.high,
+	const sets = sorted.map(
+		(label): Set => ({
+			label,
+			groups: label.lines.map((each) => wrap(each, size, column.width)),
+		}),
 	);
+	const room = column.high - column.low;
+	const { kept, dropped } = shed(
+		sets,
+		(some) => some.reduce((sum, set) => sum + heightOf(set, size), 0) <= room,
+	);
+	const { starts, near, strayed } = placedNear(kept, column);
 	const anchor = column.side === "left" ? "end" : "start";
-	const shapes = kept.flatMap((set, i): Shape[] => {
+	const shapes = near.flatMap((set, i): Shape[] => {
 		const top = (starts[i] ?? column.low) + (size * APART) / 2;
 		const text = rows(set).flatMap((each, row) =>
-			setLine(each, { x: column.x, y: top + row * size * LEADING + size * 0.9, size, anchor }),
+			setLine(each, {
+				x: column.x,
+				y: top + row * size * LEADING + size * 0.9,
+				size,
+				anchor,
+			}),
 		);
 		const reach = column.side === "left" ? column.x + 2.5 : column.x - 2.5;
 		const tip: Point = [reach, top + (size * LEADING) / 2];
 		const [x, y] = set.label.anchor;
 		const inside = column.side === "left" ? x > column.edge : x < column.edge;
 		return [
-			{ kind: "group", dx: 0, dy: 0, name: `leader ${set.label.id}`, children: leader([x, y], inside ? [column.edge, y] : undefined, tip, set.label.dot) },
-			{ kind: "group", dx: 0, dy: 0, name: `label ${set.label.id}`, children: text },
+			{
+				kind: "group",
+				dx: 0,
+				dy: 0,
+				name: `leader ${set.label.id}`,
+				children: leader(
+					[x, y],
+					inside ? [column.edge, y] : undefined,
+					tip,
+					set.label.dot,
+				),
+			},
+			{
+				kind: "group",
+				dx: 0,
+				dy: 0,
+				name: `label ${set.label.id}`,
+				children: text,
+			},
 		];
 	});
-	return { shapes, dropped };
+	return { shapes, dropped: [...dropped, ...strayed] };
+};
+
+/** Places a column's labels; those that must stand near their place and cannot are left out, one by one. */
+const placedNear = (sets: readonly Set[], { low, high, size }: Column) => {
+	const lead = (size * LEADING) / 2 + (size * APART) / 2;
+	const strayed: string[] = [];
+	let near = [...sets];
+	for (;;) {
+		const starts = placeInOrder(
+			near.map((set) => ({
+				anchor: set.label.anchor[1],
+				size: heightOf(set, size),
+				lead,
+				weight: set.label.keep === true ? KEPT_WEIGHT : 1,
+			})),
+			low,
+			high,
+		);
+		const excess = near.map(
+			(set, i) =>
+				Math.abs((starts[i] ?? 0) + lead - set.label.anchor[1]) -
+				(set.label.near ?? Number.POSITIVE_INFINITY),
+		);
+		const worst = Math.max(...excess);
+		if (!(worst > 0)) return { starts, near, strayed };
+		const at = excess.indexOf(worst);
+		strayed.push(near[at]?.label.id ?? "");
+		near = near.filter((_, i) => i !== at);
+	}
 };
 
 /** Where a row of labels stands, under a hole that has turned level. */
@@ -130,32 +210,70 @@ export const labelRow = (labels: readonly Label[], row: LabelRow): Placed => {
 	let kept = sorted;
 	const dropped: string[] = [];
 	const least = size * 7.5;
-	while (kept.length * (least + gap) > room && kept.some((label) => label.keep !== true)) {
-		const [spare] = kept.filter((label) => label.keep !== true).sort((a, b) => a.weight - b.weight);
+	while (
+		kept.length * (least + gap) > room &&
+		kept.some((label) => label.keep !== true)
+	) {
+		const [spare] = kept
+			.filter((label) => label.keep !== true)
+			.sort((a, b) => a.weight - b.weight);
 		kept = kept.filter((label) => label !== spare);
 		if (spare !== undefined) dropped.push(spare.id);
 	}
 	const widest = Math.min(row.widest, room / Math.max(kept.length, 1) - gap);
-	const sets = kept.map((label): Set => ({ label, groups: label.lines.map((each) => wrap(each, size, widest, 2)) }));
+	const sets = kept.map(
+		(label): Set => ({
+			label,
+			groups: label.lines.map((each) => wrap(each, size, widest)),
+		}),
+	);
 	const most = Math.floor((row.bottom - row.top) / (size * LEADING));
 	for (const set of sets) {
-		while (rows(set).length > most && set.groups.length > 1) set.groups = set.groups.slice(0, -1);
+		while (rows(set).length > most && set.groups.length > 1)
+			set.groups = set.groups.slice(0, -1);
 	}
-	const widths = sets.map((set) => Math.max(...rows(set).map((each) => lineWidth(each, size)), 1));
+	const widths = sets.map((set) =>
+		Math.max(...rows(set).map((each) => lineWidth(each, size)), 1),
+	);
 	const starts = placeInOrder(
-		sets.map((set, i) => ({ anchor: set.label.anchor[0], size: (widths[i] ?? 0) + gap })),
+		sets.map((set, i) => ({
+			anchor: set.label.anchor[0],
+			size: (widths[i] ?? 0) + gap,
+		})),
 		row.left,
 		row.right,
 	);
 	const shapes = sets.flatMap((set, i): Shape[] => {
 		const middle = (starts[i] ?? row.left) + ((widths[i] ?? 0) + gap) / 2;
 		const text = rows(set).flatMap((each, line) =>
-			setLine(each, { x: middle, y: row.top + line * size * LEADING + size * 0.9, size, anchor: "middle" }),
+			setLine(each, {
+				x: middle,
+				y: row.top + line * size * LEADING + size * 0.9,
+				size,
+				anchor: "middle",
+			}),
 		);
 		const [x, y] = set.label.anchor;
 		return [
-			{ kind: "group", dx: 0, dy: 0, name: `leader ${set.label.id}`, children: leader([x, y], [x, Math.max(row.edge, y)], [middle, row.top - 1.5], set.label.dot) },
-			{ kind: "group", dx: 0, dy: 0, name: `label ${set.label.id}`, children: text },
+			{
+				kind: "group",
+				dx: 0,
+				dy: 0,
+				name: `leader ${set.label.id}`,
+				children: leader(
+					[x, y],
+					[x, Math.max(row.edge, y)],
+					[middle, row.top - 1.5],
+					set.label.dot,
+				),
+			},
+			{
+				kind: "group",
+				dx: 0,
+				dy: 0,
+				name: `label ${set.label.id}`,
+				children: text,
+			},
 		];
 	});
 	return { shapes, dropped };

@@ -30,11 +30,16 @@ const flow = (entries: readonly LegendEntry[], { width, size }: LegendBox) => {
 	return { places, rows: entries.length === 0 ? 0 : row + 1 };
 };
 
-export const legendHeight = (entries: readonly LegendEntry[], box: LegendBox): number =>
-	flow(entries, box).rows * rowHeight(box.size);
+export const legendHeight = (
+	entries: readonly LegendEntry[],
+	box: LegendBox,
+): number => flow(entries, box).rows * rowHeight(box.size);
 
 /** Entries from left to right, in as many rows as they need. */
-export const legendShapes = (entries: readonly LegendEntry[], box: LegendBox & { readonly y: number }): Shape[] =>
+export const legendShapes = (
+	entries: readonly LegendEntry[],
+	box: LegendBox & { readonly y: number },
+): Shape[] =>
 	flow(entries, box).places.flatMap(({ entry, x, row }): Shape[] => {
 		const [left, top] = [box.x + x, box.y + row * rowHeight(box.size)];
 		return [

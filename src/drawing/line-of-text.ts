@@ -17,7 +17,10 @@ export interface Run {
 
 export type Line = readonly Run[];
 
-export const run = (text: string, style: Omit<Run, "text"> = {}): Run => ({ text, ...style });
+export const run = (text: string, style: Omit<Run, "text"> = {}): Run => ({
+	text,
+	...style,
+});
 
 export const runWidth = (part: Run, size: number): number =>
 	textWidth(part.text, {
@@ -29,7 +32,8 @@ export const runWidth = (part: Run, size: number): number =>
 export const lineWidth = (line: Line, size: number): number =>
 	line.reduce((sum, part) => sum + runWidth(part, size), 0);
 
-export const lineText = (line: Line): string => line.map((part) => part.text).join("");
+export const lineText = (line: Line): string =>
+	line.map((part) => part.text).join("");
 
 /** Puts runs and text in the `{name}` places of a phrase. A place without a value stays empty. */
 export const compose = (
@@ -50,13 +54,19 @@ export const compose = (
 		});
 
 /** As `compose`, to plain text. */
-export const sentence = (phrase: string, values: Readonly<Record<string, Run | Line | string>> = {}): string =>
-	lineText(compose(phrase, values));
+export const sentence = (
+	phrase: string,
+	values: Readonly<Record<string, Run | Line | string>> = {},
+): string => lineText(compose(phrase, values));
 
 /** Cuts a text until it and an ellipsis fit. */
 const shortened = (part: Run, size: number, width: number): Run => {
 	const characters = [...part.text];
-	while (characters.length > 0 && runWidth({ ...part, text: `${characters.join("").trimEnd()}…` }, size) > width)
+	while (
+		characters.length > 0 &&
+		runWidth({ ...part, text: `${characters.join("").trimEnd()}…` }, size) >
+			width
+	)
 		characters.pop();
 	return { ...part, text: `${characters.join("").trimEnd()}…` };
 };
@@ -65,13 +75,18 @@ const shortened = (part: Run, size: number, width: number): Run => {
 const pieces = (part: Run): Run[] =>
 	part.key !== undefined || part.whole === true
 		? [part]
-		: (part.text.match(/\S+\s*|\s+/gu) ?? []).map((text) => ({ ...part, text }));
+		: (part.text.match(/\S+\s*|\s+/gu) ?? []).map((text) => ({
+				...part,
+				text,
+			}));
 
 const trimmed = (line: Run[]): Run[] => {
 	const last = line.at(-1);
 	if (last === undefined) return line;
 	const text = last.text.trimEnd();
-	return text === "" ? trimmed(line.slice(0, -1)) : [...line.slice(0, -1), { ...last, text }];
+	return text === ""
+		? trimmed(line.slice(0, -1))
+		: [...line.slice(0, -1), { ...last, text }];
 };
 
 const merged = (line: readonly Run[]): Run[] => {
@@ -92,7 +107,12 @@ const merged = (line: readonly Run[]): Run[] => {
 };
 
 /** Breaks a line at spaces so that it fits a width; what does not fit in `most` lines ends in an ellipsis. */
-export const wrap = (line: Line, size: number, width: number, most = 3): Line[] => {
+export const wrap = (
+	line: Line,
+	size: number,
+	width: number,
+	most = 3,
+): Line[] => {
 	const lines: Run[][] = [[]];
 	let used = 0;
 	for (const piece of line.flatMap(pieces)) {
@@ -113,7 +133,10 @@ export const wrap = (line: Line, size: number, width: number, most = 3): Line[] 
 		if (tail !== undefined) {
 			const before = lineWidth(last.slice(0, -1), size);
 			const cut = shortened(tail, size, width - before);
-			kept[kept.length - 1] = [...last.slice(0, -1), tail.key === undefined ? cut : tail];
+			kept[kept.length - 1] = [
+				...last.slice(0, -1),
+				tail.key === undefined ? cut : tail,
+			];
 		}
 	}
 	return kept.filter((each) => each.length > 0);
@@ -122,16 +145,29 @@ export const wrap = (line: Line, size: number, width: number, most = 3): Line[] 
 /** Sets a line: one text shape for each run, so that each value keeps its own key. */
 export const setLine = (
 	line: Line,
-	at: { readonly x: number; readonly y: number; readonly size: number; readonly anchor?: "start" | "middle" | "end" },
+	at: {
+		readonly x: number;
+		readonly y: number;
+		readonly size: number;
+		readonly anchor?: "start" | "middle" | "end";
+	},
 ): Shape[] => {
 	const wide = lineWidth(line, at.size);
-	let x = at.anchor === "end" ? at.x - wide : at.anchor === "middle" ? at.x - wide / 2 : at.x;
+	let x =
+		at.anchor === "end"
+			? at.x - wide
+			: at.anchor === "middle"
+				? at.x - wide / 2
+				: at.x;
 	return line.flatMap((part): Shape[] => {
 		const here = x;
 		x += runWidth(part, at.size);
 		if (part.text.trim() === "") return [];
 		const lead = part.text.length - part.text.trimStart().length;
-		const shift = lead === 0 ? 0 : runWidth({ ...part, text: part.text.slice(0, lead) }, at.size);
+		const shift =
+			lead === 0
+				? 0
+				: runWidth({ ...part, text: part.text.slice(0, lead) }, at.size);
 		return [
 			{
 				kind: "text",

@@ -1,7 +1,12 @@
 import type { DepthMark } from "../calc/results.ts";
 import type { Known } from "../cite/known.ts";
 import { fromCanonical } from "../units/convert.ts";
-import { printedUnit, type QuantityStyle, quantityString, type UnitSystem } from "../units/format.ts";
+import {
+	printedUnit,
+	type QuantityStyle,
+	quantityString,
+	type UnitSystem,
+} from "../units/format.ts";
 import { compose, type Line, type Run, run, sentence } from "./line-of-text.ts";
 import type { DrawingWords } from "./words.ts";
 
@@ -27,13 +32,27 @@ export interface Print {
 	readonly perFoot: number;
 }
 
-export const printer = (units: UnitSystem, words: DrawingWords, keyOf?: KeyOf): Print => {
+export const printer = (
+	units: UnitSystem,
+	words: DrawingWords,
+	keyOf?: KeyOf,
+): Print => {
 	const keyed = (known: Known, text: string): Run => {
 		const key = keyOf?.(known);
 		return key === undefined ? run(text, { whole: true }) : run(text, { key });
 	};
 	const value = (known: Known, style?: QuantityStyle): Run =>
-		keyed(known, quantityString({ dimension: known.dimension, value: known.value, ...(style ? { style } : {}) }, units));
+		keyed(
+			known,
+			quantityString(
+				{
+					dimension: known.dimension,
+					value: known.value,
+					...(style ? { style } : {}),
+				},
+				units,
+			),
+		);
 	const depthUnit = printedUnit("true-vertical-depth", units);
 	return {
 		units,
@@ -47,24 +66,44 @@ export const printer = (units: UnitSystem, words: DrawingWords, keyOf?: KeyOf): 
 		mark: (mark) =>
 			mark.md === undefined
 				? compose(words.depthVertical, { tvd: value(mark.tvd) })
-				: compose(words.depthBoth, { md: value(mark.md), tvd: value(mark.tvd) }),
+				: compose(words.depthBoth, {
+						md: value(mark.md),
+						tvd: value(mark.tvd),
+					}),
 		stacked: (mark) => [
-			...(mark.md === undefined ? [] : [compose(words.depthMeasured, { md: value(mark.md) })]),
+			...(mark.md === undefined
+				? []
+				: [compose(words.depthMeasured, { md: value(mark.md) })]),
 			compose(words.depthVertical, { tvd: value(mark.tvd) }),
 		],
-		below: (mark) => compose(words.depthBelowGround, { depth: value(mark.below_ground) }),
+		below: (mark) =>
+			compose(words.depthBelowGround, { depth: value(mark.below_ground) }),
 		depthUnit,
 		perFoot: fromCanonical(1, "true-vertical-depth", depthUnit),
 	};
 };
 
+/** A name within a sentence: `surface casing`. */
+export const withinSentence = (name: string): string =>
+	/^\p{Lu}\p{Ll}/u.test(name)
+		? name.charAt(0).toLowerCase() + name.slice(1)
+		: name;
+
 /** `Surface casing`, from a string's id and kind. */
-export const stringName = (words: DrawingWords, string: { readonly id: string; readonly kind: string }): string => {
+export const stringName = (
+	words: DrawingWords,
+	string: { readonly id: string; readonly kind: string },
+): string => {
 	const known = string.kind === "casing" ? words.strings[string.id] : undefined;
 	if (known !== undefined) return known;
 	const plain = string.id.replaceAll(/[-_]/gu, " ");
 	const name = plain.charAt(0).toUpperCase() + plain.slice(1);
 	if (plain.toLowerCase().includes(string.kind)) return name;
-	const phrase = string.kind === "liner" ? words.liner : string.kind === "tieback" ? words.tieback : words.casing;
+	const phrase =
+		string.kind === "liner"
+			? words.liner
+			: string.kind === "tieback"
+				? words.tieback
+				: words.casing;
 	return sentence(phrase, { name });
 };

@@ -4,14 +4,20 @@ export const ENGLISH = {
 	schematicTitle: "Wellbore schematic",
 	schematicOf: "Wellbore schematic of {well}",
 	plainTitle: "The well, drawn to its true depth",
-	datum: "Depths from the {datum}, {above} above ground. Ground elevation {elevation}.",
+	datum:
+		"Depths from the {datum}, {above} above ground. Ground elevation {elevation}.",
+	spud: "Spud {date}.",
 	datumGround: "Depths are below ground level.",
-	scalePieces: "Depth is to scale within each of {count} scales. Widths, and the length of the lateral, are not to scale.",
-	scalePiecesVertical: "Depth is to scale within each of {count} scales. Widths are not to scale.",
-	scaleWhole: "Depth is to scale. Widths, and the length of the lateral, are not to scale.",
-	scaleWholeVertical: "Depth is to scale. Widths are not to scale.",
-	scaleBreak: "Depth scale changes here: below, depth is drawn {ratio} times smaller",
-	scaleBreakLarger: "Depth scale changes here: below, depth is drawn {ratio} times larger",
+	scalePieces:
+		"Depth is to scale within each of {count} stretches. Widths, and the length of the lateral, are not to scale.",
+	scalePiecesVertical:
+		"Depth is to scale within each of {count} stretches. Widths and distances sideways are not to scale.",
+	scaleWhole:
+		"Depth is to scale. Widths, and the length of the lateral, are not to scale.",
+	scaleWholeVertical:
+		"Depth is to scale. Widths and distances sideways are not to scale.",
+	scaleBreak: "scale changes: {ratio} × smaller below",
+	scaleBreakLarger: "scale changes: {ratio} × larger below",
 	rulerVertical: "TVD",
 	rulerGround: "Depth",
 	depthBoth: "{md} MD · {tvd} TVD",
@@ -19,6 +25,7 @@ export const ENGLISH = {
 	depthVertical: "{tvd} TVD",
 	depthBelowGround: "{depth} below ground",
 	groundLevel: "Ground level",
+	groundDepth: "{depth} below the {datum}",
 	casing: "{name} casing",
 	liner: "{name} liner",
 	tieback: "{name} tieback",
@@ -44,29 +51,31 @@ export const ENGLISH = {
 	bottomPerforation: "Bottom perforation",
 	stages: "{count} stages, {clusters} clusters",
 	stage: "1 stage, {clusters} clusters",
-	stageNumber: "stage {number}",
-	plugs: "{count} plugs between them, not drawn",
+	plugs: "{count} plugs not drawn",
 	lateral: "Lateral {length}",
 	totalDepth: "Total depth",
 	shoeBelowWater: "{distance} below the base of protected water",
 	shoeAboveWater: "{distance} above the base of protected water",
 	waterBase: "Base of protected water",
 	waterBaseBy: "by {who}",
-	formationTop: "top {depth} TVD",
+	formationTop: "{depth} TVD",
 	confining: "confining",
 	target: "target",
 	flowZone: "carries {fluid}",
 	waterZone: "{top} to {base} TVD",
-	waterSolids: "{solids} dissolved solids",
+	waterSolids: "{solids} solids",
 	waterWellDepth: "water well, {depth}",
 	deepestOf: "deepest of {count} water wells",
-	undrawn: "{count} labels of less weight are left out; the tables give every depth.",
+	undrawn:
+		"{count} labels of less weight are left out; the tables give every depth.",
 	// Plain
-	plainWell: "Deepest water well nearby: {name}",
+	plainWell: "{name}",
+	plainWellDeepest: "deepest water well nearby",
 	plainWater: "Base of protected water",
-	plainCemented: "Steel pipe, cemented up to the surface",
-	plainPartlyCemented: "Steel pipe, cemented in its lower part",
-	plainUncemented: "Steel pipe",
+	plainString: "{name}: steel pipe",
+	plainCemented: "cemented up to the surface",
+	plainPartlyCemented: "cemented in its lower part",
+	plainUncemented: "no cement given",
 	plainDepth: "down to {depth}",
 	plainGap: "{distance} of rock",
 	plainGapMiles: "{distance} ({miles}) of rock",
@@ -94,7 +103,8 @@ export const ENGLISH = {
 	// Isolation close-up
 	closeUpTitle: "Steel and cement across the protected water",
 	closeUpOf: "Steel and cement across the protected water, {well}",
-	closeUpScale: "Depth is to scale. Widths are not to scale.",
+	closeUpScale:
+		"Depth is to scale. Widths and distances sideways are not to scale.",
 	layersHead: "Layers at the base of protected water, from the rock inward",
 	layerCement: "cement behind the {string}, {basis}",
 	layerSteel: "steel: {string}, {size}",
@@ -102,7 +112,8 @@ export const ENGLISH = {
 	layerOpen: "open hole: no steel here",
 	gapShoe: "{distance} from the base of protected water to the {string} shoe",
 	gapGround: "{distance} from ground to the base of protected water",
-	gapPerforation: "{distance} from the base of protected water down to the shallowest perforation (below this drawing)",
+	gapPerforation:
+		"{distance} from the base of protected water down to the shallowest perforation (below this drawing)",
 	// Section and plan
 	sectionTitle: "Vertical section",
 	sectionOf: "Vertical section of {well}, looking at azimuth {azimuth}",
@@ -121,7 +132,8 @@ export const ENGLISH = {
 	legendOffset: "other well",
 	legendNeighbor: "neighbor",
 	// Sentences of the text alternative
-	altWell: "{well}, drawn from the surface at the top to total depth at {depth}.",
+	altWell:
+		"{well}, drawn from the surface at the top to total depth at {depth}.",
 	altString: "{string}, {size}, shoe at {depth}; {cement}.",
 	altCementSurface: "cement to surface, {basis}",
 	altCementTop: "cement top at {depth}, {basis}",
@@ -130,13 +142,17 @@ export const ENGLISH = {
 	altShoeBelow: "The {string} shoe is {distance} below it.",
 	altShoeAbove: "The {string} shoe is {distance} above it.",
 	altFormations: "Formations from the top: {list}.",
-	altTurn: "The hole leaves vertical at {kickoff} and runs {lateral} from the landing at {landing}.",
+	altTurn:
+		"The hole leaves vertical at {kickoff} and runs {lateral} from the landing at {landing}.",
 	altPerforations: "{count} stages are perforated from {bottom} up to {top}.",
-	altGap: "{distance} of rock lies between the base of protected water and the shallowest perforation.",
+	altGap:
+		"{distance} of rock lies between the base of protected water and the shallowest perforation.",
 	altLayers: "At the base of protected water, from the rock inward: {list}.",
 	altTable: "The tables give every depth.",
-	altPath: "Seen along azimuth {azimuth}, the well ends {departure} from the wellhead at {tvd} TVD.",
-	altPlan: "The well ends {distance} from the wellhead toward {azimuth}. Shown near it: {list}.",
+	altPath:
+		"Seen along azimuth {azimuth}, the well ends {departure} from the wellhead at {tvd} TVD.",
+	altPlan:
+		"The well ends {distance} from the wellhead toward {azimuth}. Shown near it: {list}.",
 	altPlanNone: "The well ends {distance} from the wellhead toward {azimuth}.",
 	rocks: {
 		gravel: "gravel",

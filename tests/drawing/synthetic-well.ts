@@ -1,13 +1,24 @@
 import type { DepthMark, HoleMark, Results } from "../../src/calc/results.ts";
 import { placeAt } from "../../src/calc/trajectory/at-depth.ts";
-import { minimumCurvaturePath, pathStationsOf } from "../../src/calc/trajectory/path.ts";
+import {
+	minimumCurvaturePath,
+	pathStationsOf,
+} from "../../src/calc/trajectory/path.ts";
 import type { Known, KnownTable } from "../../src/cite/known.ts";
 import type { Dimension } from "../../src/units/dimensions.ts";
 import { quantity } from "../../src/units/quantity.ts";
-import type { CasingString, Formation, Lithology, Well } from "../../src/well/well.ts";
+import type {
+	CasingString,
+	Formation,
+	Lithology,
+	Well,
+} from "../../src/well/well.ts";
 
 /** A value out of nowhere, for drawings that only need its size. */
-export const known = <D extends Dimension>(dimension: D, value: number): Known<D> => ({
+export const known = <D extends Dimension>(
+	dimension: D,
+	value: number,
+): Known<D> => ({
 	dimension,
 	value: quantity(dimension, value),
 	from: { kind: "assumed", id: "synthetic" },
@@ -39,16 +50,38 @@ export interface WellSpec {
 	readonly build?: number;
 	readonly inclination?: number;
 	readonly azimuth?: number;
-	readonly formations?: readonly { readonly name: string; readonly top: number; readonly base?: number; readonly lithology: Lithology; readonly target?: boolean; readonly confining?: boolean; readonly flowZone?: "gas" }[];
-	readonly water?: readonly { readonly name: string; readonly top: number; readonly base: number }[];
+	readonly formations?: readonly {
+		readonly name: string;
+		readonly top: number;
+		readonly base?: number;
+		readonly lithology: Lithology;
+		readonly target?: boolean;
+		readonly confining?: boolean;
+		readonly flowZone?: "gas";
+	}[];
+	readonly water?: readonly {
+		readonly name: string;
+		readonly top: number;
+		readonly base: number;
+	}[];
 	readonly waterBase?: number;
-	readonly neighbors?: readonly { readonly name: string; readonly depth: number }[];
-	readonly stages?: { readonly count: number; readonly clusters: number; readonly bottom: number; readonly length: number; readonly plugs?: boolean };
+	readonly neighbors?: readonly {
+		readonly name: string;
+		readonly depth: number;
+	}[];
+	readonly stages?: {
+		readonly count: number;
+		readonly clusters: number;
+		readonly bottom: number;
+		readonly length: number;
+		readonly plugs?: boolean;
+	};
 	readonly method?: "plug and perforate" | "sliding sleeve";
 	readonly valve?: boolean;
 }
 
-const slug = (text: string) => text.toLowerCase().replaceAll(/[^a-z0-9]+/g, "-");
+const slug = (text: string) =>
+	text.toLowerCase().replaceAll(/[^a-z0-9]+/g, "-");
 
 const stationsOf = (spec: WellSpec): KnownTable => {
 	const rows = [{ md: 0, inclination: 0, azimuth: 0 }];
@@ -57,15 +90,29 @@ const stationsOf = (spec: WellSpec): KnownTable => {
 		const length = (inclination / build) * 100;
 		const steps = Math.max(1, Math.ceil(length / 90));
 		for (let i = 0; i <= steps; i += 1)
-			rows.push({ md: kickoff + (length * i) / steps, inclination: (inclination * i) / steps, azimuth });
+			rows.push({
+				md: kickoff + (length * i) / steps,
+				inclination: (inclination * i) / steps,
+				azimuth,
+			});
 	}
-	return { columns: { md: "measured-depth", inclination: "angle", azimuth: "angle" }, rows, from: { kind: "assumed", id: "synthetic" } };
+	return {
+		columns: { md: "measured-depth", inclination: "angle", azimuth: "angle" },
+		rows,
+		from: { kind: "assumed", id: "synthetic" },
+	};
 };
 
 /** A well and results with everything the drawings read, and nothing else. */
-export const syntheticWell = (spec: WellSpec): { well: Well; results: Results } => {
+export const syntheticWell = (
+	spec: WellSpec,
+): { well: Well; results: Results } => {
 	const ground = spec.groundLevel ?? 26;
-	const path = minimumCurvaturePath.of({ stations: stationsOf(spec), TD: known("measured-depth", spec.total), Avs: known("angle", spec.azimuth ?? 158) });
+	const path = minimumCurvaturePath.of({
+		stations: stationsOf(spec),
+		TD: known("measured-depth", spec.total),
+		Avs: known("angle", spec.azimuth ?? 158),
+	});
 	const stations = pathStationsOf(path);
 	const tvdAt = (md: number) => placeAt(stations, md)?.tvd ?? md;
 	const hole = (md: number): HoleMark => ({
@@ -112,12 +159,30 @@ export const syntheticWell = (spec: WellSpec): { well: Well; results: Results } 
 				connection: "BTC",
 				condition: "new",
 				top: known("measured-depth", top + ((string.shoe - top) * at) / count),
-				bottom: known("measured-depth", top + ((string.shoe - top) * (at + 1)) / count),
+				bottom: known(
+					"measured-depth",
+					top + ((string.shoe - top) * (at + 1)) / count,
+				),
 			})),
-			...(string.shoeTrack === undefined ? {} : { shoeTrack: known("length", string.shoeTrack) }),
+			...(string.shoeTrack === undefined
+				? {}
+				: { shoeTrack: known("length", string.shoeTrack) }),
 			floats: [],
 			centralizers: [],
-			...(planned === undefined ? {} : { cement: { slurries: [{ id: "tail", role: "tail", top: known("measured-depth", planned), bottom: known("measured-depth", string.shoe) }] } }),
+			...(planned === undefined
+				? {}
+				: {
+						cement: {
+							slurries: [
+								{
+									id: "tail",
+									role: "tail",
+									top: known("measured-depth", planned),
+									bottom: known("measured-depth", string.shoe),
+								},
+							],
+						},
+					}),
 		};
 		return made as unknown as CasingString;
 	});
@@ -126,23 +191,44 @@ export const syntheticWell = (spec: WellSpec): { well: Well; results: Results } 
 			id: slug(bed.name),
 			name: bed.name,
 			top: known("true-vertical-depth", bed.top),
-			...(bed.base === undefined ? {} : { base: known("true-vertical-depth", bed.base) }),
+			...(bed.base === undefined
+				? {}
+				: { base: known("true-vertical-depth", bed.base) }),
 			lithology: bed.lithology,
 			confining: bed.confining ?? false,
 			target: bed.target ?? false,
 			...(bed.flowZone === undefined ? {} : { flowZone: bed.flowZone }),
 		}),
 	);
-	const water = (spec.water ?? []).map((zone) => ({ id: slug(zone.name), name: zone.name, zone }));
+	const water = (spec.water ?? []).map((zone) => ({
+		id: slug(zone.name),
+		name: zone.name,
+		zone,
+	}));
 	const stages = stagesOf(spec, hole);
 	const ends = path.rows.at(-1);
-	const landing = spec.kickoff === undefined ? undefined : spec.kickoff + ((spec.inclination ?? 90) / (spec.build ?? 10)) * 100;
+	const landing =
+		spec.kickoff === undefined
+			? undefined
+			: spec.kickoff + ((spec.inclination ?? 90) / (spec.build ?? 10)) * 100;
 	const level = landing !== undefined && (spec.inclination ?? 90) >= 80;
-	const perforated = stages.flatMap((stage) => [stage.top, stage.bottom]).sort((a, b) => a.md.value - b.md.value);
+	const perforated = stages
+		.flatMap((stage) => [stage.top, stage.bottom])
+		.sort((a, b) => a.md.value - b.md.value);
 	const [top, bottom] = [perforated[0], perforated.at(-1)];
-	const protecting = strings.find((string) => spec.waterBase !== undefined && string.shoe.value > spec.waterBase && string.id !== "conductor");
+	const protecting = strings.find(
+		(string) =>
+			spec.waterBase !== undefined &&
+			string.shoe.value > spec.waterBase &&
+			string.id !== "conductor",
+	);
 	const well = {
-		identity: { name: spec.name ?? "Larkspur 4H (fictional)", operator: "Quillback Operating (fictional)", api_number: "42-000-00000-00-00", lease: "Larkspur Unit" },
+		identity: {
+			name: spec.name ?? "Larkspur 4H (fictional)",
+			operator: "Quillback Operating (fictional)",
+			api_number: "42-000-00000-00-00",
+			lease: "Larkspur Unit",
+		},
 		site: { county: "Marl County (fictional)" },
 		datum: {
 			name: "rotary table",
@@ -153,8 +239,21 @@ export const syntheticWell = (spec: WellSpec): { well: Well; results: Results } 
 		},
 		geology: {
 			formations,
-			water: water.map(({ id, name, zone }) => ({ id, name, top: known("true-vertical-depth", zone.top), base: known("true-vertical-depth", zone.base), dissolvedSolids: known("dissolved-solids", 900) })),
-			...(spec.waterBase === undefined ? {} : { protectedWater: { base: known("true-vertical-depth", spec.waterBase), determinedBy: "groundwater protection letter" } }),
+			water: water.map(({ id, name, zone }) => ({
+				id,
+				name,
+				top: known("true-vertical-depth", zone.top),
+				base: known("true-vertical-depth", zone.base),
+				dissolvedSolids: known("dissolved-solids", 900),
+			})),
+			...(spec.waterBase === undefined
+				? {}
+				: {
+						protectedWater: {
+							base: known("true-vertical-depth", spec.waterBase),
+							determinedBy: "groundwater protection letter",
+						},
+					}),
 		},
 		holes,
 		strings,
@@ -164,7 +263,14 @@ export const syntheticWell = (spec: WellSpec): { well: Well; results: Results } 
 					stimulation: {
 						method: spec.method ?? "plug and perforate",
 						treatedThrough: strings.at(-1)?.id,
-						...(spec.valve === true ? { toe: { kind: "initiation valve", depth: known("measured-depth", spec.stages.bottom + 20) } } : {}),
+						...(spec.valve === true
+							? {
+									toe: {
+										kind: "initiation valve",
+										depth: known("measured-depth", spec.stages.bottom + 20),
+									},
+								}
+							: {}),
 					},
 				}),
 		neighbors: [],
@@ -177,17 +283,45 @@ export const syntheticWell = (spec: WellSpec): { well: Well; results: Results } 
 			vertical_section_azimuth: known("angle", spec.azimuth ?? 158),
 			total_depth: hole(spec.total),
 			...(spec.kickoff === undefined ? {} : { kickoff: hole(spec.kickoff) }),
-			...(level && landing !== undefined ? { landing: hole(landing), lateral_length: known("length", spec.total - landing) } : {}),
-			maximum_inclination: known("angle", Math.max(...path.rows.map((row) => row.inclination ?? 0))),
+			...(level && landing !== undefined
+				? {
+						landing: hole(landing),
+						lateral_length: known("length", spec.total - landing),
+					}
+				: {}),
+			maximum_inclination: known(
+				"angle",
+				Math.max(...path.rows.map((row) => row.inclination ?? 0)),
+			),
 			closure: known("length", Math.hypot(ends?.north ?? 0, ends?.east ?? 0)),
 			closure_azimuth: known("angle", spec.azimuth ?? 158),
 		},
 		geology: {
-			formations: formations.map((bed) => ({ id: bed.id, name: bed.name, top: vertical(bed.top.value) })),
-			water: water.map(({ id, name, zone }) => ({ id, name, top: vertical(zone.top), base: vertical(zone.base) })),
-			...(spec.waterBase === undefined ? {} : { protected_water_base: vertical(spec.waterBase) }),
+			formations: formations.map((bed) => ({
+				id: bed.id,
+				name: bed.name,
+				top: vertical(bed.top.value),
+			})),
+			water: water.map(({ id, name, zone }) => ({
+				id,
+				name,
+				top: vertical(zone.top),
+				base: vertical(zone.base),
+			})),
+			...(spec.waterBase === undefined
+				? {}
+				: { protected_water_base: vertical(spec.waterBase) }),
 		},
-		casing: Object.fromEntries(strings.map((string) => [string.id, { id: string.id, top: hole(string.top.value), shoe: hole(string.shoe.value) }])),
+		casing: Object.fromEntries(
+			strings.map((string) => [
+				string.id,
+				{
+					id: string.id,
+					top: hole(string.top.value),
+					shoe: hole(string.shoe.value),
+				},
+			]),
+		),
 		cement: Object.fromEntries(
 			spec.strings
 				.filter((string) => string.cementTop !== undefined)
@@ -204,21 +338,53 @@ export const syntheticWell = (spec: WellSpec): { well: Well; results: Results } 
 		),
 		...(top === undefined || bottom === undefined || spec.stages === undefined
 			? {}
-			: { stimulation: { stages, top_perforation: top, bottom_perforation: bottom, stage_count: known("count", spec.stages.count) } }),
+			: {
+					stimulation: {
+						stages,
+						top_perforation: top,
+						bottom_perforation: bottom,
+						stage_count: known("count", spec.stages.count),
+					},
+				}),
 		isolation: {
 			...(protecting === undefined || spec.waterBase === undefined
 				? {}
 				: {
 						protecting_string: protecting.id,
-						shoe_below_protected_water: known("offset", tvdAt(protecting.shoe.value) - spec.waterBase),
-						steel_at_protected_water: known("count", strings.filter((string) => string.top.value < (spec.waterBase ?? 0) && string.shoe.value > (spec.waterBase ?? 0)).length),
+						shoe_below_protected_water: known(
+							"offset",
+							tvdAt(protecting.shoe.value) - spec.waterBase,
+						),
+						steel_at_protected_water: known(
+							"count",
+							strings.filter(
+								(string) =>
+									string.top.value < (spec.waterBase ?? 0) &&
+									string.shoe.value > (spec.waterBase ?? 0),
+							).length,
+						),
 					}),
-			...(top === undefined || spec.waterBase === undefined ? {} : { protected_water_to_top_perforation: known("offset", top.tvd.value - spec.waterBase) }),
-			neighbor_wells: (spec.neighbors ?? []).map((each) => ({ id: slug(each.name), name: each.name, depth: known("depth-below-ground", each.depth), bottom: known("true-vertical-depth", each.depth + ground) })),
+			...(top === undefined || spec.waterBase === undefined
+				? {}
+				: {
+						protected_water_to_top_perforation: known(
+							"offset",
+							top.tvd.value - spec.waterBase,
+						),
+					}),
+			neighbor_wells: (spec.neighbors ?? []).map((each) => ({
+				id: slug(each.name),
+				name: each.name,
+				depth: known("depth-below-ground", each.depth),
+				bottom: known("true-vertical-depth", each.depth + ground),
+			})),
 		},
 		undetermined: [],
 	};
-	return { well: well as unknown as Well, results: results as unknown as Results };
+	return {
+		well: well as unknown as Well,
+		results: results as unknown as Results,
+	};
 };
 
 const stagesOf = (spec: WellSpec, hole: (md: number) => HoleMark) => {
@@ -231,7 +397,9 @@ const stagesOf = (spec: WellSpec, hole: (md: number) => HoleMark) => {
 			number: i + 1,
 			top: hole(low - spacing * (clusters - 1)),
 			bottom: hole(low),
-			clusters: Array.from({ length: clusters }, (_, at) => hole(low - at * spacing)),
+			clusters: Array.from({ length: clusters }, (_, at) =>
+				hole(low - at * spacing),
+			),
 			...(plugs && i > 0 ? { plug: hole(low + length * 0.1) } : {}),
 		};
 	});
@@ -253,10 +421,27 @@ export const LATERAL: WellSpec = {
 		{ name: "Candle Sand", top: 180, lithology: "sandstone" },
 		{ name: "Olive Clay", top: 1010, lithology: "claystone" },
 		{ name: "Pellet Limestone", top: 3250, lithology: "limestone" },
-		{ name: "Tern Sand", top: 5900, base: 5985, lithology: "sandstone", flowZone: "gas" },
+		{
+			name: "Tern Sand",
+			top: 5900,
+			base: 5985,
+			lithology: "sandstone",
+			flowZone: "gas",
+		},
 		{ name: "Ledge Shale", top: 5985, lithology: "shale" },
-		{ name: "Upper Rush Lime", top: 8610, lithology: "dolomite", confining: true },
-		{ name: "Rush Shale", top: 8850, base: 9010, lithology: "shale", target: true },
+		{
+			name: "Upper Rush Lime",
+			top: 8610,
+			lithology: "dolomite",
+			confining: true,
+		},
+		{
+			name: "Rush Shale",
+			top: 8850,
+			base: 9010,
+			lithology: "shale",
+			target: true,
+		},
 		{ name: "Lower Rush Marl", top: 9010, lithology: "marl" },
 	],
 	water: [

@@ -32,7 +32,13 @@ const paced = (points: readonly AxisPoint[], pace: number): AxisPoint[] => {
 };
 
 /** Strokes that lean right; crossed by strokes that lean left where the cement is a matter of record. */
-const grain = (points: readonly AxisPoint[], side: 1 | -1, near: number, far: number, basis: CementBasis): string => {
+const grain = (
+	points: readonly AxisPoint[],
+	side: 1 | -1,
+	near: number,
+	far: number,
+	basis: CementBasis,
+): string => {
 	const width = far - near;
 	const half = Math.min(1, width * 0.28);
 	const lanes = Math.max(1, Math.round(width / 5));
@@ -42,20 +48,38 @@ const grain = (points: readonly AxisPoint[], side: 1 | -1, near: number, far: nu
 			return Array.from({ length: lanes }, (_, lane) => {
 				const share = (lane + (i % 2 === 0 ? 0.33 : 0.67)) / lanes;
 				const across = side * (near + half + (width - 2 * half) * share);
-				const right = openPath([place(across - half, half * 1.3), place(across + half, -half * 1.3)]);
+				const right = openPath([
+					place(across - half, half * 1.3),
+					place(across + half, -half * 1.3),
+				]);
 				if (basis === "planned") return right;
-				return right + openPath([place(across - half, -half * 1.3), place(across + half, half * 1.3)]);
+				return (
+					right +
+					openPath([
+						place(across - half, -half * 1.3),
+						place(across + half, half * 1.3),
+					])
+				);
 			});
 		})
 		.join("");
 };
 
 /** Cement in an annulus, between two distances from the axis, on both sides. */
-export const cementFill = (points: readonly AxisPoint[], near: number, far: number, basis: CementBasis): Shape[] => {
+export const cementFill = (
+	points: readonly AxisPoint[],
+	near: number,
+	far: number,
+	basis: CementBasis,
+): Shape[] => {
 	const sides = [1, -1] as const;
 	const fill = basis === "planned" ? CEMENT_PLANNED : CEMENT_BUILT;
 	return [
-		{ kind: "path", d: sides.map((side) => strip(points, side, near, far)).join(""), fill },
+		{
+			kind: "path",
+			d: sides.map((side) => strip(points, side, near, far)).join(""),
+			fill,
+		},
 		{
 			kind: "path",
 			d: sides.map((side) => grain(points, side, near, far, basis)).join(""),
@@ -65,14 +89,26 @@ export const cementFill = (points: readonly AxisPoint[], near: number, far: numb
 };
 
 /** Cement that fills the bore: the shoe track. */
-export const cementPlug = (points: readonly AxisPoint[], inner: number, basis: CementBasis): Shape[] =>
-	cementFill(points, 0, inner, basis);
+export const cementPlug = (
+	points: readonly AxisPoint[],
+	inner: number,
+	basis: CementBasis,
+): Shape[] => cementFill(points, 0, inner, basis);
 
 /** Top of a column: dashed as planned, a solid bar as recorded. */
-export const cementTopMark = (at: AxisPoint, near: number, far: number, basis: CementBasis): Shape[] => {
+export const cementTopMark = (
+	at: AxisPoint,
+	near: number,
+	far: number,
+	basis: CementBasis,
+): Shape[] => {
 	const place = local(at);
-	const d = ([1, -1] as const).map((side) => openPath([place(side * near, 0), place(side * far, 0)])).join("");
+	const d = ([1, -1] as const)
+		.map((side) => openPath([place(side * near, 0), place(side * far, 0)]))
+		.join("");
 	const stroke =
-		basis === "planned" ? { color: INK, width: 0.9, dash: [1.6, 1.1] } : { color: INK, width: 1.3 };
+		basis === "planned"
+			? { color: INK, width: 0.9, dash: [1.6, 1.1] }
+			: { color: INK, width: 1.3 };
 	return [{ kind: "path", d, stroke }];
 };

@@ -29,20 +29,37 @@ export const breakMark = (from: number, to: number, y: number): Shape[] => {
 };
 
 /** Ground level: a heavy line with strokes slanting beneath it. */
-export const groundLine = (from: number, to: number, y: number, clear?: readonly [number, number]): Shape[] => {
+export const groundLine = (
+	from: number,
+	to: number,
+	y: number,
+	clear?: readonly [number, number],
+): Shape[] => {
 	let strokes = "";
 	for (let x = from + 3; x <= to; x += 6) {
 		if (clear !== undefined && x > clear[0] && x - 3 < clear[1]) continue;
 		strokes += `M${n(x)} ${n(y)}l-3 3`;
 	}
 	return [
-		{ kind: "line", x1: from, y1: y, x2: to, y2: y, stroke: { color: INK, width: 1.2 } },
+		{
+			kind: "line",
+			x1: from,
+			y1: y,
+			x2: to,
+			y2: y,
+			stroke: { color: INK, width: 1.2 },
+		},
 		{ kind: "path", d: strokes, stroke: { color: INK, width: 0.5 } },
 	];
 };
 
 /** From a place to a label: level as far as the edge of the well, then one slope. A dot marks the place. */
-export const leader = (from: Point, edge: Point | undefined, to: Point, dot = true): Shape[] => [
+export const leader = (
+	from: Point,
+	edge: Point | undefined,
+	to: Point,
+	dot = true,
+): Shape[] => [
 	{
 		kind: "path",
 		d: openPath(edge === undefined ? [from, to] : [from, edge, to]),
@@ -70,10 +87,19 @@ export const dimensionLine = (from: Point, to: Point): Shape[] => {
 	const length = Math.hypot(dx, dy);
 	if (length === 0) return [];
 	const [ux, uy] = [dx / length, dy / length];
-	const bar = ([x, y]: Point) => openPath([[x - uy * 3, y + ux * 3], [x + uy * 3, y - ux * 3]]);
-	const heads = length > 10 ? arrowhead(to, ux, uy) + arrowhead(from, -ux, -uy) : "";
+	const bar = ([x, y]: Point) =>
+		openPath([
+			[x - uy * 3, y + ux * 3],
+			[x + uy * 3, y - ux * 3],
+		]);
+	const heads =
+		length > 10 ? arrowhead(to, ux, uy) + arrowhead(from, -ux, -uy) : "";
 	return [
-		{ kind: "path", d: openPath([from, to]) + bar(from) + bar(to), stroke: { color: INK, width: 0.7 } },
+		{
+			kind: "path",
+			d: openPath([from, to]) + bar(from) + bar(to),
+			stroke: { color: INK, width: 0.7 },
+		},
 		...(heads === "" ? [] : [{ kind: "path", d: heads, fill: INK } as const]),
 	];
 };

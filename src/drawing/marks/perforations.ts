@@ -4,7 +4,12 @@ import { type AxisPoint, closedPath, openPath } from "../well-axis.ts";
 import { local } from "./local.ts";
 
 /** A stroke through each wall, out into the rock. */
-export const clusterMarks = (places: readonly AxisPoint[], near: number, far: number, width: number): Shape[] =>
+export const clusterMarks = (
+	places: readonly AxisPoint[],
+	near: number,
+	far: number,
+	width: number,
+): Shape[] =>
 	places.length === 0
 		? []
 		: [
@@ -13,7 +18,9 @@ export const clusterMarks = (places: readonly AxisPoint[], near: number, far: nu
 					d: places
 						.flatMap((at) => {
 							const place = local(at);
-							return ([1, -1] as const).map((side) => openPath([place(side * near, 0), place(side * far, 0)]));
+							return ([1, -1] as const).map((side) =>
+								openPath([place(side * near, 0), place(side * far, 0)]),
+							);
 						})
 						.join(""),
 					stroke: { color: VERMILLION, width },
@@ -21,14 +28,22 @@ export const clusterMarks = (places: readonly AxisPoint[], near: number, far: nu
 			];
 
 /** A small open diamond on each wall: a sleeve, or a valve that pressure opens. */
-export const valveMarks = (places: readonly AxisPoint[], outer: number): Shape[] =>
+export const valveMarks = (
+	places: readonly AxisPoint[],
+	outer: number,
+): Shape[] =>
 	places.flatMap((at) => {
 		const place = local(at);
 		return ([1, -1] as const).map((side): Shape => {
 			const [middle, reach] = [side * outer, 2.2];
 			return {
 				kind: "path",
-				d: closedPath([place(middle, -reach), place(middle + reach, 0), place(middle, reach), place(middle - reach, 0)]),
+				d: closedPath([
+					place(middle, -reach),
+					place(middle + reach, 0),
+					place(middle, reach),
+					place(middle - reach, 0),
+				]),
 				fill: PAPER,
 				stroke: { color: VERMILLION, width: 0.9 },
 			};

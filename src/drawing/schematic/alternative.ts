@@ -1,10 +1,14 @@
 import type { Results } from "../../calc/results.ts";
 import type { Well } from "../../well/well.ts";
 import { type Line, lineText, sentence } from "../line-of-text.ts";
-import { type Print, stringName } from "../print.ts";
+import { type Print, stringName, withinSentence } from "../print.ts";
 
 /** What the schematic says, in sentences made from the data, for a reader who cannot see it. */
-export const schematicAlternative = (well: Well, results: Results, print: Print): string => {
+export const schematicAlternative = (
+	well: Well,
+	results: Results,
+	print: Print,
+): string => {
 	const { words } = print;
 	const { trajectory, stimulation, isolation, geology } = results;
 	const at = (line: Line) => lineText(line);
@@ -12,41 +16,70 @@ export const schematicAlternative = (well: Well, results: Results, print: Print)
 		const cement = results.cement[string.id];
 		const shoe = results.casing[string.id]?.shoe;
 		const [section] = string.sections;
-		const basis = cement?.top_basis === "recorded" ? words.recorded : words.planned;
+		const basis =
+			cement?.top_basis === "recorded" ? words.recorded : words.planned;
 		return sentence(words.altString, {
 			string: stringName(words, string),
-			size: section === undefined ? "" : print.value(section.outsideDiameter, { pipeSize: true }),
-			depth: shoe === undefined ? print.value(string.shoe) : at(print.mark(shoe)),
+			size:
+				section === undefined
+					? ""
+					: print.value(section.outsideDiameter, { pipeSize: true }),
+			depth:
+				shoe === undefined ? print.value(string.shoe) : at(print.mark(shoe)),
 			cement:
 				cement === undefined
 					? words.altNoCement
 					: cement.to_surface
 						? sentence(words.altCementSurface, { basis })
-						: sentence(words.altCementTop, { basis, depth: at(print.mark(cement.top)) }),
+						: sentence(words.altCementTop, {
+								basis,
+								depth: at(print.mark(cement.top)),
+							}),
 		});
 	});
-	const protecting = well.strings.find((string) => string.id === isolation.protecting_string);
+	const protecting = well.strings.find(
+		(string) => string.id === isolation.protecting_string,
+	);
 	const below = isolation.shoe_below_protected_water;
 	const gap = isolation.protected_water_to_top_perforation;
-	const level = trajectory.kickoff !== undefined && trajectory.landing !== undefined && trajectory.lateral_length !== undefined;
+	const level =
+		trajectory.kickoff !== undefined &&
+		trajectory.landing !== undefined &&
+		trajectory.lateral_length !== undefined;
 	return [
-		sentence(words.altWell, { well: well.identity.name, depth: at(print.mark(trajectory.total_depth)) }),
+		sentence(words.altWell, {
+			well: well.identity.name,
+			depth: at(print.mark(trajectory.total_depth)),
+		}),
 		...strings,
 		...(geology.protected_water_base === undefined
 			? []
-			: [sentence(words.altWaterBase, { depth: print.value(geology.protected_water_base.tvd) })]),
+			: [
+					sentence(words.altWaterBase, {
+						depth: print.value(geology.protected_water_base.tvd),
+					}),
+				]),
 		...(protecting === undefined || below === undefined
 			? []
 			: [
 					sentence(below.value < 0 ? words.altShoeAbove : words.altShoeBelow, {
-						string: stringName(words, protecting),
+						string: withinSentence(stringName(words, protecting)),
 						distance: print.magnitude(below),
 					}),
 				]),
 		...(geology.formations.length === 0
 			? []
-			: [sentence(words.altFormations, { list: geology.formations.map((each) => `${each.name} ${print.value(each.top.tvd).text}`).join("; ") })]),
-		...(level && trajectory.kickoff !== undefined && trajectory.landing !== undefined && trajectory.lateral_length !== undefined
+			: [
+					sentence(words.altFormations, {
+						list: geology.formations
+							.map((each) => `${each.name} ${print.value(each.top.tvd).text}`)
+							.join("; "),
+					}),
+				]),
+		...(level &&
+		trajectory.kickoff !== undefined &&
+		trajectory.landing !== undefined &&
+		trajectory.lateral_length !== undefined
 			? [
 					sentence(words.altTurn, {
 						kickoff: at(print.mark(trajectory.kickoff)),
@@ -64,7 +97,9 @@ export const schematicAlternative = (well: Well, results: Results, print: Print)
 						bottom: at(print.mark(stimulation.bottom_perforation)),
 					}),
 				]),
-		...(gap === undefined ? [] : [sentence(words.altGap, { distance: print.value(gap) })]),
+		...(gap === undefined
+			? []
+			: [sentence(words.altGap, { distance: print.value(gap) })]),
 		words.altTable,
 	].join(" ");
 };

@@ -1,7 +1,7 @@
 import type { Label } from "../label.ts";
 import { compose, type Line, run, sentence } from "../line-of-text.ts";
 import type { Print } from "../print.ts";
-import { drawnWells, gapArrow, wellsByDepth } from "./ground-part.ts";
+import { drawnWells, gapArrow, wellsByDepth, wellX } from "./ground-part.ts";
 import { bedsOf, type View } from "./view.ts";
 
 /** Distances from half a mile up are given in miles too [ft]. */
@@ -13,12 +13,16 @@ const bedLabels = (view: View): Label[] => {
 	const { well, results, print, frame, scale, deepest, detail } = view;
 	const { words } = print;
 	return bedsOf(well, deepest).map(({ formation, top, base }): Label => {
-		const given = results.geology.formations.find((each) => each.id === formation.id)?.top.tvd ?? formation.top;
+		const given =
+			results.geology.formations.find((each) => each.id === formation.id)?.top
+				.tvd ?? formation.top;
 		const traits = [
 			words.rocks[formation.lithology],
 			...(formation.target ? [words.target] : []),
 			...(formation.confining ? [words.confining] : []),
-			...(formation.flowZone === undefined ? [] : [sentence(words.flowZone, { fluid: formation.flowZone })]),
+			...(formation.flowZone === undefined
+				? []
+				: [sentence(words.flowZone, { fluid: formation.flowZone })]),
 		].join(", ");
 		const marked = formation.target || formation.confining;
 		if (detail === "plain") {
@@ -26,15 +30,30 @@ const bedLabels = (view: View): Label[] => {
 			return {
 				id: `formation ${formation.id}`,
 				anchor: [frame.column.x, middle],
-				lines: [[run(formation.name), ...(formation.target ? [run(` (${words.target})`)] : [])]],
+				lines: [
+					[
+						run(formation.name),
+						...(formation.target ? [run(` (${words.target})`)] : []),
+					],
+				],
 				weight: formation.target ? 6 : 1,
+				near: Math.max(8, (scale.y(base) - scale.y(Math.max(top, 0))) / 2),
 				dot: false,
 			};
 		}
 		return {
 			id: `formation ${formation.id}`,
-			anchor: [frame.column.x - (formation.confining ? 4 : 0), scale.y(Math.max(top, 0))],
-			lines: [name(formation.name), compose(words.formationTop, { depth: print.value(given) }), [run(traits)]],
+			anchor: [
+				frame.column.x - (formation.confining ? 4 : 0),
+				scale.y(Math.max(top, 0)),
+			],
+			lines: [
+				name(formation.name),
+				[
+					...compose(words.formationTop, { depth: print.value(given) }),
+					run(`, ${traits}`),
+				],
+			],
 			weight: marked ? 5 : 2,
 			dot: false,
 		};
@@ -49,14 +68,24 @@ const waterLabels = (view: View): Label[] => {
 	const deepest = zones.at(-1)?.id;
 	return [
 		...zones.map((zone): Label => {
-			const solids = well.geology.water.find((each) => each.id === zone.id)?.dissolvedSolids;
+			const solids = well.geology.water.find(
+				(each) => each.id === zone.id,
+			)?.dissolvedSolids;
 			return {
 				id: `water ${zone.id}`,
-				anchor: [frame.column.x - 7.5, (scale.y(zone.top.tvd.value) + scale.y(zone.base.tvd.value)) / 2],
+				anchor: [
+					frame.column.x - 7.5,
+					(scale.y(zone.top.tvd.value) + scale.y(zone.base.tvd.value)) / 2,
+				],
 				lines: [
 					name(zone.name),
-					compose(words.waterZone, { top: print.number(zone.top.tvd), base: print.value(zone.base.tvd) }),
-					...(solids === undefined ? [] : [compose(words.waterSolids, { solids: print.value(solids) })]),
+					compose(words.waterZone, {
+						top: print.number(zone.top.tvd),
+						base: print.value(zone.base.tvd),
+					}),
+					...(solids === undefined
+						? []
+						: [compose(words.waterSolids, { solids: print.value(solids) })]),
 				],
 				weight: zone.id === deepest ? 4 : 3,
 				dot: false,
@@ -70,9 +99,17 @@ const waterLabels = (view: View): Label[] => {
 						anchor: [frame.column.x - 8, scale.y(base.tvd.value)],
 						lines: [
 							name(detail === "plain" ? words.plainWater : words.waterBase),
-							detail === "plain" ? print.below(base) : print.mark({ tvd: base.tvd, below_ground: base.below_ground }),
-							...(detail === "full" && well.geology.protectedWater?.determinedBy !== undefined
-								? [compose(words.waterBaseBy, { who: well.geology.protectedWater.determinedBy })]
+							detail === "plain"
+								? print.below(base)
+								: compose(words.depthVertical, { tvd: print.value(base.tvd) }),
+							...(detail === "full" ? [print.below(base)] : []),
+							...(detail === "full" &&
+							well.geology.protectedWater?.determinedBy !== undefined
+								? [
+										compose(words.waterBaseBy, {
+											who: well.geology.protectedWater.determinedBy,
+										}),
+									]
 								: []),
 						],
 						weight: 9,
@@ -85,7 +122,10 @@ const waterLabels = (view: View): Label[] => {
 };
 
 /** A neighbor's well as deep as its owner knows it, below its own ground. */
-const ownDepth = (print: Print, well: ReturnType<typeof wellsByDepth>[number]): Line =>
+const ownDepth = (
+	print: Print,
+	well: ReturnType<typeof wellsByDepth>[number],
+): Line =>
 	well.depth === undefined
 		? compose(print.words.depthVertical, { tvd: print.value(well.known) })
 		: compose(print.words.depthBelowGround, { depth: print.value(well.depth) });
@@ -95,37 +135,35 @@ const wellLabels = (view: View): Label[] => {
 	const { words } = print;
 	const all = wellsByDepth(results);
 	const drawn = drawnWells(results);
-	const x = (i: number) => frame.column.x + frame.column.width + 9 + i * 11;
-	const shown = detail === "plain" ? drawn.slice(0, 1) : drawn;
-	return shown.map((each, i): Label => {
-		const count = i === 0 && all.length > drawn.length ? [compose(words.deepestOf, { count: String(all.length) })] : [];
+	const shown = detail === "plain" ? drawn.slice(-1) : drawn;
+	return shown.map((each): Label => {
+		const count =
+			each === drawn.at(-1) && all.length > drawn.length
+				? [compose(words.deepestOf, { count: String(all.length) })]
+				: [];
 		return {
 			id: `water well ${each.id}`,
-			anchor: [x(i), Math.max(scale.y(each.bottom) - 2, frame.top)],
+			anchor: [
+				wellX(frame, drawn.indexOf(each)),
+				Math.max(scale.y(each.bottom) - 2, frame.top),
+			],
 			lines:
 				detail === "plain"
-					? [name(sentence(words.plainWell, { name: each.name })), compose(words.plainDepth, { depth: ownDepth(print, each) })]
-					: [name(each.name), compose(words.waterWellDepth, { depth: ownDepth(print, each) }), ...count],
+					? [
+							name(each.name),
+							[run(words.plainWellDeepest)],
+							compose(words.plainDepth, { depth: ownDepth(print, each) }),
+						]
+					: [
+							name(each.name),
+							compose(words.waterWellDepth, { depth: ownDepth(print, each) }),
+							...count,
+						],
 			weight: detail === "plain" ? 8 : 4,
 			...(detail === "plain" ? { keep: true } : {}),
 		};
 	});
 };
-
-const breakLabels = ({ scale, print, frame }: View): Label[] =>
-	scale.breaks.map(({ y, ratio }, i) => {
-		const times = ratio >= 1 ? ratio : 1 / ratio;
-		const phrase = ratio >= 1 ? print.words.scaleBreak : print.words.scaleBreakLarger;
-		const text = sentence(phrase, { ratio: times >= 10 ? String(Math.round(times)) : times.toFixed(1) });
-		return {
-			id: `break ${i + 1}`,
-			anchor: [frame.left.x + 2, y],
-			lines: [[run(text, { italic: true })]],
-			weight: 9,
-			keep: true,
-			dot: false,
-		};
-	});
 
 /** Rock between the protected water and the nearest fractured rock: the number most asked for. */
 const gapLabel = (view: View): Label[] => {
@@ -136,7 +174,11 @@ const gapLabel = (view: View): Label[] => {
 	const miles = print.units === "field" && gap.value >= MILE_WORTH;
 	const phrase = miles ? print.words.plainGapMiles : print.words.plainGap;
 	const distance = { ...print.value(gap), weight: "bold" as const };
-	const line = compose(phrase, { distance, miles: `${(gap.value / 5280).toFixed(1)}\u00a0mi` }, { weight: "bold" });
+	const line = compose(
+		phrase,
+		{ distance, miles: `${(gap.value / 5280).toFixed(1)}\u00a0mi` },
+		{ weight: "bold" },
+	);
 	return [
 		{
 			id: "gap",
@@ -156,5 +198,4 @@ export const groundLabels = (view: View): Label[] => [
 	...waterLabels(view),
 	...(view.detail === "numbers" ? [] : wellLabels(view)),
 	...gapLabel(view),
-	...breakLabels(view),
 ];

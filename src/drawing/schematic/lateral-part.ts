@@ -1,5 +1,5 @@
 import type { Shape } from "../../document/shapes.ts";
-import { compose, lineWidth, run, setLine } from "../line-of-text.ts";
+import { compose, type Line, lineWidth, setLine } from "../line-of-text.ts";
 import { boxPath } from "../lithology.ts";
 import { dimensionLine } from "../marks/lines.ts";
 import { INK, PAPER, VERMILLION } from "../palette.ts";
@@ -13,7 +13,10 @@ const RAIL = 5;
 export const lateralBox = (view: View) => {
 	const { axis, results } = view;
 	if (axis.level === undefined) return undefined;
-	const points = axis.between(axis.level, results.trajectory.total_depth.md.value);
+	const points = axis.between(
+		axis.level,
+		results.trajectory.total_depth.md.value,
+	);
 	const half = Math.max(...points.map((point) => halfWidthAt(view, point.md)));
 	const ys = points.map((point) => point.y);
 	return {
@@ -24,84 +27,107 @@ export const lateralBox = (view: View) => {
 	};
 };
 
-/** Over the lateral its length; under it the rail of stages. */
+/** Over the lateral its length and its stages in words; under it the rail of stages. */
 export const lateralPart = (view: View): Shape[] => {
 	const box = lateralBox(view);
-	return box === undefined ? [] : [...lengthOver(view, box), ...railUnder(view, box)];
+	return box === undefined
+		? []
+		: [...wordsOver(view, box), ...railUnder(view, box)];
 };
 
 type LateralBox = NonNullable<ReturnType<typeof lateralBox>>;
 
-const lengthOver = (view: View, box: LateralBox): Shape[] => {
-	const { results, print, frame } = view;
-	const length = results.trajectory.lateral_length;
-	if (length === undefined) return [];
-	const y = box.top - 9;
+const wordsOver = (view: View, box: LateralBox): Shape[] => {
+	const { results, print, frame, detail } = view;
 	const { size } = frame;
-	const text = compose(view.detail === "plain" ? print.words.plainLateral : print.words.lateral, { length: print.value(length) });
-	const wide = lineWidth(text, size);
-	const middle = Math.min((box.from + box.to) / 2, frame.width - wide / 2 - 4);
+	const length = results.trajectory.lateral_length;
+	const phrase =
+		detail === "plain" ? print.words.plainLateral : print.words.lateral;
+	const over = box.top - 9;
+	const set = (line: Line, y: number, name: string): Shape[] => {
+		const wide = lineWidth(line, size);
+		const middle = Math.min(
+			(box.from + box.to) / 2,
+			frame.width - wide / 2 - 4,
+		);
+		return [
+			{
+				kind: "path",
+				d: boxPath({
+					x: middle - wide / 2 - 3,
+					y: y - size * 0.62,
+					width: wide + 6,
+					height: size * 1.24,
+				}),
+				fill: PAPER,
+			},
+			{
+				kind: "group",
+				dx: 0,
+				dy: 0,
+				name: `label ${name}`,
+				children: setLine(line, {
+					x: middle,
+					y: y + size * 0.34,
+					size,
+					anchor: "middle",
+				}),
+			},
+		];
+	};
+	const stages =
+		detail === "plain"
+			? []
+			: stagesLine(view).map((part) => ({
+					...part,
+					weight: "semibold" as const,
+				}));
 	return [
-		...dimensionLine([box.from, y], [box.to, y]),
-		{ kind: "path", d: boxPath({ x: middle - wide / 2 - 3, y: y - size * 0.62, width: wide + 6, height: size * 1.24 }), fill: PAPER },
-		{ kind: "group", dx: 0, dy: 0, name: "label lateral", children: setLine(text, { x: middle, y: y + size * 0.34, size, anchor: "middle" }) },
+		...(length === undefined
+			? []
+			: [
+					...dimensionLine([box.from, over], [box.to, over]),
+					...set(
+						compose(phrase, { length: print.value(length) }),
+						over,
+						"lateral",
+					),
+				]),
+		...(stages.length === 0
+			? []
+			: set(stages, over - (length === undefined ? 0 : size * 1.35), "stages")),
 	];
 };
 
 const railUnder = (view: View, box: LateralBox): Shape[] => {
-	const { results, axis, frame, print } = view;
+	const { results, axis } = view;
 	const stages = results.stimulation?.stages ?? [];
 	if (stages.length === 0) return [];
 	const y = box.bottom + 6;
 	const cells = stages.map((stage) => {
-		const [a, b] = [axis.at(stage.top.md.value).x, axis.at(stage.bottom.md.value).x];
-		return { number: stage.number, x: Math.min(a, b), width: Math.abs(b - a) };
+		const [a, b] = [
+			axis.at(stage.top.md.value).x,
+			axis.at(stage.bottom.md.value).x,
+		];
+		return { x: Math.min(a, b), width: Math.abs(b - a) };
 	});
-	const filled = cells.filter((_, i) => i % 2 === 0).map((cell) => boxPath({ ...cell, y, height: RAIL })).join("");
+	const filled = cells
+		.filter((_, i) => i % 2 === 0)
+		.map((cell) => boxPath({ ...cell, y, height: RAIL }));
 	const from = Math.min(...cells.map((cell) => cell.x));
-	const to = Math.max(...cells.map((cell) => cell.x + cell.width));
-	const { size } = frame;
-	const line = stagesLine(view);
-	const wide = lineWidth(line, size);
-	const middle = Math.min(Math.max((from + to) / 2, frame.column.x + wide / 2), frame.width - wide / 2 - 4);
-	const plain = view.detail === "plain";
-	const ends =
-		plain || cells.length === 1
-			? []
-			: [cells[0], cells.at(-1)].flatMap((cell, i) => {
-					if (cell === undefined) return [];
-					const text = compose(print.words.stageNumber, { number: String(cell.number) });
-					const at = cell.x + cell.width / 2;
-					const own = lineWidth(text, size * 0.92);
-					const clear = i === 0 ? at - own / 2 > middle + wide / 2 + 6 : at + own / 2 < middle - wide / 2 - 6;
-					return clear && at + own / 2 < frame.width - 2 ? [{ text, at }] : [];
-				});
+	const rail = boxPath({
+		x: from,
+		y,
+		width: Math.max(...cells.map((cell) => cell.x + cell.width)) - from,
+		height: RAIL,
+	});
 	return [
-		{ kind: "path", d: boxPath({ x: from, y, width: to - from, height: RAIL }), fill: PAPER },
-		{ kind: "path", d: filled, fill: VERMILLION },
-		{ kind: "path", d: boxPath({ x: from, y, width: to - from, height: RAIL }), stroke: { color: INK, width: 0.6 } },
-		...(plain
-			? []
-			: [
-					{ kind: "path", d: boxPath({ x: middle - wide / 2 - 3, y: y + RAIL + 2, width: wide + 6, height: size * 1.25 }), fill: PAPER } as const,
-					{
-						kind: "group",
-						dx: 0,
-						dy: 0,
-						name: "label stages",
-						children: setLine(line.map((part) => ({ ...part, weight: "semibold" as const })), { x: middle, y: y + RAIL + 2 + size * 0.95, size, anchor: "middle" }),
-					} as const,
-				]),
-		...ends.flatMap(({ text, at }): Shape[] => {
-			const small = size * 0.92;
-			const own = lineWidth(text, small);
-			return [
-				{ kind: "path", d: boxPath({ x: at - own / 2 - 2, y: y + RAIL + 2, width: own + 4, height: size * 1.25 }), fill: PAPER },
-				{ kind: "group", dx: 0, dy: 0, name: "label stage end", children: setLine(text.map((part) => run(part.text)), { x: at, y: y + RAIL + 2 + size * 0.95, size: small, anchor: "middle" }) },
-			];
-		}),
+		{ kind: "path", d: rail, fill: PAPER },
+		{ kind: "path", d: filled.join(""), fill: VERMILLION },
+		{ kind: "path", d: rail, stroke: { color: INK, width: 0.6 } },
 	];
 };
 
-/** Height that the rail and its words take under the lateral's wall [pt]. */
-export const railRoom = (stages: number, size: number): number => (stages === 0 ? 8 : RAIL + 10 + size * 1.3);
+/** Height that the rail takes under the lateral's wall [pt]. */
+export const railRoom = (stages: number): number =>
+	stages === 0 ? 8 : RAIL + 10;

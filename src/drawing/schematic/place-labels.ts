@@ -1,6 +1,6 @@
 import type { HoleMark } from "../../calc/results.ts";
 import { compose, type Line, run, sentence } from "../line-of-text.ts";
-import { stringName } from "../print.ts";
+import { stringName, withinSentence } from "../print.ts";
 import { heading, SAME_PLACE, type WellLabel } from "./string-labels.ts";
 import { halfWidthAt, isLast, type View } from "./view.ts";
 import { plugsDrawn } from "./well-part.ts";
@@ -16,7 +16,8 @@ export const placeLabels = (view: View): WellLabel[] => {
 	const { kickoff, landing, total_depth: total } = results.trajectory;
 	const last = well.strings.find((string) => isLast(well, string));
 	const shoe = last?.shoe.value ?? 0;
-	const collar = last?.shoeTrack === undefined ? undefined : shoe - last.shoeTrack.value;
+	const collar =
+		last?.shoeTrack === undefined ? undefined : shoe - last.shoeTrack.value;
 	const liners = well.strings.flatMap((string): WellLabel[] => {
 		const top = results.casing[string.id]?.top;
 		if (string.kind !== "liner" || top === undefined) return [];
@@ -25,7 +26,14 @@ export const placeLabels = (view: View): WellLabel[] => {
 				id: `liner top ${string.id}`,
 				md: string.top.value,
 				across: nest.string(string).outer + 1.5,
-				lines: [heading(sentence(words.linerTop, { string: stringName(words, string) })), print.mark(top)],
+				lines: [
+					heading(
+						sentence(words.linerTop, {
+							string: withinSentence(stringName(words, string)),
+						}),
+					),
+					print.mark(top),
+				],
 				weight: 8,
 				keep: true,
 				least: 2,
@@ -34,9 +42,32 @@ export const placeLabels = (view: View): WellLabel[] => {
 	});
 	return [
 		...liners,
+		{
+			id: "ground level",
+			md: well.datum.groundLevel.value,
+			across: nest.widest + 6,
+			lines: [
+				heading(words.groundLevel),
+				compose(words.groundDepth, {
+					depth: print.value(well.datum.groundLevel),
+					datum: well.datum.name,
+				}),
+			],
+			weight: 6,
+			keep: true,
+			dot: false,
+		},
 		...(kickoff === undefined || detail !== "full"
 			? []
-			: [{ id: "kickoff", md: kickoff.md.value, across: 0, lines: [heading(words.kickoff), print.mark(kickoff)], weight: 4 }]),
+			: [
+					{
+						id: "kickoff",
+						md: kickoff.md.value,
+						across: 0,
+						lines: [heading(words.kickoff), print.mark(kickoff)],
+						weight: 4,
+					},
+				]),
 		...(landing === undefined || axis.level === undefined
 			? []
 			: [
@@ -50,7 +81,15 @@ export const placeLabels = (view: View): WellLabel[] => {
 				]),
 		...(collar === undefined || detail !== "full"
 			? []
-			: [{ id: "float collar", md: collar, across: 0, lines: [heading(words.floatCollar)], weight: 1 }]),
+			: [
+					{
+						id: "float collar",
+						md: collar,
+						across: 0,
+						lines: [heading(words.floatCollar)],
+						weight: 1,
+					},
+				]),
 		{
 			id: "total depth",
 			md: total.md.value,
@@ -70,13 +109,17 @@ export const stagesLine = (view: View): Line => {
 	const stages = results.stimulation?.stages ?? [];
 	const count = results.stimulation?.stage_count;
 	if (count === undefined || stages.length === 0) return [];
-	const clusters = String(stages.reduce((sum, stage) => sum + stage.clusters.length, 0));
+	const clusters = String(
+		stages.reduce((sum, stage) => sum + stage.clusters.length, 0),
+	);
 	const plugs = stages.filter((stage) => stage.plug !== undefined).length;
 	return [
 		...(count.value === 1
 			? compose(print.words.stage, { clusters })
 			: compose(print.words.stages, { count: print.value(count), clusters })),
-		...(plugs === 0 || plugsDrawn(view) ? [] : [run(", "), ...compose(print.words.plugs, { count: String(plugs) })]),
+		...(plugs === 0 || plugsDrawn(view)
+			? []
+			: [run(", "), ...compose(print.words.plugs, { count: String(plugs) })]),
 	];
 };
 
@@ -85,7 +128,8 @@ export const perforationLabels = (view: View): WellLabel[] => {
 	const { results, print, axis } = view;
 	if (results.stimulation === undefined) return [];
 	const { words } = print;
-	const { top_perforation: top, bottom_perforation: bottom } = results.stimulation;
+	const { top_perforation: top, bottom_perforation: bottom } =
+		results.stimulation;
 	const gap = results.isolation.protected_water_to_top_perforation;
 	const reach = (mark: HoleMark) => halfWidthAt(view, mark.md.value) + 3;
 	const ends: WellLabel[] = [
@@ -96,7 +140,9 @@ export const perforationLabels = (view: View): WellLabel[] => {
 			lines: [
 				heading(words.topPerforation),
 				...depths(view, top),
-				...(gap === undefined || gap.value < 0 ? [] : [compose(words.shoeBelowWater, { distance: print.value(gap) })]),
+				...(gap === undefined || gap.value < 0
+					? []
+					: [compose(words.shoeBelowWater, { distance: print.value(gap) })]),
 			],
 			weight: 8,
 			keep: true,
@@ -115,6 +161,19 @@ export const perforationLabels = (view: View): WellLabel[] => {
 		});
 	if (axis.level !== undefined) return ends;
 	const middle = (top.md.value + bottom.md.value) / 2;
-	const line = stagesLine(view).map((part) => ({ ...part, weight: "semibold" as const }));
-	return [...ends, { id: "stages", md: middle, across: reach(bottom), lines: [line], weight: 5, dot: false }];
+	const line = stagesLine(view).map((part) => ({
+		...part,
+		weight: "semibold" as const,
+	}));
+	return [
+		...ends,
+		{
+			id: "stages",
+			md: middle,
+			across: reach(bottom),
+			lines: [line],
+			weight: 5,
+			dot: false,
+		},
+	];
 };

@@ -1,4 +1,5 @@
-import { compose, type Line } from "../line-of-text.ts";
+import { compose, run, sentence } from "../line-of-text.ts";
+import { stringName } from "../print.ts";
 import { heading, type WellLabel } from "./string-labels.ts";
 import { halfWidthAt, type View } from "./view.ts";
 
@@ -8,38 +9,56 @@ export const plainLabels = (view: View): WellLabel[] => {
 	const { words } = print;
 	const { trajectory, stimulation } = results;
 	const strings = well.strings
-		.filter((string) => axis.level === undefined || axis.at(string.shoe.value).x - axis.at(0).x < 6)
+		.filter(
+			(string) =>
+				axis.level === undefined ||
+				axis.at(string.shoe.value).x - axis.at(0).x < 6,
+		)
 		.flatMap((string): WellLabel[] => {
 			const cement = results.cement[string.id];
 			const shoe = results.casing[string.id]?.shoe;
 			if (shoe === undefined) return [];
 			const phrase =
-				cement === undefined ? words.plainUncemented : cement.to_surface ? words.plainCemented : words.plainPartlyCemented;
+				cement === undefined
+					? words.plainUncemented
+					: cement.to_surface
+						? words.plainCemented
+						: words.plainPartlyCemented;
 			const protects = results.isolation.protecting_string === string.id;
 			return [
 				{
 					id: `string ${string.id}`,
 					md: string.shoe.value,
 					across: nest.string(string).outer + 3,
-					lines: [heading(phrase), compose(words.plainDepth, { depth: print.below(shoe) })],
+					lines: [
+						heading(
+							sentence(words.plainString, { name: stringName(words, string) }),
+						),
+						[run(phrase)],
+						compose(words.plainDepth, { depth: print.below(shoe) }),
+					],
 					weight: protects ? 9 : 5,
 					keep: true,
-					least: 2,
+					least: 3,
 				},
 			];
 		});
 	const level = axis.level !== undefined;
-	const turn: Line[] =
-		trajectory.lateral_length === undefined
-			? [heading(words.plainTurn)]
-			: [heading(words.plainTurn), compose(words.plainLateral, { length: print.value(trajectory.lateral_length) })];
 	const kickoff = trajectory.kickoff;
 	const top = stimulation?.top_perforation;
 	const bottom = stimulation?.bottom_perforation;
 	return [
 		...strings,
 		...(level && kickoff !== undefined
-			? [{ id: "kickoff", md: kickoff.md.value, across: nest.widest * 0, lines: turn, weight: 4 }]
+			? [
+					{
+						id: "kickoff",
+						md: kickoff.md.value,
+						across: 0,
+						lines: [heading(words.plainTurn)],
+						weight: 4,
+					},
+				]
 			: []),
 		...(top === undefined || bottom === undefined
 			? []
@@ -48,7 +67,10 @@ export const plainLabels = (view: View): WellLabel[] => {
 						id: "top perforation",
 						md: level ? (top.md.value + bottom.md.value) / 2 : top.md.value,
 						across: halfWidthAt(view, top.md.value) + 3,
-						lines: [heading(words.plainTreated), compose(words.plainTreatedDepth, { depth: print.below(top) })],
+						lines: [
+							heading(words.plainTreated),
+							compose(words.plainTreatedDepth, { depth: print.below(top) }),
+						],
 						weight: 9,
 						keep: true,
 						least: 2,

@@ -2,7 +2,7 @@ import type { CementResults } from "../../calc/results.ts";
 import type { CasingString } from "../../well/well.ts";
 import type { Label } from "../label.ts";
 import { compose, type Line, run, sentence } from "../line-of-text.ts";
-import { stringName } from "../print.ts";
+import { stringName, withinSentence } from "../print.ts";
 import type { View } from "./view.ts";
 import { plannedTopOf } from "./well-part.ts";
 
@@ -17,21 +17,28 @@ export const SAME_PLACE = 1;
 /** A place drawn farther sideways than this is labeled under the hole, not beside it [pt]. */
 export const ASIDE = 6;
 
-export const heading = (text: string): Line => [run(text, { weight: "semibold" })];
+export const heading = (text: string): Line => [
+	run(text, { weight: "semibold" }),
+];
 
-export const basisOf = ({ print: { words } }: View, cement: CementResults): string =>
-	cement.top_basis === "recorded" ? words.recorded : words.planned;
+export const basisOf = (
+	{ print: { words } }: View,
+	cement: CementResults,
+): string => (cement.top_basis === "recorded" ? words.recorded : words.planned);
 
 /** What a string is: its pipe, section by section. */
 const pipeLines = ({ print }: View, string: CasingString): Line[] =>
 	string.sections.map((section) =>
-		compose(string.sections.length === 1 ? print.words.pipe : print.words.pipeTo, {
-			size: print.value(section.outsideDiameter, { pipeSize: true }),
-			weight: print.value(section.nominalWeight),
-			grade: section.grade,
-			connection: section.connection,
-			depth: print.value(section.bottom),
-		}),
+		compose(
+			string.sections.length === 1 ? print.words.pipe : print.words.pipeTo,
+			{
+				size: print.value(section.outsideDiameter, { pipeSize: true }),
+				weight: print.value(section.nominalWeight),
+				grade: section.grade,
+				connection: section.connection,
+				depth: print.value(section.bottom),
+			},
+		),
 	);
 
 const cementLine = (view: View, string: CasingString): Line => {
@@ -41,7 +48,10 @@ const cementLine = (view: View, string: CasingString): Line => {
 	const basis = basisOf(view, cement);
 	return cement.to_surface
 		? compose(print.words.cementSurface, { basis })
-		: compose(print.words.cementFrom, { depth: print.value(cement.top.md), basis });
+		: compose(print.words.cementFrom, {
+				depth: print.value(cement.top.md),
+				basis,
+			});
 };
 
 const holeLine = ({ print }: View, { hole }: CasingString): Line => {
@@ -50,32 +60,56 @@ const holeLine = ({ print }: View, { hole }: CasingString): Line => {
 	const { fluid } = hole;
 	return fluid?.density === undefined
 		? compose(print.words.hole, { size, depth })
-		: compose(print.words.holeFluid, { size, depth, density: print.value(fluid.density), fluid: fluid.kind });
+		: compose(print.words.holeFluid, {
+				size,
+				depth,
+				density: print.value(fluid.density),
+				fluid: fluid.kind,
+			});
 };
 
 /** How far the protecting string's shoe is from the base of protected water. */
-const waterDistance = ({ results, print }: View, string: CasingString): Line[] => {
-	const { protecting_string, shoe_below_protected_water: below } = results.isolation;
+const waterDistance = (
+	{ results, print }: View,
+	string: CasingString,
+): Line[] => {
+	const { protecting_string, shoe_below_protected_water: below } =
+		results.isolation;
 	if (protecting_string !== string.id || below === undefined) return [];
-	const phrase = below.value < 0 ? print.words.shoeAboveWater : print.words.shoeBelowWater;
+	const phrase =
+		below.value < 0 ? print.words.shoeAboveWater : print.words.shoeBelowWater;
 	return [compose(phrase, { distance: print.magnitude(below) })];
 };
 
 const shoeLine = ({ results, print }: View, string: CasingString): Line => {
 	const shoe = results.casing[string.id]?.shoe;
-	const depth = shoe === undefined ? [print.value(string.shoe)] : print.mark(shoe);
+	const depth =
+		shoe === undefined ? [print.value(string.shoe)] : print.mark(shoe);
 	const planned = string.plannedShoe;
-	const differs = planned !== undefined && Math.abs(planned.value - string.shoe.value) > SAME_PLACE;
+	const differs =
+		planned !== undefined &&
+		Math.abs(planned.value - string.shoe.value) > SAME_PLACE;
 	return [
 		...compose(print.words.shoe, { depth }),
-		...(differs ? [run(", "), ...compose(print.words.plannedShoe, { depth: print.value(planned) })] : []),
+		...(differs
+			? [
+					run(", "),
+					...compose(print.words.plannedShoe, { depth: print.value(planned) }),
+				]
+			: []),
 	];
 };
 
 /** Where a string that ends in the curve or the lateral is named: halfway down the stretch that only it and its kin reach. */
-const bodyDepth = ({ axis, results, well }: View, string: CasingString): number => {
-	const kickoff = results.trajectory.kickoff?.md.value ?? axis.level ?? string.shoe.value;
-	const shallower = well.strings.filter((other) => other.shoe.value < kickoff).map((other) => other.shoe.value);
+const bodyDepth = (
+	{ axis, results, well }: View,
+	string: CasingString,
+): number => {
+	const kickoff =
+		results.trajectory.kickoff?.md.value ?? axis.level ?? string.shoe.value;
+	const shallower = well.strings
+		.filter((other) => other.shoe.value < kickoff)
+		.map((other) => other.shoe.value);
 	const from = Math.min(Math.max(string.top.value, ...shallower), kickoff);
 	const stretch = axis.between(from, kickoff);
 	const half = ((stretch[0]?.y ?? 0) + (stretch.at(-1)?.y ?? 0)) / 2;
@@ -101,16 +135,26 @@ export const stringLabels = (view: View, string: CasingString): WellLabel[] => {
 		keep: true,
 		least: 2 + string.sections.length,
 	};
-	if (axis.level === undefined || axis.at(string.shoe.value).x - axis.at(0).x < ASIDE)
+	if (
+		axis.level === undefined ||
+		axis.at(string.shoe.value).x - axis.at(0).x < ASIDE
+	)
 		return [{ ...label, md: string.shoe.value, across: width.outer + 3 }];
 	const shoe = results.casing[string.id]?.shoe;
 	return [
-		{ ...label, md: bodyDepth(view, string), across: width.outer - nest.steel / 2 },
+		{
+			...label,
+			md: bodyDepth(view, string),
+			across: width.outer - nest.steel / 2,
+		},
 		{
 			id: `shoe ${string.id}`,
 			md: string.shoe.value,
 			across: width.outer + 3,
-			lines: [heading(sentence(print.words.shoeOf, { string: title })), ...(shoe === undefined ? [] : print.stacked(shoe))],
+			lines: [
+				heading(sentence(print.words.shoeOf, { string: title })),
+				...(shoe === undefined ? [] : print.stacked(shoe)),
+			],
 			weight: 8,
 			keep: true,
 			least: 2,
@@ -119,14 +163,19 @@ export const stringLabels = (view: View, string: CasingString): WellLabel[] => {
 };
 
 /** The top of a cement column that does not come to surface, and where it was planned if it was recorded elsewhere. */
-export const cementTopLabels = (view: View, string: CasingString): WellLabel[] => {
+export const cementTopLabels = (
+	view: View,
+	string: CasingString,
+): WellLabel[] => {
 	const { results, print, nest } = view;
 	const cement = results.cement[string.id];
 	if (cement === undefined || cement.to_surface) return [];
 	const top = cement.top.md.value;
 	const planned = plannedTopOf(string);
 	const slurry =
-		cement.top_basis === "recorded" && planned !== undefined && Math.abs(planned - top) > SAME_PLACE
+		cement.top_basis === "recorded" &&
+		planned !== undefined &&
+		Math.abs(planned - top) > SAME_PLACE
 			? string.cement?.slurries.find((each) => each.top.value === planned)
 			: undefined;
 	return [
@@ -135,9 +184,19 @@ export const cementTopLabels = (view: View, string: CasingString): WellLabel[] =
 			md: top,
 			across: nest.string(string).outer + 1.5,
 			lines: [
-				heading(sentence(print.words.cementTop, { string: stringName(print.words, string) })),
+				heading(
+					sentence(print.words.cementTop, {
+						string: withinSentence(stringName(print.words, string)),
+					}),
+				),
 				[...print.mark(cement.top), run(`, ${basisOf(view, cement)}`)],
-				...(slurry === undefined ? [] : [compose(print.words.plannedTop, { depth: print.value(slurry.top) })]),
+				...(slurry === undefined
+					? []
+					: [
+							compose(print.words.plannedTop, {
+								depth: print.value(slurry.top),
+							}),
+						]),
 			],
 			weight: 7,
 			keep: true,

@@ -49,7 +49,10 @@ export interface View {
 }
 
 /** Half-width of the outermost thing drawn at a measured depth. */
-export const halfWidthAt = ({ well, nest }: Pick<View, "well" | "nest">, md: number): number =>
+export const halfWidthAt = (
+	{ well, nest }: Pick<View, "well" | "nest">,
+	md: number,
+): number =>
 	Math.max(
 		0,
 		...well.holes.filter((hole) => hole.bottom.value >= md).map(nest.hole),
@@ -60,8 +63,9 @@ export const halfWidthAt = ({ well, nest }: Pick<View, "well" | "nest">, md: num
 
 /** True of a string that no deeper hole is drilled through: its shoe track is still there. */
 export const isLast = (well: Well, string: CasingString): boolean =>
-	!well.strings.some((other) => other !== string && other.shoe.value > string.shoe.value) &&
-	!well.holes.some((hole) => hole.top.value >= string.shoe.value);
+	!well.strings.some(
+		(other) => other !== string && other.shoe.value > string.shoe.value,
+	) && !well.holes.some((hole) => hole.top.value >= string.shoe.value);
 
 /** Shoe of the string outside, where there is one: cement below it is against rock. */
 export const shoeOutside = (well: Well, string: CasingString): number => {
@@ -89,7 +93,11 @@ export const bedsOf = (well: Well, deepest: number): Bed[] => {
 };
 
 /** Parts of a stretch of depth, one for each depth piece it reaches: top and bottom on the page. */
-export const stretches = (scale: DepthScale, from: number, to: number): { readonly y: number; readonly height: number }[] =>
+export const stretches = (
+	scale: DepthScale,
+	from: number,
+	to: number,
+): { readonly y: number; readonly height: number }[] =>
 	scale.pieces.flatMap((piece) => {
 		const [top, base] = [Math.max(from, piece.from), Math.min(to, piece.to)];
 		if (base <= top) return [];

@@ -27,18 +27,28 @@ const cut = (value: number): string => {
 
 /** Path data with its decimals cut to hundredths of a point. */
 const cutPath = (d: string): string =>
-	d.replace(/-?\d*\.\d{3,}(?:e[-+]?\d+)?|-?\d+(?:\.\d+)?e[-+]?\d+/gi, (number) => {
-		const text = cut(Number(number));
-		return text.startsWith("-") ? text : ` ${text}`;
-	});
+	d.replace(
+		/-?\d*\.\d{3,}(?:e[-+]?\d+)?|-?\d+(?:\.\d+)?e[-+]?\d+/gi,
+		(number) => {
+			const text = cut(Number(number));
+			return text.startsWith("-") ? text : ` ${text}`;
+		},
+	);
 
-const attributes = (pairs: Readonly<Record<string, string | number | undefined>>): string =>
+const attributes = (
+	pairs: Readonly<Record<string, string | number | undefined>>,
+): string =>
 	Object.entries(pairs)
 		.filter(([, value]) => value !== undefined)
-		.map(([name, value]) => ` ${name}="${typeof value === "number" ? cut(value) : escaped(value ?? "")}"`)
+		.map(
+			([name, value]) =>
+				` ${name}="${typeof value === "number" ? cut(value) : escaped(value ?? "")}"`,
+		)
 		.join("");
 
-const strokeAttributes = (stroke: Stroke | undefined): Record<string, string | number | undefined> =>
+const strokeAttributes = (
+	stroke: Stroke | undefined,
+): Record<string, string | number | undefined> =>
 	stroke === undefined
 		? {}
 		: {
@@ -49,21 +59,35 @@ const strokeAttributes = (stroke: Stroke | undefined): Record<string, string | n
 				"stroke-linejoin": stroke.join,
 			};
 
-const faceOf = (shape: Extract<Shape, { kind: "text" }>): Face => faceFor(shape.weight, shape.italic);
+const faceOf = (shape: Extract<Shape, { kind: "text" }>): Face =>
+	faceFor(shape.weight, shape.italic);
 
 /** Clip paths by their data: each is defined once, before the shapes. */
-const clipsOf = (shapes: readonly Shape[], found: Map<string, number> = new Map()): Map<string, number> => {
+const clipsOf = (
+	shapes: readonly Shape[],
+	found: Map<string, number> = new Map(),
+): Map<string, number> => {
 	for (const shape of shapes) {
 		if (shape.kind === "group") clipsOf(shape.children, found);
-		else if (shape.kind === "path" && shape.clip !== undefined && !found.has(shape.clip))
+		else if (
+			shape.kind === "path" &&
+			shape.clip !== undefined &&
+			!found.has(shape.clip)
+		)
 			found.set(shape.clip, found.size + 1);
 	}
 	return found;
 };
 
-const textsOf = (shapes: readonly Shape[]): Extract<Shape, { kind: "text" }>[] =>
+const textsOf = (
+	shapes: readonly Shape[],
+): Extract<Shape, { kind: "text" }>[] =>
 	shapes.flatMap((shape) =>
-		shape.kind === "group" ? textsOf(shape.children) : shape.kind === "text" ? [shape] : [],
+		shape.kind === "group"
+			? textsOf(shape.children)
+			: shape.kind === "text"
+				? [shape]
+				: [],
 	);
 
 /** One rule for each face in use, with the face's characters of this drawing inside it. */
@@ -89,7 +113,8 @@ const shapeText = (shape: Shape, clip: (d: string) => string): string => {
 				fill: shape.fill ?? "none",
 				"fill-opacity": shape.fillOpacity,
 				"fill-rule": shape.evenOdd === true ? "evenodd" : undefined,
-				"clip-path": shape.clip === undefined ? undefined : `url(#${clip(shape.clip)})`,
+				"clip-path":
+					shape.clip === undefined ? undefined : `url(#${clip(shape.clip)})`,
 				...strokeAttributes(shape.stroke),
 			})}/>`;
 		case "line":
@@ -114,10 +139,16 @@ const shapeText = (shape: Shape, clip: (d: string) => string): string => {
 		case "group": {
 			const moved = shape.dx !== 0 || shape.dy !== 0;
 			const open = `<g${attributes({
-				transform: moved ? `translate(${cut(shape.dx)} ${cut(shape.dy)})` : undefined,
+				transform: moved
+					? `translate(${cut(shape.dx)} ${cut(shape.dy)})`
+					: undefined,
 				"data-name": shape.name,
 			})}>`;
-			return [open, ...shape.children.map((child) => shapeText(child, clip)), "</g>"].join("\n");
+			return [
+				open,
+				...shape.children.map((child) => shapeText(child, clip)),
+				"</g>",
+			].join("\n");
 		}
 	}
 };
@@ -126,7 +157,10 @@ const shapeText = (shape: Shape, clip: (d: string) => string): string => {
  * A drawing as a stand-alone SVG file: titled and described for a reader who cannot see it, its typeface inside, decimals
  * cut to hundredths of a point. The same drawing gives the same bytes.
  */
-export const renderSvg = (drawing: Drawing, options: SvgOptions = {}): string => {
+export const renderSvg = (
+	drawing: Drawing,
+	options: SvgOptions = {},
+): string => {
 	const { id, width, height, title, alternative, scale, shapes } = drawing;
 	const name = id.replaceAll(/[^A-Za-z0-9_-]/g, "-");
 	const clips = clipsOf(shapes);
@@ -142,7 +176,8 @@ export const renderSvg = (drawing: Drawing, options: SvgOptions = {}): string =>
 			: [
 					"<defs>",
 					...[...clips.keys()].map(
-						(d) => `<clipPath id="${clip(d)}"><path d="${escaped(cutPath(d))}"/></clipPath>`,
+						(d) =>
+							`<clipPath id="${clip(d)}"><path d="${escaped(cutPath(d))}"/></clipPath>`,
 					),
 					"</defs>",
 				]),
