@@ -82,3 +82,9 @@ export interface PageNode extends LayoutNode {
 /** The words a node was made from. */
 export const sourceText = (node: LayoutNode): string =>
 	node.type === "TEXT_INSTANCE" ? (node.value ?? "") : (node.children ?? []).map(sourceText).join("");
+
+const EDGES = ["borderTopWidth", "borderRightWidth", "borderBottomWidth", "borderLeftWidth"] as const;
+
+/** Has a frame or a ground of its own. */
+export const isDecorated = (node: LayoutNode): boolean =>
+	node.style?.["backgroundColor"] !== undefined || EDGES.some((edge) => (node.box?.[edge] ?? 0) > 0);

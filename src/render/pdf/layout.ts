@@ -1,10 +1,11 @@
-import { createElement } from "react";
 import type { PaperDocument } from "../../document/document.ts";
 import { auditPages, type LayoutFinding } from "./audit.ts";
 import { Paper } from "./components/paper.tsx";
+import { expanded } from "./expand.ts";
 import type { PageNode } from "./layout-node.ts";
 import { layoutPages, prepareEngine, withWarnings } from "./pins.ts";
 import { sceneOf } from "./scene.ts";
+import { tidyPages } from "./tidy-pages.ts";
 
 /** A paper set into pages, and the faults of the setting. */
 export interface SetPaper {
@@ -29,23 +30,13 @@ export const fromWarnings = (warnings: readonly string[]): readonly LayoutFindin
 		detail: "said by the layout library",
 	}));
 
-/** Moves a page's content up by the space above its first block, which parts nothing at the head of a page. */
-const closeHead = (page: PageNode): PageNode => {
-	const above = page.children[0]?.box?.marginTop ?? 0;
-	if (above <= 0) return page;
-	const raised = page.children.map((node) =>
-		node.box === undefined ? node : { ...node, box: { ...node.box, top: node.box.top - above } },
-	);
-	return { ...page, children: raised };
-};
-
 /** Sets a paper into pages and examines them; nothing is written. */
 export const setPaper = (document: PaperDocument): Promise<SetPaper> =>
 	inTurn(async () => {
 		await prepareEngine();
 		const { value: laid, warnings } = await withWarnings(() =>
-			layoutPages(createElement(Paper, sceneOf(document))),
+			layoutPages(expanded(Paper(sceneOf(document)))),
 		);
-		const pages = laid.map(closeHead);
+		const pages = tidyPages(laid);
 		return { pages, findings: [...auditPages(pages), ...fromWarnings(warnings)] };
 	});

@@ -2,7 +2,14 @@ import type PDFDocument from "pdfkit";
 import type { StructureElement } from "pdfkit";
 import { textWidth } from "../../measure/text-width.ts";
 import { INK } from "./design.ts";
-import { type LayoutNode, type PageNode, sourceText, type TextLine, type TextRun } from "./layout-node.ts";
+import {
+	isDecorated,
+	type LayoutNode,
+	type PageNode,
+	sourceText,
+	type TextLine,
+	type TextRun,
+} from "./layout-node.ts";
 import { paintNode, runningFont } from "./pins.ts";
 import type { Tag } from "./tags.ts";
 
@@ -14,11 +21,6 @@ export interface OutlineEntry {
 	readonly page: number;
 	readonly top: number;
 }
-
-const EDGES = ["borderTopWidth", "borderRightWidth", "borderBottomWidth", "borderLeftWidth"] as const;
-
-const isDecorated = (node: LayoutNode): boolean =>
-	node.style?.["backgroundColor"] !== undefined || EDGES.some((edge) => (node.box?.[edge] ?? 0) > 0);
 
 /** A node's frame and ground, without what is inside. */
 const decorationOf = (node: LayoutNode): LayoutNode => ({ ...node, type: "VIEW", children: [], props: {} });

@@ -118,6 +118,7 @@ const paint = renderNodes as unknown as (context: PDFDocument, root: { children:
 export const layoutPages = async (element: ReactElement): Promise<readonly PageNode[]> => {
 	const instance = pdf(element as Parameters<typeof pdf>[0]) as unknown as Instance;
 	const tree = await lay(instance.container.document, Font);
+	if (tree.children.length === 0) throw new Error("The layout gave no pages");
 	return tree.children;
 };
 

@@ -52,7 +52,8 @@ export const runningMatter = (document: PaperDocument): RunningMatter => {
 	].join(BETWEEN);
 	const pageOf = (page: number, pages: number): string =>
 		`${imprint.words.page} ${page} ${imprint.words.of} ${pages}`;
-	const width = (text: string): number => textWidth(text, { size, weight: "semibold" });
+	const plain = (text: string): number => textWidth(text, { size });
+	const strong = (text: string): number => textWidth(text, { size, weight: "semibold" });
 	const caution = wrapped(imprint.caution, size);
 	const fault = (kind: LayoutFinding["kind"], text: string, detail: string): LayoutFinding => ({
 		kind,
@@ -60,20 +61,21 @@ export const runningMatter = (document: PaperDocument): RunningMatter => {
 		text,
 		detail,
 	});
-	const lines = [identity, imprint.title, standing, ...caution];
+	const lines = [identity, standing, ...caution];
 	return {
 		size,
 		identity,
 		title: imprint.title,
-		stacked: width(identity) + width(imprint.title) + 20 > MEASURE,
+		stacked: plain(identity) + strong(imprint.title) + 20 > MEASURE,
 		caution,
 		standing,
 		pageOf,
 		findings: [
 			...lines
-				.filter((line) => width(line) > MEASURE)
+				.filter((line) => plain(line) > MEASURE)
+				.concat(strong(imprint.title) > MEASURE ? [imprint.title] : [])
 				.map((line) => fault("too-wide", line, "running matter is wider than the page's text")),
-			...(width(standing) + width(pageOf(999, 999)) + 10 > MEASURE
+			...(plain(standing) + strong(pageOf(999, 999)) + 10 > MEASURE
 				? [fault("too-wide", standing, "the running foot leaves no room for the page number")]
 				: []),
 			...(caution.length > MOST_CAUTION_LINES
@@ -85,7 +87,7 @@ export const runningMatter = (document: PaperDocument): RunningMatter => {
 						),
 					]
 				: []),
-			...lines
+			...[...lines, imprint.title]
 				.map((line) => ({ line, missing: missingGlyphs(line) }))
 				.filter(({ missing }) => missing.length > 0)
 				.map(({ line, missing }) =>

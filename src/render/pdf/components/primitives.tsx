@@ -97,6 +97,12 @@ export const Pages = ({ fontSize, children }: { fontSize: number; children: Reac
 
 export { Root };
 
+/**
+ * Space below a table. It may not be the table's own margin: where that alone falls on the next page, the head would be
+ * repeated there over nothing.
+ */
+export const Space = ({ height }: { height: number }): ReactElement => <Box style={{ minHeight: height }} />;
+
 /** Style of a line of type. */
 export const type = (fontSize: number, lineHeight: number, weight: Weight = "regular"): WordStyle => ({
 	fontSize,

@@ -2,7 +2,7 @@ import type { ReactElement } from "react";
 import type { Block } from "../../../document/blocks.ts";
 import { INK } from "../design.ts";
 import { inSection, type Scene } from "../scene.ts";
-import { Box, type, Words } from "./primitives.tsx";
+import { Box, Space, type, Words } from "./primitives.tsx";
 
 /** Lines to sign on, under their heads. */
 export const SignIn = ({
@@ -21,40 +21,40 @@ export const SignIn = ({
 		...(first ? {} : { marginLeft: gap }),
 	});
 	return (
-		<Box
-			tag={{ role: "Table", ...inSection(scene) }}
-			style={{ marginTop: design.step * 0.6, marginBottom: design.step * 1.8 }}
-		>
-			<Box
-				fixed
-				wrap={false}
-				tag={{ role: "TR", once: true }}
-				minPresenceAhead={design.pencil * 2}
-				style={{ flexDirection: "row" }}
-			>
-				{block.columns.map((column, i) => (
-					<Box key={column.head} tag={{ role: "TH", scope: "Column" }} style={cell(column.width, i === 0)}>
-						<Words style={type(design.table, 1.25, "semibold")}>{column.head}</Words>
+		<>
+			<Box tag={{ role: "Table", ...inSection(scene) }} style={{ marginTop: design.step * 0.6 }}>
+				<Box
+					fixed
+					wrap={false}
+					tag={{ role: "TR", once: true }}
+					minPresenceAhead={design.pencil * 2}
+					style={{ flexDirection: "row" }}
+				>
+					{block.columns.map((column, i) => (
+						<Box key={column.head} tag={{ role: "TH", scope: "Column" }} style={cell(column.width, i === 0)}>
+							<Words style={type(design.table, 1.25, "semibold")}>{column.head}</Words>
+						</Box>
+					))}
+				</Box>
+				{Array.from({ length: block.lines }, (_, line) => (
+					// biome-ignore lint/suspicious/noArrayIndexKey: blank lines are all alike
+					<Box key={line} wrap={false} tag={{ role: "TR" }} style={{ flexDirection: "row" }}>
+						{block.columns.map((column, i) => (
+							<Box
+								key={column.head}
+								tag={{ role: "TD" }}
+								style={{
+									...cell(column.width, i === 0),
+									minHeight: design.pencil,
+									borderBottomWidth: design.rule.thin,
+									borderColor: INK.rule,
+								}}
+							/>
+						))}
 					</Box>
 				))}
 			</Box>
-			{Array.from({ length: block.lines }, (_, line) => (
-				// biome-ignore lint/suspicious/noArrayIndexKey: blank lines are all alike
-				<Box key={line} wrap={false} tag={{ role: "TR" }} style={{ flexDirection: "row" }}>
-					{block.columns.map((column, i) => (
-						<Box
-							key={column.head}
-							tag={{ role: "TD" }}
-							style={{
-								...cell(column.width, i === 0),
-								minHeight: design.pencil,
-								borderBottomWidth: design.rule.thin,
-								borderColor: INK.rule,
-							}}
-						/>
-					))}
-				</Box>
-			))}
-		</Box>
+			<Space height={design.step * 1.8} />
+		</>
 	);
 };

@@ -7,7 +7,7 @@ import { fitColumns } from "../fit-columns.ts";
 import { inSection, type Scene } from "../scene.ts";
 import type { Tag } from "../tags.ts";
 import { PencilBox, Unset, VerdictWord } from "./boxed.tsx";
-import { Box, type BoxStyle, type, type WordStyle, Words } from "./primitives.tsx";
+import { Box, type BoxStyle, Space, type, type WordStyle, Words } from "./primitives.tsx";
 import { setInline } from "./rich.tsx";
 
 type TableBlock = Extract<Block, { kind: "table" }>;
@@ -227,10 +227,7 @@ export const Table = ({ block, scene }: { block: TableBlock; scene: Scene }): Re
 			<Box
 				{...(block.id === undefined ? {} : { id: block.id })}
 				tag={{ role: "Table", ...inSection(scene) }}
-				style={{
-					marginTop: design.step * 0.6,
-					marginBottom: block.note === undefined ? design.step * 1.8 : design.step * 0.6,
-				}}
+				style={{ marginTop: design.step * 0.6 }}
 			>
 				<Words
 					tag={{ role: "Caption" }}
@@ -245,10 +242,12 @@ export const Table = ({ block, scene }: { block: TableBlock; scene: Scene }): Re
 					<BodyRow key={i} plan={planned} row={item} last={i === block.rows.length - 1} />
 				))}
 			</Box>
-			{block.note === undefined ? null : (
+			{block.note === undefined ? (
+				<Space height={design.step * 1.8} />
+			) : (
 				<Words
 					tag={{ role: "P", ...inSection(scene) }}
-					style={{ ...type(design.note, 1.3), marginBottom: design.step * 1.8 }}
+					style={{ ...type(design.note, 1.3), marginTop: design.step * 0.6, marginBottom: design.step * 1.8 }}
 				>
 					{setInline(block.note, scene)}
 				</Words>

@@ -1,0 +1,125 @@
+import { describe, expect, it } from "vitest";
+import type { Block, Cell } from "../../src/document/blocks.ts";
+import type { Imprint, PaperDocument } from "../../src/document/document.ts";
+import { textWidth } from "../../src/measure/text-width.ts";
+import type { LayoutFinding } from "../../src/render/pdf/audit.ts";
+import { DESIGNS, MEASURE } from "../../src/render/pdf/design.ts";
+import { setPaper } from "../../src/render/pdf/layout.ts";
+import { runningMatter } from "../../src/render/pdf/running.ts";
+import { drawing, p, samplePaper } from "./sample-paper.ts";
+
+const withBlocks = (...blocks: readonly Block[]): PaperDocument => ({
+	...samplePaper(),
+	sections: [{ id: "s", title: "Faults", blocks }],
+});
+
+const findingsOf = async (...blocks: readonly Block[]): Promise<readonly LayoutFinding[]> =>
+	(await setPaper(withBlocks(...blocks))).findings;
+
+const table = (...cells: readonly Cell[]): Block => ({
+	kind: "table",
+	caption: "Planted",
+	columns: cells.map((_, i) => ({ id: `c${i}`, head: "Head", width: 1, kind: "text" })),
+	rows: [{ cells: Object.fromEntries(cells.map((cell, i) => [`c${i}`, cell])) }],
+});
+
+describe("the audit of the set page", () => {
+	it("passes the sample in every setting and language", async () => {
+		for (const setting of ["office", "public", "field"] as const) {
+			for (const language of ["en", "es"] as const) {
+				const { findings } = await setPaper(samplePaper(setting, language));
+				expect(findings).toEqual([]);
+			}
+		}
+	});
+
+	it("catches a sign that the family lacks", async () => {
+		const findings = await findingsOf(p("Checked ☒ and signed."));
+		expect(findings).toEqual([
+			expect.objectContaining({ kind: "missing-glyph", page: 1, detail: expect.stringContaining("☒") }),
+		]);
+	});
+
+	it("catches a word wider than its cell", async () => {
+		const findings = await findingsOf(
+			table({ kind: "text", text: "x".repeat(60) }, { kind: "text", text: "y".repeat(60) }),
+		);
+		expect(findings.map((f) => f.kind)).toEqual(["too-wide", "too-wide"]);
+	});
+
+	it("catches a word wider than the page", async () => {
+		const findings = await findingsOf(p("x".repeat(200)));
+		expect(findings).toEqual([expect.objectContaining({ kind: "too-wide", page: 1 })]);
+	});
+
+	it("catches a row taller than a page", async () => {
+		const long = "Water stands behind the pipe. ".repeat(500);
+		const findings = await findingsOf(table({ kind: "text", text: long }, { kind: "text", text: "short" }));
+		expect(findings.map((f) => f.kind)).toEqual(["squeezed", "library-warning"]);
+	});
+
+	it("catches a drawing wider than the page's text, and one higher", async () => {
+		const wide = await findingsOf({
+			kind: "figure",
+			drawing: { ...drawing, width: MEASURE + 40 },
+			caption: [],
+		});
+		expect(wide.map((f) => f.kind)).toContain("off-page");
+		const high = await findingsOf({ kind: "figure", drawing: { ...drawing, height: 700 }, caption: [] });
+		expect(high.map((f) => f.kind)).toEqual(["squeezed", "library-warning"]);
+	});
+
+	it("catches a label that its drawing cuts off", async () => {
+		const shapes = [
+			{ kind: "text" as const, x: 400, y: 20, text: "surface casing", size: 9, color: "#111111" },
+		];
+		const findings = await findingsOf({ kind: "figure", drawing: { ...drawing, shapes }, caption: [] });
+		expect(findings).toEqual([expect.objectContaining({ kind: "clipped-label", text: "surface casing" })]);
+	});
+
+	it("catches a hyphen that the engine puts into a number with its unit", async () => {
+		// The engine parts digits from letters, and then writes a hyphen: "2500-psi" reads as a range.
+		const wide = `2500psi${"/ft".repeat(20)}`;
+		expect(textWidth(wide, { size: DESIGNS.office.table, weight: "semibold" })).toBeGreaterThan(MEASURE / 4);
+		const findings = await findingsOf({
+			kind: "facts",
+			columns: 2,
+			items: [{ label: "Pressure", value: { kind: "text", text: wide } }],
+		});
+		expect(findings).toContainEqual(
+			expect.objectContaining({ kind: "inserted-hyphen", detail: expect.stringContaining("2500-psi/ft") }),
+		);
+	});
+});
+
+describe("a number that cannot be printed", () => {
+	it("stops the paper, and is not swallowed on the way", async () => {
+		const nothing = { kind: "quantity", dimension: "length", value: Number.NaN } as const;
+		await expect(findingsOf(p("Depth ", nothing))).rejects.toThrow("cannot be printed");
+		expect(await findingsOf(p("Depth"))).toEqual([]);
+	});
+});
+
+describe("the audit of the running head and foot", () => {
+	const matter = (imprint: Partial<Imprint>) => {
+		const paper = samplePaper();
+		return runningMatter({ ...paper, imprint: { ...paper.imprint, ...imprint } });
+	};
+	it("passes the sample", () => {
+		expect(matter({}).findings).toEqual([]);
+	});
+	it("catches a caution longer than the foot holds", () => {
+		expect(matter({ caution: "Local rules govern. ".repeat(40) }).findings.map((f) => f.kind)).toEqual([
+			"too-wide",
+		]);
+	});
+	it("catches a sign that the family lacks", () => {
+		expect(matter({ operator: "☒ Operating" }).findings.map((f) => f.kind)).toEqual(["missing-glyph"]);
+	});
+	it("gives a long title a line of its own", () => {
+		expect(matter({}).stacked).toBe(false);
+		const long = matter({ title: "Well construction and stimulation plan for the production interval" });
+		expect(long.stacked).toBe(true);
+		expect(long.findings).toEqual([]);
+	});
+});
