@@ -4,14 +4,16 @@ import type { Checked, Diagnostic } from "../diagnostics/diagnostic.ts";
 /** Largest file read, in bytes (or characters, where it is text already). */
 export const LARGEST_FILE = 5_000_000;
 
+const bytes = (size: number): string => `${String(size).replace(/\B(?=(\d{3})+$)/g, ",")} bytes`;
+
 const tooLarge = (size: number, file: string): Diagnostic =>
 	diagnose(
 		"syntax/too-large",
 		{ file, path: [], range: [0, 0] },
 		{
 			what: "the file is far larger than a well definition or a survey",
-			expected: `${LARGEST_FILE / 1e6} MB at most`,
-			found: `${(size / 1e6).toFixed(1)} MB`,
+			expected: `${bytes(LARGEST_FILE)} at most`,
+			found: bytes(size),
 			mend: "check that this is the file you meant",
 		},
 	);

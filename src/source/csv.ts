@@ -1,0 +1,135 @@
+import type { Code } from "../diagnostics/codes.ts";
+import { diagnose, type Telling } from "../diagnostics/diagnose.ts";
+import type { Checked, Diagnostic } from "../diagnostics/diagnostic.ts";
+import type { Range } from "../diagnostics/source-text.ts";
+import { textFault } from "./decode-text.ts";
+
+/** One cell: its text without quotes and outer blanks, and where it stands. */
+export interface Cell {
+	readonly text: string;
+	readonly range: Range;
+}
+
+export interface CsvTable {
+	readonly file: string;
+	/** The text that ranges count in: without a byte order mark. */
+	readonly text: string;
+	readonly header: readonly Cell[];
+	/** As many cells in each row as in the header; blank lines are left out. */
+	readonly rows: readonly (readonly Cell[])[];
+}
+
+interface Scan {
+	readonly rows: readonly (readonly Cell[])[];
+	/** First place where a quoted cell breaks the rules. */
+	readonly badQuote?: Range;
+}
+
+/** A cell in quotes with doubled quotes inside, or anything up to the next comma or line end. */
+const CELL = /[ \t]*"((?:[^"]|"")*)"[ \t]*(?=[,\r\n]|$)|([^,\r\n]*)/y;
+
+const scan = (text: string): Scan => {
+	const rows: Cell[][] = [];
+	let row: Cell[] = [];
+	let offset = 0;
+	const endRow = (): void => {
+		if (row.length > 1 || row.some((cell) => cell.text !== "")) rows.push(row);
+		row = [];
+	};
+	while (offset <= text.length) {
+		CELL.lastIndex = offset;
+		const [whole = "", quoted, bare = ""] = CELL.exec(text) ?? [];
+		const start = offset + (/^\s*/.exec(whole)?.[0].length ?? 0);
+		const end = Math.max(start, offset + whole.trimEnd().length);
+		if (quoted === undefined && bare.trimStart().startsWith('"')) return { rows, badQuote: [start, end] };
+		row.push({
+			text: quoted === undefined ? bare.trim() : quoted.replaceAll('""', '"'),
+			range: [start, end],
+		});
+		offset += whole.length;
+		if (text.startsWith(",", offset)) {
+			offset += 1;
+			continue;
+		}
+		endRow();
+		if (offset >= text.length) break;
+		offset += text.startsWith("\r\n", offset) ? 2 : 1;
+	}
+	return { rows };
+};
+
+const QUOTE: Telling = {
+	what: "a quoted cell is not closed, or text follows its closing quote",
+	expected: "a quote at both ends of the cell, and quotes inside it doubled",
+	mend: "leave the quotes out; for inches write `in`",
+};
+
+const SEPARATOR: Telling = {
+	what: "the column heads are not separated by commas",
+	expected: "cells separated by commas, and points for decimals",
+	mend: "export the table again as comma-separated values",
+};
+
+const EMPTY: Telling = {
+	what: "the table has no rows below its heads",
+	expected: "a line of column heads, then a line for each row",
+	mend: "check that the right file is named and that it was exported whole",
+};
+
+const headFault = (header: readonly Cell[]): { cell: Cell; telling: Telling } | undefined => {
+	const seen = new Set<string>();
+	for (const cell of header) {
+		const name = cell.text.toLowerCase();
+		if (name !== "" && !seen.has(name)) {
+			seen.add(name);
+			continue;
+		}
+		const what = name === "" ? "a column has no head" : `two columns are headed \`${cell.text}\``;
+		return {
+			cell,
+			telling: { what, expected: "a head of its own over each column", mend: "name each column once" },
+		};
+	}
+	return undefined;
+};
+
+const rowLength = (row: readonly Cell[], columns: number): Telling => ({
+	what: `the row has ${row.length} cells and the table ${columns} columns`,
+	expected: `${columns} cells, with no comma inside a number`,
+	mend:
+		row.length > columns
+			? "take the commas out of its numbers, or put a text with commas in double quotes"
+			: "write the missing cells; a cell with nothing in it still has its comma",
+});
+
+/**
+ * Reads a table of comma-separated values with a line of heads. Every cell knows its place. Rows of the wrong length
+ * are reported and left out; the value is absent where the table as a whole cannot be read.
+ *
+ * @source rfc-4180, § 2 (blanks around cells are dropped besides, and lines may end in any way)
+ * @param file as the user named it; it goes into the place of every fault
+ */
+export const readCsv = (text: string, file: string): Checked<CsvTable> => {
+	const body = text.replace(/^\ufeff/, "");
+	const at = (code: Code, range: Range, telling: Telling): Diagnostic =>
+		diagnose(code, { file, path: [], range }, telling);
+	const unreadable = textFault(body, file);
+	if (unreadable !== undefined) return { diagnostics: [unreadable] };
+	const { rows, badQuote } = scan(body);
+	if (badQuote !== undefined) return { diagnostics: [at("csv/quote", badQuote, QUOTE)] };
+	const [header = [], ...lines] = rows;
+	const [only] = header;
+	if (header.length === 1 && only !== undefined && /[;\t]/.test(only.text))
+		return { diagnostics: [at("csv/separator", only.range, SEPARATOR)] };
+	const bad = headFault(header);
+	if (bad !== undefined) return { diagnostics: [at("csv/header", bad.cell.range, bad.telling)] };
+	if (lines.length === 0) return { diagnostics: [at("csv/empty", only?.range ?? [0, 0], EMPTY)] };
+	const diagnostics: Diagnostic[] = [];
+	const kept = lines.filter((row) => {
+		if (row.length === header.length) return true;
+		const range: Range = [row[0]?.range[0] ?? 0, row.at(-1)?.range[1] ?? 0];
+		diagnostics.push(at("csv/row-length", range, rowLength(row, header.length)));
+		return false;
+	});
+	return { value: { file, text: body, header, rows: kept }, diagnostics };
+};

@@ -1,0 +1,70 @@
+import { describe, expect, it } from "vitest";
+import { readCsv } from "../../src/source/csv.ts";
+import { type Column, readColumns } from "../../src/source/csv-columns.ts";
+
+const SURVEY = {
+	md: { dimension: "measured-depth", aliases: ["measured depth"] },
+	inclination: { dimension: "angle", aliases: ["inc"] },
+	azimuth: { dimension: "angle" },
+	remark: { dimension: "text", optional: true },
+	dogleg: { dimension: "dogleg", optional: true },
+} as const satisfies Record<string, Column>;
+
+const read = (text: string) => {
+	const { value } = readCsv(text, "survey.csv");
+	if (value === undefined) throw new Error("the table could not be read");
+	return readColumns(value, SURVEY);
+};
+const numbers = (text: string) => read(text).value?.rows.map((row) => row.numbers);
+const told = (text: string): string[] =>
+	read(text).diagnostics.map(({ code, found }) => `${code} ${found ?? ""}`.trim());
+
+describe("readColumns", () => {
+	it.each([
+		"md_ft,inclination_deg,azimuth_deg\n100,1.5,158\n",
+		"MD (ft),Inclination (deg),Azimuth (°)\n100,1.5,158\n",
+		"azimuth [deg],inc_deg,measured depth [ft]\n158,1.5,100\n",
+		"md ft,inclination deg,azimuth degrees\n100,1.5,158\n",
+		"MEASURED_DEPTH_FT,INC_DEG,AZIMUTH_DEG\n100,1.5,158\n",
+	])("%j", (text) => {
+		expect(read(text).diagnostics).toEqual([]);
+		expect(numbers(text)).toEqual([{ md: 100, inclination: 1.5, azimuth: 158 }]);
+	});
+
+	it("converts", () => {
+		const [row] = numbers("md_m,inc_deg,azimuth_deg,dogleg_deg/30m\n30.48,1,2,3\n") ?? [];
+		expect(row?.md).toBeCloseTo(100, 10);
+		expect(row?.dogleg).toBeCloseTo(3.048, 10);
+		expect(numbers("md_ft,inc_deg,azimuth_deg,dogleg_deg_100ft\n1,1,2,3\n")?.[0]?.dogleg).toBe(3);
+	});
+
+	it("keeps texts and the place of each cell", () => {
+		const text = "md_ft,inc_deg,azimuth_deg,remark\n100,1,2,tie-in\n200,1,2,\n";
+		const [first, second] = read(text).value?.rows ?? [];
+		expect(first?.texts).toEqual({ remark: "tie-in" });
+		expect(second?.texts).toEqual({});
+		const [start, end] = first?.at.md?.range ?? [0, 0];
+		expect(text.slice(start, end)).toBe("100");
+		expect(first?.at.md?.file).toBe("survey.csv");
+	});
+
+	it.each([
+		["md_ft,inc_deg\n1,2\n", ["csv/missing-column md_ft, inc_deg"]],
+		["md,inc_deg,azimuth_deg\n1,2,3\n", ["csv/column-unit md"]],
+		["md_psi,inc_deg,azimuth_deg\n1,2,3\n", ["csv/column-unit md_psi"]],
+		["md_ft,inc_deg,azimuth_deg,tvd_ft\n1,2,3,1\n", ["csv/unknown-column"]],
+		['md_ft,inc_deg,azimuth_deg\n"1,185",2,3\n', ["csv/cell 1,185"]],
+		["md_ft,inc_deg,azimuth_deg\n1 ft,2,3\n", ["csv/cell 1 ft"]],
+		["md_ft,inc_deg,azimuth_deg\n,2,3\n", ["csv/cell nothing"]],
+		["md_ft,inc_deg,azimuth_deg\n-5,2,3\n", ["csv/cell -5"]],
+		["md_ft,inc_deg,azimuth_deg\nNaN,x,3\n1e999,2,3\n", ["csv/cell NaN", "csv/cell x", "csv/cell 1e999"]],
+	])("%j: %j", (text, expected) => {
+		expect(told(text)).toEqual(expected);
+	});
+
+	it("leaves out the row with a bad cell, and only that", () => {
+		expect(numbers("md_ft,inc_deg,azimuth_deg\nx,2,3\n7,2,3\n")).toEqual([
+			{ md: 7, inclination: 2, azimuth: 3 },
+		]);
+	});
+});
