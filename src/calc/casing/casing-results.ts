@@ -11,6 +11,8 @@ import { shoeTestSurfacePressure } from "../pressure/shoe-strength.ts";
 import type { CasingResults, HoleMark, PipeSectionResults } from "../results.ts";
 import { buoyancyFactor, buoyedWeight, totalWeight, weightInAir } from "./axial.ts";
 import { leastCollapse, leastInternalYield } from "./internal-yield.ts";
+import { stringLoads } from "./loads/string-loads.ts";
+import { surfacePressureWhileDrilling } from "./loads/surface-pressure-of-string.ts";
 import { plainEndMass } from "./pipe-body.ts";
 import { sectionRatings } from "./section-ratings.ts";
 import { clearance, jointsInSection, jointsInString, leastDrift, sectionMass, stringMass } from "./tally.ts";
@@ -84,7 +86,8 @@ const stringResults = (
 	const mud = string.hole.fluid?.density;
 	const joints = jointCount(string, sections);
 	const mass = string.sections.map((s, i) => massOf(s, sections[i]));
-	return {
+	const fracture = fractureAtShoe(well, string, shoe, gaps);
+	const results = {
 		id: string.id,
 		top: holeMark(path, string.top, well.datum),
 		shoe,
@@ -106,11 +109,16 @@ const stringResults = (
 		least_collapse: leastCollapse.of({ ratings: sections.map((s) => s.collapse) }),
 		drift: leastDrift.of({ drifts: string.sections.map((s) => s.drift) }),
 		...maybe("mud_hydrostatic_at_shoe", mud && hydrostaticPressure.of({ ρ: mud, D: shoe.tvd })),
-		...maybe("fracture_pressure_at_shoe", fractureAtShoe(well, string, shoe, gaps)),
+		...maybe("fracture_pressure_at_shoe", fracture),
 		...maybe("shoe_test_surface_pressure", shoeTestPressure(well, string, shoe, gaps)),
 		...maybe("hole_clearance", narrowest(string, string.hole.diameter)),
 		...maybe("drift_clearance", driftClearance(well, string)),
+		...maybe(
+			"maximum_surface_pressure",
+			surfacePressureWhileDrilling(well, path, { shoe: shoe.tvd, fracture, below: holeBelow(well, string) }),
+		),
 	};
+	return { ...results, loads: stringLoads({ well, path, gaps, string, results }) };
 };
 
 const massOf = (section: PipeSection, results: PipeSectionResults | undefined): Known<"mass"> | undefined =>

@@ -13,6 +13,12 @@ import * as collapseConstants from "./collapse-constants.ts";
 import * as collapseUnderLoad from "./collapse-under-load.ts";
 import * as internalYield from "./internal-yield.ts";
 import * as jointStrength from "./joint-strength.ts";
+import * as axialForce from "./loads/axial-force.ts";
+import * as leastFactor from "./loads/least-factor.ts";
+import * as loadLines from "./loads/load-lines.ts";
+import * as loadSections from "./loads/load-sections.ts";
+import * as profiles from "./loads/profiles.ts";
+import * as surfacePressures from "./loads/surface-pressures.ts";
 import * as pipeBody from "./pipe-body.ts";
 import * as tally from "./tally.ts";
 import * as triaxial from "./triaxial.ts";
@@ -29,4 +35,10 @@ export const casingFormulas: readonly AnyFormula[] = formulasIn(
 	tally,
 	triaxial,
 	axial,
+	profiles,
+	surfacePressures,
+	loadSections,
+	axialForce,
+	loadLines,
+	leastFactor,
 );

@@ -1,6 +1,7 @@
 import { formula } from "../../cite/formula.ts";
 import { cite } from "../../cite/source.ts";
 import { arcPoint } from "./arc.ts";
+import { placeAt } from "./at-depth.ts";
 import { type PathStation, pathStationsOf } from "./path.ts";
 
 const inputs = { path: { table: "path" } } as const;
@@ -37,6 +38,22 @@ export const pathEnd = formula({
 	gives: "measured-depth",
 	validity: "a path with stations",
 	compute: ({ path }) => pathStationsOf(path).at(-1)?.md ?? Number.NaN,
+});
+
+/** The deepest the hole comes down to a measured depth: a hole past level climbs again. */
+export const maximumTvd = formula({
+	id: "trajectory/maximum-tvd",
+	name: "Greatest true vertical depth",
+	expression: "max TVD over the path's stations down to MD, and there",
+	source,
+	inputs: { path: { table: "path" }, MD: "measured-depth" },
+	gives: "true-vertical-depth",
+	validity: "MD at or below the path's first station",
+	compute: ({ path, MD }) => {
+		const stations = pathStationsOf(path);
+		const there = placeAt(stations, MD)?.tvd ?? Number.NaN;
+		return stations.reduce((deepest, s) => (s.md <= MD ? Math.max(deepest, s.tvd) : deepest), there);
+	},
 });
 
 /** Where the hole leaves vertical: the last station above its first inclined one. */
