@@ -10,6 +10,7 @@ import * as datum from "../../well/datum.ts";
 import { formulasIn } from "../formulas-in.ts";
 import * as marks from "./marks.ts";
 
+export { geologyResults } from "./geology-results.ts";
 export { holeMark, type MarkDatum, verticalMark } from "./marks.ts";
 
 export const depthFormulas: readonly AnyFormula[] = formulasIn(marks, datum);

@@ -1,6 +1,7 @@
 import { constant, type Known, type KnownTable } from "../../../cite/known.ts";
 import { cite } from "../../../cite/source.ts";
 import type { Stimulation } from "../../../well/well.ts";
+import { fluidsOutside } from "../../cement/standing-fluids.ts";
 import { DATUM_DEPTH, mudGradient } from "../../pressure/hydrostatic.ts";
 import type { LoadSituation } from "../../results.ts";
 import { slurryDensity } from "../../stimulation/slurry.ts";
@@ -44,7 +45,7 @@ export const situationsOf = (
 		mud: inMud,
 		all: [
 			{ name: "evacuation", kind: "collapse", inside: evacuated(context, bottom), outside: inMud },
-			...cementing(context, mud, column(NO_PRESSURE, inPipe)),
+			...cementing(context, column(NO_PRESSURE, inPipe)),
 			...burst("gas-kick", kick && carriesPreventers(context.well, string) ? gas(kick) : undefined),
 			...burst("pressure-test", test && column(test, inPipe)),
 			...burst("stimulation", treating && column(treating.pressure, treating.density)),
@@ -74,20 +75,20 @@ const evacuated = ({ string }: StringContext, bottom: Known<"true-vertical-depth
 	return pressureProfile.of({ p_0: NO_PRESSURE, D_0: DATUM_DEPTH, g, D_bottom });
 };
 
-/** Mud above the cement, then each slurry to its bottom. */
-const cementing = (
-	{ path, string }: StringContext,
-	mud: Known<"density">,
-	inside: KnownTable,
-): readonly Situation[] => {
-	const slurries = [...(string.cement?.slurries ?? [])].sort((a, b) => a.top.value - b.top.value);
-	const [first] = slurries;
-	if (first === undefined) return [];
+/** The fluids that stand outside when the plug lands, and the displacement inside with no pressure held on it. */
+const cementing = ({ well, path, string }: StringContext, inside: KnownTable): readonly Situation[] => {
+	const job = string.cement;
+	const [first, ...rest] = job?.slurries ?? [];
+	if (job === undefined || first === undefined) return [];
+	const top = rest.reduce((least, { top: t }) => (t.value < least.value ? t : least), first.top);
+	const { columns } = fluidsOutside(well, path, string, job, top);
+	const [uppermost] = columns;
+	if (uppermost === undefined) return [];
 	const outside = pressureProfile.of({
 		p_0: NO_PRESSURE,
-		D_0: DATUM_DEPTH,
-		g: [mud, ...slurries.map((s) => s.density)].map((ρ) => mudGradient.of({ ρ })),
-		D_bottom: [tvdAt(path, first.top), ...slurries.map((s) => maximumTvd.of({ path, MD: s.bottom }))],
+		D_0: uppermost.top,
+		g: columns.map(({ density }) => mudGradient.of({ ρ: density })),
+		D_bottom: columns.map(({ bottom }) => bottom),
 	});
 	return [{ name: "cementing", kind: "collapse", inside, outside }];
 };
