@@ -36,7 +36,7 @@ export const PAGE = { width: 612, height: 792, top: 68, bottom: 66, side: 54 } a
 export const MEASURE = PAGE.width - 2 * PAGE.side;
 
 /** Dark enough to survive a scan at 200 dots an inch in two tones; nothing printed is lighter, and no text stands on a tone. */
-export const INK = { text: "#111111", heading: "#12324a", rule: "#222222", stop: "#7d1212" } as const;
+export const INK = { text: "#000000", heading: "#12324a", rule: "#000000", stop: "#7d1212" } as const;
 
 const RULES = { hair: 0.5, thin: 0.75, thick: 1.25, heavy: 2.5 } as const;
 
