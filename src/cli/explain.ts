@@ -1,11 +1,11 @@
 import { Argument, Command, Option } from "commander";
-import { REGISTER } from "../calc/register.ts";
+import { EVERY_FORMULA } from "../rules/every-formula.ts";
 import type { ValueIndex } from "../cite/index-values.ts";
 import { type Given, isTable, type Known, type KnownTable } from "../cite/known.ts";
 import { nearestName } from "../definition/nearest-name.ts";
 import { CODES, type Code } from "../diagnostics/codes.ts";
 import { pathKey } from "../diagnostics/path.ts";
-import { CHECKS } from "../rules/checks/index.ts";
+import { CHECKS } from "../rules/index.ts";
 import { quantityString } from "../units/format.ts";
 import { EXIT } from "./exit-codes.ts";
 import type { Session } from "./program.ts";
@@ -34,7 +34,7 @@ export const explainCommand = (session: Session): Command =>
 			if (options.in === undefined) {
 				const text = explainCode(what) ?? explainCheck(what) ?? explainFormula(what, shipped);
 				if (text !== undefined) return terminal.out(text);
-				return unknown(what, [...Object.keys(CODES), ...CHECKS.map(({ id }) => id), ...REGISTER.keys()], session);
+				return unknown(what, [...Object.keys(CODES), ...CHECKS.map(({ id }) => id), ...EVERY_FORMULA.keys()], session);
 			}
 			const findings = readWell(options.in, options.rules, shipped, session);
 			if (findings === undefined) return;
@@ -62,7 +62,7 @@ const explainCheck = (what: string): string | undefined => {
 };
 
 const explainFormula = (what: string, shipped: ShippedData): string | undefined => {
-	const formula = REGISTER.get(what);
+	const formula = EVERY_FORMULA.get(what);
 	if (formula === undefined) return undefined;
 	return [
 		`${formula.id}  (formula)`,
@@ -95,7 +95,7 @@ const chain = (key: string, value: Known | KnownTable, index: ValueIndex, shippe
 		told.add(given);
 		lines.push(`${indent}${name} = ${shownValue(given)}  ${originLine(given, shipped)}${again ? " (worked above)" : ""}`);
 		if (given.from.kind !== "worked" || again) return;
-		const formula = REGISTER.get(given.from.formula);
+		const formula = EVERY_FORMULA.get(given.from.formula);
 		if (formula) lines.push(`${indent}  ${formula.expression}`);
 		for (const [symbol, input] of Object.entries(given.from.inputs)) tellInput(symbol, input, depth + 1);
 	};

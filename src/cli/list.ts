@@ -1,6 +1,6 @@
 import { Argument, Command } from "commander";
 import { PAPERS } from "../document/document.ts";
-import { CHECKS } from "../rules/checks/index.ts";
+import { CHECKS } from "../rules/index.ts";
 import { quantityString } from "../units/format.ts";
 import type { Session } from "./program.ts";
 import { openShipped, type ShippedData } from "./shipped.ts";

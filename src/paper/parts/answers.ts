@@ -1,4 +1,4 @@
-import { REGISTER } from "../../calc/register.ts";
+import { EVERY_FORMULA } from "../../rules/every-formula.ts";
 import { isTable } from "../../cite/known.ts";
 import type { Block } from "../../document/blocks.ts";
 import type { Inline } from "../../document/inline.ts";
@@ -82,7 +82,7 @@ const formulaNames = (keys: readonly string[], context: PaperContext): string[] 
 		keys.flatMap((key) => {
 			const value = context.index.byKey.get(key);
 			if (value === undefined || isTable(value)) return [];
-			return value.from.kind === "worked" ? (REGISTER.get(value.from.formula)?.name ?? []) : context.words.label("phrases.as_given");
+			return value.from.kind === "worked" ? (EVERY_FORMULA.get(value.from.formula)?.name ?? []) : context.words.label("phrases.as_given");
 		}),
 	),
 ];

@@ -2,7 +2,8 @@ import type { Block } from "../../document/blocks.ts";
 import type { Drawing } from "../../document/shapes.ts";
 import { ENGLISH } from "../../drawing/words-en.ts";
 import { wellboreSchematic } from "../../drawing/schematic/wellbore-schematic.ts";
-import type { PaperContext } from "../context.ts";
+import type { UnitSystem } from "../../units/format.ts";
+import type { Findings, PaperContext } from "../context.ts";
 import type { Part } from "./part.ts";
 
 const figure = (drawing: Drawing): Block => ({
@@ -12,7 +13,7 @@ const figure = (drawing: Drawing): Block => ({
 	id: drawing.id,
 });
 
-const options = (context: PaperContext, width: number, height: number) => ({
+const options = (context: Pick<PaperContext, "units" | "index">, width: number, height: number) => ({
 	units: context.units,
 	width,
 	height,
@@ -31,4 +32,10 @@ export const figures: Readonly<Record<string, Part>> = {
 	schematic: schematic("full", 520, 610),
 	"schematic-plain": schematic("plain", 500, 560),
 	"schematic-small": schematic("plain", 500, 420),
+};
+
+/** Every drawing of a well, for files of their own. */
+export const wellDrawings = (findings: Findings, units: UnitSystem): readonly Drawing[] => {
+	const { well, results, index } = findings;
+	return [wellboreSchematic(well, results, { ...options({ units, index }, 520, 610), detail: "full" })];
 };

@@ -1,4 +1,4 @@
-import { REGISTER } from "../../calc/register.ts";
+import { EVERY_FORMULA } from "../../rules/every-formula.ts";
 import type { Given, Known } from "../../cite/known.ts";
 import { isTable } from "../../cite/known.ts";
 import type { SourceKey } from "../../cite/source-keys.ts";
@@ -20,7 +20,7 @@ export const formulasTable: Part = (context) => {
 			textColumn(context, "worked_line", { width: 3.4 }),
 		],
 		[...first].flatMap(([id, use]) => {
-			const formula = REGISTER.get(id);
+			const formula = EVERY_FORMULA.get(id);
 			return formula === undefined
 				? []
 				: [

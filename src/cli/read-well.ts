@@ -1,0 +1,52 @@
+import { readFileSync, realpathSync } from "node:fs";
+import { Option } from "commander";
+import { hasErrors } from "../diagnostics/diagnostic.ts";
+import { printDiagnostics } from "../diagnostics/print.ts";
+import type { Findings } from "../paper/context.ts";
+import { type Understanding, understand } from "../pipeline.ts";
+import { type FileAccess, filesBeside } from "../source/locate-files.ts";
+import { EXIT } from "./exit-codes.ts";
+import { readBytes } from "./files.ts";
+import type { Session } from "./program.ts";
+import { readRulesFiles, type ShippedData } from "./shipped.ts";
+import { terminal } from "./terminal.ts";
+
+/** `--rules FILE`, as often as wanted: jurisdictions of the user's own, judged beside the shipped ones. */
+export const rulesOption = (): Option =>
+	new Option("--rules <file>", "a rules file of your own, in the form of the shipped ones; may be repeated")
+		.argParser((file: string, before: readonly string[]) => [...before, file])
+		.default([]);
+
+/** Reads a definition and everything it draws on; faults are in the understanding, not thrown. */
+export const understandFile = (file: string, rules: readonly string[], shipped: ShippedData): Understanding => {
+	const { catalog, version } = shipped;
+	return understand(
+		{ name: file, bytes: readBytes(file) },
+		{ catalog, version, readFile: filesBeside(file, disk), ownRules: readRulesFiles(rules) },
+	);
+};
+
+export const tellDiagnostics = ({ diagnostics, texts }: Understanding): void => {
+	if (diagnostics.length > 0)
+		terminal.err(printDiagnostics(diagnostics, texts, { color: terminal.color, width: terminal.width }).trimEnd());
+};
+
+/** A definition's findings, or nothing with every fault told and the exit code raised. */
+export const readWell = (file: string, rules: readonly string[], shipped: ShippedData, session: Session): Findings | undefined => {
+	const understanding = understandFile(file, rules, shipped);
+	tellDiagnostics(understanding);
+	if (hasErrors(understanding.diagnostics)) session.end(EXIT.badDefinition);
+	return understanding.findings;
+};
+
+/** What the rule for files beside a definition needs of the disk. */
+const disk: FileAccess = {
+	realPath: (path) => {
+		try {
+			return realpathSync(path);
+		} catch {
+			return undefined;
+		}
+	},
+	readBytes: (path) => readFileSync(path),
+};

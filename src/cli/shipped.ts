@@ -1,0 +1,55 @@
+import type { Catalog } from "../catalog/catalog.ts";
+import { type Jurisdiction, JURISDICTION_CODES, loadJurisdictions, readJurisdictionText } from "../catalog/jurisdictions.ts";
+import { loadCatalog } from "../catalog/load-catalog.ts";
+import { type Diagnostic, hasErrors } from "../diagnostics/diagnostic.ts";
+import { printDiagnostics } from "../diagnostics/print.ts";
+import type { SourceText } from "../diagnostics/source-text.ts";
+import type { Surroundings } from "../pipeline.ts";
+import { decodeText } from "../source/decode-text.ts";
+import { readYaml } from "../source/read-yaml.ts";
+import { readBytes } from "./files.ts";
+import { terminal } from "./terminal.ts";
+import { VERSION } from "./version.ts";
+
+/** What ships with the tool, read and found good. */
+export interface ShippedData {
+	readonly catalog: Catalog;
+	readonly jurisdictions: readonly Jurisdiction[];
+	readonly version: string;
+}
+
+/** A shipped table, template or rules file that is bad. */
+export class SeedFault extends Error {}
+
+const refuse = (diagnostics: readonly Diagnostic[], texts: ReadonlyMap<string, SourceText> = new Map()): never => {
+	throw new SeedFault(printDiagnostics(diagnostics, texts, { color: terminal.color, width: terminal.width }).trimEnd());
+};
+
+/** @throws SeedFault */
+export const openShipped = (): ShippedData => {
+	const catalog = loadCatalog();
+	const jurisdictions = loadJurisdictions(JURISDICTION_CODES);
+	const faults = [...catalog.diagnostics, ...jurisdictions.diagnostics];
+	if (catalog.value === undefined || jurisdictions.value === undefined || hasErrors(faults)) return refuse(faults);
+	return { catalog: catalog.value, jurisdictions: jurisdictions.value, version: VERSION };
+};
+
+/**
+ * Rules files of the user's own, in the form of the shipped ones.
+ *
+ * @throws SeedFault, FileFault
+ */
+export const readRulesFiles = (names: readonly string[]): Surroundings["ownRules"] =>
+	names.map((name) => {
+		const bytes = readBytes(name);
+		const text = decodeText(bytes, name);
+		if (text.value === undefined) return refuse(text.diagnostics);
+		const read = readJurisdictionText(text.value, name);
+		if (read.value === undefined || hasErrors(read.diagnostics)) return refuse(read.diagnostics, textsOf(text.value, name));
+		return { file: { name, bytes }, jurisdiction: read.value };
+	});
+
+const textsOf = (text: string, name: string): ReadonlyMap<string, SourceText> => {
+	const tree = readYaml(text, name).value;
+	return new Map([[name, tree === undefined ? { text } : { text: tree.text, positions: tree.positions }]]);
+};

@@ -1,0 +1,195 @@
+import { createHash } from "node:crypto";
+import { calculate } from "./calc/calculate.ts";
+import type { Catalog } from "./catalog/catalog.ts";
+import { type Jurisdiction, loadJurisdictions } from "./catalog/jurisdictions.ts";
+import { indexValues } from "./cite/index-values.ts";
+import { validate } from "./definition/validate.ts";
+import { type Diagnostic, hasErrors } from "./diagnostics/diagnostic.ts";
+import type { SourceText } from "./diagnostics/source-text.ts";
+import type { Language, Paper, PaperDocument } from "./document/document.ts";
+import type { Drawing } from "./document/shapes.ts";
+import { composePaper } from "./paper/compose.ts";
+import type { Findings } from "./paper/context.ts";
+import { findJob, jobName, jobsOfWell, nextJob } from "./paper/jobs.ts";
+import { wellDrawings } from "./paper/parts/figures.ts";
+import { loadWords } from "./paper/words/words.ts";
+import type { RenderedPdf } from "./render/pdf/render-pdf.ts";
+import { judge, missingIn } from "./rules/index.ts";
+import { decodeText } from "./source/decode-text.ts";
+import { readYaml } from "./source/read-yaml.ts";
+import type { UnitSystem } from "./units/format.ts";
+import type { ReadFile } from "./well/read-file.ts";
+import { resolveWell } from "./well/resolve-well.ts";
+
+/*
+ *  text ── read ──▶ tree ── validate ──▶ definition ── resolve ──▶ well ── calculate ──▶ results ── judge ──▶ judgement
+ *                                                                   └─────────────┬──────────────────────────────┘
+ *                                                                        compose ─┴▶ document ── render ──▶ PDF
+ *
+ *  A stage with an error in what it needs does not run; every fault of the stages that ran is told at once.
+ */
+
+/** A file as it was read. */
+export interface NamedFile {
+	readonly name: string;
+	readonly bytes: Uint8Array;
+}
+
+/** What a definition is read against. */
+export interface Surroundings {
+	readonly catalog: Catalog;
+	readonly version: string;
+	/** Gives a file that the definition names. */
+	readonly readFile: ReadFile;
+	/** Rules files of the user's own, judged beside the shipped ones. */
+	readonly ownRules: readonly { readonly file: NamedFile; readonly jurisdiction: Jurisdiction }[];
+}
+
+/** What came of one definition. `findings` is absent where an error stands. */
+export interface Understanding {
+	readonly diagnostics: readonly Diagnostic[];
+	/** Texts that the diagnostics point into, by file name; the definition's first. */
+	readonly texts: ReadonlyMap<string, SourceText>;
+	readonly findings?: Findings;
+}
+
+/** Reads, validates, resolves, calculates and judges one definition. */
+export const understand = (file: NamedFile, { catalog, version, readFile, ownRules }: Surroundings): Understanding => {
+	const texts = new Map<string, SourceText>();
+	const read: NamedFile[] = [file, ...ownRules.map((own) => own.file)];
+	const diagnostics: Diagnostic[] = [];
+
+	const decoded = decodeText(file.bytes, file.name);
+	diagnostics.push(...decoded.diagnostics);
+	texts.set(file.name, { text: decoded.value ?? "" });
+	if (decoded.value === undefined) return { diagnostics, texts };
+
+	const tree = readYaml(decoded.value, file.name);
+	diagnostics.push(...tree.diagnostics);
+	if (tree.value === undefined) return { diagnostics, texts };
+	texts.set(file.name, { text: tree.value.text, positions: tree.value.positions });
+
+	const definition = validate(tree.value.value);
+	diagnostics.push(...definition.diagnostics);
+	if (definition.value === undefined || hasErrors(diagnostics)) return { diagnostics, texts };
+
+	const well = resolveWell(definition.value, catalog, recording(readFile, read, texts));
+	diagnostics.push(...well.diagnostics);
+	if (well.value === undefined || hasErrors(diagnostics)) return { diagnostics, texts };
+
+	const own = ownRules.map(({ jurisdiction }) => jurisdiction);
+	const codes = well.value.site.jurisdictions.filter((code) => own.every((jurisdiction) => jurisdiction.code !== code));
+	const shipped = loadJurisdictions(codes);
+	diagnostics.push(...shipped.diagnostics);
+
+	const calculated = calculate(well.value);
+	diagnostics.push(...calculated.diagnostics);
+	const results = calculated.value;
+	if (results === undefined || hasErrors(diagnostics)) return { diagnostics, texts };
+
+	const judgement = judge(well.value, results, [...(shipped.value ?? []), ...own]);
+	return {
+		diagnostics,
+		texts,
+		findings: {
+			well: well.value,
+			results,
+			judgement,
+			missing: missingIn(judgement),
+			index: indexValues({ well: well.value, results, findings: judgement.findings }),
+			sources: catalog.sources,
+			glossary: catalog.glossary,
+			jobs: catalog.jobs,
+			digest: digest(read),
+			version,
+		},
+	};
+};
+
+/** Remembers every file read, for the digest and for pointing into. */
+const recording =
+	(readFile: ReadFile, read: NamedFile[], texts: Map<string, SourceText>): ReadFile =>
+	(name) => {
+		const file = readFile(name);
+		if ("bytes" in file) {
+			read.push({ name, bytes: file.bytes });
+			texts.set(name, { text: new TextDecoder().decode(file.bytes) });
+		}
+		return file;
+	};
+
+const DIGEST_LENGTH = 8;
+
+/** Over the definition and every file it draws on: names of side files count, the definition's own name does not. */
+const digest = ([definition, ...beside]: readonly NamedFile[]): string => {
+	const hash = createHash("sha256");
+	if (definition) hash.update(definition.bytes);
+	for (const file of beside.toSorted((a, b) => (a.name < b.name ? -1 : 1))) hash.update(`\n${file.name}\n`).update(file.bytes);
+	return hash.digest("hex").slice(0, DIGEST_LENGTH);
+};
+
+export interface PaperRequest {
+	readonly paper: Paper;
+	readonly language: Language;
+	readonly units: UnitSystem;
+	/** Of a crew pack; the next job where absent. */
+	readonly job?: string;
+}
+
+/** A paper with the name its file takes. */
+export interface NamedPaper {
+	readonly name: string;
+	readonly paper: PaperDocument;
+}
+
+export interface ComposedPapers {
+	readonly documents: readonly NamedPaper[];
+	/** Crew packs that may be asked for beside the one made. */
+	readonly otherJobs: readonly string[];
+	readonly unknownJob?: { readonly asked: string; readonly jobs: readonly string[] };
+}
+
+/** Composes the papers asked for. */
+export const composePapers = (findings: Findings, requests: readonly PaperRequest[]): ComposedPapers => {
+	const jobs = jobsOfWell(findings.well);
+	const documents: NamedPaper[] = [];
+	let otherJobs: readonly string[] = [];
+	for (const { paper, language, units, job: asked } of requests) {
+		const crew = paper === "crew";
+		const job = crew ? (asked === undefined ? nextJob(jobs) : findJob(jobs, asked)) : undefined;
+		if (crew && job === undefined)
+			return { documents: [], otherJobs: [], unknownJob: { asked: asked ?? "", jobs: jobs.map(jobName) } };
+		if (job !== undefined) otherJobs = jobs.filter((other) => other !== job).map(jobName);
+		const document = composePaper({ ...findings, paper, words: loadWords(language), units, ...(job === undefined ? {} : { job }) });
+		documents.push({ name: paperName(findings, document), paper: document });
+	}
+	return { documents, otherJobs };
+};
+
+const paperName = ({ well }: Findings, document: PaperDocument): string =>
+	[
+		fileSlug(well.identity.name),
+		document.paper,
+		document.part,
+		document.language === "en" ? undefined : document.language,
+		document.units === "field" ? undefined : document.units,
+	]
+		.filter((part) => part !== undefined)
+		.join(".");
+
+/** `Sorrel Bench Unit 3-16H` as `sorrel-bench-unit-3-16h`. */
+const fileSlug = (name: string): string =>
+	name
+		.toLowerCase()
+		.replaceAll(/[^\p{L}\p{N}]+/gu, "-")
+		.replaceAll(/^-+|-+$/gu, "") || "well";
+
+/** Renders a composed paper. The engine is heavy, so it is loaded only here. */
+export const renderPaper = async (paper: PaperDocument): Promise<RenderedPdf> => {
+	const { renderPdf } = await import("./render/pdf/render-pdf.ts");
+	return renderPdf(paper);
+};
+
+/** Every drawing of the well, with the name its file takes. */
+export const drawings = (findings: Findings, units: UnitSystem): readonly { readonly name: string; readonly drawing: Drawing }[] =>
+	wellDrawings(findings, units).map((drawing) => ({ name: `${fileSlug(findings.well.identity.name)}.${drawing.id}`, drawing }));
