@@ -1,0 +1,155 @@
+import { spawnSync } from "node:child_process";
+import { createHash } from "node:crypto";
+import { existsSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+
+const MAIN = fileURLToPath(new URL("../dist/main.js", import.meta.url));
+const STARTERS = fileURLToPath(new URL("../seeds/starters/", import.meta.url));
+const HORIZONTAL = join(STARTERS, "horizontal.yaml");
+
+let folder = "";
+beforeAll(() => {
+	folder = mkdtempSync(join(tmpdir(), "casebound-"));
+});
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+/** The built command, as a shell would run it. */
+const casebound = (args: readonly string[], env: Readonly<Record<string, string>> = {}) => {
+	const { status, stdout, stderr } = spawnSync(process.execPath, [MAIN, ...args], {
+		encoding: "utf8",
+		cwd: folder,
+		env: { PATH: process.env["PATH"] ?? "", ...env },
+		maxBuffer: 1 << 28,
+	});
+	return { status, stdout, stderr };
+};
+
+const put = (name: string, text: string): string => {
+	const file = join(folder, name);
+	writeFileSync(file, text);
+	return file;
+};
+
+describe("the built command", () => {
+	it("gives help with an example for every command", () => {
+		const help = casebound(["--help"]);
+		expect(help.status).toBe(0);
+		for (const command of ["new", "check", "bind", "results", "draw", "explain", "list", "schema"]) {
+			expect(help.stdout).toContain(command);
+			const own = casebound([command, "--help"]);
+			expect(own.status, command).toBe(0);
+			expect(own.stdout, command).toMatch(/Examples?:/u);
+		}
+	});
+
+	it("speaks of a wrong use on stderr, with exit code 64", () => {
+		for (const args of [["bnid"], ["bind"], ["list", "nothing"], ["bind", HORIZONTAL, "--for", "nobody"], ["check", "--format", "xml", HORIZONTAL]]) {
+			const { status, stdout, stderr } = casebound(args);
+			expect(status, args.join(" ")).toBe(64);
+			expect(stdout, args.join(" ")).toBe("");
+			expect(stderr, args.join(" ")).not.toBe("");
+			expect(stderr, args.join(" ")).not.toContain("    at ");
+		}
+	});
+
+	it("refuses a definition with an error: exit code 65, located, nothing written", () => {
+		const file = put("broken.yaml", readFileSync(HORIZONTAL, "utf8").replace("weight: 54.5 lb/ft", "weigth: 54.5 lb/ft"));
+		const out = join(folder, "none");
+		const { status, stdout, stderr } = casebound(["bind", file, "--out", out]);
+		expect(status).toBe(65);
+		expect(stdout).toBe("");
+		expect(stderr).toMatch(/broken\.yaml:\d+:\d+/u);
+		expect(stderr).toContain("weigth");
+		expect(existsSync(out)).toBe(false);
+	});
+
+	it("says which file cannot be read (66) or written (73)", () => {
+		const missing = casebound(["check", "nowhere.yaml"]);
+		expect(missing.status).toBe(66);
+		expect(missing.stderr).toContain("nowhere.yaml");
+		const taken = put("taken", "a file where a folder is asked for");
+		expect(casebound(["draw", HORIZONTAL, "--out", join(taken, "x")]).status).toBe(73);
+	});
+
+	it("refuses a bad rules file with 78", () => {
+		const rules = put("rules.yaml", "jurisdiction: xx-yy\nname: Nowhere\n");
+		expect(casebound(["check", HORIZONTAL, "--rules", rules]).status).toBe(78);
+	});
+
+	it("ends a batch with the greatest code, and goes on past a bad file", () => {
+		const bad = put("bad.yaml", "definition: 1\nwell: { name: 3 }\n");
+		const { status, stdout } = casebound(["check", bad, HORIZONTAL]);
+		expect(status).toBe(65);
+		expect(stdout).toContain(HORIZONTAL);
+	});
+
+	it("says under --strict that a check is not met or cannot be told", () => {
+		const plain = casebound(["check", HORIZONTAL]);
+		const strict = casebound(["check", HORIZONTAL, "--strict"]);
+		expect(plain.status).toBe(0);
+		const open = /^(?:not met|cannot tell) \(/mu.test(plain.stdout);
+		expect(strict.status).toBe(open ? 2 : 0);
+	});
+
+	it("writes a starter that it then accepts, and never over a file", () => {
+		const target = join(folder, "mine", "well.yaml");
+		const made = casebound(["new", target, "--starter", "horizontal-as-built"]);
+		expect(made.status).toBe(0);
+		expect(casebound(["check", target]).status).toBe(0);
+		expect(casebound(["new", target]).status).toBe(73);
+	});
+
+	it("binds the default papers, names them, and gives the same bytes twice, whatever the time zone and locale", () => {
+		const bind = (out: string, env: Readonly<Record<string, string>>) => {
+			const bound = casebound(["bind", HORIZONTAL, "--out", join(folder, out)], env);
+			expect(bound.stderr).toBe("");
+			expect(bound.status).toBe(0);
+			return {
+				stdout: bound.stdout,
+				digests: Object.fromEntries(
+					readdirSync(join(folder, out)).map((name) => [
+						name,
+						createHash("sha256").update(readFileSync(join(folder, out, name))).digest("hex"),
+					]),
+				),
+			};
+		};
+		const first = bind("first", { TZ: "UTC", LANG: "C" });
+		const second = bind("second", { TZ: "America/Denver", LANG: "es_ES.UTF-8", NODE_ENV: "development" });
+		expect(Object.keys(first.digests)).toHaveLength(3);
+		expect(second.digests).toEqual(first.digests);
+		for (const name of Object.keys(first.digests)) {
+			expect(name).toMatch(/\.(?:regulator|landowner|crew\.[a-z-]+)\.pdf$/u);
+			expect(first.stdout).toContain(name);
+		}
+		expect(first.stdout).toMatch(/\d+ met/u);
+		expect(readdirSync(join(folder, "first")).some((name) => name.endsWith(".part"))).toBe(false);
+	});
+
+	it("prints results, drawings, schema and lists", () => {
+		const results: unknown = JSON.parse(casebound(["results", HORIZONTAL]).stdout);
+		expect(Object.keys(results as object).length).toBeGreaterThan(300);
+		const drawn = casebound(["draw", HORIZONTAL, "--out", join(folder, "drawn")]);
+		expect(drawn.status).toBe(0);
+		expect(readFileSync(drawn.stdout.trim().split("\n")[0] ?? "", "utf8")).toMatch(/^<svg|^<\?xml/u);
+		expect(JSON.parse(casebound(["schema"]).stdout)).toHaveProperty("$schema");
+		for (const what of ["jurisdictions", "checks", "pipe", "grades", "cements", "sources", "starters", "papers", "jobs"])
+			expect(casebound(["list", what]).stdout.split("\n").length, what).toBeGreaterThan(3);
+	});
+
+	it("explains codes, checks, formulas and computed values", () => {
+		expect(casebound(["explain", "definition/unknown-key"]).stdout).toContain("definition/unknown-key");
+		const value = casebound(["explain", "results.casing.surface.shoe.tvd", "--in", HORIZONTAL]);
+		expect(value.status).toBe(0);
+		expect(value.stdout).toContain("casing");
+		expect(casebound(["explain", "no-such-thing"]).status).toBe(64);
+	});
+
+	it("prints no color where none is wanted", () => {
+		const { stderr } = casebound(["check", put("c.yaml", "definition: 1\nwel: {}\n")], { NO_COLOR: "1", FORCE_COLOR: "1" });
+		expect(stderr).not.toContain("\u001b[");
+	});
+});
