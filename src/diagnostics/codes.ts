@@ -2,10 +2,10 @@ import { CSV_CODES } from "./codes/csv.ts";
 import { DEFINITION_CODES } from "./codes/definition.ts";
 import { FILE_CODES } from "./codes/file.ts";
 import { QUANTITY_CODES } from "./codes/quantity.ts";
+import { SEED_CODES } from "./codes/seed.ts";
 import { SYNTAX_CODES } from "./codes/syntax.ts";
+import { WELL_CODES } from "./codes/well.ts";
 import type { Severity } from "./diagnostic.ts";
-import { SEED_CODES } from "./seed-codes.ts";
-import { WELL_CODES } from "./well-codes.ts";
 
 /** What `explain` prints for a code. Codes are permanent: never renamed, never reused. */
 export interface CodeEntry {

@@ -71,3 +71,7 @@ export const assumeWord = <W extends string>(
 
 /** Depths that differ by less are one place: a rounding of the tally, not a gap [ft]. */
 export const SAME_DEPTH = 0.5;
+
+/** An entry where there is a value, and none where there is not. */
+export const maybe = <K extends string, V>(key: K, value: V | undefined): { readonly [P in K]?: V } =>
+	value === undefined ? {} : ({ [key]: value } as { readonly [P in K]: V });

@@ -3,6 +3,7 @@ import type { SourceRef } from "../cite/source.ts";
 import type {
 	Agency,
 	Community,
+	DrillString,
 	Identity,
 	Logistics,
 	Neighbor,
@@ -16,6 +17,7 @@ import type {
 } from "../definition/definition.ts";
 import { LITHOLOGIES } from "../definition/lithologies.ts";
 import type { Path } from "../diagnostics/path.ts";
+import type { Paper } from "../document/document.ts";
 
 /**
  * What was understood of a definition: references joined, catalogue rows found, datums reduced to one, defaults filled
@@ -32,6 +34,7 @@ export interface Well {
 	readonly strings: readonly CasingString[];
 	readonly designBasis: DesignBasis;
 	readonly stimulation?: Stimulation;
+	readonly drillString?: DrillString;
 	readonly wellControl?: WellControl;
 	readonly wellhead?: Wellhead;
 	readonly neighbors: readonly Neighbor[];
@@ -89,6 +92,8 @@ export interface Formation {
 	readonly id: string;
 	readonly name: string;
 	readonly top: Known<"true-vertical-depth">;
+	/** The prognosis, where `top` is as found. */
+	readonly plannedTop?: Known<"true-vertical-depth">;
 	/** As given, else the next formation's top; absent for the last. */
 	readonly base?: Known<"true-vertical-depth">;
 	readonly lithology: Lithology;
@@ -174,6 +179,8 @@ export interface Hole {
 	/** Bottom of the hole above it, or ground level. */
 	readonly top: Known<"measured-depth">;
 	readonly bottom: Known<"measured-depth">;
+	/** The plan's bottom, where `bottom` is as drilled. */
+	readonly plannedBottom?: Known<"measured-depth">;
 	/** Enlargement on diameter. */
 	readonly washout?: Known<"share">;
 	readonly fluid?: DrillingFluid;
@@ -198,6 +205,10 @@ export interface CasingString {
 	readonly shoe: Known<"measured-depth">;
 	/** The plan's shoe, where an actual one stands in `shoe`. */
 	readonly plannedShoe?: Known<"measured-depth">;
+	/** Joints run, where the record counts them. */
+	readonly jointsRun?: Known<"count">;
+	/** Date landed, where recorded. */
+	readonly landed?: string;
 	readonly sections: readonly PipeSection[];
 	readonly shoeTrack?: Known<"length">;
 	readonly floats: readonly string[];
@@ -207,7 +218,13 @@ export interface CasingString {
 	readonly shoeTest?: ShoeTest;
 	readonly designFactors: DesignFactors;
 	/** Collapse: empty, or a fluid level. */
-	readonly evacuation?: { readonly kind: "full" } | { readonly kind: "level"; readonly level: Known<"true-vertical-depth">; readonly fluid: Known<"density"> };
+	readonly evacuation?:
+		| { readonly kind: "full" }
+		| {
+				readonly kind: "level";
+				readonly level: Known<"true-vertical-depth">;
+				readonly fluid: Known<"density">;
+		  };
 }
 
 /** A run of one pipe, top to bottom, joined with its catalogue rows. */
@@ -240,6 +257,8 @@ export interface PipeSection {
 		readonly internalYield?: Known<"pressure">;
 		readonly collapse?: Known<"pressure">;
 		readonly tension?: Known<"force">;
+		/** Maker's data sheet and its date. */
+		readonly source?: string;
 	};
 }
 
@@ -308,8 +327,11 @@ export interface Slurry {
 	readonly rate?: Known<"flow-rate">;
 	readonly plasticViscosity?: Known<"plastic-viscosity">;
 	readonly yieldPoint?: Known<"yield-point">;
+	readonly thickeningTime?: Known<"duration">;
 	readonly strength: readonly StrengthPoint[];
 	readonly freeFluid?: Known<"free-fluid">;
+	/** Recipe in words. */
+	readonly additives?: string;
 }
 
 export interface StrengthPoint {
@@ -321,13 +343,19 @@ export interface StrengthPoint {
 /** The record of a job done. */
 export interface CementActual {
 	readonly date?: string;
-	readonly pumped: readonly { readonly fluid: string; readonly volume: Known<"volume"> }[];
+	readonly pumped: readonly {
+		readonly fluid: string;
+		readonly volume: Known<"volume">;
+		readonly density?: Known<"density">;
+	}[];
 	readonly returnsToSurface?: Known<"volume">;
 	readonly top?: { readonly depth: Known<"measured-depth">; readonly method: CementJob["topMethod"] };
 	readonly lift?: Known<"pressure">;
 	readonly bump?: Known<"pressure">;
 	readonly floatsHeld?: boolean;
+	/** `none`, or the log, its date and what it showed. */
 	readonly evaluationLog?: string;
+	readonly remedial?: string;
 }
 
 export interface PressureTest {
@@ -339,6 +367,7 @@ export interface PressureTest {
 		readonly pressure: Known<"pressure">;
 		readonly hold?: Known<"duration">;
 		readonly fall?: Known<"share">;
+		readonly witnessedBy?: string;
 	};
 }
 
@@ -346,7 +375,12 @@ export interface ShoeTest {
 	readonly kind: "FIT" | "LOT";
 	readonly equivalent: Known<"density">;
 	readonly newHole?: Known<"length">;
-	readonly actual?: { readonly date?: string; readonly equivalent: Known<"density"> };
+	readonly actual?: {
+		readonly date?: string;
+		readonly equivalent: Known<"density">;
+		/** `held`, `leaked off` … as written. */
+		readonly outcome?: string;
+	};
 }
 
 export interface DesignFactors {
@@ -368,8 +402,16 @@ export interface Stimulation {
 	readonly method: "plug and perforate" | "sliding sleeve" | "single interval";
 	/** Id of the string treated down. */
 	readonly treatedThrough: string;
-	readonly baseFluid: { readonly kind: string; readonly density: Known<"density">; readonly viscosity?: Known<"plastic-viscosity"> };
-	readonly waterSources: readonly { readonly name: string; readonly share: Known<"share">; readonly recycled: boolean }[];
+	readonly baseFluid: {
+		readonly kind: string;
+		readonly density: Known<"density">;
+		readonly viscosity?: Known<"plastic-viscosity">;
+	};
+	readonly waterSources: readonly {
+		readonly name: string;
+		readonly share: Known<"share">;
+		readonly recycled: boolean;
+	}[];
 	readonly pressureModel?: {
 		readonly net?: Known<"pressure">;
 		readonly nearWellbore?: Known<"pressure">;
@@ -377,7 +419,11 @@ export interface Stimulation {
 		readonly roughness?: Known<"diameter">;
 		readonly discharge?: readonly [Known<"ratio">, Known<"ratio">];
 	};
-	readonly boundary: readonly { readonly element: string; readonly rating?: Known<"pressure">; readonly factor: Known<"ratio"> }[];
+	readonly boundary: readonly {
+		readonly element: string;
+		readonly rating?: Known<"pressure">;
+		readonly factor: Known<"ratio">;
+	}[];
 	readonly limits?: {
 		readonly maximumTreatingPressure?: Known<"pressure">;
 		readonly pumpKickouts: readonly Known<"pressure">[];
@@ -385,21 +431,38 @@ export interface Stimulation {
 		readonly reliefDischargesTo?: string;
 		readonly lineTest?: Known<"pressure">;
 	};
-	readonly toe?: { readonly kind: string; readonly depth: Known<"measured-depth">; readonly opensAt?: Known<"pressure"> };
+	readonly toe?: {
+		readonly kind: string;
+		readonly depth: Known<"measured-depth">;
+		readonly opensAt?: Known<"pressure">;
+		readonly opensAtMeasured?: "surface" | "valve";
+	};
 	readonly stages: readonly Stage[];
 	readonly proppants: readonly Proppant[];
 	readonly additives: readonly Additive[];
 	readonly annuli: readonly AnnulusLimit[];
-	readonly flowback?: { readonly returned?: readonly [Known<"share">, Known<"share">]; readonly goesTo?: string };
+	readonly flowback?: {
+		readonly returned?: readonly [Known<"share">, Known<"share">];
+		readonly goesTo?: string;
+	};
 }
 
-/** One stage, as laid out or listed. Stage 1 is the deepest. */
+/**
+ * One stage, as laid out or listed. Stage 1 is the deepest.
+ *
+ * A regular layout puts a stage's bottom cluster at its bottom and the others above it at the cluster spacing; the stage
+ * ends where the next one's bottom cluster lies. Its plug is set below its bottom cluster, above the uppermost cluster
+ * of the stage below; stage 1 has none.
+ */
 export interface Stage {
 	readonly number: number;
+	/** Deepest opening. */
 	readonly bottom: Known<"measured-depth">;
 	readonly top: Known<"measured-depth">;
-	/** Cluster mid-depths, deepest first. */
+	/** Cluster mid-depths, deepest first; of a single interval its bottom and its top. */
 	readonly clusters: readonly Known<"measured-depth">[];
+	/** Holes in the whole stage, where they are not counted by cluster. */
+	readonly shots?: Known<"count">;
 	readonly shotsPerCluster?: Known<"count">;
 	readonly shotDiameter?: Known<"diameter">;
 	readonly phasing?: Known<"angle">;
@@ -407,6 +470,8 @@ export interface Stage {
 	readonly plug?: Known<"measured-depth">;
 	readonly rate?: Known<"flow-rate">;
 	readonly steps: readonly TreatmentStep[];
+	/** Why the stage differs from the layout, where it does. */
+	readonly why?: string;
 	readonly actual?: StageActual;
 }
 
@@ -449,7 +514,16 @@ export interface Additive {
 	readonly supplier?: string;
 	readonly rate?: Known<"additive-rate">;
 	readonly density?: Known<"density">;
-	readonly ingredients: readonly { readonly name: string; readonly cas?: string; readonly maxShare?: Known<"share">; readonly tradeSecret?: string }[];
+	/** What the crew wears, and where the eyewash is. */
+	readonly handling?: string;
+	/** Papers it may appear in, where narrowed. */
+	readonly papers?: readonly Paper[];
+	readonly ingredients: readonly {
+		readonly name: string;
+		readonly cas?: string;
+		readonly maxShare?: Known<"share">;
+		readonly tradeSecret?: string;
+	}[];
 }
 
 export interface AnnulusLimit {
@@ -457,4 +531,7 @@ export interface AnnulusLimit {
 	readonly between: readonly [string, string];
 	readonly predictedRise?: Known<"pressure">;
 	readonly stopAbove?: Known<"pressure">;
+	readonly notifyWithin?: Known<"duration">;
+	/** Highest pressure recorded on the job. */
+	readonly highest?: Known<"pressure">;
 }

@@ -1,4 +1,4 @@
-import type { CodeEntry } from "./codes.ts";
+import type { CodeEntry } from "../codes.ts";
 
 /** Faults of a definition that reads well, and of which two parts do not agree. */
 export const WELL_CODES = {
@@ -9,30 +9,12 @@ export const WELL_CODES = {
 			"Strings name their hole, the stimulation its string, treatment steps their proppant. A name that is not defined " +
 			"joins nothing, and what depends on it cannot be calculated. Spell it as where it is defined.",
 	},
-	"well/repeated-id": {
-		severity: "error",
-		title: "Two entries carry one name",
-		explain:
-			"Names join the parts of a well and the values of its papers. With two entries of one name nobody can tell which " +
-			"is meant. Rename one, and whatever refers to it.",
-	},
 	"well/top-below-bottom": {
 		severity: "error",
 		title: "An interval is upside down",
 		explain:
 			"The top of an interval lies at or below its bottom. The two depths have usually been exchanged, or one has a " +
 			"digit too few.",
-	},
-	"well/range-order": {
-		severity: "error",
-		title: "A low value is above its high value",
-		explain: "A range is written low first, then base where there is one, then high. Exchange the values.",
-	},
-	"well/validity-dates": {
-		severity: "error",
-		title: "The paper expires before it is issued",
-		explain:
-			"A paper on a rig floor says when it is void. The last day of validity is on or after the day of issue.",
 	},
 	"well/record-after-issue": {
 		severity: "error",
@@ -41,12 +23,6 @@ export const WELL_CODES = {
 			"What stands under `actual` is a record of work done, and papers show it as such, above the plan. A record cannot " +
 			"be younger than the paper. Either it is still a plan and does not belong under `actual`, or the date of issue was " +
 			"not moved when the record came in.",
-	},
-	"well/shares": {
-		severity: "error",
-		title: "Shares of a whole do not add up to it",
-		explain:
-			"The shares of the water sources are printed for neighbors and used to split the volume. Together they are 100 %.",
 	},
 	"well/hole-order": {
 		severity: "error",
@@ -243,26 +219,13 @@ export const WELL_CODES = {
 		title: "A survey station has an impossible angle",
 		explain: "Inclination lies between 0 and 180 degrees and azimuth between 0 and 360.",
 	},
-	"well/survey-source": {
-		severity: "error",
-		title: "A survey needs a file or a list of stations, one of the two",
-		explain:
-			"Stations are either in the file named or listed in place, at least two of them. With both, they could differ.",
-	},
-	"well/stage-source": {
-		severity: "error",
-		title: "Stages are not described in exactly one way",
-		explain:
-			"Stages are laid out regularly (`layout`), listed in a file (`rows`), or are one interval (`interval`). Exactly one " +
-			"of the three is given; a layout may have overrides.",
-	},
 	"well/stage-row": {
 		severity: "error",
 		title: "A row of a stage file cannot be used",
 		explain:
 			"A stage file has the columns stage, bottom, top and clusters, and may have plug, shots_per_cluster, shot_diameter, " +
-			"phasing and rate; a record file has stage and any of the records. Depths and other values carry their unit in the " +
-			"cell or in the head of their column.",
+			"phasing and rate; a record file has stage and any of the records. Units stand in the head of the column, as in " +
+			"`bottom_ft`. Cluster depths stand in one cell, parted by blanks. Stages are numbered from 1, the deepest.",
 	},
 	"well/unknown-stage": {
 		severity: "error",

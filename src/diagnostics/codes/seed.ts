@@ -1,4 +1,4 @@
-import type { CodeEntry } from "./codes.ts";
+import type { CodeEntry } from "../codes.ts";
 
 /** Faults of the tables that ship with the tool. */
 export const SEED_CODES = {

@@ -1,0 +1,114 @@
+import { constant, type Known } from "../cite/known.ts";
+import { cite } from "../cite/source.ts";
+import type { StimulationDefinition } from "../definition/definition.ts";
+import type { Path } from "../diagnostics/path.ts";
+import { asWritten, type Desk, fault, maybe, placeOf } from "./desk.ts";
+import { clusterDepth, plugDepth, plugMidway, stageBottom, stageTop } from "./stage-layout.ts";
+import type { Stage } from "./well.ts";
+
+export type StagesDefinition = StimulationDefinition["stages"];
+type Layout = NonNullable<StagesDefinition["layout"]>;
+type Override = NonNullable<StagesDefinition["overrides"]>[number];
+
+/** Where a stage is, before what is pumped in it. */
+export type PlacedStage = Omit<Stage, "steps" | "rate" | "actual">;
+
+const AT: Path = ["stimulation", "stages"];
+
+const numbered = (value: number, what: string): Known<"count"> =>
+	constant("count", value, what, cite("definition", "regular layout"));
+
+/** Far more than any well has; a count above it is a slip, and laying it out would take the memory there is. */
+const MOST_STAGES = 1000;
+
+/** Every stage of a regular layout, the overrides applied; empty where the layout does not fit above the datum. */
+export const layOutStages = (
+	layout: Layout,
+	overrides: readonly Override[],
+	plugged: boolean,
+	desk: Desk,
+): readonly PlacedStage[] => {
+	if (!layoutFits(layout, desk)) return [];
+	const byNumber = new Map(overrides.map((each) => [each.stage.value as number, each]));
+	const stages: PlacedStage[] = [];
+	let midway = false;
+	for (let number = 1; number <= layout.count.value; number += 1) {
+		const override = byNumber.get(number);
+		const place = placeStage(layout, number, override);
+		const below = stages.at(-1);
+		const plug =
+			!plugged || below === undefined ? undefined : (override?.plug ?? plugOf(layout, place.clusters, below));
+		midway ||=
+			plug !== undefined && override?.plug === undefined && layout.plug_below_bottom_cluster === undefined;
+		stages.push({ ...place, ...maybe("plug", plug), ...maybe("why", override?.why) });
+	}
+	if (midway)
+		desk.assumptions.push({
+			id: "plug-depth",
+			at: [...AT, "layout", "plug_below_bottom_cluster"],
+			what: "Each plug is set midway between its stage's bottom cluster and the uppermost cluster of the stage below.",
+			why: "Where the plugs are set is not given.",
+			source: cite("common-practice"),
+		});
+	return stages;
+};
+
+const layoutFits = (layout: Layout, desk: Desk): boolean => {
+	const { count, bottom, length, clusters, cluster_spacing: spacing } = layout;
+	const at: Path = [...AT, "layout"];
+	if (count.value > MOST_STAGES || bottom.value - count.value * length.value <= 0) {
+		fault(desk, "well/stage-outside", placeOf(count, [...at, "count"]), {
+			what: `${count.value} stages of ${asWritten(length, "ft")} do not fit above ${asWritten(bottom, "ft")}`,
+			expected: `at most ${Math.max(0, Math.min(MOST_STAGES, Math.ceil(bottom.value / length.value) - 1))} of them`,
+			found: asWritten(count, ""),
+			mend: "mend the number of stages, their length or the bottom",
+			related: [{ at: placeOf(length, [...at, "length"]), label: "length of a stage" }],
+		});
+		return false;
+	}
+	const span = (clusters.value - 1) * spacing.value;
+	if (span < length.value) return true;
+	fault(desk, "well/stage-clusters", placeOf(clusters, [...at, "clusters"]), {
+		what: `${clusters.value} clusters ${asWritten(spacing, "ft")} apart reach into the next stage`,
+		expected: `clusters over less than ${asWritten(length, "ft")}`,
+		found: `${Number(span.toFixed(1))} ft`,
+		mend: "fewer clusters, a closer spacing, or longer stages",
+		related: [{ at: placeOf(length, [...at, "length"]), label: "length of a stage" }],
+	});
+	return false;
+};
+
+const placeStage = (layout: Layout, number: number, override: Override | undefined): PlacedStage => {
+	const stated = override?.clusters && [...override.clusters].sort((a, b) => b.value - a.value);
+	const bottom =
+		override?.bottom ??
+		stated?.[0] ??
+		stageBottom.of({ MD_1: layout.bottom, n: numbered(number, "stage number"), L: layout.length });
+	const clusters =
+		stated ??
+		Array.from({ length: layout.clusters.value }, (_, k) =>
+			clusterDepth.of({ MD_bottom: bottom, k: numbered(k + 1, "cluster number"), s: layout.cluster_spacing }),
+		);
+	return {
+		number,
+		bottom,
+		top: override?.top ?? stageTop.of({ MD_bottom: bottom, L: layout.length }),
+		clusters,
+		...maybe("shotsPerCluster", override?.shots_per_cluster ?? layout.shots_per_cluster),
+		...maybe("shotDiameter", layout.shot_diameter),
+		...maybe("phasing", layout.phasing),
+	};
+};
+
+const plugOf = (
+	layout: Layout,
+	clusters: readonly Known<"measured-depth">[],
+	below: PlacedStage,
+): Known<"measured-depth"> | undefined => {
+	const [bottomCluster] = clusters;
+	const topBelow = below.clusters.at(-1);
+	if (bottomCluster === undefined || topBelow === undefined) return undefined;
+	return layout.plug_below_bottom_cluster === undefined
+		? plugMidway.of({ MD_cluster: bottomCluster, MD_below: topBelow })
+		: plugDepth.of({ MD_cluster: bottomCluster, a: layout.plug_below_bottom_cluster });
+};

@@ -1,0 +1,66 @@
+import type { Known } from "../cite/known.ts";
+import type { Path } from "../diagnostics/path.ts";
+import { type CsvTable, readCsv } from "../source/csv.ts";
+import { type Column, type CsvColumns, type CsvRow, readColumns } from "../source/csv-columns.ts";
+import { decodeText } from "../source/decode-text.ts";
+import type { Dimension } from "../units/dimensions.ts";
+import { quantity } from "../units/quantity.ts";
+import { definitionOf } from "../units/units-of.ts";
+import { type Desk, fault } from "./desk.ts";
+import type { ReadFile } from "./read-file.ts";
+
+/** A table that the definition names, read. */
+export interface NamedTable<C extends string> {
+	readonly table: CsvTable;
+	readonly columns: CsvColumns<C>;
+}
+
+/** Reads a CSV file that the definition names; every fault in it is told at its own place in the file. */
+export const readNamedTable = <C extends string>(
+	name: string,
+	at: Path,
+	columns: Readonly<Record<C, Column>>,
+	files: ReadFile,
+	desk: Desk,
+): NamedTable<C> | undefined => {
+	const file = files(name);
+	if ("refused" in file)
+		return fault(desk, file.code, at, {
+			what: `the file cannot be read: ${file.refused}`,
+			expected: "the name of a file beside the definition or below it",
+			found: name,
+			mend: "put the file there, or correct its name",
+		});
+	const text = decodeText(file.bytes, name);
+	desk.faults.push(...text.diagnostics);
+	if (text.value === undefined) return undefined;
+	const table = readCsv(text.value, name);
+	desk.faults.push(...table.diagnostics);
+	if (table.value === undefined) return undefined;
+	const read = readColumns(table.value, columns);
+	desk.faults.push(...read.diagnostics);
+	return read.value === undefined ? undefined : { table: table.value, columns: read.value };
+};
+
+/** A number of a row as a value that knows its file; nothing where the cell is empty or not there. */
+export const cellValue = <C extends string, D extends Dimension>(
+	row: CsvRow<C>,
+	column: C,
+	dimension: D,
+	at: Path,
+	file: string,
+): Known<D> | undefined => {
+	const number = row.numbers[column];
+	if (number === undefined) return undefined;
+	const { canonical } = definitionOf(dimension);
+	return {
+		dimension,
+		value: quantity(dimension, number),
+		from: {
+			kind: "definition",
+			at,
+			text: canonical === "1" ? String(number) : `${number} ${canonical}`,
+			file,
+		},
+	};
+};

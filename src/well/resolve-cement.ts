@@ -1,0 +1,121 @@
+import type { CementDefinition } from "../definition/definition.ts";
+import type { Path } from "../diagnostics/path.ts";
+import { cementDepth } from "./datum.ts";
+import { assumeWord, type Desk, fault, maybe, SAME_DEPTH } from "./desk.ts";
+import { distinctIds } from "./names.ts";
+import type { CementActual, CementJob, Datum, Hole, Slurry } from "./well.ts";
+
+/** What a cement job is joined with. */
+export interface CementPlace {
+	/** Path of the job. */
+	readonly at: Path;
+	readonly string: string;
+	readonly hole: Hole;
+	readonly datum: Datum;
+	/** The shoe the column begins at, and the plan's where the pipe was landed elsewhere. */
+	readonly shoe: Slurry["bottom"];
+	readonly plannedShoe: Slurry["bottom"];
+}
+
+/** A cement job on the depth datum. A slurry planned to the planned shoe follows the shoe to where it was landed. */
+export const resolveCement = (written: CementDefinition, place: CementPlace, desk: Desk): CementJob => {
+	const { at, string, datum } = place;
+	const ids = distinctIds(written.slurries.map(({ role }) => role));
+	const washedOut = (place.hole.washout?.value ?? 0) > 0;
+	return {
+		volumeBasis:
+			written.volume_basis ??
+			assumeWord(desk, washedOut ? "washed-out hole" : "gauge hole", {
+				id: `volume-basis.${string}`,
+				at: [...at, "volume_basis"],
+				what: `Cement volumes of the ${string} string fill the ${washedOut ? "washed-out" : "gauge"} hole, with the excess added once.`,
+				why: "The basis of the volumes is not given.",
+			}),
+		slurries: written.slurries.map((slurry, i) =>
+			resolveSlurry(slurry, ids[i] ?? slurry.role, i, place, desk),
+		),
+		...(written.spacer === undefined
+			? {}
+			: { spacer: { volume: written.spacer.volume, ...maybe("density", written.spacer.density) } }),
+		...(written.displacement === undefined
+			? {}
+			: {
+					displacement: {
+						density: written.displacement.density,
+						...maybe("rate", written.displacement.rate),
+					},
+				}),
+		plugs: written.plugs ?? [],
+		...maybe("waitOnCement", written.wait_on_cement),
+		topMethod:
+			written.actual?.top?.method ??
+			written.top_method ??
+			assumeWord(desk, "calculated", {
+				id: `top-method.${string}`,
+				at: [...at, "top_method"],
+				what: `The top of cement behind the ${string} string is found by calculation.`,
+				why: "How it will be found is not given; calculation is the weakest evidence.",
+			}),
+		...maybe("ifReturnsStop", written.if_returns_stop),
+		...(written.actual === undefined ? {} : { actual: resolveActual(written.actual, datum) }),
+	};
+};
+
+const resolveSlurry = (
+	written: CementDefinition["slurries"][number],
+	id: string,
+	i: number,
+	{ at, datum, shoe, plannedShoe }: CementPlace,
+	desk: Desk,
+): Slurry => {
+	const bottom = cementDepth(written.to, datum);
+	const known = written.class === undefined ? undefined : desk.catalog.cementClass(written.class);
+	if (written.class !== undefined && known === undefined)
+		fault(desk, "well/cement-class", [...at, "slurries", i, "class"], {
+			what: "this class of cement is not known here",
+			expected: `one of: ${desk.catalog.cementClasses.map((row) => row.id).join(", ")}`,
+			found: written.class,
+			mend: "mend the class; the slurry's own density, yield and water are used in any case",
+			source: "api-10a",
+		});
+	return {
+		id,
+		role: written.role,
+		...maybe("cementClass", known?.id ?? written.class),
+		top: cementDepth(written.from, datum),
+		bottom: Math.abs(bottom.value - plannedShoe.value) <= SAME_DEPTH ? shoe : bottom,
+		excess: written.excess,
+		density: written.density,
+		yield: written.yield,
+		water: written.water,
+		...maybe("rate", written.rate),
+		...maybe("plasticViscosity", written.plastic_viscosity),
+		...maybe("yieldPoint", written.yield_point),
+		...maybe("thickeningTime", written.thickening_time),
+		strength: (written.strength ?? []).map(({ value, after, at: temperature }) => ({
+			value,
+			after,
+			...maybe("at", temperature),
+		})),
+		...maybe("freeFluid", written.free_fluid),
+		...maybe("additives", written.additives),
+	};
+};
+
+const resolveActual = (written: NonNullable<CementDefinition["actual"]>, datum: Datum): CementActual => ({
+	...maybe("date", written.date),
+	pumped: (written.pumped ?? []).map(({ fluid, volume, density }) => ({
+		fluid,
+		volume,
+		...maybe("density", density),
+	})),
+	...maybe("returnsToSurface", written.returns?.to_surface),
+	...(written.top === undefined
+		? {}
+		: { top: { depth: cementDepth(written.top.depth, datum), method: written.top.method } }),
+	...maybe("lift", written.lift),
+	...maybe("bump", written.bump),
+	...maybe("floatsHeld", written.floats_held),
+	...maybe("evaluationLog", written.evaluation_log),
+	...maybe("remedial", written.remedial),
+});

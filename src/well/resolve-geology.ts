@@ -1,0 +1,154 @@
+import type { GeologyDefinition } from "../definition/definition.ts";
+import type { Path } from "../diagnostics/path.ts";
+import { straightDown } from "./datum.ts";
+import { asWritten, type Desk, fault, placeOf, SAME_DEPTH } from "./desk.ts";
+import { distinctIds } from "./names.ts";
+import type { Datum, Formation, Geology, WaterZone } from "./well.ts";
+
+type FormationDefinition = GeologyDefinition["formations"][number];
+
+const AT: Path = ["geology", "formations"];
+
+/** Rock and water, on the depth datum, each formation down to the next. */
+export const resolveGeology = (geology: GeologyDefinition, datum: Datum, desk: Desk): Geology => {
+	const { temperature, overburden, protected_water: protectedWater } = geology;
+	return {
+		...(temperature === undefined
+			? {}
+			: { surfaceTemperature: temperature.surface, temperatureGradient: temperature.gradient }),
+		...(overburden === undefined ? {} : { overburden }),
+		formations: resolveFormations(geology.formations, datum, desk),
+		water: resolveWater(geology.water ?? [], datum, desk),
+		...(protectedWater === undefined
+			? {}
+			: {
+					protectedWater: {
+						base: straightDown(protectedWater.base, datum),
+						...(protectedWater.determined_by === undefined
+							? {}
+							: { determinedBy: protectedWater.determined_by }),
+						...(protectedWater.reference === undefined ? {} : { reference: protectedWater.reference }),
+						...(protectedWater.dated === undefined ? {} : { dated: protectedWater.dated }),
+					},
+				}),
+	};
+};
+
+const resolveFormations = (
+	written: readonly FormationDefinition[],
+	datum: Datum,
+	desk: Desk,
+): readonly Formation[] => {
+	const ids = distinctIds(written.map(({ name }) => name));
+	const tops = written.map(({ top, actual }) => straightDown(actual?.top ?? top, datum));
+	return written.flatMap((each, i): Formation[] => {
+		const top = tops[i];
+		if (top === undefined) return [];
+		const above = tops[i - 1];
+		if (above !== undefined && top.value < above.value)
+			fault(desk, "well/formation-order", placeOf((each.actual?.top ?? each.top).depth, [...AT, i, "top"]), {
+				what: `the top of ${each.name} lies above the top of ${written[i - 1]?.name}, which is listed before it`,
+				expected: "formations from the surface down",
+				found: asWritten((each.actual?.top ?? each.top).depth, "ft"),
+				mend: "put the formations in order of depth, or mend the top",
+				related: [{ at: { path: [...AT, i - 1, "top"] }, label: "listed before it" }],
+			});
+		const next = tops[i + 1];
+		const stated = each.base === undefined ? undefined : straightDown(each.base, datum);
+		if (each.base !== undefined && stated !== undefined)
+			checkBase(each, i, top.value, stated.value, next?.value, desk);
+		const base = stated ?? next;
+		const { mechanical } = each;
+		return [
+			{
+				id: ids[i] ?? each.name,
+				name: each.name,
+				top,
+				...(each.actual === undefined ? {} : { plannedTop: straightDown(each.top, datum) }),
+				...(base === undefined ? {} : { base }),
+				lithology: each.lithology,
+				...(each.pore_pressure === undefined ? {} : { porePressure: each.pore_pressure }),
+				...(each.fracture_gradient === undefined ? {} : { fractureGradient: each.fracture_gradient }),
+				...(each.flow_zone === undefined ? {} : { flowZone: each.flow_zone }),
+				...(each.competent === undefined ? {} : { competent: each.competent }),
+				confining: each.confining ?? false,
+				target: each.target ?? false,
+				...(mechanical === undefined
+					? {}
+					: {
+							mechanical: {
+								...(mechanical.youngs_modulus === undefined
+									? {}
+									: { youngsModulus: mechanical.youngs_modulus }),
+								...(mechanical.poissons_ratio === undefined
+									? {}
+									: { poissonsRatio: mechanical.poissons_ratio }),
+								...(mechanical.closure === undefined ? {} : { closure: mechanical.closure }),
+								...(mechanical.stress_contrast === undefined
+									? {}
+									: { stressContrast: mechanical.stress_contrast }),
+								...(mechanical.leakoff === undefined ? {} : { leakoff: mechanical.leakoff }),
+							},
+						}),
+			},
+		];
+	});
+};
+
+const checkBase = (
+	each: FormationDefinition,
+	i: number,
+	top: number,
+	base: number,
+	next: number | undefined,
+	desk: Desk,
+): void => {
+	if (each.base === undefined) return;
+	const at = placeOf(each.base.depth, [...AT, i, "base"]);
+	const found = asWritten(each.base.depth, "ft");
+	if (base <= top)
+		fault(desk, "well/top-below-bottom", at, {
+			what: `the base of ${each.name} is not below its top`,
+			expected: "a base deeper than the top",
+			found,
+			mend: "exchange the two depths, or mend one",
+			related: [{ at: { path: [...AT, i, "top"] }, label: "its top" }],
+		});
+	else if (next !== undefined && base > next + SAME_DEPTH)
+		fault(desk, "well/formation-base", at, {
+			what: `the base of ${each.name} lies below the top of the next formation`,
+			expected: "a base at or above the top of the next formation",
+			found,
+			mend: "leave the base out if it is the top of the next, or mend it",
+			related: [{ at: { path: [...AT, i + 1, "top"] }, label: "top of the next formation" }],
+		});
+};
+
+const resolveWater = (
+	written: NonNullable<GeologyDefinition["water"]>,
+	datum: Datum,
+	desk: Desk,
+): readonly WaterZone[] => {
+	const ids = distinctIds(written.map(({ name }) => name));
+	const zones = written.map((each, i): WaterZone => {
+		const top = straightDown(each.top, datum);
+		const base = straightDown(each.base, datum);
+		if (base.value <= top.value)
+			fault(desk, "well/top-below-bottom", placeOf(each.base.depth, ["geology", "water", i, "base"]), {
+				what: `the base of ${each.name} is not below its top`,
+				expected: "a base deeper than the top",
+				found: asWritten(each.base.depth, "ft"),
+				mend: "exchange the two depths, or mend one",
+				related: [{ at: { path: ["geology", "water", i, "top"] }, label: "its top" }],
+			});
+		return {
+			id: ids[i] ?? each.name,
+			name: each.name,
+			top,
+			base,
+			...(each.dissolved_solids === undefined ? {} : { dissolvedSolids: each.dissolved_solids }),
+			...(each.use === undefined ? {} : { use: each.use }),
+		};
+	});
+	return zones.sort((a, b) => a.top.value - b.top.value);
+};

@@ -1,0 +1,81 @@
+import { cite } from "../cite/source.ts";
+import type { HoleDefinition } from "../definition/definition.ts";
+import { assume, asWritten, type Desk, fault, placeOf } from "./desk.ts";
+import type { Datum, DrillingFluid, Hole } from "./well.ts";
+
+/** Hole sections from the surface down; what was drilled stands before what was planned. */
+export const resolveHoles = (
+	written: readonly HoleDefinition[],
+	datum: Datum,
+	desk: Desk,
+): readonly Hole[] => {
+	const bottoms = written.map(({ to, actual }) => actual?.to ?? to);
+	checkOrder(written, bottoms, desk);
+	return written.map((each, i): Hole => {
+		const washout = each.actual?.washout ?? each.washout?.diameter;
+		const fluid = resolveFluid(each);
+		return {
+			id: each.id,
+			diameter: each.diameter,
+			top: bottoms[i - 1] ?? datum.groundLevel,
+			bottom: bottoms[i] ?? each.to,
+			...(each.actual?.to === undefined ? {} : { plannedBottom: each.to }),
+			washout:
+				washout ??
+				assume(desk, {
+					id: `washout.${each.id}`,
+					at: ["holes", i, "washout", "diameter"],
+					what: `The ${each.id} hole is as wide as its bit.`,
+					why: "No washout is given; cement volumes then rest on the excess alone.",
+					dimension: "share",
+					value: 0,
+					source: cite("common-practice"),
+				}),
+			...(fluid === undefined ? {} : { fluid }),
+		};
+	});
+};
+
+const resolveFluid = ({ fluid, actual }: HoleDefinition): DrillingFluid | undefined => {
+	if (fluid === undefined) return undefined;
+	const density = actual?.fluid_density ?? fluid.density;
+	return {
+		kind: fluid.kind,
+		...(density === undefined ? {} : { density }),
+		...(fluid.plastic_viscosity === undefined ? {} : { plasticViscosity: fluid.plastic_viscosity }),
+		...(fluid.yield_point === undefined ? {} : { yieldPoint: fluid.yield_point }),
+	};
+};
+
+const checkOrder = (
+	written: readonly HoleDefinition[],
+	bottoms: readonly HoleDefinition["to"][],
+	desk: Desk,
+): void => {
+	for (const [i, each] of written.entries()) {
+		const above = written[i - 1];
+		const bottom = bottoms[i];
+		const bottomAbove = bottoms[i - 1];
+		if (above === undefined || bottom === undefined || bottomAbove === undefined) continue;
+		if (bottom.value <= bottomAbove.value)
+			fault(desk, "well/hole-order", placeOf(bottom, ["holes", i, "to"]), {
+				what: `the ${each.id} hole does not go deeper than the ${above.id} hole above it`,
+				expected: `more than ${asWritten(bottomAbove, "ft")}`,
+				found: asWritten(bottom, "ft"),
+				mend: "list the holes from the surface down, or mend the depth",
+				related: [
+					{ at: placeOf(bottomAbove, ["holes", i - 1, "to"]), label: `bottom of the ${above.id} hole` },
+				],
+			});
+		if (each.diameter.value > above.diameter.value)
+			fault(desk, "well/hole-diameter", placeOf(each.diameter, ["holes", i, "diameter"]), {
+				what: `the ${each.id} hole is wider than the ${above.id} hole above it`,
+				expected: `at most ${asWritten(above.diameter, "in")}`,
+				found: asWritten(each.diameter, "in"),
+				mend: "list the holes from the surface down, or mend the diameter",
+				related: [
+					{ at: placeOf(above.diameter, ["holes", i - 1, "diameter"]), label: `the ${above.id} hole` },
+				],
+			});
+	}
+};

@@ -1,0 +1,176 @@
+import type { CasingRow } from "../catalog/casing-table.ts";
+import type { Known } from "../cite/known.ts";
+import { cite } from "../cite/source.ts";
+import type { PipeDefinition } from "../definition/definition.ts";
+import type { Path } from "../diagnostics/path.ts";
+import { pathKey } from "../diagnostics/path.ts";
+import { standardConnection, standardCoupling, threadDimensions } from "./connection.ts";
+import { pipeDepth } from "./datum.ts";
+import { assume, assumeWord, asWritten, type Desk, fault, maybe, placeOf } from "./desk.ts";
+import { drift, insideDiameter, isPipe } from "./pipe-dimensions.ts";
+import { unknownGrade, unknownPipe } from "./unknown-pipe.ts";
+import type { Datum, PipeSection } from "./well.ts";
+
+/** A section with the row it was found in, which later checks ask for an alternate drift. */
+export interface FoundSection {
+	readonly section: PipeSection;
+	readonly row?: CasingRow;
+	readonly at: Path;
+}
+
+/** Tolerance of a stated wall against the catalogue's [in]. */
+const SAME_WALL = 0.0025;
+
+/** One run of pipe joined with its catalogue rows; nothing where its wall or strength cannot be known. */
+export const resolvePipe = (
+	written: PipeDefinition,
+	at: Path,
+	number: number,
+	datum: Datum,
+	desk: Desk,
+): FoundSection | undefined => {
+	const body = findBody(written, at, desk);
+	const strength = findStrength(written, at, desk);
+	if (body !== undefined && strength !== undefined) checkListed(written, at, body.row, desk);
+	const connection = body === undefined ? undefined : findConnection(written, at, body, desk);
+	if (body === undefined || strength === undefined || connection === undefined) return undefined;
+	const { row } = body;
+	const { ratings } = written;
+	const section: PipeSection = {
+		number,
+		outsideDiameter: written.od,
+		nominalWeight: body.weight,
+		wall: body.wall,
+		insideDiameter: insideDiameter.of({ D: written.od, t: body.wall }),
+		drift: written.drift ?? row?.drift ?? drift.of({ D: written.od, t: body.wall }),
+		...connection,
+		...strength,
+		condition:
+			written.condition ??
+			assumeWord(desk, "new", {
+				id: `condition.${pathKey(at)}`,
+				at: [...at, "condition"],
+				what: "The pipe is new.",
+				why: "Its condition is not given, and ratings hold for new pipe only.",
+			}),
+		...maybe("joint", written.joint),
+		top: pipeDepth(written.from, datum),
+		bottom: written.to,
+		...(ratings === undefined
+			? {}
+			: {
+					stated: {
+						...maybe("internalYield", ratings.internal_yield),
+						...maybe("collapse", ratings.collapse),
+						...maybe("tension", ratings.tension),
+						source: ratings.source,
+					},
+				}),
+	};
+	return { section, at, ...maybe("row", row) };
+};
+
+interface Body {
+	readonly weight: Known<"linear-weight">;
+	readonly wall: Known<"diameter">;
+	readonly row?: CasingRow;
+}
+
+const findBody = (written: PipeDefinition, at: Path, desk: Desk): Body | undefined => {
+	const { od, weight, wall } = written;
+	const row =
+		weight !== undefined
+			? desk.catalog.findCasing(od.value, weight.value)
+			: wall === undefined
+				? undefined
+				: desk.catalog.findCasingByWall(od.value, wall.value);
+	if (row !== undefined) {
+		if (wall !== undefined && Math.abs(wall.value - row.wall.value) > SAME_WALL)
+			return fault(desk, "well/pipe-wall", placeOf(wall, [...at, "wall"]), {
+				what: `the wall of ${row.id} is another in the catalogue`,
+				expected: `${row.wall.value} in`,
+				found: asWritten(wall, "in"),
+				mend: "state weight or wall alone, or mend the one that is wrong",
+			});
+		return { weight: weight ?? row.nominalWeight, wall: row.wall, row };
+	}
+	if (weight === undefined || wall === undefined || !isPipe(od.value, wall.value))
+		return unknownPipe(written, at, desk);
+	return { weight, wall };
+};
+
+const findStrength = (
+	written: PipeDefinition,
+	at: Path,
+	desk: Desk,
+): Pick<PipeSection, "grade" | "minimumYield" | "minimumTensile"> | undefined => {
+	const row = desk.catalog.findGrade(written.grade);
+	const minimumYield = written.minimum_yield ?? row?.minimumYield;
+	if (minimumYield === undefined) return unknownGrade(written.grade, [...at, "grade"], desk);
+	return {
+		grade: row?.id ?? written.grade,
+		minimumYield,
+		minimumTensile:
+			written.minimum_tensile ??
+			row?.minimumTensile ??
+			assume(desk, {
+				id: `tensile.${pathKey(at)}`,
+				at: [...at, "minimum_tensile"],
+				what: `The tensile strength of ${written.grade} is no more than its yield strength.`,
+				why: "It is not given. Steel is at least as strong in tension as at yield, so this errs on the safe side.",
+				dimension: "pressure",
+				value: minimumYield.value,
+				source: cite("common-practice"),
+			}),
+	};
+};
+
+const checkListed = (written: PipeDefinition, at: Path, row: CasingRow | undefined, desk: Desk): void => {
+	const grade = desk.catalog.findGrade(written.grade)?.id;
+	if (row === undefined || grade === undefined || row.grades.length === 0 || row.grades.includes(grade))
+		return;
+	fault(
+		desk,
+		"well/grade-not-listed",
+		{ path: [...at, "grade"] },
+		{
+			what: `${row.id} is not listed in ${grade}`,
+			expected: `one of: ${row.grades.join(", ")}`,
+			found: written.grade,
+			mend: "confirm the pipe with its mill certificate, or mend the grade or the weight",
+			source: "api-5ct",
+		},
+	);
+};
+
+const findConnection = (
+	written: PipeDefinition,
+	at: Path,
+	body: Body,
+	desk: Desk,
+): Pick<PipeSection, "connection" | "couplingDiameter" | "threads"> | undefined => {
+	const standard = standardConnection(written.connection);
+	const path: Path = [...at, "connection"];
+	if (standard === undefined) {
+		if (written.ratings === undefined)
+			fault(desk, "well/connection-unrated", path, {
+				what: `the strength of ${written.connection} is not known`,
+				expected: "a connection of the standard (STC, LTC, BTC, plain end), or stated ratings",
+				found: written.connection,
+				mend: "state its ratings from the maker's data sheet under `ratings`",
+			});
+		return { connection: written.connection, ...maybe("couplingDiameter", written.coupling_od) };
+	}
+	const row = desk.catalog.threadsFor(written.od.value, body.weight.value);
+	const threads = row === undefined ? undefined : threadDimensions(standard, row);
+	if (row !== undefined && threads === undefined && standard !== "plain end")
+		return fault(desk, "well/connection-size", path, {
+			what: `there is no ${standard} on ${row.id} pipe`,
+			expected: "STC, BTC or plain end, or a maker's own connection",
+			found: written.connection,
+			mend: "name the connection that the pipe has",
+			source: "api-5ct",
+		});
+	const coupling = written.coupling_od ?? standardCoupling(standard, body.row);
+	return { connection: standard, ...maybe("couplingDiameter", coupling), ...maybe("threads", threads) };
+};

@@ -1,0 +1,159 @@
+import type { Known } from "../cite/known.ts";
+import type { StimulationDefinition } from "../definition/definition.ts";
+import type { Path } from "../diagnostics/path.ts";
+import { type Desk, fault, maybe } from "./desk.ts";
+import { layOutStages, type PlacedStage, type StagesDefinition } from "./lay-out-stages.ts";
+import type { ReadFile } from "./read-file.ts";
+import { unknownReference } from "./references.ts";
+import { type ListedStage, readRecordTable, readStageTable, type StageRecord } from "./stage-table.ts";
+import type { Stage, TreatmentStep } from "./well.ts";
+
+type StepsDefinition = StagesDefinition["treatment"]["steps"];
+type Override = NonNullable<StagesDefinition["overrides"]>[number];
+
+const AT: Path = ["stimulation", "stages"];
+
+/** Stages from the deepest up, each with its treatment and, where there is one, its record. */
+export const resolveStages = (
+	stimulation: StimulationDefinition,
+	files: ReadFile,
+	desk: Desk,
+): readonly Stage[] => {
+	const { stages: written } = stimulation;
+	const overrides = new Map((written.overrides ?? []).map((each) => [each.stage.value as number, each]));
+	const placed = placedStages(stimulation, files, desk);
+	const { treatment } = written;
+	checkSteps(treatment.steps, [...AT, "treatment", "steps"], stimulation, desk);
+	for (const [i, each] of (written.overrides ?? []).entries()) {
+		if (each.steps !== undefined) checkSteps(each.steps, [...AT, "overrides", i, "steps"], stimulation, desk);
+		if (placed.length > 0 && each.stage.value > placed.length)
+			unknownStage([...AT, "overrides", i, "stage"], each.stage.value, placed.length, desk);
+	}
+	const records = recordsOf(written, files, desk);
+	for (const { number, at } of records)
+		if (placed.length > 0 && (number < 1 || number > placed.length))
+			unknownStage(at, number, placed.length, desk);
+	return placed.map((stage): Stage => {
+		const override = overrides.get(stage.number);
+		const rate = override?.rate ?? stage.rate;
+		const record = records.find(({ number }) => number === stage.number);
+		return {
+			...stage,
+			rate: rate ?? treatment.rate,
+			steps: (override?.steps ?? treatment.steps).map((step) => resolveStep(step, rate ?? treatment.rate)),
+			...(record === undefined ? {} : { actual: record.actual }),
+		};
+	});
+};
+
+const placedStages = (
+	{ method, stages: written }: StimulationDefinition,
+	files: ReadFile,
+	desk: Desk,
+): readonly ListedStage[] => {
+	if (written.layout !== undefined)
+		return layOutStages(written.layout, written.overrides ?? [], method === "plug and perforate", desk);
+	if (written.rows !== undefined) {
+		const listed = readStageTable(written.rows.file, [...AT, "rows", "file"], files, desk) ?? [];
+		return listed.map((stage) => overridden(stage, written.overrides));
+	}
+	if (written.interval === undefined) return [];
+	const { from, to, shots, shot_diameter, phasing } = written.interval;
+	const interval: PlacedStage = {
+		number: 1,
+		bottom: to,
+		top: from,
+		clusters: [to, from],
+		...maybe("shots", shots),
+		...maybe("shotDiameter", shot_diameter),
+		...maybe("phasing", phasing),
+	};
+	return [interval];
+};
+
+/** A listed stage with what an override says instead. */
+const overridden = (stage: ListedStage, overrides: readonly Override[] | undefined): ListedStage => {
+	const override = overrides?.find((each) => each.stage.value === stage.number);
+	if (override === undefined) return stage;
+	return {
+		...stage,
+		...maybe("bottom", override.bottom),
+		...maybe("top", override.top),
+		...maybe("clusters", override.clusters && [...override.clusters].sort((a, b) => b.value - a.value)),
+		...maybe("shotsPerCluster", override.shots_per_cluster),
+		...maybe("plug", override.plug),
+		...maybe("why", override.why),
+	};
+};
+
+const recordsOf = (written: StagesDefinition, files: ReadFile, desk: Desk): readonly StageRecord[] => {
+	const { actual } = written;
+	if (actual?.file !== undefined) return readRecordTable(actual.file, [...AT, "actual", "file"], files, desk);
+	return (actual?.records ?? []).map((each, i): StageRecord => {
+		const at: Path = [...AT, "actual", "records", i];
+		return {
+			number: each.stage.value,
+			at: { path: [...at, "stage"] },
+			dateAt: { path: [...at, "date"] },
+			actual: {
+				...maybe("date", each.date),
+				...maybe("averageRate", each.average_rate),
+				...maybe("averagePressure", each.average_pressure),
+				...maybe("maximumPressure", each.maximum_pressure),
+				...maybe("breakdown", each.breakdown),
+				...maybe("instantaneousShutIn", each.instantaneous_shut_in),
+				...maybe("cleanVolume", each.clean_volume),
+				...maybe("proppantMass", each.proppant_mass),
+			},
+		};
+	});
+};
+
+const unknownStage = (
+	at: Parameters<typeof fault>[2],
+	number: number,
+	count: number,
+	desk: Desk,
+): undefined =>
+	fault(desk, "well/unknown-stage", at, {
+		what: `there is no stage ${number}`,
+		expected: `a stage from 1 to ${count}`,
+		found: String(number),
+		mend: "mend the number, or the count of stages",
+	});
+
+const resolveStep = (step: StepsDefinition[number], rate: Known<"flow-rate">): TreatmentStep => ({
+	name: step.name,
+	...maybe("fluid", step.fluid),
+	...maybe("proppant", step.proppant),
+	...maybe("concentration", step.concentration),
+	...("flush_to" in step.clean_volume
+		? { flushTo: step.clean_volume.flush_to }
+		: { cleanVolume: step.clean_volume }),
+	rate: step.rate ?? rate,
+});
+
+const checkSteps = (
+	steps: StepsDefinition,
+	at: Path,
+	{ proppants = [], additives = [] }: StimulationDefinition,
+	desk: Desk,
+): void => {
+	const proppantIds = proppants.map(({ id }) => id);
+	const additiveIds = additives.map(({ id }) => id);
+	for (const [i, { proppant, concentration, fluid }] of steps.entries()) {
+		if (proppant !== undefined && !proppantIds.includes(proppant))
+			unknownReference(desk, [...at, i, "proppant"], "proppant", proppant, proppantIds);
+		if (fluid !== undefined && !additiveIds.includes(fluid))
+			unknownReference(desk, [...at, i, "fluid"], "additive", fluid, additiveIds);
+		if ((proppant === undefined) !== (concentration === undefined))
+			fault(desk, "well/step-material", [...at, i, proppant === undefined ? "concentration" : "proppant"], {
+				what:
+					proppant === undefined
+						? "a concentration is given, and no proppant"
+						: "a proppant is given, and no concentration",
+				expected: "both or neither",
+				mend: proppant === undefined ? "name the proppant" : "state its concentration",
+			});
+	}
+};

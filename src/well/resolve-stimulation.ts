@@ -1,0 +1,128 @@
+import type { StimulationDefinition } from "../definition/definition.ts";
+import type { Path } from "../diagnostics/path.ts";
+import { type Desk, maybe } from "./desk.ts";
+import type { ReadFile } from "./read-file.ts";
+import { unknownReference } from "./references.ts";
+import { resolveStages } from "./resolve-stages.ts";
+import type { Additive, AnnulusLimit, Proppant, Stimulation } from "./well.ts";
+
+const AT: Path = ["stimulation"];
+
+/** What is pumped, where and how hard; the names it uses are checked against the strings. */
+export const resolveStimulation = (
+	written: StimulationDefinition,
+	stringIds: readonly string[],
+	files: ReadFile,
+	desk: Desk,
+): Stimulation => {
+	if (!stringIds.includes(written.treated_through))
+		unknownReference(desk, [...AT, "treated_through"], "casing string", written.treated_through, stringIds);
+	const { base_fluid: fluid, toe, flowback } = written;
+	return {
+		method: written.method,
+		treatedThrough: written.treated_through,
+		baseFluid: { kind: fluid.kind, density: fluid.density, ...maybe("viscosity", fluid.viscosity) },
+		waterSources: (written.water_sources ?? []).map(({ name, share, recycled }) => ({
+			name,
+			share,
+			recycled: recycled ?? false,
+		})),
+		...pressures(written),
+		...(toe === undefined
+			? {}
+			: {
+					toe: {
+						kind: toe.kind,
+						depth: toe.depth,
+						...maybe("opensAt", toe.opens_at),
+						...maybe("opensAtMeasured", toe.opens_at_measured),
+					},
+				}),
+		stages: resolveStages(written, files, desk),
+		proppants: (written.proppants ?? []).map(resolveProppant),
+		additives: (written.additives ?? []).map(resolveAdditive),
+		annuli: annuliOf(written, stringIds, desk),
+		...(flowback === undefined
+			? {}
+			: { flowback: { ...maybe("returned", flowback.returned), ...maybe("goesTo", flowback.goes_to) } }),
+	};
+};
+
+const pressures = (
+	written: StimulationDefinition,
+): Pick<Stimulation, "boundary" | "pressureModel" | "limits"> => {
+	const { pressure_model: model, limits } = written;
+	return {
+		boundary: (written.pressure_boundary ?? []).map(({ element, rating, factor }) => ({
+			element,
+			...maybe("rating", rating),
+			factor,
+		})),
+		...(model === undefined
+			? {}
+			: {
+					pressureModel: {
+						...maybe("net", model.net),
+						...maybe("nearWellbore", model.near_wellbore),
+						...maybe("frictionReduction", model.friction_reduction),
+						...maybe("roughness", model.roughness),
+						...maybe("discharge", model.discharge),
+					},
+				}),
+		...(limits === undefined
+			? {}
+			: {
+					limits: {
+						...maybe("maximumTreatingPressure", limits.maximum_treating_pressure),
+						pumpKickouts: limits.pump_kickouts ?? [],
+						...maybe("reliefValve", limits.relief_valve),
+						...maybe("reliefDischargesTo", limits.relief_discharges_to),
+						...maybe("lineTest", limits.line_test),
+					},
+				}),
+	};
+};
+
+const resolveProppant = (written: NonNullable<StimulationDefinition["proppants"]>[number]): Proppant => ({
+	id: written.id,
+	material: written.material,
+	specificGravity: written.specific_gravity,
+	...maybe("bulkDensity", written.bulk_density),
+	...maybe("cas", written.cas),
+	...maybe("supplier", written.supplier),
+});
+
+const resolveAdditive = (written: NonNullable<StimulationDefinition["additives"]>[number]): Additive => ({
+	id: written.id,
+	name: written.name,
+	purpose: written.purpose,
+	...maybe("supplier", written.supplier),
+	...maybe("rate", written.rate),
+	...maybe("density", written.density),
+	...maybe("handling", written.handling),
+	...maybe("papers", written.papers),
+	ingredients: written.ingredients.map((each) => ({
+		name: each.name,
+		...maybe("cas", each.cas),
+		...maybe("maxShare", each.max_share),
+		...maybe("tradeSecret", each.trade_secret),
+	})),
+});
+
+const annuliOf = (
+	written: StimulationDefinition,
+	stringIds: readonly string[],
+	desk: Desk,
+): readonly AnnulusLimit[] =>
+	(written.annuli ?? []).map((each, i) => {
+		for (const [side, id] of each.between.entries())
+			if (!stringIds.includes(id))
+				unknownReference(desk, [...AT, "annuli", i, "between", side], "casing string", id, stringIds);
+		return {
+			between: each.between,
+			...maybe("predictedRise", each.predicted_rise),
+			...maybe("stopAbove", each.stop_above),
+			...maybe("notifyWithin", each.notify_within),
+			...maybe("highest", each.actual?.highest),
+		};
+	});

@@ -1,0 +1,185 @@
+import type { Known } from "../cite/known.ts";
+import type { CasingDefinition } from "../definition/definition.ts";
+import type { Path } from "../diagnostics/path.ts";
+import { pipeDepth } from "./datum.ts";
+import { type Desk, maybe } from "./desk.ts";
+import { unknownReference } from "./references.ts";
+import { resolveCement } from "./resolve-cement.ts";
+import { stringDesignFactors } from "./resolve-design-basis.ts";
+import { type FoundSection, resolvePipe } from "./resolve-pipe.ts";
+import type {
+	CasingString,
+	CentralizerRun,
+	Datum,
+	DesignBasis,
+	Hole,
+	PressureTest,
+	ShoeTest,
+} from "./well.ts";
+
+/** A string with what later checks need beside it. */
+export interface FoundString {
+	readonly string: CasingString;
+	readonly sections: readonly FoundSection[];
+	/** Path of the string in the definition. */
+	readonly at: Path;
+}
+
+interface Around {
+	readonly holes: readonly Hole[];
+	readonly datum: Datum;
+	readonly basis: DesignBasis;
+}
+
+/** Strings from the outermost inward; one whose pipe or hole cannot be known is left out, and its fault told. */
+export const resolveStrings = (
+	written: readonly CasingDefinition[],
+	around: Around,
+	desk: Desk,
+): readonly FoundString[] => {
+	const found: FoundString[] = [];
+	for (const [i, each] of written.entries()) {
+		const at: Path = ["casing", i];
+		const hole = around.holes.find(({ id }) => id === each.hole);
+		if (hole === undefined)
+			unknownReference(
+				desk,
+				[...at, "hole"],
+				"hole",
+				each.hole,
+				around.holes.map(({ id }) => id),
+			);
+		const sections = each.pipe.map((pipe, j) =>
+			resolvePipe(pipe, [...at, "pipe", j], j + 1, around.datum, desk),
+		);
+		const complete = sections.filter((section) => section !== undefined);
+		if (hole === undefined || complete.length < sections.length) continue;
+		const string = joinString(each, { at, hole, sections: complete, before: found }, around, desk);
+		if (string !== undefined) found.push({ string, sections: complete, at });
+	}
+	return found;
+};
+
+interface Parts {
+	readonly at: Path;
+	readonly hole: Hole;
+	readonly sections: readonly FoundSection[];
+	readonly before: readonly FoundString[];
+}
+
+const joinString = (
+	written: CasingDefinition,
+	{ at, hole, sections, before }: Parts,
+	{ datum, basis }: Around,
+	desk: Desk,
+): CasingString | undefined => {
+	const first = sections[0]?.section;
+	const last = sections.at(-1)?.section;
+	if (first === undefined || last === undefined) return undefined;
+	const { actual } = written;
+	const reachesSurface =
+		"surface" in (written.pipe[0]?.from ?? {}) || first.top.value <= datum.casingHanger.value;
+	const kind = written.kind ?? (reachesSurface ? "casing" : "liner");
+	const top = actual?.top === undefined ? first.top : pipeDepth(actual.top, datum);
+	const shoe = actual?.shoe ?? last.bottom;
+	const within = outside(kind, before);
+	return {
+		id: written.id,
+		kind,
+		hole,
+		...maybe("within", within),
+		top,
+		shoe,
+		...(actual === undefined ? {} : { plannedShoe: last.bottom }),
+		...maybe("jointsRun", actual?.joints),
+		...maybe("landed", actual?.date),
+		sections: asLanded(sections, top, shoe),
+		...maybe("shoeTrack", written.shoe_track),
+		floats: written.floats ?? [],
+		centralizers: centralizers(written, datum),
+		...(written.cement === undefined
+			? {}
+			: {
+					cement: resolveCement(
+						written.cement,
+						{ at: [...at, "cement"], string: written.id, hole, datum, shoe, plannedShoe: last.bottom },
+						desk,
+					),
+				}),
+		...(written.pressure_test === undefined ? {} : { pressureTest: pressureTest(written.pressure_test) }),
+		...(written.shoe_test === undefined ? {} : { shoeTest: shoeTest(written.shoe_test) }),
+		designFactors: stringDesignFactors(written.design_factors, basis),
+		...evacuation(written.loads?.evacuation),
+	};
+};
+
+/** The next string outside: of a tieback, what is outside the liner it joins. */
+const outside = (kind: CasingString["kind"], before: readonly FoundString[]): string | undefined => {
+	const previous = before.at(-1)?.string;
+	return kind === "tieback" && previous?.kind === "liner" ? previous.within : previous?.id;
+};
+
+/** The runs of pipe, the ends moved to where the string was landed. */
+const asLanded = (
+	sections: readonly FoundSection[],
+	top: Known<"measured-depth">,
+	shoe: Known<"measured-depth">,
+): CasingString["sections"] =>
+	sections.map(({ section }, i) => ({
+		...section,
+		...(i === 0 ? { top } : {}),
+		...(i === sections.length - 1 ? { bottom: shoe } : {}),
+	}));
+
+const centralizers = (written: CasingDefinition, datum: Datum): readonly CentralizerRun[] => {
+	const runs = (kind: CentralizerRun["kind"], key: "bow_spring" | "rigid") =>
+		(written.centralizers?.[key] ?? []).map(
+			({ from, to, every }): CentralizerRun => ({
+				kind,
+				top: pipeDepth(from, datum),
+				bottom: to,
+				everyJoints: every,
+			}),
+		);
+	return [...runs("bow spring", "bow_spring"), ...runs("rigid", "rigid")];
+};
+
+const pressureTest = (written: NonNullable<CasingDefinition["pressure_test"]>): PressureTest => ({
+	pressure: written.pressure,
+	hold: written.hold,
+	...maybe("allowedFall", written.allowed_fall),
+	...(written.actual === undefined
+		? {}
+		: {
+				actual: {
+					...maybe("date", written.actual.date),
+					pressure: written.actual.pressure,
+					...maybe("hold", written.actual.hold),
+					...maybe("fall", written.actual.fall),
+					...maybe("witnessedBy", written.actual.witnessed_by),
+				},
+			}),
+});
+
+const shoeTest = (written: NonNullable<CasingDefinition["shoe_test"]>): ShoeTest => ({
+	kind: written.kind,
+	equivalent: written.equivalent,
+	...maybe("newHole", written.new_hole),
+	...(written.actual === undefined
+		? {}
+		: {
+				actual: {
+					...maybe("date", written.actual.date),
+					equivalent: written.actual.equivalent,
+					...maybe("outcome", written.actual.outcome),
+				},
+			}),
+});
+
+const evacuation = (
+	written: NonNullable<CasingDefinition["loads"]>["evacuation"],
+): Pick<CasingString, "evacuation"> => {
+	if (written === undefined) return {};
+	if (written === "full") return { evacuation: { kind: "full" } };
+	return { evacuation: { kind: "level", level: written.fluid_level, fluid: written.fluid } };
+};

@@ -1,0 +1,180 @@
+import type { Known, KnownTable } from "../cite/known.ts";
+import type { TrajectoryDefinition } from "../definition/definition.ts";
+import type { Place } from "../diagnostics/diagnostic.ts";
+import type { Path } from "../diagnostics/path.ts";
+import { asWritten, type Desk, fault, maybe, placeOf, SAME_DEPTH } from "./desk.ts";
+import type { ReadFile } from "./read-file.ts";
+import { readNamedTable } from "./read-table.ts";
+import type { Survey, Trajectory, TrajectoryPlan } from "./well.ts";
+
+type PlanDefinition = NonNullable<TrajectoryDefinition["plan"]>;
+type SurveyDefinition = NonNullable<TrajectoryDefinition["actual"]>["survey"];
+
+const COLUMNS = {
+	md: { dimension: "measured-depth", aliases: ["measured_depth", "depth"] },
+	inclination: { dimension: "angle", aliases: ["inc", "incl"] },
+	azimuth: { dimension: "angle", aliases: ["az", "azi"] },
+} as const;
+
+/** The planned path and the surveyed one; at least one of them. */
+export const resolveTrajectory = (
+	written: TrajectoryDefinition,
+	totalDepth: Known<"measured-depth"> | undefined,
+	files: ReadFile,
+	desk: Desk,
+): Trajectory => {
+	const plan = written.plan === undefined ? undefined : resolvePlan(written.plan);
+	const survey = written.actual === undefined ? undefined : resolveSurvey(written.actual, files, desk);
+	if (plan === undefined && written.actual === undefined)
+		fault(desk, "well/no-path", ["trajectory"], {
+			what: "the path of the hole is not given",
+			expected: "a `plan`, or an `actual` survey",
+			mend: "add a plan; of a straight hole `plan: { vertical: true, to: … }`",
+		});
+	if (plan !== undefined && totalDepth !== undefined) checkReach(plan, totalDepth, desk);
+	return {
+		...maybe("plan", plan),
+		...maybe("survey", survey),
+		...maybe("verticalSectionAzimuth", written.vertical_section_azimuth),
+	};
+};
+
+const resolvePlan = (written: PlanDefinition): TrajectoryPlan => {
+	if ("vertical" in written) return { kind: "vertical", to: written.to };
+	if ("segments" in written) return { kind: "segments", segments: written.segments };
+	const { kickoff, build, azimuth } = written;
+	return "target" in written
+		? { kind: "build-and-hold", kickoff, build, azimuth, target: written.target }
+		: {
+				kind: "build-and-land",
+				kickoff,
+				build,
+				azimuth,
+				landingInclination: written.landing_inclination,
+				lateral: written.lateral,
+			};
+};
+
+/** Measured depth where the plan ends, where its words fix that; a hold goes on as far as the hole. */
+const endOf = (plan: TrajectoryPlan): number | undefined => {
+	switch (plan.kind) {
+		case "vertical":
+			return plan.to.value;
+		case "build-and-land":
+			return (
+				plan.kickoff.value + (100 * plan.landingInclination.value) / plan.build.value + plan.lateral.value
+			);
+		case "segments":
+			return plan.segments.reduce((sum, { length }) => sum + length.value, 0);
+		case "build-and-hold":
+			return undefined;
+	}
+};
+
+const checkReach = (plan: TrajectoryPlan, totalDepth: Known<"measured-depth">, desk: Desk): void => {
+	const end = endOf(plan);
+	if (end === undefined || !Number.isFinite(end) || end >= totalDepth.value - SAME_DEPTH) return;
+	fault(
+		desk,
+		"well/path-short",
+		{ path: ["trajectory", "plan"] },
+		{
+			what: `the planned path ends at ${Number(end.toFixed(1))} ft, above the bottom of the deepest hole`,
+			expected: `a path to ${asWritten(totalDepth, "ft")} or beyond`,
+			found: `${Number(end.toFixed(1))} ft`,
+			mend: "lengthen the path, or mend the depth that the hole is drilled to",
+			related: [{ at: placeOf(totalDepth, ["holes"]), label: "bottom of the deepest hole" }],
+		},
+	);
+};
+
+interface Station {
+	readonly md: number;
+	readonly inclination: number;
+	readonly azimuth: number;
+	readonly places: Readonly<Record<"md" | "inclination" | "azimuth", Place>>;
+}
+
+const AT: Path = ["trajectory", "actual", "survey"];
+
+const resolveSurvey = (
+	actual: NonNullable<TrajectoryDefinition["actual"]>,
+	files: ReadFile,
+	desk: Desk,
+): Survey | undefined => {
+	const stations = stationsOf(actual.survey, files, desk);
+	if (stations === undefined) return undefined;
+	if (!stationsHold(stations, desk)) return undefined;
+	const { file } = actual.survey;
+	const table: KnownTable<"md" | "inclination" | "azimuth"> = {
+		columns: { md: "measured-depth", inclination: "angle", azimuth: "angle" },
+		rows: stations.map(({ md, inclination, azimuth }) => ({ md, inclination, azimuth })),
+		from: {
+			kind: "definition",
+			at: AT,
+			text: file ?? `${stations.length} stations`,
+			...maybe("file", file),
+		},
+	};
+	return {
+		stations: table,
+		...maybe("company", actual.company),
+		...maybe("tool", actual.tool),
+		...maybe("dates", actual.dates),
+	};
+};
+
+const stationsOf = (
+	survey: SurveyDefinition,
+	files: ReadFile,
+	desk: Desk,
+): readonly Station[] | undefined => {
+	if (survey.file === undefined)
+		return (survey.stations ?? []).map(({ md, inclination, azimuth }, i) => ({
+			md: md.value,
+			inclination: inclination.value,
+			azimuth: azimuth.value,
+			places: {
+				md: { path: [...AT, "stations", i, "md"] },
+				inclination: { path: [...AT, "stations", i, "inclination"] },
+				azimuth: { path: [...AT, "stations", i, "azimuth"] },
+			},
+		}));
+	const read = readNamedTable(survey.file, [...AT, "file"], COLUMNS, files, desk);
+	const here: Place = { path: [...AT, "file"] };
+	return read?.columns.rows.map(({ numbers, at }) => ({
+		md: numbers.md ?? Number.NaN,
+		inclination: numbers.inclination ?? Number.NaN,
+		azimuth: numbers.azimuth ?? Number.NaN,
+		places: { md: at.md ?? here, inclination: at.inclination ?? here, azimuth: at.azimuth ?? here },
+	}));
+};
+
+const stationsHold = (stations: readonly Station[], desk: Desk): boolean => {
+	const before = desk.faults.length;
+	for (const [i, { md, inclination, azimuth, places }] of stations.entries()) {
+		const above = stations[i - 1];
+		if (above !== undefined && md <= above.md)
+			fault(desk, "well/survey-order", places.md, {
+				what: "the station is not deeper than the one before it",
+				expected: `more than ${above.md} ft`,
+				found: `${md} ft`,
+				mend: "put the stations in order of depth, or mend the depth",
+			});
+		if (inclination < 0 || inclination > 180)
+			fault(desk, "well/survey-angle", places.inclination, {
+				what: "the inclination is not between 0 and 180 degrees",
+				expected: "0 straight down, 90 level",
+				found: `${inclination} degrees`,
+				mend: "mend the inclination, or exchange the columns if they are mixed up",
+			});
+		if (azimuth < 0 || azimuth > 360)
+			fault(desk, "well/survey-angle", places.azimuth, {
+				what: "the azimuth is not between 0 and 360 degrees",
+				expected: "degrees clockwise from north",
+				found: `${azimuth} degrees`,
+				mend: "mend the azimuth",
+			});
+	}
+	return desk.faults.length === before;
+};
