@@ -8,7 +8,10 @@
 import type { AnyFormula } from "../../cite/formula.ts";
 import { formulasIn } from "../formulas-in.ts";
 import * as capacity from "./capacity.ts";
+import * as column from "./column.ts";
 import * as sacks from "./sacks.ts";
 import * as slurryDesign from "./slurry-design.ts";
 
-export const cementFormulas: readonly AnyFormula[] = formulasIn(capacity, sacks, slurryDesign);
+export { cementResults } from "./cement-results.ts";
+
+export const cementFormulas: readonly AnyFormula[] = formulasIn(capacity, sacks, slurryDesign, column);

@@ -176,6 +176,17 @@ export const frictionLoss = formula({
 	compute: ({ G, L }) => G * L,
 });
 
+/** Friction of lengths one after another [psi]. */
+export const totalLoss = formula({
+	id: "pressure/total-friction",
+	name: "Total friction pressure loss",
+	expression: "ΔP = Σ ΔP_i",
+	source: cite("definition"),
+	inputs: { ΔP_i: { many: "pressure" } },
+	gives: "pressure",
+	compute: ({ ΔP_i }) => ΔP_i.reduce<number>((sum, loss) => sum + loss, 0),
+});
+
 /** Density that the moving column amounts to at a depth [lb/gal]. */
 export const equivalentCirculatingDensity = formula({
 	id: "pressure/equivalent-circulating-density",

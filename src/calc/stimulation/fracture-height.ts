@@ -39,3 +39,15 @@ export const heightGrowth = formula({
 	gives: "length",
 	compute: ({ h, h_pay }) => (h - h_pay) / 2,
 });
+
+/** Thickness of the treated formation [ft]. */
+export const payHeight = formula({
+	id: "stimulation/pay-height",
+	name: "Height of the treated formation",
+	expression: "h_pay = TVD_base − TVD_top",
+	source: cite("definition"),
+	inputs: { TVD_top: "true-vertical-depth", TVD_base: "true-vertical-depth" },
+	gives: "length",
+	validity: "the base lies below the top",
+	compute: ({ TVD_top, TVD_base }) => (TVD_base < TVD_top ? Number.NaN : TVD_base - TVD_top),
+});

@@ -20,6 +20,8 @@ import * as settling from "./settling.ts";
 import * as slurry from "./slurry.ts";
 import * as treatingPressure from "./treating-pressure.ts";
 
+export { stimulationResults } from "./stimulation-results.ts";
+
 export const stimulationFormulas: readonly AnyFormula[] = formulasIn(
 	slurry,
 	schedule,

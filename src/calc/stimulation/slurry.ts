@@ -147,3 +147,25 @@ export const sharedVolume = formula({
 	validity: "a share from 0 to 1",
 	compute: ({ V, s }) => (s < 0 || s > 1 ? Number.NaN : V * s),
 });
+
+/** What is left of a volume when others are taken off it [bbl]. */
+export const volumeLess = formula({
+	id: "stimulation/volume-less",
+	name: "Volume less its parts",
+	expression: "V − Σ V_i",
+	source: cite("conservation"),
+	inputs: { V: "volume", V_i: { many: "volume" } },
+	gives: "volume",
+	compute: ({ V, V_i }) => V_i.reduce<number>((left, part) => left - part, V),
+});
+
+/** How many there are. */
+export const countOf = formula({
+	id: "stimulation/count",
+	name: "Number of stages",
+	expression: "how many stages are listed",
+	source: cite("definition"),
+	inputs: { number: { many: "count" } },
+	gives: "count",
+	compute: ({ number }) => number.length,
+});

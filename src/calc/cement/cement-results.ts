@@ -1,0 +1,177 @@
+import type { Known, KnownTable } from "../../cite/known.ts";
+import type { CasingString, CementJob, Well } from "../../well/well.ts";
+import { holeMark } from "../depths/marks.ts";
+import { type Gaps, maybe } from "../gaps.ts";
+import type { CasingResults, CementResults } from "../results.ts";
+import { annulusIntervals, annulusVolume, holeAt, holeDiameter } from "./annulus.ts";
+import { boreInterval, boreIntervals, boreVolume, DATUM } from "./bore.ts";
+import { totalVolume } from "./capacity.ts";
+import { floatCollar } from "./column.ts";
+import { landedPressures } from "./landed-pressures.ts";
+import { contactTime, pumpedOverCalculated, totalSacks } from "./sacks.ts";
+import { type AtShoe, slurryResults } from "./slurry-results.ts";
+
+type Depth = Known<"measured-depth">;
+
+/** Depths within this of the shoe are the shoe [ft]: a rounding of the tally. */
+const AT_SHOE = 0.5;
+
+/** Every string that is cemented, by string id, in order. What lacks an input is a gap. */
+export const cementResults = (
+	well: Well,
+	path: KnownTable,
+	casing: Readonly<Record<string, CasingResults>>,
+	gaps: Gaps,
+): Readonly<Record<string, CementResults>> =>
+	Object.fromEntries(
+		well.strings.flatMap((string) =>
+			string.cement === undefined || string.cement.slurries.length === 0
+				? []
+				: [
+						[
+							string.id,
+							jobResults({ well, path, gaps, string, job: string.cement }, casing[string.id]),
+						] as const,
+					],
+		),
+	);
+
+export interface JobContext {
+	readonly well: Well;
+	readonly path: KnownTable;
+	readonly gaps: Gaps;
+	readonly string: CasingString;
+	readonly job: CementJob;
+}
+
+const jobResults = (context: JobContext, casing: CasingResults | undefined): CementResults => {
+	const { well, path, gaps, string, job } = context;
+	const mark = (md: Depth) => holeMark(path, md, well.datum);
+	const key = `cement.${string.id}`;
+	const top = columnTop(context);
+	const collar = collarOf(context);
+	const bottom = deepest(job, string);
+	const track = collar && boreVolume(boreIntervals(string, collar, string.shoe));
+	const rathole = ratholeVolume(context);
+	const slurries = job.slurries.map((slurry) =>
+		slurryResults(
+			well,
+			path,
+			string,
+			job,
+			slurry,
+			slurry === bottom.slurry ? { ...maybe("shoeTrack", track), ...maybe("rathole", rathole) } : NOTHING,
+		),
+	);
+	const total = totalVolume.of({ V_i: slurries.map((s) => s.volume) });
+	const pumped = pumpedVolume(job);
+	return {
+		id: string.id,
+		top: mark(top.depth),
+		top_basis: top.basis,
+		top_method: top.method,
+		...maybe("planned_top", top.basis === "recorded" ? mark(plannedTop(job)) : undefined),
+		bottom: mark(bottom.depth),
+		to_surface: top.depth.value <= well.datum.groundLevel.value + AT_SHOE,
+		slurries,
+		...maybe("float_collar", collar && mark(collar)),
+		...maybe("shoe_track_volume", track),
+		...maybe("rathole_volume", rathole),
+		...maybe("displacement_volume", displacement(context, collar)),
+		slurry_volume: total,
+		sacks: totalSacks.of({ n_i: slurries.map((s) => s.sacks) }),
+		mix_water: totalVolume.of({ V_i: slurries.map((s) => s.mix_water) }),
+		annulus_volume: annulusVolume(annulusIntervals(well, string, job.volumeBasis, top.depth, bottom.depth)),
+		...maybe("spacer_contact_time", contact(job)),
+		...landedPressures(context, { key, top: top.depth, collar, slurry: bottom.slurry, casing }),
+		...maybe("pumped_volume", pumped),
+		...maybe(
+			"pumped_over_calculated",
+			pumped &&
+				gaps.finite(
+					`${key}.pumped_over_calculated`,
+					pumpedOverCalculated.of({ V_pumped: pumped, V: total }),
+					"The calculated volume is zero.",
+				),
+		),
+	};
+};
+
+const NOTHING: AtShoe = {};
+
+/** The shallowest planned top. */
+const plannedTop = ({ slurries: [first, ...rest] }: CementJob): Depth => {
+	if (first === undefined) throw new RangeError("a cement job has at least one slurry");
+	return rest.reduce((top, s) => (s.top.value < top.value ? s.top : top), first.top);
+};
+
+/** As recorded, else as cement seen at surface shows, else as planned. */
+const columnTop = ({
+	well,
+	job,
+}: JobContext): {
+	readonly depth: Depth;
+	readonly basis: "planned" | "recorded";
+	readonly method: CementResults["top_method"];
+} => {
+	const { actual } = job;
+	if (actual?.top !== undefined) return { ...actual.top, basis: "recorded" };
+	if (actual?.returnsToSurface !== undefined && actual.returnsToSurface.value > 0)
+		return { depth: well.datum.groundLevel, basis: "recorded", method: "returns seen" };
+	return { depth: plannedTop(job), basis: "planned", method: job.topMethod };
+};
+
+/** The deepest slurry and where its column ends: the shoe, where it reaches it. */
+const deepest = (job: CementJob, string: CasingString) => {
+	const slurry = [...job.slurries].sort((a, b) => b.bottom.value - a.bottom.value)[0];
+	const depth = slurry?.bottom ?? string.shoe;
+	return Math.abs(depth.value - string.shoe.value) <= AT_SHOE
+		? { slurry, depth: string.shoe }
+		: { slurry: undefined, depth };
+};
+
+const collarOf = ({ string, gaps }: JobContext): Depth | undefined => {
+	if (string.shoeTrack === undefined) return undefined;
+	return gaps.finite(
+		`cement.${string.id}.float_collar`,
+		floatCollar.of({ MD_shoe: string.shoe, L: string.shoeTrack }),
+		"The shoe track is longer than the string.",
+		[["casing"]],
+	);
+};
+
+/** Hole drilled below the shoe, without excess. */
+const ratholeVolume = ({ well, string, job }: JobContext): Known<"volume"> | undefined => {
+	const hole = holeAt(well.holes, string.shoe.value);
+	if (hole === undefined || string.hole.id !== hole.id || hole.bottom.value <= string.shoe.value)
+		return undefined;
+	return boreInterval(string.shoe, hole.bottom, holeDiameter(hole, job.volumeBasis)).volume;
+};
+
+const displacement = (
+	{ string, gaps }: JobContext,
+	collar: Depth | undefined,
+): Known<"volume"> | undefined => {
+	const key = `cement.${string.id}.displacement_volume`;
+	if (string.kind === "liner")
+		return gaps.missing(key, "A liner is displaced through its running string, whose bore is not given.", [
+			["drill_string"],
+		]);
+	if (collar === undefined)
+		return gaps.missing(key, "No shoe track is given, so there is no float collar to displace to.", [
+			["casing"],
+		]);
+	return boreVolume(boreIntervals(string, DATUM, collar));
+};
+
+const contact = ({ spacer, displacement: pushed }: CementJob): Known<"duration"> | undefined =>
+	spacer === undefined || pushed?.rate === undefined
+		? undefined
+		: contactTime.of({ V: spacer.volume, Q: pushed.rate });
+
+/** Fluids of the record that are this job's slurries, by id or role. */
+const pumpedVolume = ({ slurries, actual }: CementJob): Known<"volume"> | undefined => {
+	const names = new Set(slurries.flatMap((s) => [s.id, s.role]).map((name) => name.toLowerCase()));
+	const cement = (actual?.pumped ?? []).filter(({ fluid }) => names.has(fluid.trim().toLowerCase()));
+	return cement.length === 0 ? undefined : totalVolume.of({ V_i: cement.map((p) => p.volume) });
+};

@@ -1,0 +1,67 @@
+import type { Known, KnownTable } from "../../cite/known.ts";
+import { constant } from "../../cite/known.ts";
+import { cite } from "../../cite/source.ts";
+import type { Stage, Stimulation, Well } from "../../well/well.ts";
+import { type BoreInterval, boreVolume, pathDown } from "../cement/bore.ts";
+import { totalVolume } from "../cement/capacity.ts";
+import { holeMark } from "../depths/marks.ts";
+import { type Gaps, maybe } from "../gaps.ts";
+import type { StageResults } from "../results.ts";
+import { totalMass, totalTime } from "./slurry.ts";
+import { stagePressure } from "./stage-pressure.ts";
+import { stepResults } from "./step-results.ts";
+import { perforationCount } from "./treating-pressure.ts";
+
+export interface StageContext {
+	readonly well: Well;
+	readonly stimulation: Stimulation;
+	readonly path: KnownTable;
+	readonly gaps: Gaps;
+}
+
+/** One stage: where it is, what is pumped into it, how long and how hard. */
+export const stageResults = (context: StageContext, stage: Stage): StageResults => {
+	const { well, stimulation, path, gaps } = context;
+	const key = `stimulation.stages.${stage.number}`;
+	const mark = (md: Known<"measured-depth">) => holeMark(path, md, well.datum);
+	const down = pathDown(well.strings, stimulation.treatedThrough, uppermost(stage));
+	const flush = flushOf(down, key, gaps);
+	const steps = stage.steps.flatMap(
+		(step, i) => stepResults(stimulation, step, flush, `${key}.steps.${i}`, gaps) ?? [],
+	);
+	const perforations = perforationsOf(stage);
+	return {
+		number: stage.number,
+		top: mark(stage.top),
+		bottom: mark(stage.bottom),
+		...maybe("plug", stage.plug && mark(stage.plug)),
+		clusters: stage.clusters.map(mark),
+		steps,
+		...maybe("perforations", perforations),
+		...maybe("flush_volume", flush),
+		clean_volume: totalVolume.of({ V_i: steps.map((s) => s.clean_volume) }),
+		slurry_volume: totalVolume.of({ V_i: steps.map((s) => s.slurry_volume) }),
+		proppant_mass: totalMass.of({ m_i: steps.map((s) => s.proppant_mass) }),
+		pumping_time: totalTime.of({ t_i: steps.map((s) => s.time) }),
+		...maybe("pressure", stagePressure(context, stage, down, perforations)),
+	};
+};
+
+/** The shallowest cluster, else the top of the interval. */
+export const uppermost = ({ clusters, top }: Stage): Known<"measured-depth"> =>
+	clusters.reduce((up, c) => (c.value < up.value ? c : up), clusters[0] ?? top);
+
+const flushOf = (down: readonly BoreInterval[], key: string, gaps: Gaps): Known<"volume"> | undefined =>
+	down.length === 0
+		? gaps.missing(`${key}.flush_volume`, "The string treated through has no pipe.", [
+				["stimulation", "treated_through"],
+			])
+		: boreVolume(down);
+
+const perforationsOf = ({ clusters, shotsPerCluster }: Stage): Known<"count"> | undefined =>
+	shotsPerCluster === undefined
+		? undefined
+		: perforationCount.of({
+				n_c: constant("count", Math.max(1, clusters.length), "clusters of the stage", cite("definition")),
+				n_s: shotsPerCluster,
+			});

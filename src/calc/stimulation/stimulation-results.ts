@@ -1,0 +1,155 @@
+import { constant, type Known, type KnownTable } from "../../cite/known.ts";
+import { cite } from "../../cite/source.ts";
+import type { Stage, Stimulation, Well } from "../../well/well.ts";
+import { pathDown } from "../cement/bore.ts";
+import { totalVolume } from "../cement/capacity.ts";
+import { holeMark } from "../depths/marks.ts";
+import { type Gaps, maybe } from "../gaps.ts";
+import type { CasingResults, StageResults, StimulationResults } from "../results.ts";
+import { boundaryResults, limitingElement } from "./boundary.ts";
+import { disclosureResults } from "./disclosure-results.ts";
+import { illustrativeHeight } from "./illustrative-height.ts";
+import { countOf, sharedVolume, totalMass, totalTime, volumeLess } from "./slurry.ts";
+import { frictionDown, pressureInputs } from "./stage-pressure.ts";
+import { type StageContext, stageResults, uppermost } from "./stage-results.ts";
+import { surfaceTreatingPressure } from "./treating-pressure.ts";
+
+/** The whole stimulation, every stage, or nothing where none is planned. */
+export const stimulationResults = (
+	well: Well,
+	path: KnownTable,
+	casing: Readonly<Record<string, CasingResults>>,
+	gaps: Gaps,
+): StimulationResults | undefined => {
+	const { stimulation } = well;
+	const [first] = stimulation?.stages ?? [];
+	if (stimulation === undefined || first === undefined) return undefined;
+	const context = { well, stimulation, path, gaps };
+	const stages = stimulation.stages.map((stage) => stageResults(context, stage));
+	const volumes = volumesOf(stimulation, stages);
+	const boundary = boundaryResults(well, stimulation, casing, gaps);
+	const { top, bottom } = perforations(stimulation.stages, first);
+	const disclosure = disclosureResults(
+		stimulation,
+		{ water: volumes.water_volume, neat: volumes.neat_volumes, proppants: volumes.proppant_by_type },
+		gaps,
+	);
+	return {
+		stages,
+		top_perforation: holeMark(path, top, well.datum),
+		bottom_perforation: holeMark(path, bottom, well.datum),
+		stage_count: countOf.of({ number: stages.map((s) => stageNumber(s.number)) }),
+		...volumes,
+		pumping_time: totalTime.of({ t_i: stages.map((s) => s.pumping_time) }),
+		boundary,
+		...maybe("limiting", limitingElement(boundary)),
+		...hardest(context, stages),
+		...maybe("illustrative_height", illustrativeHeight(context, top)),
+		...maybe("disclosure", disclosure),
+	};
+};
+
+const stageNumber = (number: number): Known<"count"> =>
+	constant("count", number, "number of the stage", cite("definition"));
+
+/** The shallowest and the deepest opening. */
+const perforations = (stages: readonly Stage[], first: Stage) => {
+	const openings = stages.flatMap((s) => (s.clusters.length > 0 ? s.clusters : [s.top, s.bottom]));
+	const by = (deeper: boolean) =>
+		openings.reduce(
+			(found, md) => (md.value > found.value === deeper ? md : found),
+			openings[0] ?? first.top,
+		);
+	return { top: by(false), bottom: by(true) };
+};
+
+type Volumes = Pick<
+	StimulationResults,
+	| "clean_volume"
+	| "water_volume"
+	| "recycled_water_volume"
+	| "water_by_source"
+	| "neat_volumes"
+	| "slurry_volume"
+	| "proppant_mass"
+	| "proppant_by_type"
+>;
+
+const volumesOf = ({ waterSources, proppants }: Stimulation, stages: readonly StageResults[]): Volumes => {
+	const steps = stages.flatMap((s) => s.steps);
+	const clean = totalVolume.of({ V_i: stages.map((s) => s.clean_volume) });
+	const neat = [...new Set(steps.flatMap((s) => s.fluid ?? []))].map((id) => ({
+		id,
+		volume: totalVolume.of({ V_i: steps.filter((s) => s.fluid === id).map((s) => s.clean_volume) }),
+	}));
+	const water = volumeLess.of({ V: clean, V_i: neat.map((n) => n.volume) });
+	const sources = waterSources.map(({ name, share, recycled }) => ({
+		id: name
+			.trim()
+			.toLowerCase()
+			.replace(/[^a-z0-9]+/g, "-"),
+		name,
+		recycled,
+		volume: sharedVolume.of({ V: water, s: share }),
+	}));
+	const recycled = sources.filter((s) => s.recycled).map((s) => s.volume);
+	return {
+		clean_volume: clean,
+		water_volume: water,
+		...maybe("recycled_water_volume", sources.length === 0 ? undefined : totalVolume.of({ V_i: recycled })),
+		water_by_source: sources,
+		neat_volumes: neat,
+		slurry_volume: totalVolume.of({ V_i: stages.map((s) => s.slurry_volume) }),
+		proppant_mass: totalMass.of({ m_i: stages.map((s) => s.proppant_mass) }),
+		proppant_by_type: proppants.map(({ id }) => ({
+			id,
+			mass: totalMass.of({ m_i: steps.filter((s) => s.proppant === id).map((s) => s.proppant_mass) }),
+		})),
+	};
+};
+
+/** New coated casing, and commercial steel [in]. */
+const ROUGHNESS = [
+	["coated", 0.0006],
+	["commercial steel", 0.0018],
+] as const;
+
+type Hardest = Pick<
+	StimulationResults,
+	"expected_treating_pressure" | "expected_horsepower" | "roughness_sensitivity"
+>;
+
+/** The stage that needs the greatest pressure, and how far that figure moves with the pipe's roughness. */
+const hardest = (context: StageContext, stages: readonly StageResults[]): Hardest => {
+	const by = (s: StageResults) => s.pressure?.treating_fresh.value ?? Number.NEGATIVE_INFINITY;
+	const [worst] = [...stages].sort((a, b) => by(b) - by(a));
+	const stage = context.stimulation.stages.find((s) => s.number === worst?.number);
+	if (worst?.pressure === undefined || stage === undefined) return {};
+	const { pressure } = worst;
+	const inputs = pressureInputs(context, stage, worst.perforations);
+	const down = pathDown(context.well.strings, context.stimulation.treatedThrough, uppermost(stage));
+	const sensitivity = ROUGHNESS.map(([id, inches]) => {
+		const roughness = constant("diameter", inches, `roughness of ${id}`, cite("common-practice"));
+		const friction =
+			inputs && frictionDown(down, { ...inputs, ρ: context.stimulation.baseFluid.density, roughness });
+		return friction === undefined
+			? undefined
+			: {
+					id,
+					roughness,
+					pipe_friction: friction.pumped,
+					treating_pressure: surfaceTreatingPressure.of({
+						P_frac: pressure.fracturing,
+						P_h: pressure.hydrostatic,
+						ΔP_pipe: friction.pumped,
+						ΔP_perf: pressure.perforation_friction_fresh,
+						ΔP_nwb: pressure.near_wellbore,
+					}),
+				};
+	});
+	return {
+		expected_treating_pressure: pressure.treating_fresh,
+		expected_horsepower: pressure.horsepower,
+		roughness_sensitivity: sensitivity.filter((s) => s !== undefined),
+	};
+};
