@@ -52,6 +52,17 @@ const datum = oneOf(
 	RECORD,
 );
 
+/** YAML reads a bare `true` as a truth value; here it is a direction. */
+const northReference = field(
+	z.union([z.enum(["grid", "true", "magnetic"]), z.literal(true).transform((): "true" => "true")]),
+	{
+		title: "Reference",
+		why: "Which north the azimuths are from.",
+		papers: TECHNICAL,
+		expected: "one of: grid, true, magnetic",
+	},
+);
+
 const surveyed = entry("Surveyed distance", "A measured distance stands before a computed one.", PUBLIC, {
 	from: oneOf(
 		["wellhead", "pad edge", "nearest equipment", "wellbore"],
@@ -143,7 +154,12 @@ const variance = entry(
 const notice = entry("Notice", "Who was told, how and when.", RECORD, {
 	to: text("To", "The party the rule names.", RECORD, "surface owner"),
 	rule: optional(
-		text("Rule", "Id of the rule whose deadline this keeps, as the verdicts show it.", RECORD, "us-co.spud.notice"),
+		text(
+			"Rule",
+			"Id of the rule whose deadline this keeps, as the verdicts show it.",
+			RECORD,
+			"us-co.spud.notice",
+		),
 	),
 	method: optional(text("Method", "Some rules name the way.", RECORD, "certified mail")),
 	due: optional(date("Due by", "The last day by the rule.", RECORD)),
@@ -192,12 +208,7 @@ export const site = group("Site", "Location, depth datum, neighbors, and the rul
 	}),
 	north: optional(
 		group("North reference", "The same azimuth from another north is another direction.", TECHNICAL, {
-			reference: oneOf(
-				["grid", "true", "magnetic"],
-				"Reference",
-				"Which north the azimuths are from.",
-				TECHNICAL,
-			),
+			reference: northReference,
 			zone: optional(text("Grid", "The projection of grid north, by EPSG code.", RECORD, "EPSG:2277")),
 			convergence: optional(eastWest("Grid convergence", "Turns grid azimuths to true.", RECORD)),
 			declination: optional(eastWest("Magnetic declination", "Turns magnetic azimuths to true.", RECORD)),
