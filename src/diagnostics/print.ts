@@ -50,6 +50,7 @@ const frame = ({ start, line }: Location, width: number, shade: Severity, paint:
 	const number = String(start.line);
 	const room = Math.max(20, width - number.length - 6);
 	const text = visible(line.text).trimEnd();
+	if (text === "") return [];
 	const length = Math.min(line.to - line.from, room - 2);
 	const tooLong = text.length > room;
 	const shift = tooLong

@@ -9,7 +9,7 @@ const bytes = (size: number): string => `${String(size).replace(/\B(?=(\d{3})+$)
 const tooLarge = (size: number, file: string): Diagnostic =>
 	diagnose(
 		"syntax/too-large",
-		{ file, path: [], range: [0, 0] },
+		{ file, path: [] },
 		{
 			what: "the file is far larger than a well definition or a survey",
 			expected: `${bytes(LARGEST_FILE)} at most`,
@@ -18,10 +18,10 @@ const tooLarge = (size: number, file: string): Diagnostic =>
 		},
 	);
 
-const notText = (range: readonly [number, number], file: string, found: string): Diagnostic =>
+const notText = (file: string, found: string, range?: readonly [number, number]): Diagnostic =>
 	diagnose(
 		"syntax/not-text",
-		{ file, path: [], range },
+		{ file, path: [], ...(range === undefined ? {} : { range }) },
 		{
 			what: "the file is not plain text",
 			expected: "text in UTF-8",
@@ -40,7 +40,7 @@ export const textFault = (text: string, file: string): Diagnostic | undefined =>
 	const match = UNREADABLE.exec(text);
 	if (match === null) return undefined;
 	const code = (match[0].codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, "0");
-	return notText([match.index, match.index + 1], file, `the control character U+${code}`);
+	return notText(file, `the control character U+${code}`, [match.index, match.index + 1]);
 };
 
 /** Text of a file's bytes: strict UTF-8, its byte order mark dropped. UTF-16 and binary files are told apart and refused. */
@@ -48,12 +48,12 @@ export const decodeText = (bytes: Uint8Array, file: string): Checked<string> => 
 	if (bytes.length > LARGEST_FILE) return { diagnostics: [tooLarge(bytes.length, file)] };
 	const [first, second] = bytes;
 	if ((first === 0xff && second === 0xfe) || (first === 0xfe && second === 0xff))
-		return { diagnostics: [notText([0, 0], file, "text in UTF-16")] };
+		return { diagnostics: [notText(file, "text in UTF-16")] };
 	let text: string;
 	try {
 		text = new TextDecoder("utf-8", { fatal: true }).decode(bytes);
 	} catch {
-		return { diagnostics: [notText([0, 0], file, "bytes that are not UTF-8")] };
+		return { diagnostics: [notText(file, "bytes that are not UTF-8")] };
 	}
 	const fault = textFault(text, file);
 	return fault === undefined ? { value: text, diagnostics: [] } : { diagnostics: [fault] };

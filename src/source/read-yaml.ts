@@ -95,11 +95,13 @@ export const readYaml = (text: string, fileName: string): Checked<YamlRead> => {
 		body,
 	);
 	if (document === undefined || (document.contents === null && fault === undefined))
-		return stop("syntax/empty", [0, 0], EMPTY);
+		return { diagnostics: [diagnose("syntax/empty", { file: fileName, path: [] }, EMPTY)] };
 	const tree = yamlTree(document.contents, body, fileName, hashes);
 	if (fault !== undefined) {
 		const hash = tree.diagnostics.find(({ code }) => code === "syntax/hash-in-value");
-		return hash === undefined ? stop(fault.code, fault.range, fault.telling) : { diagnostics: [hash] };
+		if (hash !== undefined) return { diagnostics: [hash] };
+		const related = fault.opener && [{ at: at(fault.opener), label: "the last one opened is here" }];
+		return stop(fault.code, fault.range, { ...fault.telling, ...(related && { related }) });
 	}
 	const diagnostics: Diagnostic[] = [...tree.diagnostics];
 	if (second !== undefined) {

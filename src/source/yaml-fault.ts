@@ -8,6 +8,8 @@ export interface YamlFault {
 	readonly code: Code;
 	readonly range: Range;
 	readonly telling: Telling;
+	/** The bracket or quote that is not closed. */
+	readonly opener?: Range;
 }
 
 const ENTRY =
@@ -82,7 +84,7 @@ const leftOver = (text: string, offset: number): Telling => {
 		return {
 			what: "text follows the closing quote of a value",
 			expected: "the quotes around the whole value, or none",
-			found: rest.trim(),
+			found: rest.split(/[,\]}]/, 1)[0]?.trim() ?? rest.trim(),
 			mend: "leave the quotes out, or put the whole value inside them; for inches write `in` instead of a quote",
 		};
 	}
@@ -92,6 +94,18 @@ const leftOver = (text: string, offset: number): Telling => {
 		found: rest.trim(),
 		mend: "move it into a `name: value` entry, or start it with `#` if it is a remark",
 	};
+};
+
+/** The last `{` or `[` before the offset that has no partner; brackets inside quotes may mislead it. */
+const lastOpener = (text: string, offset: number): Range | undefined => {
+	let closed = 0;
+	for (let at = Math.min(offset, text.length) - 1; at >= 0; at -= 1) {
+		const character = text.charAt(at);
+		if (/[\]}]/.test(character)) closed += 1;
+		else if (/[[{]/.test(character) && closed === 0) return [at, at + 1];
+		else if (/[[{]/.test(character)) closed -= 1;
+	}
+	return undefined;
 };
 
 const telling = (error: YAMLError, text: string): Telling => {
@@ -177,5 +191,8 @@ export const yamlFault = (errors: readonly YAMLError[], text: string): YamlFault
 			},
 		};
 	}
-	return { code: "syntax/yaml", range, telling: telling(error, text) };
+	const opener =
+		error.code === "BAD_INDENT" && /^Flow/.test(error.message) ? lastOpener(text, start) : undefined;
+	const fault = { code: "syntax/yaml", range, telling: telling(error, text) } as const;
+	return opener === undefined ? fault : { ...fault, opener };
 };

@@ -39,6 +39,13 @@ const rangeOf = (node: { range?: readonly number[] | null | undefined } | null |
 	return [start, end];
 };
 
+/** Text up to the end of the value, where the line goes on with entries and brackets around it. */
+const withoutClosers = (line: string): string => {
+	const opened = (line.match(/[[{]/g) ?? []).length;
+	const closed = (line.match(/[\]}]/g) ?? []).length;
+	return closed > opened ? line.replace(/\s*(?:, |[\]}]).*$/, "") : line;
+};
+
 /**
  * The plain tree of a parsed document: null-prototype maps, lists, text, numbers, true and false, null. Every fault of
  * a node is reported once and mended in the tree, so that the stages behind do not stumble over it again.
@@ -57,12 +64,17 @@ export const yamlTree = (root: Node | null, text: string, file: string, hashes: 
 		diagnostics.push(diagnose(code, { file, path, range }, telling));
 	};
 
+	const withTag = ([start, end]: Range): Range => [
+		Math.max(0, text.lastIndexOf("!", start)),
+		Math.max(start, end),
+	];
+
 	/** A plain value together with the `#…` that YAML took for a comment. */
 	const withHash = (node: Scalar, path: Path): string | undefined => {
 		const [start, end] = rangeOf(node);
 		const hash = hashes.find((offset) => offset >= end && /^[ \t]*$/.test(text.slice(end, offset)));
 		if (hash === undefined) return undefined;
-		const whole = /^[^\r\n]*/.exec(text.slice(start))?.[0].trim() ?? "";
+		const whole = withoutClosers(/^[^\r\n]*/.exec(text.slice(start))?.[0].trim() ?? "");
 		report("syntax/hash-in-value", path, [start, start + whole.length], words.hashInValue(whole));
 		return whole;
 	};
@@ -182,7 +194,7 @@ export const yamlTree = (root: Node | null, text: string, file: string, hashes: 
 		if (depth > DEEPEST) return null;
 		if (isAlias(node)) return alias(node, path, depth);
 		if (node === null) return null;
-		if (node.tag !== undefined && !again) report("syntax/tag", path, range, words.tag(node.tag));
+		if (node.tag !== undefined && !again) report("syntax/tag", path, withTag(range), words.tag(node.tag));
 		const { anchor } = node as { anchor?: string };
 		if (anchor !== undefined && !again) anchors.set(anchor, node);
 		open.add(node);
