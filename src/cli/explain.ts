@@ -2,7 +2,7 @@ import { Argument, Command, Option } from "commander";
 import { EVERY_FORMULA } from "../rules/every-formula.ts";
 import type { ValueIndex } from "../cite/index-values.ts";
 import { type Given, isTable, type Known, type KnownTable } from "../cite/known.ts";
-import { nearestName } from "../definition/nearest-name.ts";
+import { nearestName } from "../diagnostics/nearest-name.ts";
 import { CODES, type Code } from "../diagnostics/codes.ts";
 import { pathKey } from "../diagnostics/path.ts";
 import { CHECKS } from "../rules/index.ts";

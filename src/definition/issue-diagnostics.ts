@@ -1,10 +1,10 @@
 import type * as z from "zod";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { nearestName } from "../diagnostics/nearest-name.ts";
 import type { Path } from "../diagnostics/path.ts";
 import { acceptedUnits } from "../units/units-of.ts";
 import { faultAt, isBlock, shown, valueAt } from "./fault.ts";
 import type { FieldMeta } from "./field.ts";
-import { nearestName } from "./nearest-name.ts";
 import { quantityDiagnostic } from "./quantity-diagnostic.ts";
 import type { QuantityFault } from "./quantity-field.ts";
 import { everyField, fieldAt, keysAt } from "./schema-walk.ts";

@@ -42,7 +42,8 @@ export const quantityDiagnostic = (
 	{ dimension, failure }: QuantityFault,
 	meta: FieldMeta | undefined,
 ): Diagnostic => {
-	const { reason, found, accepted, cure } = failure;
+	const { reason, found, accepted, cure, alternative } = failure;
+	const otherwise = alternative === undefined ? "" : `, or \`${alternative}\` if the comma marks decimals`;
 	const example = DIMENSIONS[dimension].example;
 	const units = accepted.length > 0 ? listed(accepted) : "";
 	const fault = {
@@ -76,7 +77,10 @@ export const quantityDiagnostic = (
 			return faultAt({
 				...fault,
 				expected: due,
-				mend: cure === undefined ? `write it as in \`${meta?.example ?? example}\`` : `write \`${cure}\``,
+				mend:
+					cure === undefined
+						? `write it as in \`${meta?.example ?? example}\``
+						: `write \`${cure}\`${otherwise}`,
 			});
 	}
 };

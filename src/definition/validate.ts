@@ -1,10 +1,10 @@
 import { type Checked, type Diagnostic, hasErrors } from "../diagnostics/diagnostic.ts";
+import { nearestName } from "../diagnostics/nearest-name.ts";
 import { type Path, pathKey } from "../diagnostics/path.ts";
 import { type Definition, definitionSchema } from "./definition.ts";
 import { isBlock, valueAt } from "./fault.ts";
 import { issueDiagnostics } from "./issue-diagnostics.ts";
 import { locate } from "./locate.ts";
-import { nearestName } from "./nearest-name.ts";
 import { keysAt } from "./schema-walk.ts";
 import { withinTopics } from "./within-topics.ts";
 
