@@ -30,18 +30,27 @@ export const layOutStages = (
 ): readonly PlacedStage[] => {
 	if (!layoutFits(layout, desk)) return [];
 	const byNumber = new Map(overrides.map((each) => [each.stage.value as number, each]));
-	const stages: PlacedStage[] = [];
+	const places = Array.from({ length: layout.count.value }, (_, i) =>
+		placeStage(layout, i + 1, byNumber.get(i + 1)),
+	);
 	let midway = false;
-	for (let number = 1; number <= layout.count.value; number += 1) {
-		const override = byNumber.get(number);
-		const place = placeStage(layout, number, override);
-		const below = stages.at(-1);
+	const stages = places.map((place, i): PlacedStage => {
+		const override = byNumber.get(place.number);
+		const below = places[i - 1];
 		const plug =
-			!plugged || below === undefined ? undefined : (override?.plug ?? plugOf(layout, place.clusters, below));
+			!plugged || below === undefined
+				? undefined
+				: (override?.plug ?? plugOf(layout, place.clusters, below.clusters));
 		midway ||=
 			plug !== undefined && override?.plug === undefined && layout.plug_below_bottom_cluster === undefined;
-		stages.push({ ...place, ...maybe("plug", plug), ...maybe("why", override?.why) });
-	}
+		return {
+			...place,
+			top:
+				override?.top ?? places[i + 1]?.bottom ?? stageTop.of({ MD_bottom: place.bottom, L: layout.length }),
+			...maybe("plug", plug),
+			...maybe("why", override?.why),
+		};
+	});
 	if (midway)
 		desk.assumptions.push({
 			id: "plug-depth",
@@ -78,7 +87,11 @@ const layoutFits = (layout: Layout, desk: Desk): boolean => {
 	return false;
 };
 
-const placeStage = (layout: Layout, number: number, override: Override | undefined): PlacedStage => {
+const placeStage = (
+	layout: Layout,
+	number: number,
+	override: Override | undefined,
+): Omit<PlacedStage, "top"> => {
 	const stated = override?.clusters && [...override.clusters].sort((a, b) => b.value - a.value);
 	const bottom =
 		override?.bottom ??
@@ -92,7 +105,6 @@ const placeStage = (layout: Layout, number: number, override: Override | undefin
 	return {
 		number,
 		bottom,
-		top: override?.top ?? stageTop.of({ MD_bottom: bottom, L: layout.length }),
 		clusters,
 		...maybe("shotsPerCluster", override?.shots_per_cluster ?? layout.shots_per_cluster),
 		...maybe("shotDiameter", layout.shot_diameter),
@@ -103,10 +115,10 @@ const placeStage = (layout: Layout, number: number, override: Override | undefin
 const plugOf = (
 	layout: Layout,
 	clusters: readonly Known<"measured-depth">[],
-	below: PlacedStage,
+	clustersBelow: readonly Known<"measured-depth">[],
 ): Known<"measured-depth"> | undefined => {
 	const [bottomCluster] = clusters;
-	const topBelow = below.clusters.at(-1);
+	const topBelow = clustersBelow.at(-1);
 	if (bottomCluster === undefined || topBelow === undefined) return undefined;
 	return layout.plug_below_bottom_cluster === undefined
 		? plugMidway.of({ MD_cluster: bottomCluster, MD_below: topBelow })

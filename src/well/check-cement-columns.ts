@@ -1,0 +1,85 @@
+import type { Path } from "../diagnostics/path.ts";
+import { asWritten, type Desk, fault, placeOf, SAME_DEPTH } from "./desk.ts";
+import type { FoundString } from "./resolve-strings.ts";
+import type { Datum, Slurry } from "./well.ts";
+
+interface Placed {
+	readonly slurry: Slurry;
+	readonly at: Path;
+}
+
+/** Slurries of each job fill one column, from the shoe up, without gap or overlap. */
+export const checkCementColumns = (strings: readonly FoundString[], datum: Datum, desk: Desk): void => {
+	for (const found of strings) {
+		const { cement } = found.string;
+		if (cement === undefined) continue;
+		const placed = cement.slurries.map(
+			(slurry, i): Placed => ({ slurry, at: [...found.at, "cement", "slurries", i] }),
+		);
+		const upsideDown = placed.filter(({ slurry }) => slurry.bottom.value <= slurry.top.value);
+		for (const { slurry, at } of upsideDown)
+			fault(desk, "well/top-below-bottom", placeOf(slurry.bottom, [...at, "to"]), {
+				what: `the ${slurry.role} slurry of the ${found.string.id} string ends at or above its top`,
+				expected: `deeper than ${asWritten(slurry.top, "ft")}`,
+				found: asWritten(slurry.bottom, "ft"),
+				mend: "exchange the two depths, or mend one",
+			});
+		if (upsideDown.length === 0)
+			checkColumn(
+				found,
+				[...placed].sort((a, b) => a.slurry.top.value - b.slurry.top.value),
+				datum,
+				desk,
+			);
+	}
+};
+
+const checkColumn = ({ string }: FoundString, column: readonly Placed[], datum: Datum, desk: Desk): void => {
+	for (const [i, lower] of column.entries()) {
+		const upper = column[i - 1];
+		const step = upper === undefined ? 0 : lower.slurry.top.value - upper.slurry.bottom.value;
+		if (upper === undefined || Math.abs(step) <= SAME_DEPTH) continue;
+		const gap = step > 0;
+		fault(
+			desk,
+			gap ? "well/slurry-gap" : "well/slurry-overlap",
+			placeOf(lower.slurry.top, [...lower.at, "from"]),
+			{
+				what: `the ${upper.slurry.role} and ${lower.slurry.role} slurries of the ${string.id} string ${gap ? "leave a gap of" : "overlap by"} ${Number(Math.abs(step).toFixed(1))} ft`,
+				expected: `a slurry that ends at ${asWritten(upper.slurry.bottom, "ft")}`,
+				found: asWritten(lower.slurry.top, "ft"),
+				mend: "let the two meet at one depth",
+				related: [
+					{
+						at: placeOf(upper.slurry.bottom, [...upper.at, "to"]),
+						label: `the ${upper.slurry.role} slurry begins here`,
+					},
+				],
+			},
+		);
+	}
+	const lowest = column.at(-1);
+	if (lowest !== undefined && Math.abs(lowest.slurry.bottom.value - string.shoe.value) > SAME_DEPTH)
+		fault(desk, "well/slurry-bottom", placeOf(lowest.slurry.bottom, [...lowest.at, "to"]), {
+			what: `the cement column of the ${string.id} string does not begin at its shoe`,
+			expected: asWritten(string.plannedShoe ?? string.shoe, "ft"),
+			found: asWritten(lowest.slurry.bottom, "ft"),
+			mend: "let the deepest slurry begin at the shoe",
+			related: [{ at: placeOf(string.plannedShoe ?? string.shoe, []), label: "the shoe" }],
+		});
+	const [highest] = column;
+	const ceiling = string.kind === "casing" ? datum.groundLevel : string.top;
+	if (highest !== undefined && highest.slurry.top.value < ceiling.value - SAME_DEPTH)
+		fault(desk, "well/slurry-top", placeOf(highest.slurry.top, [...highest.at, "from"]), {
+			what: `the ${highest.slurry.role} slurry of the ${string.id} string ends above ${string.kind === "casing" ? "ground level" : "the top of the string"}`,
+			expected:
+				string.kind === "casing"
+					? "`surface`, or a depth below ground level"
+					: `at least ${asWritten(ceiling, "ft")}`,
+			found: asWritten(highest.slurry.top, "ft"),
+			mend:
+				string.kind === "casing"
+					? "write `surface` for cement that comes to ground level"
+					: "end the column at the top of the string; what is pumped beyond it belongs into the excess",
+		});
+};

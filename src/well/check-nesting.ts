@@ -1,0 +1,88 @@
+import { asWritten, type Desk, fault, placeOf } from "./desk.ts";
+import type { FoundString } from "./resolve-strings.ts";
+
+const widest = ({ string }: FoundString): number =>
+	Math.max(...string.sections.map(({ outsideDiameter }) => outsideDiameter.value));
+
+/**
+ * Strings from the outermost inward, each narrower and deeper than the one before.
+ *
+ * @returns the ids of strings that do not nest, of which nothing more need be said
+ */
+export const checkNesting = (strings: readonly FoundString[], desk: Desk): ReadonlySet<string> => {
+	const loose = new Set<string>();
+	for (const [i, found] of strings.entries()) {
+		const { string, at } = found;
+		const before = strings[i - 1];
+		if (before === undefined) {
+			if (string.kind !== "casing") {
+				loose.add(string.id);
+				fault(
+					desk,
+					"well/liner-top",
+					{ path: [...at, "id"] },
+					{
+						what: `the ${string.id} string is a ${string.kind}, and there is no string before it`,
+						expected: "a string that it hangs in or joins",
+						mend: "list the strings from the outermost inward",
+					},
+				);
+			}
+			continue;
+		}
+		if (string.kind === "tieback") continue;
+		if (widest(found) >= widest(before)) {
+			loose.add(string.id);
+			tellLoose(found, before, "narrower", desk);
+		} else if (string.shoe.value <= before.string.shoe.value && before.string.kind !== "tieback") {
+			loose.add(string.id);
+			tellLoose(found, before, "deeper", desk);
+		} else if (string.kind === "liner") checkLap(found, before, desk, loose);
+	}
+	return loose;
+};
+
+const tellLoose = (
+	{ string, at }: FoundString,
+	before: FoundString,
+	lacks: "narrower" | "deeper",
+	desk: Desk,
+): void => {
+	const [first] = string.sections;
+	const [firstBefore] = before.string.sections;
+	if (first === undefined || firstBefore === undefined) return;
+	const [mine, other, key, unit] =
+		lacks === "narrower"
+			? ([first.outsideDiameter, firstBefore.outsideDiameter, "od", "in"] as const)
+			: ([string.shoe, before.string.shoe, "to", "ft"] as const);
+	const placed = (value: typeof mine, found: { readonly at: FoundString["at"] }) =>
+		placeOf(value, [...found.at, "pipe", 0, key]);
+	fault(desk, "well/strings-nest", placed(mine, { at }), {
+		what: `the ${string.id} string is not ${lacks} than the ${before.string.id} string before it`,
+		expected:
+			lacks === "narrower"
+				? `less than ${asWritten(other, unit)}`
+				: `deeper than the shoe of the ${before.string.id} string at ${asWritten(other, unit)}`,
+		found: asWritten(mine, unit),
+		mend: "list the strings from the outermost inward, or mend the value",
+		related: [{ at: placed(other, before), label: `the ${before.string.id} string` }],
+	});
+};
+
+const checkLap = ({ string, at }: FoundString, before: FoundString, desk: Desk, loose: Set<string>): void => {
+	const { top } = string;
+	if (top.value < before.string.shoe.value && top.value >= before.string.top.value) return;
+	loose.add(string.id);
+	fault(desk, "well/liner-top", placeOf(top, [...at, "pipe", 0, "from"]), {
+		what: `the top of the ${string.id} liner is not inside the ${before.string.id} string`,
+		expected: `between ${asWritten(before.string.top, "ft")} and the shoe at ${asWritten(before.string.shoe, "ft")}`,
+		found: asWritten(top, "ft"),
+		mend: "hang the liner inside the string before it",
+		related: [
+			{
+				at: placeOf(before.string.shoe, [...before.at, "pipe"]),
+				label: `shoe of the ${before.string.id} string`,
+			},
+		],
+	});
+};

@@ -1,0 +1,126 @@
+import { asWritten, type Desk, fault, placeOf } from "./desk.ts";
+import type { FoundSection } from "./resolve-pipe.ts";
+import type { FoundString } from "./resolve-strings.ts";
+import type { Hole } from "./well.ts";
+
+/** Figures are of three decimals; less is no difference [in]. */
+const SAME_DIAMETER = 0.0005;
+
+/** What must pass: the coupling where there is one, else the pipe. */
+const passing = ({ section }: FoundSection): number =>
+	Math.max(section.outsideDiameter.value, section.couplingDiameter?.value ?? 0);
+
+const inches = (value: number): string => `${Number(value.toFixed(3))} in`;
+
+/** Pipe passes the drift of every string it is run through and fits its hole; bits pass the strings they drill out of. */
+export const checkPassage = (
+	strings: readonly FoundString[],
+	loose: ReadonlySet<string>,
+	holes: readonly Hole[],
+	desk: Desk,
+): void => {
+	const drilled = new Set<string>();
+	for (const found of strings) {
+		if (loose.has(found.string.id)) continue;
+		const around = outside(found, strings);
+		for (const outer of around) checkThrough(found, outer, desk);
+		if (found.string.kind === "tieback") continue;
+		checkInHole(found, desk);
+		const { hole } = found.string;
+		if (drilled.has(hole.id)) continue;
+		drilled.add(hole.id);
+		const [tightest] = around
+			.flatMap((outer) => outer.sections.map((section) => ({ outer, section })))
+			.sort((a, b) => a.section.section.drift.value - b.section.section.drift.value);
+		if (tightest !== undefined) checkBit(hole, tightest.outer, tightest.section, holes, desk);
+	}
+};
+
+/** Every string outside this one, the nearest first. */
+const outside = ({ string }: FoundString, strings: readonly FoundString[]): FoundString[] => {
+	const next = strings.find((each) => each.string.id === string.within);
+	return next === undefined ? [] : [next, ...outside(next, strings)];
+};
+
+const checkThrough = (inner: FoundString, outer: FoundString, desk: Desk): void => {
+	for (const run of inner.sections)
+		for (const wall of outer.sections) {
+			const width = passing(run);
+			const { drift } = wall.section;
+			if (wall.section.top.value >= run.section.bottom.value || width <= drift.value + SAME_DIAMETER)
+				continue;
+			const coupled = width > run.section.outsideDiameter.value;
+			fault(desk, "well/pipe-passage", placeOf(run.section.outsideDiameter, [...run.at, "od"]), {
+				what: `the ${coupled ? "coupling" : "pipe"} of the ${inner.string.id} string, ${inches(width)}, is wider than the drift of the ${outer.string.id} string`,
+				expected: `at most ${inches(drift.value)}`,
+				found: inches(width),
+				mend:
+					alternate(wall, width, outer.string.id) ??
+					"choose smaller or flush pipe inside, or lighter pipe outside",
+				related: [
+					{
+						at: placeOf(wall.section.outsideDiameter, [...wall.at, "od"]),
+						label: `drift ${inches(drift.value)}`,
+					},
+				],
+				source: "api-5ct",
+			});
+			return;
+		}
+};
+
+/** The catalogue's larger drift, where it would let the width pass. */
+const alternate = ({ row, section }: FoundSection, width: number, id: string): string | undefined => {
+	const drift = row?.alternateDrift;
+	if (drift === undefined || section.drift.from.kind === "definition" || width > drift.value + SAME_DIAMETER)
+		return undefined;
+	return `order the ${row?.id} of the ${id} string drifted to ${inches(drift.value)}, its alternate drift, and state \`drift: ${inches(drift.value)}\``;
+};
+
+const checkInHole = (found: FoundString, desk: Desk): void => {
+	const { hole } = found.string;
+	for (const run of found.sections) {
+		const width = passing(run);
+		if (run.section.bottom.value <= hole.top.value || width < hole.diameter.value - SAME_DIAMETER) continue;
+		const coupled = width > run.section.outsideDiameter.value;
+		fault(desk, "well/pipe-hole", placeOf(run.section.outsideDiameter, [...run.at, "od"]), {
+			what: `the ${coupled ? "coupling" : "pipe"} of the ${found.string.id} string, ${inches(width)}, does not fit the ${hole.id} hole`,
+			expected: `less than ${asWritten(hole.diameter, "in")}`,
+			found: inches(width),
+			mend: "drill a wider hole, or run smaller pipe",
+			related: [{ at: placeOf(hole.diameter, ["holes"]), label: `the ${hole.id} hole` }],
+		});
+		return;
+	}
+};
+
+const checkBit = (
+	hole: Hole,
+	outer: FoundString,
+	wall: FoundSection,
+	holes: readonly Hole[],
+	desk: Desk,
+): void => {
+	const { drift } = wall.section;
+	if (hole.diameter.value <= drift.value + SAME_DIAMETER) return;
+	fault(
+		desk,
+		"well/bit-drift",
+		placeOf(hole.diameter, ["holes", holes.findIndex(({ id }) => id === hole.id), "diameter"]),
+		{
+			what: `the bit of the ${hole.id} hole is wider than the drift of the ${outer.string.id} string`,
+			expected: `at most ${inches(drift.value)}`,
+			found: asWritten(hole.diameter, "in"),
+			mend:
+				alternate(wall, hole.diameter.value, outer.string.id) ??
+				"choose a smaller bit or lighter pipe, or plan to open the hole",
+			related: [
+				{
+					at: placeOf(wall.section.outsideDiameter, [...wall.at, "od"]),
+					label: `drift ${inches(drift.value)}`,
+				},
+			],
+			source: "api-5ct",
+		},
+	);
+};

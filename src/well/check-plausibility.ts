@@ -1,0 +1,30 @@
+import { type Band, bandAt } from "../catalog/plausibility.ts";
+import { isKnown, type Known } from "../cite/known.ts";
+import type { Definition } from "../definition/definition.ts";
+import { type Desk, fault, placeOf } from "./desk.ts";
+
+/** Every value of the definition against the band of its field; outside is a warning with the band and its source. */
+export const checkPlausibility = (definition: Definition, desk: Desk): void => {
+	for (const value of typedValues(definition)) {
+		if (value.from.kind !== "definition") continue;
+		const band = bandAt(desk.catalog.plausibility, value.from.at);
+		if (band === undefined || band.dimension !== value.dimension) continue;
+		if (value.value < band.low || value.value > band.high) improbable(value, value.from.text, band, desk);
+	}
+};
+
+const improbable = (value: Known, text: string, band: Band, desk: Desk): void => {
+	fault(desk, "well/improbable-value", placeOf(value, band.at), {
+		what: `the value is ${value.value < band.low ? "below" : "above"} the usual range`,
+		expected: `${band.written.low} to ${band.written.high}: ${band.why}`,
+		found: text,
+		mend: "check the figure and its unit; leave it if it is right",
+		source: band.source.key === "common-practice" ? "common practice, no source" : band.source.key,
+	});
+};
+
+const typedValues = (node: unknown): Known[] => {
+	if (typeof node !== "object" || node === null) return [];
+	if (isKnown(node)) return [node];
+	return Object.values(node).flatMap(typedValues);
+};

@@ -1,0 +1,148 @@
+import type { Known } from "../cite/known.ts";
+import type { Diagnostic, Place } from "../diagnostics/diagnostic.ts";
+import type { Path } from "../diagnostics/path.ts";
+import { asWritten, type Desk, fault, placeOf, SAME_DEPTH } from "./desk.ts";
+import type { CasingString, Stage, Stimulation } from "./well.ts";
+
+const AT: Path = ["stimulation", "stages"];
+
+/** The first value that was typed, in the value itself or in what it was worked from: where a reader can mend it. */
+const typedIn = (value: Known): Known | undefined => {
+	if (value.from.kind === "definition") return value;
+	if (value.from.kind !== "worked") return undefined;
+	for (const input of Object.values(value.from.inputs)) {
+		if (Array.isArray(input) || "rows" in input) continue;
+		const found = typedIn(input as Known);
+		if (found !== undefined) return found;
+	}
+	return undefined;
+};
+
+const placeOfDepth = (depth: Known, otherwise: Path): Place => placeOf(typedIn(depth), otherwise);
+
+const feet = (depth: Known): string => asWritten(depth, "ft");
+
+/** Stages lie in the treated string, follow each other up the hole, hold their clusters, and are parted by their plugs. */
+export const checkStages = (
+	stimulation: Stimulation,
+	treated: CasingString | undefined,
+	desk: Desk,
+): void => {
+	const { stages } = stimulation;
+	const found: Desk = { ...desk, faults: [] };
+	for (const [i, stage] of stages.entries()) {
+		if (stage.bottom.value <= stage.top.value) {
+			// A bottom that rose above its own top by an override shows as an overlap with the next stage instead.
+			if (stages[i + 1]?.bottom !== stage.top)
+				fault(found, "well/top-below-bottom", placeOfDepth(stage.bottom, AT), {
+					what: `the bottom of stage ${stage.number} is at or above its top`,
+					expected: `deeper than ${feet(stage.top)}`,
+					found: feet(stage.bottom),
+					mend: "exchange the two depths, or mend one",
+				});
+		} else checkClusters(stage, found);
+		const below = stages[i - 1];
+		if (below !== undefined) checkOrder(stage, below, found);
+		checkPlug(stage, below, found);
+	}
+	if (treated !== undefined) checkInside(stimulation, treated, found);
+	desk.faults.push(...oncePerPlace(found.faults));
+};
+
+/** One slip in a layout puts every stage wrong alike; it is told once, of the deepest. */
+const oncePerPlace = (faults: readonly Diagnostic[]): Diagnostic[] => {
+	const seen = new Set<string>();
+	return faults.filter(({ code, at }) => {
+		const key = JSON.stringify([code, at]);
+		if (seen.has(key)) return false;
+		seen.add(key);
+		return true;
+	});
+};
+
+const checkClusters = (stage: Stage, desk: Desk): void => {
+	const stray = stage.clusters.find(
+		({ value }) => value > stage.bottom.value + SAME_DEPTH || value < stage.top.value - SAME_DEPTH,
+	);
+	if (stray !== undefined)
+		fault(desk, "well/stage-clusters", placeOfDepth(stray, AT), {
+			what: `a cluster of stage ${stage.number} lies outside the stage`,
+			expected: `between ${feet(stage.top)} and ${feet(stage.bottom)}`,
+			found: feet(stray),
+			mend: "mend the depth, or the ends of the stage",
+		});
+};
+
+const checkOrder = (stage: Stage, below: Stage, desk: Desk): void => {
+	const topBelow = below.clusters.at(-1) ?? below.top;
+	const stated = below.top === stage.bottom ? topBelow : below.top;
+	if (stage.bottom.value <= stated.value + (stated === topBelow ? -SAME_DEPTH : SAME_DEPTH)) return;
+	fault(desk, "well/stage-overlap", placeOfDepth(stage.bottom, AT), {
+		what: `stage ${stage.number} reaches down into stage ${below.number}`,
+		expected: `a bottom above ${feet(stated)}`,
+		found: feet(stage.bottom),
+		mend: "move one of the two stages, or mend its depths",
+		related: [{ at: placeOfDepth(stated, AT), label: `stage ${below.number} ends here` }],
+	});
+};
+
+const checkPlug = (stage: Stage, below: Stage | undefined, desk: Desk): void => {
+	const { plug } = stage;
+	if (plug === undefined) return;
+	const lowest = stage.clusters[0] ?? stage.bottom;
+	const topBelow = below?.clusters.at(-1) ?? below?.top;
+	if (topBelow !== undefined && plug.value > lowest.value && plug.value < topBelow.value) return;
+	// Where the stages themselves overlap, no plug can lie between them; that is told already.
+	if (topBelow !== undefined && lowest.value >= topBelow.value) return;
+	fault(desk, "well/plug-place", placeOfPlug(plug), {
+		what:
+			topBelow === undefined
+				? `stage ${stage.number} is the deepest and has a plug below it`
+				: `the plug of stage ${stage.number} is not between its bottom cluster and stage ${below?.number}`,
+		expected:
+			topBelow === undefined
+				? "no plug below the first stage"
+				: `between ${feet(lowest)} and ${feet(topBelow)}`,
+		found: feet(plug),
+		mend: topBelow === undefined ? "take the plug out" : "set it between the two stages",
+	});
+};
+
+/** A worked plug is mended at its distance from the cluster, not at the cluster. */
+const placeOfPlug = (plug: Known): Place => {
+	const distance = plug.from.kind === "worked" ? plug.from.inputs["a"] : undefined;
+	return distance !== undefined && "value" in distance ? placeOf(distance, AT) : placeOfDepth(plug, AT);
+};
+
+const checkInside = ({ stages, toe }: Stimulation, treated: CasingString, desk: Desk): void => {
+	const collar = treated.shoe.value - (treated.shoeTrack?.value ?? 0);
+	const collarText = `${Number(collar.toFixed(1))} ft`;
+	const [deepest] = stages;
+	const shallowest = stages.at(-1);
+	const related = [{ at: placeOf(treated.shoe, ["casing"]), label: `shoe of the ${treated.id} string` }];
+	if (deepest !== undefined && deepest.bottom.value > collar)
+		fault(desk, "well/stage-outside", placeOfDepth(deepest.bottom, AT), {
+			what: `stage ${deepest.number} reaches below the float collar of the ${treated.id} string`,
+			expected: `at most ${collarText}`,
+			found: feet(deepest.bottom),
+			mend: "move the stages up, or mend the shoe track",
+			related,
+		});
+	if (shallowest !== undefined && shallowest.top.value < treated.top.value)
+		fault(desk, "well/stage-outside", placeOfDepth(shallowest.top, AT), {
+			what: `stage ${shallowest.number} reaches above the top of the ${treated.id} string`,
+			expected: `at least ${feet(treated.top)}`,
+			found: feet(shallowest.top),
+			mend: "fewer or shorter stages, or mend the string that is treated through",
+		});
+	if (toe === undefined || deepest === undefined) return;
+	const floor = toe.kind === "initiation valve" ? treated.shoe.value : collar;
+	if (toe.depth.value >= deepest.bottom.value - SAME_DEPTH && toe.depth.value <= floor) return;
+	fault(desk, "well/toe-depth", placeOf(toe.depth, ["stimulation", "toe", "depth"]), {
+		what: "the toe opening is not at the toe",
+		expected: `between the bottom of stage ${deepest.number} at ${feet(deepest.bottom)} and ${Number(floor.toFixed(1))} ft`,
+		found: feet(toe.depth),
+		mend: "mend the depth of the toe, or the bottom of the first stage",
+		related: [{ at: placeOfDepth(deepest.bottom, AT), label: `bottom of stage ${deepest.number}` }],
+	});
+};

@@ -1,0 +1,113 @@
+import type { Catalog } from "../catalog/catalog.ts";
+import type { Definition } from "../definition/definition.ts";
+import type { Checked } from "../diagnostics/diagnostic.ts";
+import { checkCementColumns } from "./check-cement-columns.ts";
+import { checkNesting } from "./check-nesting.ts";
+import { checkPassage } from "./check-passage.ts";
+import { checkPlausibility } from "./check-plausibility.ts";
+import { checkRecords } from "./check-records.ts";
+import { checkStages } from "./check-stages.ts";
+import { checkStrings } from "./check-strings.ts";
+import { resolveDatum } from "./datum.ts";
+import { asWritten, type Desk, fault, maybe, placeOf } from "./desk.ts";
+import type { ReadFile } from "./read-file.ts";
+import { unknownReference } from "./references.ts";
+import { resolveDesignBasis } from "./resolve-design-basis.ts";
+import { resolveGeology } from "./resolve-geology.ts";
+import { resolveHoles } from "./resolve-holes.ts";
+import { resolveStimulation } from "./resolve-stimulation.ts";
+import { resolveStrings } from "./resolve-strings.ts";
+import { resolveTrajectory } from "./resolve-trajectory.ts";
+import type { Geology, Hole, Well } from "./well.ts";
+
+/**
+ * Understands a definition: names joined, pipe found in the catalogue, datums reduced to one, gaps filled and each
+ * filling recorded, recorded work before planned. Then its parts are held against each other.
+ *
+ * The value is there even where parts disagree, so that a caller can show what was understood; a string whose pipe or
+ * hole is not known is left out of it. Never throws for anything written in a definition.
+ *
+ * @param files gives the survey and stage files that the definition names
+ */
+export const resolveWell = (definition: Definition, catalog: Catalog, files: ReadFile): Checked<Well> => {
+	const desk: Desk = { catalog, faults: [], assumptions: [] };
+	const datum = resolveDatum(definition.site, desk);
+	const geology = resolveGeology(definition.geology, datum, desk);
+	const holes = resolveHoles(definition.holes, datum, desk);
+	const trajectory = resolveTrajectory(definition.trajectory, holes.at(-1)?.bottom, files, desk);
+	const designBasis = resolveDesignBasis(definition.design_basis, desk);
+	const found = resolveStrings(definition.casing, { holes, datum, basis: designBasis }, desk);
+	const stringIds = definition.casing.map(({ id }) => id);
+	const stimulation =
+		definition.stimulation && resolveStimulation(definition.stimulation, stringIds, files, desk);
+
+	checkStrings(found, desk);
+	// A string left out would make its neighbors look as if they did not nest.
+	const whole = found.length === definition.casing.length;
+	const loose = whole ? checkNesting(found, desk) : new Set(stringIds);
+	checkPassage(found, loose, holes, desk);
+	checkCementColumns(found, datum, desk);
+	const treated = found.find(({ string }) => string.id === stimulation?.treatedThrough)?.string;
+	if (stimulation !== undefined) checkStages(stimulation, treated, desk);
+	checkWater(geology, holes, desk);
+	checkNames(definition, stringIds, desk);
+	checkRecords(definition, stimulation, desk);
+	checkPlausibility(definition, desk);
+
+	const { site } = definition;
+	return {
+		diagnostics: desk.faults,
+		value: {
+			identity: definition.well,
+			site,
+			datum,
+			geology,
+			trajectory,
+			holes,
+			strings: found.map(({ string }) => string),
+			designBasis,
+			...maybe("stimulation", stimulation),
+			...maybe("drillString", definition.drill_string),
+			...maybe("wellControl", definition.well_control),
+			...maybe("wellhead", definition.wellhead),
+			neighbors: site.neighbors ?? [],
+			offsetWells: site.offset_wells ?? [],
+			conditions: site.conditions ?? [],
+			schedule: definition.schedule ?? [],
+			...maybe("logistics", definition.logistics),
+			...maybe("agency", definition.agency),
+			...maybe("community", definition.community),
+			...maybe("safety", definition.safety),
+			assumptions: desk.assumptions,
+		},
+	};
+};
+
+/** A hole is nowhere deeper than it is long, so water below its whole length is below the well. */
+const checkWater = ({ protectedWater }: Geology, holes: readonly Hole[], desk: Desk): void => {
+	const bottom = holes.at(-1)?.bottom;
+	if (protectedWater === undefined || bottom === undefined || protectedWater.base.value < bottom.value)
+		return;
+	fault(
+		desk,
+		"well/water-below-well",
+		{ path: ["geology", "protected_water", "base"] },
+		{
+			what: "the base of protected water is below the bottom of the well",
+			expected: `a depth above ${asWritten(bottom, "ft")}`,
+			found: `${Number(protectedWater.base.value.toFixed(1))} ft TVD`,
+			mend: "mend the depth and its unit",
+			related: [{ at: placeOf(bottom, ["holes"]), label: "bottom of the deepest hole" }],
+		},
+	);
+};
+
+/** Names of strings used outside the casing itself. */
+const checkNames = (definition: Definition, stringIds: readonly string[], desk: Desk): void => {
+	for (const [i, { string }] of (definition.site.conditions ?? []).entries())
+		if (string !== undefined && !stringIds.includes(string))
+			unknownReference(desk, ["site", "conditions", i, "string"], "casing string", string, stringIds);
+	for (const [i, { over }] of (definition.well_control?.preventers ?? []).entries())
+		if (!stringIds.includes(over))
+			unknownReference(desk, ["well_control", "preventers", i, "over"], "casing string", over, stringIds);
+};
