@@ -1,4 +1,4 @@
-import { nearestName } from "../definition/nearest-name.ts";
+import { nearestName } from "../diagnostics/nearest-name.ts";
 import type { Path } from "../diagnostics/path.ts";
 import { type Desk, fault } from "./desk.ts";
 

@@ -1,5 +1,5 @@
 import type { PipeDefinition } from "../definition/definition.ts";
-import { nearestName } from "../definition/nearest-name.ts";
+import { nearestName } from "../diagnostics/nearest-name.ts";
 import type { Path } from "../diagnostics/path.ts";
 import { asWritten, type Desk, fault, placeOf } from "./desk.ts";
 
