@@ -2,7 +2,7 @@ import { isScalar, type Pair, type Scalar, type YAMLMap, type YAMLSeq } from "ya
 import type { Code } from "../diagnostics/codes.ts";
 import type { Telling } from "../diagnostics/diagnose.ts";
 import type { Range } from "../diagnostics/source-text.ts";
-import { commaCure } from "../units/comma.ts";
+import { withoutComma } from "../units/comma.ts";
 
 /** Inside `{ }` and `[ ]` a comma ends a value. One value that was cut by it, put together again. */
 export interface CutValue {
@@ -28,7 +28,9 @@ const commaInNumber = (written: string): Telling => ({
 	what: "the number has a comma in it, and inside `{ }` or `[ ]` a comma ends the value",
 	expected: "digits without commas",
 	found: written,
-	mend: `write ${commaCure(written)}`,
+	mend: withoutComma(written)
+		.map((cure, index) => (index === 0 ? `write \`${cure}\`` : `or \`${cure}\` if the comma marks decimals`))
+		.join(", "),
 });
 
 const commaInText = (written: string): Telling => ({
@@ -36,8 +38,8 @@ const commaInText = (written: string): Telling => ({
 	expected: "text in double quotes where it contains a comma",
 	found: written,
 	mend: /[\d%]\s*,\s+\d/.test(written)
-		? `write "${written}" in double quotes if it is one text, or [${written}] if it is a list`
-		: `write "${written}" in double quotes`,
+		? `write \`"${written}"\` if it is one text, or \`[${written}]\` if it is a list`
+		: `write \`"${written}"\` with double quotes`,
 });
 
 const noValue = (name: string): Telling => {
@@ -94,7 +96,7 @@ export const cutInMap = (map: YAMLMap, text: string): CutValue[] => {
 		found.push({
 			first: index - 1,
 			last,
-			text: numeric ? commaCure(written).split(", or ", 1)[0] : written,
+			text: numeric ? withoutComma(written)[0] : written,
 			range,
 			code: numeric ? "syntax/comma-in-number" : "syntax/comma-in-text",
 			telling: numeric ? commaInNumber(written) : commaInText(written),
@@ -132,7 +134,7 @@ export const cutInList = (list: YAMLSeq, text: string): CutValue[] => {
 		found.push({
 			first: index,
 			last,
-			text: commaCure(written).split(", or ", 1)[0],
+			text: withoutComma(written)[0],
 			range,
 			code: "syntax/comma-in-number",
 			telling: commaInNumber(written),

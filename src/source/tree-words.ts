@@ -5,10 +5,10 @@ export const hashInValue = (whole: string): Telling => ({
 	expected: "values with a `#` in double quotes; remarks with a space after the `#`",
 	found: whole,
 	mend: whole.includes("#/gal")
-		? `write ${whole.replace("#/gal", "lb/gal")}, or put the value in double quotes`
+		? `write \`${whole.replace("#/gal", "lb/gal")}\`, or put the value in double quotes`
 		: whole.includes("#/ft")
-			? `write ${whole.replace("#/ft", "lb/ft")}, or put the value in double quotes`
-			: `write "${whole}" in double quotes, or put a space after the \`#\` if a remark is meant`,
+			? `write \`${whole.replace("#/ft", "lb/ft")}\`, or put the value in double quotes`
+			: `write \`"${whole}"\` with double quotes, or put a space after the \`#\` if a remark is meant`,
 });
 
 export const unknownAlias = (name: string): Telling => ({

@@ -1,4 +1,4 @@
-import { commaCure } from "./comma.ts";
+import { withoutComma } from "./comma.ts";
 import { toCanonical } from "./convert.ts";
 import type { Dimension } from "./dimensions.ts";
 import { plainText, readNumber } from "./parse-number.ts";
@@ -32,6 +32,8 @@ export interface QuantityFailure {
 	readonly accepted: readonly string[];
 	/** The text as it should probably have been written. */
 	readonly cure?: string;
+	/** Of a comma: how it should be written if the comma marks decimals. */
+	readonly alternative?: string;
 }
 
 export interface QuantitySuccess {
@@ -53,16 +55,22 @@ export type QuantityRead = QuantitySuccess | QuantityFailure;
 export const parseQuantity = (text: string, dimension: Dimension): QuantityRead => {
 	const plain = plainText(text);
 	const accepted = acceptedUnits(dimension);
-	const fail = (reason: QuantityReason, found: string, cure?: string): QuantityFailure => ({
+	const fail = (
+		reason: QuantityReason,
+		found: string,
+		cure?: string,
+		alternative?: string,
+	): QuantityFailure => ({
 		ok: false,
 		reason,
 		found,
 		accepted: isUnitless(dimension) ? [] : accepted,
 		...(cure === undefined ? {} : { cure }),
+		...(alternative === undefined ? {} : { alternative }),
 	});
 	const number = readNumber(plain);
 	if (!number.ok) {
-		if (number.reason === "comma") return fail("comma", plain, commaCure(plain));
+		if (number.reason === "comma") return fail("comma", plain, ...withoutComma(plain));
 		if (number.reason === "improper-fraction")
 			return fail("improper-fraction", plain, plain.replace(/(\d)(\d\/\d+)/, "$1 $2"));
 		return fail(number.reason, plain);

@@ -66,55 +66,55 @@ describe("a comma inside { } or [ ] is one fault, and reading goes on as it was 
 		[
 			"a: { to: 3,250 ft }",
 			{ to: "3250 ft" },
-			"syntax/comma-in-number 9-17 write 3250 ft, or 3.250 ft if the comma marks decimals",
+			"syntax/comma-in-number 9-17 write `3250 ft`, or `3.250 ft` if the comma marks decimals",
 		],
 		[
 			"a: { to: 1,250,000 psi, b: 2 }",
 			{ to: "1250000 psi", b: 2 },
-			"syntax/comma-in-number 9-22 write 1250000 psi",
+			"syntax/comma-in-number 9-22 write `1250000 psi`",
 		],
 		[
 			"a: { to: -1,250 ft }",
 			{ to: "-1250 ft" },
-			"syntax/comma-in-number 9-18 write -1250 ft, or -1.250 ft if the comma marks decimals",
+			"syntax/comma-in-number 9-18 write `-1250 ft`, or `-1.250 ft` if the comma marks decimals",
 		],
 		[
 			"a: { n: 3,250 }",
 			{ n: 3250 },
-			"syntax/comma-in-number 8-13 write 3250, or 3.250 if the comma marks decimals",
+			"syntax/comma-in-number 8-13 write `3250`, or `3.250` if the comma marks decimals",
 		],
-		["a: { w: 43,5 lb/ft }", { w: "43.5 lb/ft" }, "syntax/comma-in-number 8-18 write 43.5 lb/ft"],
+		["a: { w: 43,5 lb/ft }", { w: "43.5 lb/ft" }, "syntax/comma-in-number 8-18 write `43.5 lb/ft`"],
 		[
 			"a: { t: about 3,250 ft }",
 			{ t: "about 3250 ft" },
-			"syntax/comma-in-number 8-22 write about 3250 ft, or about 3.250 ft if the comma marks decimals",
+			"syntax/comma-in-number 8-22 write `about 3250 ft`, or `about 3.250 ft` if the comma marks decimals",
 		],
 		[
 			"a: { water: produced water 40 %, pond water 60 % }",
 			{ water: "produced water 40 %, pond water 60 %" },
-			'syntax/comma-in-text 12-48 write "produced water 40 %, pond water 60 %" in double quotes',
+			'syntax/comma-in-text 12-48 write `"produced water 40 %, pond water 60 %"` with double quotes',
 		],
 		[
 			"a: { name: Smith, John, role: x }",
 			{ name: "Smith, John", role: "x" },
-			'syntax/comma-in-text 11-22 write "Smith, John" in double quotes',
+			'syntax/comma-in-text 11-22 write `"Smith, John"` with double quotes',
 		],
 		[
 			"a: { days: 3, 4, 5 }",
 			{ days: "3, 4, 5" },
-			'syntax/comma-in-text 11-18 write "3, 4, 5" in double quotes if it is one text, or [3, 4, 5] if it is a list',
+			'syntax/comma-in-text 11-18 write `"3, 4, 5"` if it is one text, or `[3, 4, 5]` if it is a list',
 		],
 		[
 			"a: [1,200 ft]",
 			["1200 ft"],
-			"syntax/comma-in-number 4-12 write 1200 ft, or 1.200 ft if the comma marks decimals",
+			"syntax/comma-in-number 4-12 write `1200 ft`, or `1.200 ft` if the comma marks decimals",
 		],
 		[
 			"a: [ 1,250,000 psi, 2 psi ]",
 			["1250000 psi", "2 psi"],
-			"syntax/comma-in-number 5-18 write 1250000 psi",
+			"syntax/comma-in-number 5-18 write `1250000 psi`",
 		],
-		["a: [8,5 in]", ["8.5 in"], "syntax/comma-in-number 4-10 write 8.5 in"],
+		["a: [8,5 in]", ["8.5 in"], "syntax/comma-in-number 4-10 write `8.5 in`"],
 	])("%s", (text, expected, fault) => {
 		expect(faults(text)).toEqual([fault]);
 		expect(value(text)).toEqual({ a: expected });
@@ -132,7 +132,7 @@ describe("a comma inside { } or [ ] is one fault, and reading goes on as it was 
 
 	it("over two lines", () => {
 		expect(faults("a: { to: 3,\n  250 ft }")).toEqual([
-			'syntax/comma-in-text 9-20 write "3, 250 ft" in double quotes if it is one text, or [3, 250 ft] if it is a list',
+			'syntax/comma-in-text 9-20 write `"3, 250 ft"` if it is one text, or `[3, 250 ft]` if it is a list',
 		]);
 	});
 
@@ -150,7 +150,7 @@ describe("a comma inside { } or [ ] is one fault, and reading goes on as it was 
 			"a: { name: Windmill, sampled }",
 			"syntax/no-value 21-28 write `sampled: …` with its value, or take it away",
 		],
-		["a: { b: 1, to 3250 ft: 2, c d }", 'syntax/comma-in-text 23-29 write "2, c d" in double quotes'],
+		["a: { b: 1, to 3250 ft: 2, c d }", 'syntax/comma-in-text 23-29 write `"2, c d"` with double quotes'],
 	])("%s", (text, fault) => {
 		expect(faults(text)).toEqual([fault]);
 	});
@@ -161,17 +161,17 @@ describe("a # that is part of a value", () => {
 		[
 			"a: 8.8 #/gal",
 			"8.8 #/gal",
-			"syntax/hash-in-value 3-12 write 8.8 lb/gal, or put the value in double quotes",
+			"syntax/hash-in-value 3-12 write `8.8 lb/gal`, or put the value in double quotes",
 		],
 		[
 			"a: Sorrel #3",
 			"Sorrel #3",
-			'syntax/hash-in-value 3-12 write "Sorrel #3" in double quotes, or put a space after the `#` if a remark is meant',
+			'syntax/hash-in-value 3-12 write `"Sorrel #3"` with double quotes, or put a space after the `#` if a remark is meant',
 		],
 		[
 			"a: #4",
 			"#4",
-			'syntax/hash-in-value 3-5 write "#4" in double quotes, or put a space after the `#` if a remark is meant',
+			'syntax/hash-in-value 3-5 write `"#4"` with double quotes, or put a space after the `#` if a remark is meant',
 		],
 	])("%s", (text, expected, fault) => {
 		expect(faults(text)).toEqual([fault]);

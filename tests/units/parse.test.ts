@@ -77,7 +77,7 @@ describe("parseQuantity takes", () => {
 
 describe("parseQuantity refuses", () => {
 	const cases: [string, Dimension, string, string, string?][] = [
-		["3,250 ft", "length", "comma", "3,250 ft", "3250 ft, or 3.250 ft if the comma marks decimals"],
+		["3,250 ft", "length", "comma", "3,250 ft", "3250 ft"],
 		["17,260.5 ft", "length", "comma", "17,260.5 ft", "17260.5 ft"],
 		["1,250,000 psi", "pressure", "comma", "1,250,000 psi", "1250000 psi"],
 		["8,5 in", "diameter", "comma", "8,5 in", "8.5 in"],
@@ -123,6 +123,12 @@ describe("parseQuantity refuses", () => {
 		});
 		const read = parseQuantity(text, dimension);
 		expect(read.ok ? undefined : read.cure).toBe(cure);
+	});
+
+	it("a comma that may mark decimals, with both readings", () => {
+		expect(parseQuantity("9,625 in", "diameter")).toMatchObject({ cure: "9625 in", alternative: "9.625 in" });
+		expect(parseQuantity("17,260.5 ft", "length")).not.toHaveProperty("alternative");
+		expect(parseQuantity("8,5 in", "diameter")).not.toHaveProperty("alternative");
 	});
 
 	it("and names the units it could be", () => {
