@@ -39,18 +39,10 @@ interface Cut {
 const shares = (cuts: readonly Cut[]): number[] => {
 	const total = cuts.reduce((sum, cut) => sum + cut.to - cut.from, 0);
 	const raised = cuts.map((cut) => (cut.to - cut.from) / total < cut.least);
-	const taken = cuts.reduce(
-		(sum, cut, i) => sum + (raised[i] ? cut.least : 0),
-		0,
-	);
-	const rest = cuts.reduce(
-		(sum, cut, i) => sum + (raised[i] ? 0 : cut.to - cut.from),
-		0,
-	);
+	const taken = cuts.reduce((sum, cut, i) => sum + (raised[i] ? cut.least : 0), 0);
+	const rest = cuts.reduce((sum, cut, i) => sum + (raised[i] ? 0 : cut.to - cut.from), 0);
 	return cuts.map((cut, i) =>
-		raised[i]
-			? cut.least / Math.max(taken, 1)
-			: ((cut.to - cut.from) / rest) * (1 - taken),
+		raised[i] ? cut.least / Math.max(taken, 1) : ((cut.to - cut.from) / rest) * (1 - taken),
 	);
 };
 
@@ -90,9 +82,7 @@ export const depthScale = (
 	cuts: readonly { readonly at: number; readonly least: number }[] = [],
 	leastBelow = 0,
 ): DepthScale => {
-	const inside = cuts
-		.filter(({ at }) => at > depths[0] && at < depths[1])
-		.sort((a, b) => a.at - b.at);
+	const inside = cuts.filter(({ at }) => at > depths[0] && at < depths[1]).sort((a, b) => a.at - b.at);
 	const ends = [depths[0], ...inside.map(({ at }) => at), depths[1]];
 	const wanted = ends.slice(1).map(
 		(to, i): Cut => ({
@@ -106,16 +96,13 @@ export const depthScale = (
 	const room = page[1] - page[0] - BREAK_GAP * (kept.length - 1);
 	let top = page[0];
 	const pieces = kept.map((cut, i): DepthPiece => {
-		const bottom =
-			i === kept.length - 1 ? page[1] : top + (heights[i] ?? 0) * room;
+		const bottom = i === kept.length - 1 ? page[1] : top + (heights[i] ?? 0) * room;
 		const piece = { from: cut.from, to: cut.to, top, bottom };
 		top = bottom + BREAK_GAP;
 		return piece;
 	});
 	const scales = pieces.map((piece) =>
-		scaleLinear()
-			.domain([piece.from, piece.to])
-			.range([piece.top, piece.bottom]),
+		scaleLinear().domain([piece.from, piece.to]).range([piece.top, piece.bottom]),
 	);
 	const y = (tvd: number): number => {
 		const index = pieces.findIndex((piece) => tvd <= piece.to);
@@ -164,14 +151,9 @@ export const graduations = (
 			.domain([(piece.from - zero) * perFoot, (piece.to - zero) * perFoot])
 			.range([piece.top, piece.bottom]);
 		const count = Math.max(1, Math.floor((piece.bottom - piece.top) / apart));
-		const numbered = new Set(
-			unit.ticks(count).map((value) => Math.round(value * 1000) / 1000),
-		);
+		const numbered = new Set(unit.ticks(count).map((value) => Math.round(value * 1000) / 1000));
 		const fine = unit.ticks(count * 5).filter((value) => value >= -1e-6);
-		const seen = new Set([
-			...fine.map((value) => Math.round(value * 1000) / 1000),
-			...numbered,
-		]);
+		const seen = new Set([...fine.map((value) => Math.round(value * 1000) / 1000), ...numbered]);
 		for (const value of [...seen].sort((a, b) => a - b)) {
 			const y = unit(value);
 			const last = out.at(-1);

@@ -19,11 +19,7 @@ export interface Wanting {
  *
  * @source Barlow, Bartholomew, Bremner & Brunk 1972, *Statistical Inference under Order Restrictions*, ch. 1 (from memory)
  */
-export const placeInOrder = (
-	boxes: readonly Wanting[],
-	low: number,
-	high: number,
-): number[] => {
+export const placeInOrder = (boxes: readonly Wanting[], low: number, high: number): number[] => {
 	const total = boxes.reduce((sum, box) => sum + box.size, 0);
 	let above = 0;
 	const wishes = boxes.map((box) => {
@@ -36,11 +32,7 @@ export const placeInOrder = (
 		let pool = { sum: start * weight, weight, count: 1 };
 		for (;;) {
 			const last = pools.at(-1);
-			if (
-				last === undefined ||
-				last.sum / last.weight <= pool.sum / pool.weight
-			)
-				break;
+			if (last === undefined || last.sum / last.weight <= pool.sum / pool.weight) break;
 			pools.pop();
 			pool = {
 				sum: last.sum + pool.sum,

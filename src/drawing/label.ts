@@ -43,18 +43,13 @@ const SHORT = 2;
 const KEPT_WEIGHT = 4;
 
 const rows = (set: Set): Line[] => set.groups.flat();
-const heightOf = (set: Set, size: number): number =>
-	rows(set).length * size * LEADING + size * APART;
+const heightOf = (set: Set, size: number): number => rows(set).length * size * LEADING + size * APART;
 
 /** Takes away lines, then labels, until the rest fits. */
-const shed = (
-	sets: Set[],
-	fits: (kept: readonly Set[]) => boolean,
-): { kept: Set[]; dropped: string[] } => {
+const shed = (sets: Set[], fits: (kept: readonly Set[]) => boolean): { kept: Set[]; dropped: string[] } => {
 	let kept = [...sets];
 	const dropped: string[] = [];
-	const leastLines = (set: Set) =>
-		set.label.keep === true ? (set.label.least ?? 1) : 1;
+	const leastLines = (set: Set) => (set.label.keep === true ? (set.label.least ?? 1) : 1);
 	for (;;) {
 		if (fits(kept)) return { kept, dropped };
 		const long = kept.filter((set) => set.groups.length > leastLines(set));
@@ -81,9 +76,7 @@ const shed = (
 			.sort((a, b) => rows(b).length - rows(a).length);
 		if (longest === undefined) return { kept, dropped };
 		longest.groups =
-			longest.groups.length > 1
-				? longest.groups.slice(0, -1)
-				: [(longest.groups[0] ?? []).slice(0, 1)];
+			longest.groups.length > 1 ? longest.groups.slice(0, -1) : [(longest.groups[0] ?? []).slice(0, 1)];
 	}
 };
 
@@ -101,16 +94,13 @@ export interface Column {
 }
 
 /** Sets labels in one column beside the drawing, with leaders that keep order. */
-export const labelColumn = (
-	labels: readonly Label[],
-	column: Column,
-): Placed => {
+export const labelColumn = (labels: readonly Label[], column: Column): Placed => {
 	const { size } = column;
 	const sorted = [...labels].sort((a, b) => a.anchor[1] - b.anchor[1]);
 	const sets = sorted.map(
 		(label): Set => ({
 			label,
-			groups: label.lines.map((each) => wrap(each, size, column.width)),
+			groups: label.lines.map((each) => wrap(each, size, column.width, 4)),
 		}),
 	);
 	const room = column.high - column.low;
@@ -140,12 +130,7 @@ export const labelColumn = (
 				dx: 0,
 				dy: 0,
 				name: `leader ${set.label.id}`,
-				children: leader(
-					[x, y],
-					inside ? [column.edge, y] : undefined,
-					tip,
-					set.label.dot,
-				),
+				children: leader([x, y], inside ? [column.edge, y] : undefined, tip, set.label.dot),
 			},
 			{
 				kind: "group",
@@ -210,13 +195,8 @@ export const labelRow = (labels: readonly Label[], row: LabelRow): Placed => {
 	let kept = sorted;
 	const dropped: string[] = [];
 	const least = size * 7.5;
-	while (
-		kept.length * (least + gap) > room &&
-		kept.some((label) => label.keep !== true)
-	) {
-		const [spare] = kept
-			.filter((label) => label.keep !== true)
-			.sort((a, b) => a.weight - b.weight);
+	while (kept.length * (least + gap) > room && kept.some((label) => label.keep !== true)) {
+		const [spare] = kept.filter((label) => label.keep !== true).sort((a, b) => a.weight - b.weight);
 		kept = kept.filter((label) => label !== spare);
 		if (spare !== undefined) dropped.push(spare.id);
 	}
@@ -229,12 +209,9 @@ export const labelRow = (labels: readonly Label[], row: LabelRow): Placed => {
 	);
 	const most = Math.floor((row.bottom - row.top) / (size * LEADING));
 	for (const set of sets) {
-		while (rows(set).length > most && set.groups.length > 1)
-			set.groups = set.groups.slice(0, -1);
+		while (rows(set).length > most && set.groups.length > 1) set.groups = set.groups.slice(0, -1);
 	}
-	const widths = sets.map((set) =>
-		Math.max(...rows(set).map((each) => lineWidth(each, size)), 1),
-	);
+	const widths = sets.map((set) => Math.max(...rows(set).map((each) => lineWidth(each, size)), 1));
 	const starts = placeInOrder(
 		sets.map((set, i) => ({
 			anchor: set.label.anchor[0],
@@ -260,12 +237,7 @@ export const labelRow = (labels: readonly Label[], row: LabelRow): Placed => {
 				dx: 0,
 				dy: 0,
 				name: `leader ${set.label.id}`,
-				children: leader(
-					[x, y],
-					[x, Math.max(row.edge, y)],
-					[middle, row.top - 1.5],
-					set.label.dot,
-				),
+				children: leader([x, y], [x, Math.max(row.edge, y)], [middle, row.top - 1.5], set.label.dot),
 			},
 			{
 				kind: "group",

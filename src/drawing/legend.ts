@@ -1,10 +1,10 @@
 import type { Shape } from "../document/shapes.ts";
-import { runWidth, setLine } from "./line-of-text.ts";
+import { type Line, lineText, lineWidth, run, setLine } from "./line-of-text.ts";
 import { SECOND_INK } from "./palette.ts";
 
 /** One thing a legend explains; the swatch is drawn in a box of `SWATCH` with its corner at the origin. */
 export interface LegendEntry {
-	readonly text: string;
+	readonly text: string | Line;
 	readonly swatch: readonly Shape[];
 }
 
@@ -16,12 +16,15 @@ interface LegendBox {
 	readonly size: number;
 }
 
+const lineOf = ({ text }: LegendEntry): Line =>
+	typeof text === "string" ? [run(text, { color: SECOND_INK })] : text;
+
 const rowHeight = (size: number) => Math.max(SWATCH.height, size) + 4;
 
 const flow = (entries: readonly LegendEntry[], { width, size }: LegendBox) => {
 	let [x, row] = [0, 0];
 	const places = entries.map((entry) => {
-		const wide = SWATCH.width + 4 + runWidth({ text: entry.text }, size);
+		const wide = SWATCH.width + 4 + lineWidth(lineOf(entry), size);
 		if (x > 0 && x + wide > width) [x, row] = [0, row + 1];
 		const place = { entry, x, row };
 		x += wide + 12;
@@ -30,10 +33,8 @@ const flow = (entries: readonly LegendEntry[], { width, size }: LegendBox) => {
 	return { places, rows: entries.length === 0 ? 0 : row + 1 };
 };
 
-export const legendHeight = (
-	entries: readonly LegendEntry[],
-	box: LegendBox,
-): number => flow(entries, box).rows * rowHeight(box.size);
+export const legendHeight = (entries: readonly LegendEntry[], box: LegendBox): number =>
+	flow(entries, box).rows * rowHeight(box.size);
 
 /** Entries from left to right, in as many rows as they need. */
 export const legendShapes = (
@@ -48,8 +49,8 @@ export const legendShapes = (
 				kind: "group",
 				dx: 0,
 				dy: 0,
-				name: `label legend ${entry.text}`,
-				children: setLine([{ text: entry.text, color: SECOND_INK }], {
+				name: `label legend ${lineText(lineOf(entry))}`,
+				children: setLine(lineOf(entry), {
 					x: left + SWATCH.width + 4,
 					y: top + SWATCH.height / 2 + box.size * 0.34,
 					size: box.size,

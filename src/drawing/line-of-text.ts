@@ -32,8 +32,7 @@ export const runWidth = (part: Run, size: number): number =>
 export const lineWidth = (line: Line, size: number): number =>
 	line.reduce((sum, part) => sum + runWidth(part, size), 0);
 
-export const lineText = (line: Line): string =>
-	line.map((part) => part.text).join("");
+export const lineText = (line: Line): string => line.map((part) => part.text).join("");
 
 /** Puts runs and text in the `{name}` places of a phrase. A place without a value stays empty. */
 export const compose = (
@@ -64,8 +63,7 @@ const shortened = (part: Run, size: number, width: number): Run => {
 	const characters = [...part.text];
 	while (
 		characters.length > 0 &&
-		runWidth({ ...part, text: `${characters.join("").trimEnd()}…` }, size) >
-			width
+		runWidth({ ...part, text: `${characters.join("").trimEnd()}…` }, size) > width
 	)
 		characters.pop();
 	return { ...part, text: `${characters.join("").trimEnd()}…` };
@@ -84,9 +82,7 @@ const trimmed = (line: Run[]): Run[] => {
 	const last = line.at(-1);
 	if (last === undefined) return line;
 	const text = last.text.trimEnd();
-	return text === ""
-		? trimmed(line.slice(0, -1))
-		: [...line.slice(0, -1), { ...last, text }];
+	return text === "" ? trimmed(line.slice(0, -1)) : [...line.slice(0, -1), { ...last, text }];
 };
 
 const merged = (line: readonly Run[]): Run[] => {
@@ -107,12 +103,7 @@ const merged = (line: readonly Run[]): Run[] => {
 };
 
 /** Breaks a line at spaces so that it fits a width; what does not fit in `most` lines ends in an ellipsis. */
-export const wrap = (
-	line: Line,
-	size: number,
-	width: number,
-	most = 3,
-): Line[] => {
+export const wrap = (line: Line, size: number, width: number, most = 3): Line[] => {
 	const lines: Run[][] = [[]];
 	let used = 0;
 	for (const piece of line.flatMap(pieces)) {
@@ -133,10 +124,7 @@ export const wrap = (
 		if (tail !== undefined) {
 			const before = lineWidth(last.slice(0, -1), size);
 			const cut = shortened(tail, size, width - before);
-			kept[kept.length - 1] = [
-				...last.slice(0, -1),
-				tail.key === undefined ? cut : tail,
-			];
+			kept[kept.length - 1] = [...last.slice(0, -1), tail.key === undefined ? cut : tail];
 		}
 	}
 	return kept.filter((each) => each.length > 0);
@@ -153,21 +141,13 @@ export const setLine = (
 	},
 ): Shape[] => {
 	const wide = lineWidth(line, at.size);
-	let x =
-		at.anchor === "end"
-			? at.x - wide
-			: at.anchor === "middle"
-				? at.x - wide / 2
-				: at.x;
+	let x = at.anchor === "end" ? at.x - wide : at.anchor === "middle" ? at.x - wide / 2 : at.x;
 	return line.flatMap((part): Shape[] => {
 		const here = x;
 		x += runWidth(part, at.size);
 		if (part.text.trim() === "") return [];
 		const lead = part.text.length - part.text.trimStart().length;
-		const shift =
-			lead === 0
-				? 0
-				: runWidth({ ...part, text: part.text.slice(0, lead) }, at.size);
+		const shift = lead === 0 ? 0 : runWidth({ ...part, text: part.text.slice(0, lead) }, at.size);
 		return [
 			{
 				kind: "text",

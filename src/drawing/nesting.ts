@@ -36,33 +36,20 @@ export interface NestingStyle {
 export const nesting = (well: Well, style: NestingStyle): Nesting => {
 	const slots = new Map<string, number>();
 	for (const string of well.strings) {
-		const outside =
-			string.within === undefined ? undefined : slots.get(string.within);
-		slots.set(
-			string.id,
-			outside === undefined ? Math.max(-1, ...slots.values()) + 1 : outside + 1,
-		);
+		const outside = string.within === undefined ? undefined : slots.get(string.within);
+		slots.set(string.id, outside === undefined ? Math.max(-1, ...slots.values()) + 1 : outside + 1);
 	}
 	const count = Math.max(0, ...slots.values()) + 1;
 	const gap = style.step - style.steel - style.clearance;
 	const room = style.most - style.bore - style.steel - gap;
-	const step =
-		count === 1 ? style.step : Math.min(style.step, room / (count - 1));
+	const step = count === 1 ? style.step : Math.min(style.step, room / (count - 1));
 	const annulus = step - style.steel - style.clearance;
-	const outerAt = (slot: number) =>
-		style.bore + style.steel + (count - 1 - slot) * step;
+	const outerAt = (slot: number) => style.bore + style.steel + (count - 1 - slot) * step;
 	const slotOf = (string: CasingString) => slots.get(string.id) ?? count - 1;
 	const holeSlots = new Map<string, number>();
 	for (const hole of well.holes) {
-		const held = well.strings
-			.filter((string) => string.hole.id === hole.id)
-			.map(slotOf);
-		holeSlots.set(
-			hole.id,
-			held.length > 0
-				? Math.min(...held)
-				: Math.max(-1, ...holeSlots.values()) + 1,
-		);
+		const held = well.strings.filter((string) => string.hole.id === hole.id).map(slotOf);
+		holeSlots.set(hole.id, held.length > 0 ? Math.min(...held) : Math.max(-1, ...holeSlots.values()) + 1);
 	}
 	return {
 		string: (string) => {
@@ -71,9 +58,7 @@ export const nesting = (well: Well, style: NestingStyle): Nesting => {
 		},
 		hole: (hole) => {
 			const slot = holeSlots.get(hole.id) ?? count;
-			return slot >= count
-				? style.bore - style.clearance
-				: outerAt(slot) + annulus;
+			return slot >= count ? style.bore - style.clearance : outerAt(slot) + annulus;
 		},
 		widest: outerAt(0) + annulus,
 		steel: style.steel,

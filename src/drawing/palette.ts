@@ -18,9 +18,7 @@ export const REDDISH_PURPLE = "#cc79a7";
 /** A color mixed with white; `share` of one is the color itself. */
 export const tint = (color: string, share: number): string => {
 	const channel = (at: number) => Number.parseInt(color.slice(at, at + 2), 16);
-	const mixed = [1, 3, 5].map((at) =>
-		Math.round(255 - share * (255 - channel(at))),
-	);
+	const mixed = [1, 3, 5].map((at) => Math.round(255 - share * (255 - channel(at))));
 	return `#${mixed.map((value) => value.toString(16).padStart(2, "0")).join("")}`;
 };
 
@@ -36,17 +34,13 @@ export const ROCK_LINE = "#3d3d3d";
 const luminance = (color: string): number => {
 	const [r = 0, g = 0, b = 0] = [1, 3, 5].map((at) => {
 		const channel = Number.parseInt(color.slice(at, at + 2), 16) / 255;
-		return channel <= 0.03928
-			? channel / 12.92
-			: ((channel + 0.055) / 1.055) ** 2.4;
+		return channel <= 0.03928 ? channel / 12.92 : ((channel + 0.055) / 1.055) ** 2.4;
 	});
 	return 0.2126 * r + 0.7152 * g + 0.0722 * b;
 };
 
 /** Contrast ratio of two colors, 1 to 21. */
 export const contrast = (a: string, b: string): number => {
-	const [dark = 0, light = 0] = [luminance(a), luminance(b)].sort(
-		(x, y) => x - y,
-	);
+	const [dark = 0, light = 0] = [luminance(a), luminance(b)].sort((x, y) => x - y);
 	return (light + 0.05) / (dark + 0.05);
 };

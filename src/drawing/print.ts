@@ -1,12 +1,7 @@
 import type { DepthMark } from "../calc/results.ts";
 import type { Known } from "../cite/known.ts";
 import { fromCanonical } from "../units/convert.ts";
-import {
-	printedUnit,
-	type QuantityStyle,
-	quantityString,
-	type UnitSystem,
-} from "../units/format.ts";
+import { printedUnit, type QuantityStyle, quantityString, type UnitSystem } from "../units/format.ts";
 import { compose, type Line, type Run, run, sentence } from "./line-of-text.ts";
 import type { DrawingWords } from "./words.ts";
 
@@ -32,11 +27,7 @@ export interface Print {
 	readonly perFoot: number;
 }
 
-export const printer = (
-	units: UnitSystem,
-	words: DrawingWords,
-	keyOf?: KeyOf,
-): Print => {
+export const printer = (units: UnitSystem, words: DrawingWords, keyOf?: KeyOf): Print => {
 	const keyed = (known: Known, text: string): Run => {
 		const key = keyOf?.(known);
 		return key === undefined ? run(text, { whole: true }) : run(text, { key });
@@ -71,13 +62,10 @@ export const printer = (
 						tvd: value(mark.tvd),
 					}),
 		stacked: (mark) => [
-			...(mark.md === undefined
-				? []
-				: [compose(words.depthMeasured, { md: value(mark.md) })]),
+			...(mark.md === undefined ? [] : [compose(words.depthMeasured, { md: value(mark.md) })]),
 			compose(words.depthVertical, { tvd: value(mark.tvd) }),
 		],
-		below: (mark) =>
-			compose(words.depthBelowGround, { depth: value(mark.below_ground) }),
+		below: (mark) => compose(words.depthBelowGround, { depth: value(mark.below_ground) }),
 		depthUnit,
 		perFoot: fromCanonical(1, "true-vertical-depth", depthUnit),
 	};
@@ -85,9 +73,7 @@ export const printer = (
 
 /** A name within a sentence: `surface casing`. */
 export const withinSentence = (name: string): string =>
-	/^\p{Lu}\p{Ll}/u.test(name)
-		? name.charAt(0).toLowerCase() + name.slice(1)
-		: name;
+	/^\p{Lu}\p{Ll}/u.test(name) ? name.charAt(0).toLowerCase() + name.slice(1) : name;
 
 /** `Surface casing`, from a string's id and kind. */
 export const stringName = (
@@ -100,10 +86,6 @@ export const stringName = (
 	const name = plain.charAt(0).toUpperCase() + plain.slice(1);
 	if (plain.toLowerCase().includes(string.kind)) return name;
 	const phrase =
-		string.kind === "liner"
-			? words.liner
-			: string.kind === "tieback"
-				? words.tieback
-				: words.casing;
+		string.kind === "liner" ? words.liner : string.kind === "tieback" ? words.tieback : words.casing;
 	return sentence(phrase, { name });
 };

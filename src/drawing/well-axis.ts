@@ -43,21 +43,12 @@ const SAMPLES = 360;
 const STRAIGHT = 0.01;
 
 /** Measured depth where the hole turns level: the landing, or where the path first passes the limit. */
-export const levelFrom = (
-	trajectory: TrajectoryResults,
-): number | undefined => {
+export const levelFrom = (trajectory: TrajectoryResults): number | undefined => {
 	if (trajectory.maximum_inclination.value < LEVEL) return undefined;
-	return (
-		trajectory.landing?.md.value ??
-		trajectory.path.rows.find((row) => row.inclination >= LEVEL)?.md
-	);
+	return trajectory.landing?.md.value ?? trajectory.path.rows.find((row) => row.inclination >= LEVEL)?.md;
 };
 
-export const wellAxis = (
-	trajectory: TrajectoryResults,
-	scale: DepthScale,
-	room: Sideways,
-): WellAxis => {
+export const wellAxis = (trajectory: TrajectoryResults, scale: DepthScale, room: Sideways): WellAxis => {
 	const stations = pathStationsOf(trajectory.path);
 	const total = trajectory.total_depth.md.value;
 	const depths = new Set([
@@ -79,26 +70,14 @@ export const wellAxis = (
 			}
 			return { md, tvd: place?.tvd ?? md, traveled };
 		});
-	const atLevel =
-		level === undefined
-			? undefined
-			: places.find((place) => place.md >= level)?.traveled;
+	const atLevel = level === undefined ? undefined : places.find((place) => place.md >= level)?.traveled;
 	const deepest = Math.max(...places.map((place) => place.tvd), 1);
 	const sideways = (distance: number): number => {
-		if (atLevel === undefined)
-			return traveled < STRAIGHT * deepest
-				? 0
-				: (distance / traveled) * room.slant;
-		if (distance <= atLevel)
-			return atLevel === 0 ? 0 : (distance / atLevel) * room.curve;
-		return (
-			room.curve +
-			((distance - atLevel) / Math.max(traveled - atLevel, 1)) * room.lateral
-		);
+		if (atLevel === undefined) return traveled < STRAIGHT * deepest ? 0 : (distance / traveled) * room.slant;
+		if (distance <= atLevel) return atLevel === 0 ? 0 : (distance / atLevel) * room.curve;
+		return room.curve + ((distance - atLevel) / Math.max(traveled - atLevel, 1)) * room.lateral;
 	};
-	const withBreaks = scale.breaks.flatMap((each) =>
-		crossings(places, each.tvd),
-	);
+	const withBreaks = scale.breaks.flatMap((each) => crossings(places, each.tvd));
 	const drawn = [...places, ...withBreaks]
 		.sort((a, b) => a.md - b.md || a.tvd - b.tvd)
 		.map((place) => ({
@@ -114,26 +93,18 @@ export const wellAxis = (
 		// A slanted hole is sheared, not turned: what is at one depth stays level across it.
 		return {
 			...point,
-			normal:
-				level === undefined || length === 0
-					? [1, 0]
-					: [dy / length, -dx / length],
+			normal: level === undefined || length === 0 ? [1, 0] : [dy / length, -dx / length],
 		};
 	});
 	const at = (md: number): AxisPoint => {
 		const i = points.findIndex((point) => point.md >= md);
 		const after = points[i === -1 ? points.length - 1 : i];
 		const before = points[Math.max((i === -1 ? points.length : i) - 1, 0)];
-		if (before === undefined || after === undefined)
-			return { md, x: room.x, y: scale.y(md), normal: [1, 0] };
+		if (before === undefined || after === undefined) return { md, x: room.x, y: scale.y(md), normal: [1, 0] };
 		const span = after.md - before.md;
-		const share =
-			span === 0 ? 1 : Math.min(1, Math.max(0, (md - before.md) / span));
+		const share = span === 0 ? 1 : Math.min(1, Math.max(0, (md - before.md) / span));
 		const mix = (a: number, b: number) => a + (b - a) * share;
-		const [nx, ny] = [
-			mix(before.normal[0], after.normal[0]),
-			mix(before.normal[1], after.normal[1]),
-		];
+		const [nx, ny] = [mix(before.normal[0], after.normal[0]), mix(before.normal[1], after.normal[1])];
 		const length = Math.hypot(nx, ny) || 1;
 		return {
 			md,
@@ -165,12 +136,10 @@ interface Place {
 const crossings = (places: readonly Place[], tvd: number): Place[] =>
 	places.slice(1).flatMap((after, i): Place[] => {
 		const before = places[i];
-		if (before === undefined || before.tvd >= tvd === after.tvd >= tvd)
-			return [];
+		if (before === undefined || before.tvd >= tvd === after.tvd >= tvd) return [];
 		const share = (tvd - before.tvd) / (after.tvd - before.tvd);
 		const md = before.md + share * (after.md - before.md);
-		const traveled =
-			before.traveled + share * (after.traveled - before.traveled);
+		const traveled = before.traveled + share * (after.traveled - before.traveled);
 		const [upper, lower] = [tvd, tvd + 1e-6];
 		return after.tvd > before.tvd
 			? [
@@ -195,12 +164,7 @@ export const offset = (points: readonly AxisPoint[], by: number): Point[] => {
 	moved.forEach((point, i) => {
 		const last = kept.at(-1);
 		const next = moved[i + 1];
-		if (
-			last === undefined ||
-			next === undefined ||
-			bend(last, point, next) > 0.02
-		)
-			kept.push(point);
+		if (last === undefined || next === undefined || bend(last, point, next) > 0.02) kept.push(point);
 	});
 	return kept;
 };
@@ -216,19 +180,9 @@ const bend = (a: Point, p: Point, b: Point): number => {
 const open = line<Point>().curve(curveLinear).digits(2);
 const closed = line<Point>().curve(curveLinearClosed).digits(2);
 
-export const openPath = (points: readonly Point[]): string =>
-	open([...points]) ?? "";
-export const closedPath = (points: readonly Point[]): string =>
-	closed([...points]) ?? "";
+export const openPath = (points: readonly Point[]): string => open([...points]) ?? "";
+export const closedPath = (points: readonly Point[]): string => closed([...points]) ?? "";
 
 /** The area between two distances from the axis, on one side (+1 right or up, -1 left or down). */
-export const strip = (
-	points: readonly AxisPoint[],
-	side: 1 | -1,
-	near: number,
-	far: number,
-): string =>
-	closedPath([
-		...offset(points, side * far),
-		...offset(points, side * near).reverse(),
-	]);
+export const strip = (points: readonly AxisPoint[], side: 1 | -1, near: number, far: number): string =>
+	closedPath([...offset(points, side * far), ...offset(points, side * near).reverse()]);

@@ -4,18 +4,15 @@ export const ENGLISH = {
 	schematicTitle: "Wellbore schematic",
 	schematicOf: "Wellbore schematic of {well}",
 	plainTitle: "The well, drawn to its true depth",
-	datum:
-		"Depths from the {datum}, {above} above ground. Ground elevation {elevation}.",
+	datum: "Depths from the {datum}, {above} above ground. Ground elevation {elevation}.",
 	spud: "Spud {date}.",
 	datumGround: "Depths are below ground level.",
 	scalePieces:
 		"Depth is to scale within each of {count} stretches. Widths, and the length of the lateral, are not to scale.",
 	scalePiecesVertical:
 		"Depth is to scale within each of {count} stretches. Widths and distances sideways are not to scale.",
-	scaleWhole:
-		"Depth is to scale. Widths, and the length of the lateral, are not to scale.",
-	scaleWholeVertical:
-		"Depth is to scale. Widths and distances sideways are not to scale.",
+	scaleWhole: "Depth is to scale. Widths, and the length of the lateral, are not to scale.",
+	scaleWholeVertical: "Depth is to scale. Widths and distances sideways are not to scale.",
 	scaleBreak: "scale changes: {ratio} × smaller below",
 	scaleBreakLarger: "scale changes: {ratio} × larger below",
 	rulerVertical: "TVD",
@@ -35,7 +32,7 @@ export const ENGLISH = {
 	shoeOf: "{string} shoe",
 	plannedShoe: "planned shoe {depth}",
 	hole: "{size} hole to {depth}",
-	holeFluid: "{size} hole to {depth}, {density} {fluid}",
+	holeFluid: "drilled with {fluid}, {density}",
 	cementSurface: "Cement to surface, {basis}",
 	cementFrom: "Cement up to {depth}, {basis}",
 	cementTop: "Cement top, {string}",
@@ -66,8 +63,7 @@ export const ENGLISH = {
 	waterSolids: "{solids} solids",
 	waterWellDepth: "water well, {depth}",
 	deepestOf: "deepest of {count} water wells",
-	undrawn:
-		"{count} labels of less weight are left out; the tables give every depth.",
+	undrawn: "{count} labels of less weight are left out; the tables give every depth.",
 	// Plain
 	plainWell: "{name}",
 	plainWellDeepest: "deepest water well nearby",
@@ -103,17 +99,17 @@ export const ENGLISH = {
 	// Isolation close-up
 	closeUpTitle: "Steel and cement across the protected water",
 	closeUpOf: "Steel and cement across the protected water, {well}",
-	closeUpScale:
-		"Depth is to scale. Widths and distances sideways are not to scale.",
-	layersHead: "Layers at the base of protected water, from the rock inward",
-	layerCement: "cement behind the {string}, {basis}",
-	layerSteel: "steel: {string}, {size}",
-	layerFluid: "fluid between {outer} and {inner}",
-	layerOpen: "open hole: no steel here",
-	gapShoe: "{distance} from the base of protected water to the {string} shoe",
+	closeUpScale: "Depth is to scale. Widths are not to scale. The well goes on below the wave line.",
+	layersHead: "At the base of protected water, from the rock inward",
+	layerCement: "cement outside the {string}, {evidence}",
+	layerSteel: "steel, {string}, {size}",
+	layerFluid: "fluid outside the {string}, no cement",
+	layerOpen: "No steel crosses the base of protected water.",
 	gapGround: "{distance} from ground to the base of protected water",
+	gapShoeBelow: "{distance} below the base of protected water",
+	gapShoeAbove: "{distance} above the base of protected water",
 	gapPerforation:
-		"{distance} from the base of protected water down to the shallowest perforation (below this drawing)",
+		"{distance} of rock lies between the base of protected water and the shallowest perforation.",
 	// Section and plan
 	sectionTitle: "Vertical section",
 	sectionOf: "Vertical section of {well}, looking at azimuth {azimuth}",
@@ -132,8 +128,7 @@ export const ENGLISH = {
 	legendOffset: "other well",
 	legendNeighbor: "neighbor",
 	// Sentences of the text alternative
-	altWell:
-		"{well}, drawn from the surface at the top to total depth at {depth}.",
+	altWell: "{well}, drawn from the surface at the top to total depth at {depth}.",
 	altString: "{string}, {size}, shoe at {depth}; {cement}.",
 	altCementSurface: "cement to surface, {basis}",
 	altCementTop: "cement top at {depth}, {basis}",
@@ -142,17 +137,13 @@ export const ENGLISH = {
 	altShoeBelow: "The {string} shoe is {distance} below it.",
 	altShoeAbove: "The {string} shoe is {distance} above it.",
 	altFormations: "Formations from the top: {list}.",
-	altTurn:
-		"The hole leaves vertical at {kickoff} and runs {lateral} from the landing at {landing}.",
+	altTurn: "The hole leaves vertical at {kickoff} and runs {lateral} from the landing at {landing}.",
 	altPerforations: "{count} stages are perforated from {bottom} up to {top}.",
-	altGap:
-		"{distance} of rock lies between the base of protected water and the shallowest perforation.",
+	altGap: "{distance} of rock lies between the base of protected water and the shallowest perforation.",
 	altLayers: "At the base of protected water, from the rock inward: {list}.",
 	altTable: "The tables give every depth.",
-	altPath:
-		"Seen along azimuth {azimuth}, the well ends {departure} from the wellhead at {tvd} TVD.",
-	altPlan:
-		"The well ends {distance} from the wellhead toward {azimuth}. Shown near it: {list}.",
+	altPath: "Seen along azimuth {azimuth}, the well ends {departure} from the wellhead at {tvd} TVD.",
+	altPlan: "The well ends {distance} from the wellhead toward {azimuth}. Shown near it: {list}.",
 	altPlanNone: "The well ends {distance} from the wellhead toward {azimuth}.",
 	rocks: {
 		gravel: "gravel",
@@ -172,6 +163,14 @@ export const ENGLISH = {
 		conglomerate: "conglomerate",
 		volcanic: "volcanic rock",
 		granite: "granite",
+	},
+	/** How it is known that cement is there. */
+	evidence: {
+		planned: "planned",
+		calculated: "calculated",
+		logged: "logged",
+		tested: "tested",
+		"returns seen": "returns seen",
 	},
 	strings: {
 		conductor: "Conductor",

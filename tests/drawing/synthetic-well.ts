@@ -1,24 +1,13 @@
 import type { DepthMark, HoleMark, Results } from "../../src/calc/results.ts";
 import { placeAt } from "../../src/calc/trajectory/at-depth.ts";
-import {
-	minimumCurvaturePath,
-	pathStationsOf,
-} from "../../src/calc/trajectory/path.ts";
+import { minimumCurvaturePath, pathStationsOf } from "../../src/calc/trajectory/path.ts";
 import type { Known, KnownTable } from "../../src/cite/known.ts";
 import type { Dimension } from "../../src/units/dimensions.ts";
 import { quantity } from "../../src/units/quantity.ts";
-import type {
-	CasingString,
-	Formation,
-	Lithology,
-	Well,
-} from "../../src/well/well.ts";
+import type { CasingString, Formation, Lithology, Well } from "../../src/well/well.ts";
 
 /** A value out of nowhere, for drawings that only need its size. */
-export const known = <D extends Dimension>(
-	dimension: D,
-	value: number,
-): Known<D> => ({
+export const known = <D extends Dimension>(dimension: D, value: number): Known<D> => ({
 	dimension,
 	value: quantity(dimension, value),
 	from: { kind: "assumed", id: "synthetic" },
@@ -80,8 +69,7 @@ export interface WellSpec {
 	readonly valve?: boolean;
 }
 
-const slug = (text: string) =>
-	text.toLowerCase().replaceAll(/[^a-z0-9]+/g, "-");
+const slug = (text: string) => text.toLowerCase().replaceAll(/[^a-z0-9]+/g, "-");
 
 const stationsOf = (spec: WellSpec): KnownTable => {
 	const rows = [{ md: 0, inclination: 0, azimuth: 0 }];
@@ -104,9 +92,7 @@ const stationsOf = (spec: WellSpec): KnownTable => {
 };
 
 /** A well and results with everything the drawings read, and nothing else. */
-export const syntheticWell = (
-	spec: WellSpec,
-): { well: Well; results: Results } => {
+export const syntheticWell = (spec: WellSpec): { well: Well; results: Results } => {
 	const ground = spec.groundLevel ?? 26;
 	const path = minimumCurvaturePath.of({
 		stations: stationsOf(spec),
@@ -159,14 +145,9 @@ export const syntheticWell = (
 				connection: "BTC",
 				condition: "new",
 				top: known("measured-depth", top + ((string.shoe - top) * at) / count),
-				bottom: known(
-					"measured-depth",
-					top + ((string.shoe - top) * (at + 1)) / count,
-				),
+				bottom: known("measured-depth", top + ((string.shoe - top) * (at + 1)) / count),
 			})),
-			...(string.shoeTrack === undefined
-				? {}
-				: { shoeTrack: known("length", string.shoeTrack) }),
+			...(string.shoeTrack === undefined ? {} : { shoeTrack: known("length", string.shoeTrack) }),
 			floats: [],
 			centralizers: [],
 			...(planned === undefined
@@ -191,9 +172,7 @@ export const syntheticWell = (
 			id: slug(bed.name),
 			name: bed.name,
 			top: known("true-vertical-depth", bed.top),
-			...(bed.base === undefined
-				? {}
-				: { base: known("true-vertical-depth", bed.base) }),
+			...(bed.base === undefined ? {} : { base: known("true-vertical-depth", bed.base) }),
 			lithology: bed.lithology,
 			confining: bed.confining ?? false,
 			target: bed.target ?? false,
@@ -218,9 +197,7 @@ export const syntheticWell = (
 	const [top, bottom] = [perforated[0], perforated.at(-1)];
 	const protecting = strings.find(
 		(string) =>
-			spec.waterBase !== undefined &&
-			string.shoe.value > spec.waterBase &&
-			string.id !== "conductor",
+			spec.waterBase !== undefined && string.shoe.value > spec.waterBase && string.id !== "conductor",
 	);
 	const well = {
 		identity: {
@@ -289,10 +266,7 @@ export const syntheticWell = (
 						lateral_length: known("length", spec.total - landing),
 					}
 				: {}),
-			maximum_inclination: known(
-				"angle",
-				Math.max(...path.rows.map((row) => row.inclination ?? 0)),
-			),
+			maximum_inclination: known("angle", Math.max(...path.rows.map((row) => row.inclination ?? 0))),
 			closure: known("length", Math.hypot(ends?.north ?? 0, ends?.east ?? 0)),
 			closure_azimuth: known("angle", spec.azimuth ?? 158),
 		},
@@ -308,9 +282,7 @@ export const syntheticWell = (
 				top: vertical(zone.top),
 				base: vertical(zone.base),
 			})),
-			...(spec.waterBase === undefined
-				? {}
-				: { protected_water_base: vertical(spec.waterBase) }),
+			...(spec.waterBase === undefined ? {} : { protected_water_base: vertical(spec.waterBase) }),
 		},
 		casing: Object.fromEntries(
 			strings.map((string) => [
@@ -351,26 +323,19 @@ export const syntheticWell = (
 				? {}
 				: {
 						protecting_string: protecting.id,
-						shoe_below_protected_water: known(
-							"offset",
-							tvdAt(protecting.shoe.value) - spec.waterBase,
-						),
+						shoe_below_protected_water: known("offset", tvdAt(protecting.shoe.value) - spec.waterBase),
 						steel_at_protected_water: known(
 							"count",
 							strings.filter(
 								(string) =>
-									string.top.value < (spec.waterBase ?? 0) &&
-									string.shoe.value > (spec.waterBase ?? 0),
+									string.top.value < (spec.waterBase ?? 0) && string.shoe.value > (spec.waterBase ?? 0),
 							).length,
 						),
 					}),
 			...(top === undefined || spec.waterBase === undefined
 				? {}
 				: {
-						protected_water_to_top_perforation: known(
-							"offset",
-							top.tvd.value - spec.waterBase,
-						),
+						protected_water_to_top_perforation: known("offset", top.tvd.value - spec.waterBase),
 					}),
 			neighbor_wells: (spec.neighbors ?? []).map((each) => ({
 				id: slug(each.name),
@@ -397,9 +362,7 @@ const stagesOf = (spec: WellSpec, hole: (md: number) => HoleMark) => {
 			number: i + 1,
 			top: hole(low - spacing * (clusters - 1)),
 			bottom: hole(low),
-			clusters: Array.from({ length: clusters }, (_, at) =>
-				hole(low - at * spacing),
-			),
+			clusters: Array.from({ length: clusters }, (_, at) => hole(low - at * spacing)),
 			...(plugs && i > 0 ? { plug: hole(low + length * 0.1) } : {}),
 		};
 	});

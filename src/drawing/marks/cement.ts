@@ -48,18 +48,9 @@ const grain = (
 			return Array.from({ length: lanes }, (_, lane) => {
 				const share = (lane + (i % 2 === 0 ? 0.33 : 0.67)) / lanes;
 				const across = side * (near + half + (width - 2 * half) * share);
-				const right = openPath([
-					place(across - half, half * 1.3),
-					place(across + half, -half * 1.3),
-				]);
+				const right = openPath([place(across - half, half * 1.3), place(across + half, -half * 1.3)]);
 				if (basis === "planned") return right;
-				return (
-					right +
-					openPath([
-						place(across - half, -half * 1.3),
-						place(across + half, half * 1.3),
-					])
-				);
+				return right + openPath([place(across - half, -half * 1.3), place(across + half, half * 1.3)]);
 			});
 		})
 		.join("");
@@ -89,26 +80,16 @@ export const cementFill = (
 };
 
 /** Cement that fills the bore: the shoe track. */
-export const cementPlug = (
-	points: readonly AxisPoint[],
-	inner: number,
-	basis: CementBasis,
-): Shape[] => cementFill(points, 0, inner, basis);
+export const cementPlug = (points: readonly AxisPoint[], inner: number, basis: CementBasis): Shape[] =>
+	cementFill(points, 0, inner, basis);
 
 /** Top of a column: dashed as planned, a solid bar as recorded. */
-export const cementTopMark = (
-	at: AxisPoint,
-	near: number,
-	far: number,
-	basis: CementBasis,
-): Shape[] => {
+export const cementTopMark = (at: AxisPoint, near: number, far: number, basis: CementBasis): Shape[] => {
 	const place = local(at);
 	const d = ([1, -1] as const)
 		.map((side) => openPath([place(side * near, 0), place(side * far, 0)]))
 		.join("");
 	const stroke =
-		basis === "planned"
-			? { color: INK, width: 0.9, dash: [1.6, 1.1] }
-			: { color: INK, width: 1.3 };
+		basis === "planned" ? { color: INK, width: 0.9, dash: [1.6, 1.1] } : { color: INK, width: 1.3 };
 	return [{ kind: "path", d, stroke }];
 };

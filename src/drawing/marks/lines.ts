@@ -54,12 +54,7 @@ export const groundLine = (
 };
 
 /** From a place to a label: level as far as the edge of the well, then one slope. A dot marks the place. */
-export const leader = (
-	from: Point,
-	edge: Point | undefined,
-	to: Point,
-	dot = true,
-): Shape[] => [
+export const leader = (from: Point, edge: Point | undefined, to: Point, dot = true): Shape[] => [
 	{
 		kind: "path",
 		d: openPath(edge === undefined ? [from, to] : [from, edge, to]),
@@ -92,8 +87,7 @@ export const dimensionLine = (from: Point, to: Point): Shape[] => {
 			[x - uy * 3, y + ux * 3],
 			[x + uy * 3, y - ux * 3],
 		]);
-	const heads =
-		length > 10 ? arrowhead(to, ux, uy) + arrowhead(from, -ux, -uy) : "";
+	const heads = length > 10 ? arrowhead(to, ux, uy) + arrowhead(from, -ux, -uy) : "";
 	return [
 		{
 			kind: "path",

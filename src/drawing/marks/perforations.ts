@@ -28,10 +28,7 @@ export const clusterMarks = (
 			];
 
 /** A small open diamond on each wall: a sleeve, or a valve that pressure opens. */
-export const valveMarks = (
-	places: readonly AxisPoint[],
-	outer: number,
-): Shape[] =>
+export const valveMarks = (places: readonly AxisPoint[], outer: number): Shape[] =>
 	places.flatMap((at) => {
 		const place = local(at);
 		return ([1, -1] as const).map((side): Shape => {

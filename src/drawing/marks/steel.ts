@@ -2,20 +2,11 @@ import type { Shape } from "../../document/shapes.ts";
 import { n } from "../lithology.ts";
 import type { StringWidth } from "../nesting.ts";
 import { INK, PAPER, WALL } from "../palette.ts";
-import {
-	type AxisPoint,
-	closedPath,
-	offset,
-	openPath,
-	strip,
-} from "../well-axis.ts";
+import { type AxisPoint, closedPath, offset, openPath, strip } from "../well-axis.ts";
 import { local } from "./local.ts";
 
 /** A string's wall: a solid bar on each side. */
-export const steelWall = (
-	points: readonly AxisPoint[],
-	{ outer, inner }: StringWidth,
-): Shape[] =>
+export const steelWall = (points: readonly AxisPoint[], { outer, inner }: StringWidth): Shape[] =>
 	([1, -1] as const).map((side) => ({
 		kind: "path",
 		d: strip(points, side, inner, outer),
@@ -23,11 +14,7 @@ export const steelWall = (
 	}));
 
 /** The foot of a string: a quarter disc against each wall, flat side at the shoe. */
-export const shoeMark = (
-	at: AxisPoint,
-	outer: number,
-	size: number,
-): Shape[] => {
+export const shoeMark = (at: AxisPoint, outer: number, size: number): Shape[] => {
 	const place = local(at);
 	return ([1, -1] as const).map((side) => {
 		const [corner, wall, out] = [
@@ -42,21 +29,12 @@ export const shoeMark = (
 };
 
 /** The open hole: white inside, a grey line at each wall, a bowl at the bottom. */
-export const holeShapes = (
-	points: readonly AxisPoint[],
-	half: number,
-): Shape[] => {
+export const holeShapes = (points: readonly AxisPoint[], half: number): Shape[] => {
 	const last = points.at(-1);
 	if (last === undefined) return [];
 	const place = local(last);
-	const bowl = [0.75, 0.4, 0, -0.4, -0.75].map((share) =>
-		place(half * share, 1.6 * (1 - share ** 2)),
-	);
-	const outline = [
-		...offset(points, half),
-		...bowl,
-		...offset(points, -half).reverse(),
-	];
+	const bowl = [0.75, 0.4, 0, -0.4, -0.75].map((share) => place(half * share, 1.6 * (1 - share ** 2)));
+	const outline = [...offset(points, half), ...bowl, ...offset(points, -half).reverse()];
 	return [
 		{ kind: "path", d: closedPath(outline), fill: PAPER },
 		{
@@ -71,11 +49,7 @@ export const holeShapes = (
 export const floatCollarMark = (at: AxisPoint, inner: number): Shape[] => {
 	const place = local(at);
 	const radius = Math.min(1.7, inner * 0.4);
-	const [left, right, ball] = [
-		place(-inner, 0),
-		place(inner, 0),
-		place(0, radius + 0.9),
-	];
+	const [left, right, ball] = [place(-inner, 0), place(inner, 0), place(0, radius + 0.9)];
 	return [
 		{
 			kind: "path",
@@ -95,12 +69,7 @@ export const plugMark = (at: AxisPoint, inner: number): Shape[] => {
 	const place = local(at);
 	const block = (from: number, to: number): Shape => ({
 		kind: "path",
-		d: closedPath([
-			place(-inner, from),
-			place(inner, from),
-			place(inner, to),
-			place(-inner, to),
-		]),
+		d: closedPath([place(-inner, from), place(inner, from), place(inner, to), place(-inner, to)]),
 		fill: INK,
 	});
 	return [block(-2.1, -0.5), block(0.5, 2.1)];
@@ -110,11 +79,7 @@ export const plugMark = (at: AxisPoint, inner: number): Shape[] => {
 export const sealMark = (at: AxisPoint, near: number, far: number): Shape[] => {
 	const place = local(at);
 	const ribs = ([1, -1] as const).flatMap((side) =>
-		[0, 2.2, 4.4].map((along) =>
-			openPath([place(side * near, along), place(side * far, along)]),
-		),
+		[0, 2.2, 4.4].map((along) => openPath([place(side * near, along), place(side * far, along)])),
 	);
-	return [
-		{ kind: "path", d: ribs.join(""), stroke: { color: INK, width: 1.2 } },
-	];
+	return [{ kind: "path", d: ribs.join(""), stroke: { color: INK, width: 1.2 } }];
 };

@@ -10,8 +10,7 @@ export const waterBand = (box: Box): Shape[] => {
 	for (let row = 0; row < rows; row += 1) {
 		const y = box.y + ((row + 0.5) * box.height) / rows;
 		waves += `M${n(box.x + (row % 2 === 0 ? 2 : 8))} ${n(y)}`;
-		for (let x = box.x; x < box.x + box.width; x += 12)
-			waves += "q1.5 -1.5 3 0t3 0m6 0";
+		for (let x = box.x; x < box.x + box.width; x += 12) waves += "q1.5 -1.5 3 0t3 0m6 0";
 	}
 	return [
 		{ kind: "path", d: boxPath(box), fill: WATER_TINT },
@@ -53,19 +52,11 @@ export const protectedBase = (
 };
 
 /** A neighbor's well: a thin open tube with a rounded foot, a ring at the surface, water in its lowest part. */
-export const waterWellMark = (
-	x: number,
-	ground: number,
-	foot: number,
-	ring = 3,
-): Shape[] => {
+export const waterWellMark = (x: number, ground: number, foot: number, ring = 3): Shape[] => {
 	const half = 2.2;
 	const bottom = Math.max(foot - half, ground);
 	const tube = `M${n(x - half)} ${n(ground)}V${n(bottom)}a${half} ${half} 0 0 0 ${2 * half} 0V${n(ground)}`;
-	const filled = Math.max(
-		ground,
-		bottom - Math.max(4, (bottom - ground) * 0.3),
-	);
+	const filled = Math.max(ground, bottom - Math.max(4, (bottom - ground) * 0.3));
 	const water = `M${n(x - half)} ${n(filled)}V${n(bottom)}a${half} ${half} 0 0 0 ${2 * half} 0V${n(filled)}Z`;
 	return [
 		{ kind: "path", d: `${tube}Z`, fill: PAPER },

@@ -4,11 +4,7 @@ import { type Line, lineText, sentence } from "../line-of-text.ts";
 import { type Print, stringName, withinSentence } from "../print.ts";
 
 /** What the schematic says, in sentences made from the data, for a reader who cannot see it. */
-export const schematicAlternative = (
-	well: Well,
-	results: Results,
-	print: Print,
-): string => {
+export const schematicAlternative = (well: Well, results: Results, print: Print): string => {
 	const { words } = print;
 	const { trajectory, stimulation, isolation, geology } = results;
 	const at = (line: Line) => lineText(line);
@@ -16,16 +12,11 @@ export const schematicAlternative = (
 		const cement = results.cement[string.id];
 		const shoe = results.casing[string.id]?.shoe;
 		const [section] = string.sections;
-		const basis =
-			cement?.top_basis === "recorded" ? words.recorded : words.planned;
+		const basis = cement?.top_basis === "recorded" ? words.recorded : words.planned;
 		return sentence(words.altString, {
 			string: stringName(words, string),
-			size:
-				section === undefined
-					? ""
-					: print.value(section.outsideDiameter, { pipeSize: true }),
-			depth:
-				shoe === undefined ? print.value(string.shoe) : at(print.mark(shoe)),
+			size: section === undefined ? "" : print.value(section.outsideDiameter, { pipeSize: true }),
+			depth: shoe === undefined ? print.value(string.shoe) : at(print.mark(shoe)),
 			cement:
 				cement === undefined
 					? words.altNoCement
@@ -37,9 +28,7 @@ export const schematicAlternative = (
 							}),
 		});
 	});
-	const protecting = well.strings.find(
-		(string) => string.id === isolation.protecting_string,
-	);
+	const protecting = well.strings.find((string) => string.id === isolation.protecting_string);
 	const below = isolation.shoe_below_protected_water;
 	const gap = isolation.protected_water_to_top_perforation;
 	const level =
@@ -97,9 +86,7 @@ export const schematicAlternative = (
 						bottom: at(print.mark(stimulation.bottom_perforation)),
 					}),
 				]),
-		...(gap === undefined
-			? []
-			: [sentence(words.altGap, { distance: print.value(gap) })]),
+		...(gap === undefined ? [] : [sentence(words.altGap, { distance: print.value(gap) })]),
 		words.altTable,
 	].join(" ");
 };

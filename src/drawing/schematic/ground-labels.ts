@@ -14,15 +14,12 @@ const bedLabels = (view: View): Label[] => {
 	const { words } = print;
 	return bedsOf(well, deepest).map(({ formation, top, base }): Label => {
 		const given =
-			results.geology.formations.find((each) => each.id === formation.id)?.top
-				.tvd ?? formation.top;
+			results.geology.formations.find((each) => each.id === formation.id)?.top.tvd ?? formation.top;
 		const traits = [
 			words.rocks[formation.lithology],
 			...(formation.target ? [words.target] : []),
 			...(formation.confining ? [words.confining] : []),
-			...(formation.flowZone === undefined
-				? []
-				: [sentence(words.flowZone, { fluid: formation.flowZone })]),
+			...(formation.flowZone === undefined ? [] : [sentence(words.flowZone, { fluid: formation.flowZone })]),
 		].join(", ");
 		const marked = formation.target || formation.confining;
 		if (detail === "plain") {
@@ -30,12 +27,7 @@ const bedLabels = (view: View): Label[] => {
 			return {
 				id: `formation ${formation.id}`,
 				anchor: [frame.column.x, middle],
-				lines: [
-					[
-						run(formation.name),
-						...(formation.target ? [run(` (${words.target})`)] : []),
-					],
-				],
+				lines: [[run(formation.name), ...(formation.target ? [run(` (${words.target})`)] : [])]],
 				weight: formation.target ? 6 : 1,
 				near: Math.max(8, (scale.y(base) - scale.y(Math.max(top, 0))) / 2),
 				dot: false,
@@ -43,16 +35,10 @@ const bedLabels = (view: View): Label[] => {
 		}
 		return {
 			id: `formation ${formation.id}`,
-			anchor: [
-				frame.column.x - (formation.confining ? 4 : 0),
-				scale.y(Math.max(top, 0)),
-			],
+			anchor: [frame.column.x - (formation.confining ? 4 : 0), scale.y(Math.max(top, 0))],
 			lines: [
 				name(formation.name),
-				[
-					...compose(words.formationTop, { depth: print.value(given) }),
-					run(`, ${traits}`),
-				],
+				[...compose(words.formationTop, { depth: print.value(given) }), run(`, ${traits}`)],
 			],
 			weight: marked ? 5 : 2,
 			dot: false,
@@ -68,24 +54,17 @@ const waterLabels = (view: View): Label[] => {
 	const deepest = zones.at(-1)?.id;
 	return [
 		...zones.map((zone): Label => {
-			const solids = well.geology.water.find(
-				(each) => each.id === zone.id,
-			)?.dissolvedSolids;
+			const solids = well.geology.water.find((each) => each.id === zone.id)?.dissolvedSolids;
 			return {
 				id: `water ${zone.id}`,
-				anchor: [
-					frame.column.x - 7.5,
-					(scale.y(zone.top.tvd.value) + scale.y(zone.base.tvd.value)) / 2,
-				],
+				anchor: [frame.column.x - 7.5, (scale.y(zone.top.tvd.value) + scale.y(zone.base.tvd.value)) / 2],
 				lines: [
 					name(zone.name),
 					compose(words.waterZone, {
 						top: print.number(zone.top.tvd),
 						base: print.value(zone.base.tvd),
 					}),
-					...(solids === undefined
-						? []
-						: [compose(words.waterSolids, { solids: print.value(solids) })]),
+					...(solids === undefined ? [] : [compose(words.waterSolids, { solids: print.value(solids) })]),
 				],
 				weight: zone.id === deepest ? 4 : 3,
 				dot: false,
@@ -103,8 +82,7 @@ const waterLabels = (view: View): Label[] => {
 								? print.below(base)
 								: compose(words.depthVertical, { tvd: print.value(base.tvd) }),
 							...(detail === "full" ? [print.below(base)] : []),
-							...(detail === "full" &&
-							well.geology.protectedWater?.determinedBy !== undefined
+							...(detail === "full" && well.geology.protectedWater?.determinedBy !== undefined
 								? [
 										compose(words.waterBaseBy, {
 											who: well.geology.protectedWater.determinedBy,
@@ -122,10 +100,7 @@ const waterLabels = (view: View): Label[] => {
 };
 
 /** A neighbor's well as deep as its owner knows it, below its own ground. */
-const ownDepth = (
-	print: Print,
-	well: ReturnType<typeof wellsByDepth>[number],
-): Line =>
+const ownDepth = (print: Print, well: ReturnType<typeof wellsByDepth>[number]): Line =>
 	well.depth === undefined
 		? compose(print.words.depthVertical, { tvd: print.value(well.known) })
 		: compose(print.words.depthBelowGround, { depth: print.value(well.depth) });
@@ -143,10 +118,7 @@ const wellLabels = (view: View): Label[] => {
 				: [];
 		return {
 			id: `water well ${each.id}`,
-			anchor: [
-				wellX(frame, drawn.indexOf(each)),
-				Math.max(scale.y(each.bottom) - 2, frame.top),
-			],
+			anchor: [wellX(frame, drawn.indexOf(each)), Math.max(scale.y(each.bottom) - 2, frame.top)],
 			lines:
 				detail === "plain"
 					? [
@@ -154,11 +126,7 @@ const wellLabels = (view: View): Label[] => {
 							[run(words.plainWellDeepest)],
 							compose(words.plainDepth, { depth: ownDepth(print, each) }),
 						]
-					: [
-							name(each.name),
-							compose(words.waterWellDepth, { depth: ownDepth(print, each) }),
-							...count,
-						],
+					: [name(each.name), compose(words.waterWellDepth, { depth: ownDepth(print, each) }), ...count],
 			weight: detail === "plain" ? 8 : 4,
 			...(detail === "plain" ? { keep: true } : {}),
 		};

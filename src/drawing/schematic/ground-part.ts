@@ -20,8 +20,7 @@ const groundBoxes = (view: View, y: number, height: number) => {
 	const turn = turnTop(view);
 	const boxes = [];
 	const upper = Math.min(y + height, turn) - y;
-	if (upper > 0)
-		boxes.push({ x: left, y, width: frame.lane - left, height: upper });
+	if (upper > 0) boxes.push({ x: left, y, width: frame.lane - left, height: upper });
 	const lower = y + height - Math.max(y, turn);
 	const right = axis.level === undefined ? frame.lane : frame.width;
 	if (lower > 0)
@@ -38,13 +37,8 @@ const groundBoxes = (view: View, y: number, height: number) => {
 export const turnTop = (view: View): number => {
 	const { axis, frame } = view;
 	if (axis.level === undefined) return frame.bottom;
-	const beyond = axis.points.filter(
-		(point) => point.x + halfWidthAt(view, point.md) > frame.lane - 4,
-	);
-	const upper = Math.min(
-		...beyond.map((point) => point.y - halfWidthAt(view, point.md)),
-		frame.bottom,
-	);
+	const beyond = axis.points.filter((point) => point.x + halfWidthAt(view, point.md) > frame.lane - 4);
+	const upper = Math.min(...beyond.map((point) => point.y - halfWidthAt(view, point.md)), frame.bottom);
 	const words =
 		(view.results.trajectory.lateral_length === undefined ? 0 : 1) +
 		(view.results.stimulation === undefined ? 0 : 1);
@@ -55,37 +49,25 @@ export const turnTop = (view: View): number => {
 export const groundPart = (view: View): Shape[] => {
 	const { well, results, frame, scale, deepest, detail } = view;
 	const ground = well.datum.groundLevel.value;
-	const fill = stretches(scale, ground, deepest).flatMap(({ y, height }) =>
-		groundBoxes(view, y, height),
-	);
+	const fill = stretches(scale, ground, deepest).flatMap(({ y, height }) => groundBoxes(view, y, height));
 	const beds = bedsOf(well, deepest);
 	const rock = frame.column.width > 0;
 	const shown = detail === "numbers" ? [] : beds;
 	return [
-		...fill.map(
-			(box): Shape => ({ kind: "path", d: boxPath(box), fill: GROUND }),
-		),
+		...fill.map((box): Shape => ({ kind: "path", d: boxPath(box), fill: GROUND })),
 		...shown
 			.filter((bed) => bed.formation.target)
 			.flatMap((bed) =>
-				stretches(scale, bed.top, bed.base).flatMap(({ y, height }) =>
-					groundBoxes(view, y, height),
-				),
+				stretches(scale, bed.top, bed.base).flatMap(({ y, height }) => groundBoxes(view, y, height)),
 			)
-			.map(
-				(box): Shape => ({ kind: "path", d: boxPath(box), fill: TARGET_TINT }),
-			),
+			.map((box): Shape => ({ kind: "path", d: boxPath(box), fill: TARGET_TINT })),
 		...(detail === "numbers" ? [] : water(view)),
 		...(rock ? shown.flatMap((bed) => rockColumn(view, bed)) : []),
 		...shown.slice(1).flatMap((bed) => topLine(view, bed.top)),
 		...(detail === "numbers"
 			? []
 			: drawnWells(results).flatMap((each, i) => {
-					return waterWellMark(
-						wellX(frame, i),
-						scale.y(ground),
-						scale.y(each.bottom),
-					);
+					return waterWellMark(wellX(frame, i), scale.y(ground), scale.y(each.bottom));
 				})),
 	];
 };
@@ -131,20 +113,18 @@ const topLine = (view: View, tvd: number): Shape[] => {
 const water = (view: View): Shape[] => {
 	const { results, scale, frame } = view;
 	return results.geology.water.flatMap((zone) =>
-		stretches(scale, zone.top.tvd.value, zone.base.tvd.value).flatMap(
-			({ y, height }): Shape[] => [
-				...groundBoxes(view, y, height).flatMap(waterBand),
-				...(frame.column.width > 0
-					? [
-							{
-								kind: "path",
-								d: boxPath({ x: frame.column.x - 7.5, y, width: 2.5, height }),
-								fill: SKY_BLUE,
-							} as const,
-						]
-					: []),
-			],
-		),
+		stretches(scale, zone.top.tvd.value, zone.base.tvd.value).flatMap(({ y, height }): Shape[] => [
+			...groundBoxes(view, y, height).flatMap(waterBand),
+			...(frame.column.width > 0
+				? [
+						{
+							kind: "path",
+							d: boxPath({ x: frame.column.x - 7.5, y, width: 2.5, height }),
+							fill: SKY_BLUE,
+						} as const,
+					]
+				: []),
+		]),
 	);
 };
 
@@ -152,15 +132,12 @@ const water = (view: View): Shape[] => {
 export const wellsByDepth = (results: View["results"]) =>
 	results.isolation.neighbor_wells
 		.flatMap((each) =>
-			each.bottom === undefined
-				? []
-				: [{ ...each, bottom: each.bottom.value, known: each.bottom }],
+			each.bottom === undefined ? [] : [{ ...each, bottom: each.bottom.value, known: each.bottom }],
 		)
 		.sort((a, b) => b.bottom - a.bottom);
 
 /** The deepest few, shallowest first: from left to right, so that no leader crosses a tube. */
-export const drawnWells = (results: View["results"]) =>
-	wellsByDepth(results).slice(0, WELLS_DRAWN).reverse();
+export const drawnWells = (results: View["results"]) => wellsByDepth(results).slice(0, WELLS_DRAWN).reverse();
 
 /** x of a neighbor's well, counted from the left. */
 export const wellX = (frame: View["frame"], i: number): number =>
@@ -171,15 +148,8 @@ export const gapArrow = (view: View): readonly [Point, Point] | undefined => {
 	const { results, frame, scale, nest, detail } = view;
 	const base = results.geology.protected_water_base?.tvd.value;
 	const top = results.stimulation?.top_perforation.tvd.value;
-	if (
-		detail !== "plain" ||
-		base === undefined ||
-		top === undefined ||
-		top <= base
-	)
-		return undefined;
-	const x =
-		(frame.column.x + frame.column.width + frame.middle - nest.widest) / 2;
+	if (detail !== "plain" || base === undefined || top === undefined || top <= base) return undefined;
+	const x = (frame.column.x + frame.column.width + frame.middle - nest.widest) / 2;
 	return [
 		[x, scale.y(base) + 1],
 		[x, scale.y(top)],
@@ -191,19 +161,14 @@ export const linesPart = (view: View): Shape[] => {
 	const { well, results, frame, scale, nest } = view;
 	const ground = scale.y(well.datum.groundLevel.value);
 	const left = frame.column.x;
-	const clear = [
-		frame.middle - nest.widest - 1,
-		frame.middle + nest.widest + 1,
-	] as const;
+	const clear = [frame.middle - nest.widest - 1, frame.middle + nest.widest + 1] as const;
 	const base = results.geology.protected_water_base;
 	const arrow = gapArrow(view);
 	const right = view.axis.level === undefined ? frame.lane : frame.width;
 	return [
 		...groundLine(left, clear[0], ground),
 		...groundLine(clear[1], frame.lane, ground),
-		...(base === undefined
-			? []
-			: protectedBase(left - 8, frame.lane, scale.y(base.tvd.value), clear)),
+		...(base === undefined ? [] : protectedBase(left - 8, frame.lane, scale.y(base.tvd.value), clear)),
 		...(arrow === undefined ? [] : dimensionLine(...arrow)),
 		...scale.breaks.flatMap(({ y }) => [
 			...breakMark(2, frame.ruler + 4, y),
@@ -219,14 +184,8 @@ export const rulerPart = (view: View): Shape[] => {
 	const zero = detail === "plain" ? well.datum.groundLevel.value : 0;
 	const size = frame.size * 0.92;
 	const unit = print.depthUnit;
-	const head =
-		detail === "plain" ? print.words.rulerGround : print.words.rulerVertical;
-	const ticks = graduations(
-		scale,
-		print.perFoot,
-		zero,
-		detail === "full" ? 26 : 34,
-	);
+	const head = detail === "plain" ? print.words.rulerGround : print.words.rulerVertical;
+	const ticks = graduations(scale, print.perFoot, zero, detail === "full" ? 26 : 34);
 	const format = (value: number) => value.toLocaleString("en-US");
 	return [
 		{
@@ -234,14 +193,11 @@ export const rulerPart = (view: View): Shape[] => {
 			dx: 0,
 			dy: 0,
 			name: "label ruler",
-			children: setLine(
-				[run(`${head}, ${unit}`, { weight: "semibold", color: SECOND_INK })],
-				{
-					x: 0,
-					y: frame.top - 7,
-					size,
-				},
-			),
+			children: setLine([run(`${head}, ${unit}`, { weight: "semibold", color: SECOND_INK })], {
+				x: 0,
+				y: frame.top - 7,
+				size,
+			}),
 		},
 		...scale.pieces.map(
 			(piece): Shape => ({

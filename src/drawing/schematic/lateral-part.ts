@@ -13,10 +13,7 @@ const RAIL = 5;
 export const lateralBox = (view: View) => {
 	const { axis, results } = view;
 	if (axis.level === undefined) return undefined;
-	const points = axis.between(
-		axis.level,
-		results.trajectory.total_depth.md.value,
-	);
+	const points = axis.between(axis.level, results.trajectory.total_depth.md.value);
 	const half = Math.max(...points.map((point) => halfWidthAt(view, point.md)));
 	const ys = points.map((point) => point.y);
 	return {
@@ -30,9 +27,7 @@ export const lateralBox = (view: View) => {
 /** Over the lateral its length and its stages in words; under it the rail of stages. */
 export const lateralPart = (view: View): Shape[] => {
 	const box = lateralBox(view);
-	return box === undefined
-		? []
-		: [...wordsOver(view, box), ...railUnder(view, box)];
+	return box === undefined ? [] : [...wordsOver(view, box), ...railUnder(view, box)];
 };
 
 type LateralBox = NonNullable<ReturnType<typeof lateralBox>>;
@@ -41,15 +36,11 @@ const wordsOver = (view: View, box: LateralBox): Shape[] => {
 	const { results, print, frame, detail } = view;
 	const { size } = frame;
 	const length = results.trajectory.lateral_length;
-	const phrase =
-		detail === "plain" ? print.words.plainLateral : print.words.lateral;
+	const phrase = detail === "plain" ? print.words.plainLateral : print.words.lateral;
 	const over = box.top - 9;
 	const set = (line: Line, y: number, name: string): Shape[] => {
 		const wide = lineWidth(line, size);
-		const middle = Math.min(
-			(box.from + box.to) / 2,
-			frame.width - wide / 2 - 4,
-		);
+		const middle = Math.min((box.from + box.to) / 2, frame.width - wide / 2 - 4);
 		return [
 			{
 				kind: "path",
@@ -87,15 +78,9 @@ const wordsOver = (view: View, box: LateralBox): Shape[] => {
 			? []
 			: [
 					...dimensionLine([box.from, over], [box.to, over]),
-					...set(
-						compose(phrase, { length: print.value(length) }),
-						over,
-						"lateral",
-					),
+					...set(compose(phrase, { length: print.value(length) }), over, "lateral"),
 				]),
-		...(stages.length === 0
-			? []
-			: set(stages, over - (length === undefined ? 0 : size * 1.35), "stages")),
+		...(stages.length === 0 ? [] : set(stages, over - (length === undefined ? 0 : size * 1.35), "stages")),
 	];
 };
 
@@ -105,15 +90,10 @@ const railUnder = (view: View, box: LateralBox): Shape[] => {
 	if (stages.length === 0) return [];
 	const y = box.bottom + 6;
 	const cells = stages.map((stage) => {
-		const [a, b] = [
-			axis.at(stage.top.md.value).x,
-			axis.at(stage.bottom.md.value).x,
-		];
+		const [a, b] = [axis.at(stage.top.md.value).x, axis.at(stage.bottom.md.value).x];
 		return { x: Math.min(a, b), width: Math.abs(b - a) };
 	});
-	const filled = cells
-		.filter((_, i) => i % 2 === 0)
-		.map((cell) => boxPath({ ...cell, y, height: RAIL }));
+	const filled = cells.filter((_, i) => i % 2 === 0).map((cell) => boxPath({ ...cell, y, height: RAIL }));
 	const from = Math.min(...cells.map((cell) => cell.x));
 	const rail = boxPath({
 		x: from,
@@ -129,5 +109,4 @@ const railUnder = (view: View, box: LateralBox): Shape[] => {
 };
 
 /** Height that the rail takes under the lateral's wall [pt]. */
-export const railRoom = (stages: number): number =>
-	stages === 0 ? 8 : RAIL + 10;
+export const railRoom = (stages: number): number => (stages === 0 ? 8 : RAIL + 10);

@@ -16,8 +16,7 @@ export const placeLabels = (view: View): WellLabel[] => {
 	const { kickoff, landing, total_depth: total } = results.trajectory;
 	const last = well.strings.find((string) => isLast(well, string));
 	const shoe = last?.shoe.value ?? 0;
-	const collar =
-		last?.shoeTrack === undefined ? undefined : shoe - last.shoeTrack.value;
+	const collar = last?.shoeTrack === undefined ? undefined : shoe - last.shoeTrack.value;
 	const liners = well.strings.flatMap((string): WellLabel[] => {
 		const top = results.casing[string.id]?.top;
 		if (string.kind !== "liner" || top === undefined) return [];
@@ -109,9 +108,7 @@ export const stagesLine = (view: View): Line => {
 	const stages = results.stimulation?.stages ?? [];
 	const count = results.stimulation?.stage_count;
 	if (count === undefined || stages.length === 0) return [];
-	const clusters = String(
-		stages.reduce((sum, stage) => sum + stage.clusters.length, 0),
-	);
+	const clusters = String(stages.reduce((sum, stage) => sum + stage.clusters.length, 0));
 	const plugs = stages.filter((stage) => stage.plug !== undefined).length;
 	return [
 		...(count.value === 1
@@ -128,8 +125,7 @@ export const perforationLabels = (view: View): WellLabel[] => {
 	const { results, print, axis } = view;
 	if (results.stimulation === undefined) return [];
 	const { words } = print;
-	const { top_perforation: top, bottom_perforation: bottom } =
-		results.stimulation;
+	const { top_perforation: top, bottom_perforation: bottom } = results.stimulation;
 	const gap = results.isolation.protected_water_to_top_perforation;
 	const reach = (mark: HoleMark) => halfWidthAt(view, mark.md.value) + 3;
 	const ends: WellLabel[] = [

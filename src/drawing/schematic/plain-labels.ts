@@ -9,11 +9,7 @@ export const plainLabels = (view: View): WellLabel[] => {
 	const { words } = print;
 	const { trajectory, stimulation } = results;
 	const strings = well.strings
-		.filter(
-			(string) =>
-				axis.level === undefined ||
-				axis.at(string.shoe.value).x - axis.at(0).x < 6,
-		)
+		.filter((string) => axis.level === undefined || axis.at(string.shoe.value).x - axis.at(0).x < 6)
 		.flatMap((string): WellLabel[] => {
 			const cement = results.cement[string.id];
 			const shoe = results.casing[string.id]?.shoe;
@@ -31,9 +27,7 @@ export const plainLabels = (view: View): WellLabel[] => {
 					md: string.shoe.value,
 					across: nest.string(string).outer + 3,
 					lines: [
-						heading(
-							sentence(words.plainString, { name: stringName(words, string) }),
-						),
+						heading(sentence(words.plainString, { name: stringName(words, string) })),
 						[run(phrase)],
 						compose(words.plainDepth, { depth: print.below(shoe) }),
 					],

@@ -17,28 +17,21 @@ export const SAME_PLACE = 1;
 /** A place drawn farther sideways than this is labeled under the hole, not beside it [pt]. */
 export const ASIDE = 6;
 
-export const heading = (text: string): Line => [
-	run(text, { weight: "semibold" }),
-];
+export const heading = (text: string): Line => [run(text, { weight: "semibold" })];
 
-export const basisOf = (
-	{ print: { words } }: View,
-	cement: CementResults,
-): string => (cement.top_basis === "recorded" ? words.recorded : words.planned);
+export const basisOf = ({ print: { words } }: View, cement: CementResults): string =>
+	cement.top_basis === "recorded" ? words.recorded : words.planned;
 
 /** What a string is: its pipe, section by section. */
 const pipeLines = ({ print }: View, string: CasingString): Line[] =>
 	string.sections.map((section) =>
-		compose(
-			string.sections.length === 1 ? print.words.pipe : print.words.pipeTo,
-			{
-				size: print.value(section.outsideDiameter, { pipeSize: true }),
-				weight: print.value(section.nominalWeight),
-				grade: section.grade,
-				connection: section.connection,
-				depth: print.value(section.bottom),
-			},
-		),
+		compose(string.sections.length === 1 ? print.words.pipe : print.words.pipeTo, {
+			size: print.value(section.outsideDiameter, { pipeSize: true }),
+			weight: print.value(section.nominalWeight),
+			grade: section.grade,
+			connection: section.connection,
+			depth: print.value(section.bottom),
+		}),
 	);
 
 const cementLine = (view: View, string: CasingString): Line => {
@@ -54,59 +47,39 @@ const cementLine = (view: View, string: CasingString): Line => {
 			});
 };
 
-const holeLine = ({ print }: View, { hole }: CasingString): Line => {
+const holeLines = ({ print }: View, { hole }: CasingString): Line[] => {
 	const size = print.value(hole.diameter, { pipeSize: true });
-	const depth = print.value(hole.bottom);
-	const { fluid } = hole;
-	return fluid?.density === undefined
-		? compose(print.words.hole, { size, depth })
-		: compose(print.words.holeFluid, {
-				size,
-				depth,
-				density: print.value(fluid.density),
-				fluid: fluid.kind,
-			});
+	const density = hole.fluid?.density;
+	return [
+		compose(print.words.hole, { size, depth: print.value(hole.bottom) }),
+		...(hole.fluid === undefined || density === undefined
+			? []
+			: [compose(print.words.holeFluid, { density: print.value(density), fluid: hole.fluid.kind })]),
+	];
 };
 
 /** How far the protecting string's shoe is from the base of protected water. */
-const waterDistance = (
-	{ results, print }: View,
-	string: CasingString,
-): Line[] => {
-	const { protecting_string, shoe_below_protected_water: below } =
-		results.isolation;
+const waterDistance = ({ results, print }: View, string: CasingString): Line[] => {
+	const { protecting_string, shoe_below_protected_water: below } = results.isolation;
 	if (protecting_string !== string.id || below === undefined) return [];
-	const phrase =
-		below.value < 0 ? print.words.shoeAboveWater : print.words.shoeBelowWater;
+	const phrase = below.value < 0 ? print.words.shoeAboveWater : print.words.shoeBelowWater;
 	return [compose(phrase, { distance: print.magnitude(below) })];
 };
 
 const shoeLine = ({ results, print }: View, string: CasingString): Line => {
 	const shoe = results.casing[string.id]?.shoe;
-	const depth =
-		shoe === undefined ? [print.value(string.shoe)] : print.mark(shoe);
+	const depth = shoe === undefined ? [print.value(string.shoe)] : print.mark(shoe);
 	const planned = string.plannedShoe;
-	const differs =
-		planned !== undefined &&
-		Math.abs(planned.value - string.shoe.value) > SAME_PLACE;
+	const differs = planned !== undefined && Math.abs(planned.value - string.shoe.value) > SAME_PLACE;
 	return [
 		...compose(print.words.shoe, { depth }),
-		...(differs
-			? [
-					run(", "),
-					...compose(print.words.plannedShoe, { depth: print.value(planned) }),
-				]
-			: []),
+		...(differs ? [run(", "), ...compose(print.words.plannedShoe, { depth: print.value(planned) })] : []),
 	];
 };
 
 /** Where a string that ends in the curve or the lateral is named: halfway down the stretch that only it and its kin reach. */
-const bodyDepth = (
-	{ axis, results, well }: View,
-	string: CasingString,
-): number => {
-	const kickoff =
-		results.trajectory.kickoff?.md.value ?? axis.level ?? string.shoe.value;
+const bodyDepth = ({ axis, results, well }: View, string: CasingString): number => {
+	const kickoff = results.trajectory.kickoff?.md.value ?? axis.level ?? string.shoe.value;
 	const shallower = well.strings
 		.filter((other) => other.shoe.value < kickoff)
 		.map((other) => other.shoe.value);
@@ -129,16 +102,13 @@ export const stringLabels = (view: View, string: CasingString): WellLabel[] => {
 			shoeLine(view, string),
 			...waterDistance(view, string),
 			cementLine(view, string),
-			...(view.detail === "full" ? [holeLine(view, string)] : []),
+			...(view.detail === "full" ? holeLines(view, string) : []),
 		],
 		weight: 8,
 		keep: true,
 		least: 2 + string.sections.length,
 	};
-	if (
-		axis.level === undefined ||
-		axis.at(string.shoe.value).x - axis.at(0).x < ASIDE
-	)
+	if (axis.level === undefined || axis.at(string.shoe.value).x - axis.at(0).x < ASIDE)
 		return [{ ...label, md: string.shoe.value, across: width.outer + 3 }];
 	const shoe = results.casing[string.id]?.shoe;
 	return [
@@ -163,19 +133,14 @@ export const stringLabels = (view: View, string: CasingString): WellLabel[] => {
 };
 
 /** The top of a cement column that does not come to surface, and where it was planned if it was recorded elsewhere. */
-export const cementTopLabels = (
-	view: View,
-	string: CasingString,
-): WellLabel[] => {
+export const cementTopLabels = (view: View, string: CasingString): WellLabel[] => {
 	const { results, print, nest } = view;
 	const cement = results.cement[string.id];
 	if (cement === undefined || cement.to_surface) return [];
 	const top = cement.top.md.value;
 	const planned = plannedTopOf(string);
 	const slurry =
-		cement.top_basis === "recorded" &&
-		planned !== undefined &&
-		Math.abs(planned - top) > SAME_PLACE
+		cement.top_basis === "recorded" && planned !== undefined && Math.abs(planned - top) > SAME_PLACE
 			? string.cement?.slurries.find((each) => each.top.value === planned)
 			: undefined;
 	return [

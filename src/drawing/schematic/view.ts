@@ -49,10 +49,7 @@ export interface View {
 }
 
 /** Half-width of the outermost thing drawn at a measured depth. */
-export const halfWidthAt = (
-	{ well, nest }: Pick<View, "well" | "nest">,
-	md: number,
-): number =>
+export const halfWidthAt = ({ well, nest }: Pick<View, "well" | "nest">, md: number): number =>
 	Math.max(
 		0,
 		...well.holes.filter((hole) => hole.bottom.value >= md).map(nest.hole),
@@ -63,9 +60,8 @@ export const halfWidthAt = (
 
 /** True of a string that no deeper hole is drilled through: its shoe track is still there. */
 export const isLast = (well: Well, string: CasingString): boolean =>
-	!well.strings.some(
-		(other) => other !== string && other.shoe.value > string.shoe.value,
-	) && !well.holes.some((hole) => hole.top.value >= string.shoe.value);
+	!well.strings.some((other) => other !== string && other.shoe.value > string.shoe.value) &&
+	!well.holes.some((hole) => hole.top.value >= string.shoe.value);
 
 /** Shoe of the string outside, where there is one: cement below it is against rock. */
 export const shoeOutside = (well: Well, string: CasingString): number => {

@@ -5,9 +5,7 @@ import { ASIDE, cementTopLabels, stringLabels } from "./string-labels.ts";
 import type { View } from "./view.ts";
 
 /** Labels of what people put in the ground: those beside the vertical hole, and those that go under a lateral. */
-export const wellLabels = (
-	view: View,
-): { readonly beside: Label[]; readonly under: Label[] } => {
+export const wellLabels = (view: View): { readonly beside: Label[]; readonly under: Label[] } => {
 	const { well, axis, detail } = view;
 	const all =
 		detail === "plain"
@@ -26,10 +24,7 @@ export const wellLabels = (
 		const at = axis.at(md);
 		const under = axis.level !== undefined && at.x - start >= ASIDE;
 		const side = under ? -across : across;
-		const anchor = [
-			at.x + at.normal[0] * side,
-			at.y + at.normal[1] * side,
-		] as const;
+		const anchor = [at.x + at.normal[0] * side, at.y + at.normal[1] * side] as const;
 		(under ? out.under : out.beside).push({ ...label, anchor });
 	}
 	return out;

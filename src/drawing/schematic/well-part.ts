@@ -2,14 +2,7 @@ import type { Shape } from "../../document/shapes.ts";
 import type { CasingString } from "../../well/well.ts";
 import { cementFill, cementPlug, cementTopMark } from "../marks/cement.ts";
 import { clusterMarks, valveMarks } from "../marks/perforations.ts";
-import {
-	floatCollarMark,
-	holeShapes,
-	plugMark,
-	sealMark,
-	shoeMark,
-	steelWall,
-} from "../marks/steel.ts";
+import { floatCollarMark, holeShapes, plugMark, sealMark, shoeMark, steelWall } from "../marks/steel.ts";
 import type { AxisPoint } from "../well-axis.ts";
 import { isLast, shoeOutside, type View } from "./view.ts";
 
@@ -23,10 +16,7 @@ export const wellPart = (view: View): Shape[] => {
 	const { well, axis, nest } = view;
 	return [
 		...well.holes.flatMap((hole) =>
-			holeShapes(
-				axis.between(hole.top.value, hole.bottom.value),
-				nest.hole(hole),
-			),
+			holeShapes(axis.between(hole.top.value, hole.bottom.value), nest.hole(hole)),
 		),
 		...well.strings.flatMap((string) => cementOf(view, string)),
 		...well.strings.flatMap((string) => steelOf(view, string)),
@@ -35,12 +25,7 @@ export const wellPart = (view: View): Shape[] => {
 };
 
 /** What bounds a string's annulus outside: steel above the shoe of the string around it, rock below. */
-const annulusParts = (
-	view: View,
-	string: CasingString,
-	from: number,
-	to: number,
-) => {
+const annulusParts = (view: View, string: CasingString, from: number, to: number) => {
 	const { well, nest } = view;
 	const near = nest.string(string).outer;
 	const outside = well.strings.find((other) => other.id === string.within);
@@ -74,35 +59,22 @@ const cementOf = (view: View, string: CasingString): Shape[] => {
 	const cement = results.cement[string.id];
 	if (cement === undefined) return [];
 	const basis = cement.top_basis;
-	const [top, bottom] = [
-		cement.top.md.value,
-		Math.min(cement.bottom.md.value, string.shoe.value),
-	];
+	const [top, bottom] = [cement.top.md.value, Math.min(cement.bottom.md.value, string.shoe.value)];
 	const parts = annulusParts(view, string, top, bottom);
 	const [uppermost] = parts;
 	const planned = plannedTopOf(string);
 	const shoeTrack = string.shoeTrack?.value;
 	const inner = nest.string(string).inner;
 	return [
-		...parts.flatMap((part) =>
-			cementFill(axis.between(part.from, part.to), part.near, part.far, basis),
-		),
-		...(uppermost === undefined
-			? []
-			: cementTopMark(axis.at(top), uppermost.near, uppermost.far, basis)),
-		...(basis === "recorded" &&
-		planned !== undefined &&
-		Math.abs(planned - top) > 1
+		...parts.flatMap((part) => cementFill(axis.between(part.from, part.to), part.near, part.far, basis)),
+		...(uppermost === undefined ? [] : cementTopMark(axis.at(top), uppermost.near, uppermost.far, basis)),
+		...(basis === "recorded" && planned !== undefined && Math.abs(planned - top) > 1
 			? annulusParts(view, string, planned, planned + 1).flatMap((part) =>
 					cementTopMark(axis.at(planned), part.near, part.far, "planned"),
 				)
 			: []),
 		...(shoeTrack !== undefined && isLast(well, string)
-			? cementPlug(
-					axis.between(string.shoe.value - shoeTrack, string.shoe.value),
-					inner,
-					basis,
-				)
+			? cementPlug(axis.between(string.shoe.value - shoeTrack, string.shoe.value), inner, basis)
 			: []),
 	];
 };
@@ -113,41 +85,27 @@ const steelOf = (view: View, string: CasingString): Shape[] => {
 	const outside = well.strings.find((other) => other.id === string.within);
 	const seals =
 		string.kind === "liner" && outside !== undefined
-			? sealMark(
-					axis.at(string.top.value),
-					width.outer,
-					nest.string(outside).inner,
-				)
+			? sealMark(axis.at(string.top.value), width.outer, nest.string(outside).inner)
 			: [];
 	const collar =
 		string.shoeTrack !== undefined && isLast(well, string)
-			? floatCollarMark(
-					axis.at(string.shoe.value - string.shoeTrack.value),
-					width.inner,
-				)
+			? floatCollarMark(axis.at(string.shoe.value - string.shoeTrack.value), width.inner)
 			: [];
 	const foot = Math.min(4, Math.max(2.4, nest.hole(string.hole) - width.outer));
 	return [
 		...steelWall(axis.between(string.top.value, string.shoe.value), width),
-		...(string.kind === "tieback"
-			? []
-			: shoeMark(axis.at(string.shoe.value), width.outer, foot)),
+		...(string.kind === "tieback" ? [] : shoeMark(axis.at(string.shoe.value), width.outer, foot)),
 		...seals,
 		...collar,
 	];
 };
 
 const apart = (a: AxisPoint | undefined, b: AxisPoint | undefined): number =>
-	a === undefined || b === undefined
-		? Number.POSITIVE_INFINITY
-		: Math.hypot(a.x - b.x, a.y - b.y);
+	a === undefined || b === undefined ? Number.POSITIVE_INFINITY : Math.hypot(a.x - b.x, a.y - b.y);
 
 /** Least distance between neighbors of a list of places, on the page. */
 const closest = (places: readonly AxisPoint[]): number =>
-	Math.min(
-		...places.slice(1).map((place, i) => apart(place, places[i])),
-		Number.POSITIVE_INFINITY,
-	);
+	Math.min(...places.slice(1).map((place, i) => apart(place, places[i])), Number.POSITIVE_INFINITY);
 
 const plugPlaces = ({ results, axis }: View): AxisPoint[] =>
 	(results.stimulation?.stages ?? []).flatMap((stage) =>
@@ -155,37 +113,26 @@ const plugPlaces = ({ results, axis }: View): AxisPoint[] =>
 	);
 
 /** Whether the plugs between stages stand far enough apart to be drawn. */
-export const plugsDrawn = (view: View): boolean =>
-	closest(plugPlaces(view)) >= PLUGS_APART;
+export const plugsDrawn = (view: View): boolean => closest(plugPlaces(view)) >= PLUGS_APART;
 
 const stimulated = (view: View): Shape[] => {
 	const { well, results, axis, nest, detail } = view;
 	const stages = results.stimulation?.stages ?? [];
 	const through =
-		well.strings.find(
-			(string) => string.id === well.stimulation?.treatedThrough,
-		) ?? well.strings.at(-1);
+		well.strings.find((string) => string.id === well.stimulation?.treatedThrough) ?? well.strings.at(-1);
 	if (stages.length === 0 || through === undefined) return [];
 	const { outer, inner } = nest.string(through);
-	const all = stages.flatMap((stage) =>
-		stage.clusters.map((cluster) => axis.at(cluster.md.value)),
-	);
-	const each = stages.map((stage) =>
-		axis.at((stage.top.md.value + stage.bottom.md.value) / 2),
-	);
+	const all = stages.flatMap((stage) => stage.clusters.map((cluster) => axis.at(cluster.md.value)));
+	const each = stages.map((stage) => axis.at((stage.top.md.value + stage.bottom.md.value) / 2));
 	const places = all.length > 0 && closest(all) >= CLUSTERS_APART ? all : each;
 	const toe = well.stimulation?.toe;
-	const valveAtToe =
-		toe?.kind.includes("valve") === true ? [axis.at(toe.depth.value)] : [];
-	if (well.stimulation?.method === "sliding sleeve")
-		return valveMarks([...places, ...valveAtToe], outer);
+	const valveAtToe = toe?.kind.includes("valve") === true ? [axis.at(toe.depth.value)] : [];
+	if (well.stimulation?.method === "sliding sleeve") return valveMarks([...places, ...valveAtToe], outer);
 	const width = Math.min(1.1, Math.max(0.5, closest(places) * 0.5));
 	const reach = nest.hole(through.hole) + (detail === "full" ? 3.5 : 4.5);
 	return [
 		...clusterMarks(places, inner, reach, width),
 		...valveMarks(valveAtToe, outer),
-		...(plugsDrawn(view)
-			? plugPlaces(view).flatMap((at) => plugMark(at, inner))
-			: []),
+		...(plugsDrawn(view) ? plugPlaces(view).flatMap((at) => plugMark(at, inner)) : []),
 	];
 };

@@ -7,14 +7,18 @@ export interface SvgOptions {
 	readonly embedFonts?: boolean;
 }
 
-/** XML 1.0 text: markup escaped, characters that XML does not allow left out. */
+/** Characters that XML 1.0 allows (section 2.2); a lone half of a surrogate pair is none. */
+const allowed = (character: string): boolean => {
+	const point = character.codePointAt(0) ?? 0;
+	if (point < 0x20) return point === 0x09 || point === 0x0a || point === 0x0d;
+	return !(point >= 0xd800 && point <= 0xdfff) && point !== 0xfffe && point !== 0xffff;
+};
+
+/** XML text: what is not allowed left out, markup escaped. */
 const escaped = (text: string): string =>
-	text
-		// biome-ignore lint/suspicious/noControlCharactersInRegex: these are what is taken out
-		.replace(
-			/[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g,
-			"",
-		)
+	[...text]
+		.filter(allowed)
+		.join("")
 		.replaceAll("&", "&amp;")
 		.replaceAll("<", "&lt;")
 		.replaceAll(">", "&gt;")
@@ -27,28 +31,18 @@ const cut = (value: number): string => {
 
 /** Path data with its decimals cut to hundredths of a point. */
 const cutPath = (d: string): string =>
-	d.replace(
-		/-?\d*\.\d{3,}(?:e[-+]?\d+)?|-?\d+(?:\.\d+)?e[-+]?\d+/gi,
-		(number) => {
-			const text = cut(Number(number));
-			return text.startsWith("-") ? text : ` ${text}`;
-		},
-	);
+	d.replace(/-?\d*\.\d{3,}(?:e[-+]?\d+)?|-?\d+(?:\.\d+)?e[-+]?\d+/gi, (number) => {
+		const text = cut(Number(number));
+		return text.startsWith("-") ? text : ` ${text}`;
+	});
 
-const attributes = (
-	pairs: Readonly<Record<string, string | number | undefined>>,
-): string =>
+const attributes = (pairs: Readonly<Record<string, string | number | undefined>>): string =>
 	Object.entries(pairs)
 		.filter(([, value]) => value !== undefined)
-		.map(
-			([name, value]) =>
-				` ${name}="${typeof value === "number" ? cut(value) : escaped(value ?? "")}"`,
-		)
+		.map(([name, value]) => ` ${name}="${typeof value === "number" ? cut(value) : escaped(value ?? "")}"`)
 		.join("");
 
-const strokeAttributes = (
-	stroke: Stroke | undefined,
-): Record<string, string | number | undefined> =>
+const strokeAttributes = (stroke: Stroke | undefined): Record<string, string | number | undefined> =>
 	stroke === undefined
 		? {}
 		: {
@@ -59,35 +53,21 @@ const strokeAttributes = (
 				"stroke-linejoin": stroke.join,
 			};
 
-const faceOf = (shape: Extract<Shape, { kind: "text" }>): Face =>
-	faceFor(shape.weight, shape.italic);
+const faceOf = (shape: Extract<Shape, { kind: "text" }>): Face => faceFor(shape.weight, shape.italic);
 
 /** Clip paths by their data: each is defined once, before the shapes. */
-const clipsOf = (
-	shapes: readonly Shape[],
-	found: Map<string, number> = new Map(),
-): Map<string, number> => {
+const clipsOf = (shapes: readonly Shape[], found: Map<string, number> = new Map()): Map<string, number> => {
 	for (const shape of shapes) {
 		if (shape.kind === "group") clipsOf(shape.children, found);
-		else if (
-			shape.kind === "path" &&
-			shape.clip !== undefined &&
-			!found.has(shape.clip)
-		)
+		else if (shape.kind === "path" && shape.clip !== undefined && !found.has(shape.clip))
 			found.set(shape.clip, found.size + 1);
 	}
 	return found;
 };
 
-const textsOf = (
-	shapes: readonly Shape[],
-): Extract<Shape, { kind: "text" }>[] =>
+const textsOf = (shapes: readonly Shape[]): Extract<Shape, { kind: "text" }>[] =>
 	shapes.flatMap((shape) =>
-		shape.kind === "group"
-			? textsOf(shape.children)
-			: shape.kind === "text"
-				? [shape]
-				: [],
+		shape.kind === "group" ? textsOf(shape.children) : shape.kind === "text" ? [shape] : [],
 	);
 
 /** One rule for each face in use, with the face's characters of this drawing inside it. */
@@ -113,8 +93,7 @@ const shapeText = (shape: Shape, clip: (d: string) => string): string => {
 				fill: shape.fill ?? "none",
 				"fill-opacity": shape.fillOpacity,
 				"fill-rule": shape.evenOdd === true ? "evenodd" : undefined,
-				"clip-path":
-					shape.clip === undefined ? undefined : `url(#${clip(shape.clip)})`,
+				"clip-path": shape.clip === undefined ? undefined : `url(#${clip(shape.clip)})`,
 				...strokeAttributes(shape.stroke),
 			})}/>`;
 		case "line":
@@ -139,16 +118,10 @@ const shapeText = (shape: Shape, clip: (d: string) => string): string => {
 		case "group": {
 			const moved = shape.dx !== 0 || shape.dy !== 0;
 			const open = `<g${attributes({
-				transform: moved
-					? `translate(${cut(shape.dx)} ${cut(shape.dy)})`
-					: undefined,
+				transform: moved ? `translate(${cut(shape.dx)} ${cut(shape.dy)})` : undefined,
 				"data-name": shape.name,
 			})}>`;
-			return [
-				open,
-				...shape.children.map((child) => shapeText(child, clip)),
-				"</g>",
-			].join("\n");
+			return [open, ...shape.children.map((child) => shapeText(child, clip)), "</g>"].join("\n");
 		}
 	}
 };
@@ -157,10 +130,7 @@ const shapeText = (shape: Shape, clip: (d: string) => string): string => {
  * A drawing as a stand-alone SVG file: titled and described for a reader who cannot see it, its typeface inside, decimals
  * cut to hundredths of a point. The same drawing gives the same bytes.
  */
-export const renderSvg = (
-	drawing: Drawing,
-	options: SvgOptions = {},
-): string => {
+export const renderSvg = (drawing: Drawing, options: SvgOptions = {}): string => {
 	const { id, width, height, title, alternative, scale, shapes } = drawing;
 	const name = id.replaceAll(/[^A-Za-z0-9_-]/g, "-");
 	const clips = clipsOf(shapes);
@@ -176,8 +146,7 @@ export const renderSvg = (
 			: [
 					"<defs>",
 					...[...clips.keys()].map(
-						(d) =>
-							`<clipPath id="${clip(d)}"><path d="${escaped(cutPath(d))}"/></clipPath>`,
+						(d) => `<clipPath id="${clip(d)}"><path d="${escaped(cutPath(d))}"/></clipPath>`,
 					),
 					"</defs>",
 				]),
