@@ -27,6 +27,8 @@ export const SOURCE_KEYS = [
 	"tamu-slides",
 	"casing-lecture-notes",
 	"pe-exam-post",
+	"drilling-manual-page",
+	"strength-of-materials-page",
 	"api-d20",
 	"taylor-mason-1972",
 	"craig-randall-1976",

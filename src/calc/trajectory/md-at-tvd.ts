@@ -2,6 +2,7 @@ import { formula } from "../../cite/formula.ts";
 import type { Known, KnownTable } from "../../cite/known.ts";
 import { cite } from "../../cite/source.ts";
 import { arcPoint } from "./arc.ts";
+import { bisect } from "./bisect.ts";
 import { type PathStation, pathStationsOf } from "./path.ts";
 
 /**
@@ -41,18 +42,6 @@ const crossingsBetween = (upper: PathStation, lower: PathStation, tvd: number): 
 		if (Math.abs(end) < 1e-9) return [upper.md + to];
 		return start * end > 0 ? [] : [upper.md + bisect(from, to, (s) => depthAt(s) - tvd)];
 	});
-};
-
-/** Root of a monotonic function between two ends of opposite sign, to the last digits of the number. */
-const bisect = (from: number, to: number, of: (x: number) => number): number => {
-	let [low, high] = [from, to];
-	const rising = of(low) < 0;
-	for (let i = 0; i < 80; i += 1) {
-		const middle = (low + high) / 2;
-		if (of(middle) < 0 === rising) low = middle;
-		else high = middle;
-	}
-	return (low + high) / 2;
 };
 
 export const mdAtTvdFormula = formula({

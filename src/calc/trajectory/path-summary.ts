@@ -2,6 +2,7 @@ import { formula } from "../../cite/formula.ts";
 import { cite } from "../../cite/source.ts";
 import { arcPoint } from "./arc.ts";
 import { placeAt } from "./at-depth.ts";
+import { bisect } from "./bisect.ts";
 import { type PathStation, pathStationsOf } from "./path.ts";
 
 const inputs = { path: { table: "path" } } as const;
@@ -44,7 +45,7 @@ export const pathEnd = formula({
 export const maximumTvd = formula({
 	id: "trajectory/maximum-tvd",
 	name: "Greatest true vertical depth",
-	expression: "max TVD over the path's stations down to MD, and there",
+	expression: "max TVD over the path down to MD: at MD, at a station, or where the hole is level",
 	source,
 	inputs: { path: { table: "path" }, MD: "measured-depth" },
 	gives: "true-vertical-depth",
@@ -52,9 +53,20 @@ export const maximumTvd = formula({
 	compute: ({ path, MD }) => {
 		const stations = pathStationsOf(path);
 		const there = placeAt(stations, MD)?.tvd ?? Number.NaN;
-		return stations.reduce((deepest, s) => (s.md <= MD ? Math.max(deepest, s.tvd) : deepest), there);
+		return stations.reduce((deepest, upper, i) => {
+			if (upper.md > MD) return deepest;
+			const level = levelBelow(upper, stations[i + 1]);
+			return Math.max(deepest, upper.tvd, level !== undefined && level.md <= MD ? level.tvd : upper.tvd);
+		}, there);
 	},
 });
+
+/** Where an arc that goes down at its upper station and up at its lower one is level. */
+const levelBelow = (upper: PathStation, lower: PathStation | undefined) => {
+	if (lower === undefined || upper.inclination >= 90 || lower.inclination <= 90) return undefined;
+	const s = bisect(0, lower.md - upper.md, (along) => arcPoint(upper, lower, along).vertical);
+	return { md: upper.md + s, tvd: upper.tvd + arcPoint(upper, lower, s).step[2] };
+};
 
 /** Where the hole leaves vertical: the last station above its first inclined one. */
 export const kickoffOnPath = formula({
@@ -90,16 +102,8 @@ export const landingOnPath = formula({
 	},
 });
 
-/** By bisection between a station short of the inclination and one that has it. */
-const firstReaching = (upper: PathStation, lower: PathStation, inclination: number): number => {
-	let [low, high] = [0, lower.md - upper.md];
-	for (let i = 0; i < 60; i += 1) {
-		const middle = (low + high) / 2;
-		if (arcPoint(upper, lower, middle).inclination < inclination) low = middle;
-		else high = middle;
-	}
-	return upper.md + high;
-};
+const firstReaching = (upper: PathStation, lower: PathStation, inclination: number): number =>
+	upper.md + bisect(0, lower.md - upper.md, (s) => arcPoint(upper, lower, s).inclination - inclination);
 
 const greatest = (values: readonly number[]): number =>
 	values.length === 0 ? Number.NaN : Math.max(...values);

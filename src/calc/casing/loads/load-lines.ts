@@ -2,7 +2,7 @@ import { tableFormula } from "../../../cite/formula.ts";
 import type { KnownTable } from "../../../cite/known.ts";
 import { cite } from "../../../cite/source.ts";
 import { quantity } from "../../../units/quantity.ts";
-import { bendingForce } from "../axial.ts";
+import { bumpForce } from "../axial.ts";
 import { collapseUnderTension, equivalentExternalPressure } from "../collapse-under-load.ts";
 import { areaOf, yieldAtTemperature } from "../pipe-body.ts";
 import { greatestTriaxialStress } from "../triaxial.ts";
@@ -38,6 +38,10 @@ const yieldAt = ({ section, tvd }: LoadStation, temperature: KnownTable, r: numb
 		r: quantity("share-per-temperature", r),
 		T: quantity("temperature", profileAt(temperature, "temperature", tvd)),
 	}) as number;
+
+/** [lbf] */
+const tensionRating = (station: LoadStation, temperature: KnownTable, r: number): number =>
+	(station.section.F_t * yieldAt(station, temperature, r)) / station.section.Y_p;
 
 const pressureAt = (table: KnownTable, tvd: number) =>
 	quantity("pressure", profileAt(table, "pressure", tvd));
@@ -105,42 +109,61 @@ export const tensionLine = tableFormula({
 				md: station.md,
 				tvd: station.tvd,
 				load: forceAt(force, station),
-				rating: (station.section.F_t * yieldAt(station, temperature, r)) / station.section.Y_p,
+				rating: tensionRating(station, temperature, r),
 			})),
 		),
 });
 
-/** Nothing below, nothing around: what hangs is dry pipe, pulled on, and bent where the hole bends. */
+/** Stuck fast, so nothing buoys it: what hangs is dry pipe, pulled on. */
 export const overpullLine = tableFormula({
 	id: "casing/overpull-line",
 	name: "Tension over depth, string stuck and pulled",
-	expression: "Σ w ΔTVD + overpull + σ_b A_p against the least of pipe body and joint",
-	source: cite("devereux", "pp. 62 and 75, overpull on weight in air"),
+	expression: "Σ w ΔTVD + overpull against the least of pipe body and joint, worn, times Y_p(T)/Y_p",
+	source: cite("devereux", "p. 62 and Table 1-2, tension 1: weight in air plus overpull"),
 	inputs: { ...common, overpull: "force" },
 	gives: { ...DEPTHS, load: "force", rating: "force" },
 	compute: ({ path, sections, temperature, r, overpull }) => {
 		const stations = loadStations(path, sections, temperature);
-		const shoe = stations.at(-1);
 		let hung = 0;
-		let below = shoe;
+		let below = stations.at(-1);
 		const rows = stations.toReversed().map((station): Row => {
 			if (below !== undefined) hung += below.section.w * (below.tvd - station.tvd);
 			below = station;
-			const { D, t, F_t, Y_p } = station.section;
-			const bending = bendingForce.compute({
-				D: quantity("diameter", D),
-				t: quantity("diameter", t),
-				DLS: quantity("dogleg", station.dogleg),
-			}) as number;
 			return {
 				md: station.md,
 				tvd: station.tvd,
-				load: hung + overpull + bending,
-				rating: (F_t * yieldAt(station, temperature, r)) / Y_p,
+				load: hung + overpull,
+				rating: tensionRating(station, temperature, r),
 			};
 		});
 		return whole(rows.reverse());
 	},
+});
+
+/** Pressed on before the cement has set: the landed plug hangs its whole push on the string. */
+export const plugTestLine = tableFormula({
+	id: "casing/plug-test-line",
+	name: "Tension over depth, pressure held on the landed plug",
+	expression: "F + (π/4) d² P against the least of pipe body and joint, worn, times Y_p(T)/Y_p",
+	source: cite("devereux", "Table 1-2, tension 2: buoyant weight plus test pressure"),
+	inputs: { ...common, force: { table: "force" }, P: "pressure" },
+	gives: { ...DEPTHS, load: "force", rating: "force" },
+	compute: ({ path, sections, temperature, r, force, P }) =>
+		whole(
+			loadStations(path, sections, temperature).map((station) => {
+				const bump = bumpForce.compute({
+					D: quantity("diameter", station.section.D),
+					t: quantity("diameter", station.section.t),
+					P,
+				}) as number;
+				return {
+					md: station.md,
+					tvd: station.tvd,
+					load: forceAt(force, station) + bump,
+					rating: tensionRating(station, temperature, r),
+				};
+			}),
+		),
 });
 
 export const triaxialLine = tableFormula({

@@ -10,7 +10,14 @@ import { leastInternalYield } from "../internal-yield.ts";
 import { leastTension } from "../joint-strength.ts";
 import { hangingForce, heldForce } from "./axial-force.ts";
 import { leastFactor, leastFactorDepth } from "./least-factor.ts";
-import { burstLine, collapseLine, overpullLine, tensionLine, triaxialLine } from "./load-lines.ts";
+import {
+	burstLine,
+	collapseLine,
+	overpullLine,
+	plugTestLine,
+	tensionLine,
+	triaxialLine,
+} from "./load-lines.ts";
 import { loadSections } from "./load-sections.ts";
 import { temperatureProfile, uniformTemperature } from "./profiles.ts";
 import { type Situation, situationsOf } from "./situations.ts";
@@ -124,21 +131,24 @@ const tensionCases = (
 		return [];
 	}
 	const { sections, temperature } = frame;
-	const r = well.designBasis.temperatureDerating;
+	const shared = { path, sections, temperature, r: well.designBasis.temperatureDerating };
 	return [
-		...caseOf(
-			context,
-			"tension",
-			"running",
-			tensionLine.of({ path, sections, temperature, r, force: landed }),
-		),
+		...caseOf(context, "tension", "running", tensionLine.of({ ...shared, force: landed })),
 		...caseOf(
 			context,
 			"tension",
 			"overpull",
-			overpullLine.of({ path, sections, temperature, r, overpull: well.designBasis.overpull }),
+			overpullLine.of({ ...shared, overpull: well.designBasis.overpull }),
 			OVERPULL_FACTOR,
 		),
+		...(string.pressureTest === undefined
+			? []
+			: caseOf(
+					context,
+					"tension",
+					"pressure-test",
+					plugTestLine.of({ ...shared, force: landed, P: string.pressureTest.pressure }),
+				)),
 	];
 };
 
