@@ -58,7 +58,11 @@ const read = <R extends DepthReference>(
 	const found = parseDepth(text);
 	const [first] = references;
 	const dimension = DIMENSION_OF[first ?? "measured"];
-	if (!found.ok) return refuse(ctx, text, { dimension, failure: found });
+	if (!found.ok) {
+		const accepted = references.map((each) => WRITTEN[each]);
+		const failure = found.reason === "unknown-reference" ? { ...found, accepted } : found;
+		return refuse(ctx, text, { dimension, failure });
+	}
 	if (!references.some((each) => each === found.reference)) {
 		return refuse(ctx, text, {
 			dimension,

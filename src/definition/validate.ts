@@ -17,12 +17,12 @@ export const validate = (tree: unknown): Checked<Definition> => {
 	const parsed = definitionSchema.safeParse(tree);
 	const reading = { schema: definitionSchema, tree };
 	const found = (parsed.error?.issues ?? []).flatMap((issue) => issueDiagnostics(issue, reading));
-	const diagnostics = [...withoutEchoes(found, tree), ...withinTopics(tree)];
+	const diagnostics = withoutEchoes([...found, ...withinTopics(tree)], tree);
 	if (!parsed.success || hasErrors(diagnostics)) return { diagnostics };
 	return { value: locate(parsed.data, tree), diagnostics };
 };
 
-/** A misspelled name makes two findings, the strange one and the missing one; the first tells it all. */
+/** A misspelled name makes two findings, the strange one and the one that is then missing; the first tells it all. */
 const withoutEchoes = (found: readonly Diagnostic[], tree: unknown): readonly Diagnostic[] => {
 	const strangers = new Map<string, string[]>();
 	for (const { code, at } of found) {
@@ -38,5 +38,9 @@ const withoutEchoes = (found: readonly Diagnostic[], tree: unknown): readonly Di
 		const free = names.filter((each) => !(isBlock(present) && Object.hasOwn(present, each)));
 		return (strangers.get(pathKey(block)) ?? []).some((stranger) => nearestName(stranger, free) === name);
 	};
-	return found.filter(({ code, at }) => code !== "definition/missing" || !misspelled(at.path));
+	const choiceMissed = ({ code, at, found: given }: Diagnostic): boolean =>
+		code === "definition/one-of-keys" && given === undefined && strangers.has(pathKey(at.path));
+	return found.filter(
+		(each) => !choiceMissed(each) && (each.code !== "definition/missing" || !misspelled(each.at.path)),
+	);
 };
