@@ -1,7 +1,7 @@
 import { tableFormula } from "../../cite/formula.ts";
 import { cite } from "../../cite/source.ts";
 import { quantity } from "../../units/quantity.ts";
-import { arcPoint, type Station } from "./arc.ts";
+import { arcPoint, arcStep, type Station } from "./arc.ts";
 import { holdInclination, holdLength } from "./plan-geometry.ts";
 
 /** Columns of planned or surveyed stations. */
@@ -28,6 +28,7 @@ const stationsAlong = (start: Station, ends: readonly Station[]): readonly Stati
 	for (const to of ends) {
 		if (to.md < from.md) return [];
 		if (to.md === from.md) continue;
+		if (!Number.isFinite(arcStep(from, to)[2])) return [];
 		for (let md = (Math.floor(from.md / SPACING) + 1) * SPACING; md < to.md; md += SPACING) {
 			if (md - from.md < SLIVER || to.md - md < SLIVER) continue;
 			const { inclination, azimuth } = arcPoint(from, to, md - from.md);
