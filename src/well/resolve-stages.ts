@@ -63,8 +63,8 @@ const placedStages = (
 		number: 1,
 		bottom: to,
 		top: from,
-		clusters: [to, from],
-		...maybe("shots", shots),
+		clusters: [],
+		...maybe("shotsPerCluster", shots),
 		...maybe("shotDiameter", shot_diameter),
 		...maybe("phasing", phasing),
 	};

@@ -459,10 +459,9 @@ export interface Stage {
 	/** Deepest opening. */
 	readonly bottom: Known<"measured-depth">;
 	readonly top: Known<"measured-depth">;
-	/** Cluster mid-depths, deepest first; of a single interval its bottom and its top. */
+	/** Cluster mid-depths, deepest first; none of a single interval, which is open from bottom to top. */
 	readonly clusters: readonly Known<"measured-depth">[];
-	/** Holes in the whole stage, where they are not counted by cluster. */
-	readonly shots?: Known<"count">;
+	/** Of a single interval, the holes in all of it. */
 	readonly shotsPerCluster?: Known<"count">;
 	readonly shotDiameter?: Known<"diameter">;
 	readonly phasing?: Known<"angle">;

@@ -6,6 +6,7 @@
  * may not promise a fracture's size: geometry here is illustrative, and says so
  */
 import type { AnyFormula } from "../../cite/formula.ts";
+import * as stageLayout from "../../well/stage-layout.ts";
 import { formulasIn } from "../formulas-in.ts";
 import * as disclosure from "./disclosure.ts";
 import * as fractureHeight from "./fracture-height.ts";
@@ -23,6 +24,7 @@ import * as treatingPressure from "./treating-pressure.ts";
 export { stimulationResults } from "./stimulation-results.ts";
 
 export const stimulationFormulas: readonly AnyFormula[] = formulasIn(
+	stageLayout,
 	slurry,
 	schedule,
 	treatingPressure,
