@@ -3,14 +3,20 @@ import type { Well } from "../well/well.ts";
 import { casingResults } from "./casing/index.ts";
 import { cementResults } from "./cement/index.ts";
 import { geologyResults } from "./depths/index.ts";
-import { openGaps } from "./gaps.ts";
+import { maybe, openGaps } from "./gaps.ts";
+import { isolationResults } from "./isolation/index.ts";
+import { logisticsResults } from "./logistics/index.ts";
+import { pressureResults } from "./pressure/index.ts";
 import type { Results } from "./results.ts";
+import { safetyResults } from "./safety/index.ts";
+import { siteResults } from "./site/index.ts";
+import { stimulationResults } from "./stimulation/index.ts";
 import { trajectoryResults } from "./trajectory/index.ts";
 
 /**
  * Everything computed of a well, once, each topic standing on those before it:
  *
- *     trajectory → geology → casing → cement → stimulation → isolation → logistics, safety
+ *     trajectory → geology → casing → cement → stimulation → pressure → isolation → site → logistics, safety
  *
  * @returns  no value where the path is impossible, the survey unusable, or a pipe beyond every published formula; what
  *           merely lacks an input is in `undetermined`
@@ -24,14 +30,24 @@ export const calculate = (well: Well): Checked<Results> => {
 	const { value: casing, diagnostics: outside } = casingResults(well, path, gaps);
 	if (outside.length > 0) return { diagnostics: [...diagnostics, ...outside] };
 	const cement = cementResults(well, path, casing, gaps);
-	return {
-		value: {
-			trajectory,
-			geology,
-			casing,
-			cement,
-			undetermined: gaps.undetermined,
-		} as Results,
-		diagnostics,
+	const stimulation = stimulationResults(well, path, casing, gaps);
+	const pressure = pressureResults(well, path, gaps);
+	const isolation = isolationResults(well, { casing, cement, ...maybe("stimulation", stimulation) }, gaps);
+	const site = siteResults(well, path, gaps);
+	const logistics = logisticsResults(well, { casing, cement, ...maybe("stimulation", stimulation) }, gaps);
+	const safety = safetyResults(well, site, gaps);
+	const value: Results = {
+		trajectory,
+		geology,
+		casing,
+		cement,
+		...maybe("stimulation", stimulation),
+		pressure,
+		isolation,
+		site,
+		...maybe("logistics", logistics),
+		...maybe("safety", safety),
+		undetermined: gaps.undetermined,
 	};
+	return { value, diagnostics };
 };

@@ -6,6 +6,7 @@ import { isolationFormulas } from "./isolation/index.ts";
 import { logisticsFormulas } from "./logistics/index.ts";
 import { pressureFormulas } from "./pressure/index.ts";
 import { safetyFormulas } from "./safety/index.ts";
+import { siteFormulas } from "./site/index.ts";
 import { stimulationFormulas } from "./stimulation/index.ts";
 import { trajectoryFormulas } from "./trajectory/index.ts";
 
@@ -18,6 +19,7 @@ export const FORMULAS: readonly AnyFormula[] = [
 	...pressureFormulas,
 	...stimulationFormulas,
 	...isolationFormulas,
+	...siteFormulas,
 	...safetyFormulas,
 	...logisticsFormulas,
 ];

@@ -9,4 +9,6 @@ import type { AnyFormula } from "../../cite/formula.ts";
 import { formulasIn } from "../formulas-in.ts";
 import * as separation from "./separation.ts";
 
+export { isolationResults } from "./isolation-results.ts";
+
 export const isolationFormulas: readonly AnyFormula[] = formulasIn(separation);

@@ -9,7 +9,7 @@ export const stagesDuration = formula({
 	name: "Days of stimulation",
 	expression: "t = N / r",
 	source: cite("definition"),
-	inputs: { N: "count", r: "ratio" },
+	inputs: { N: "count", r: "count" },
 	gives: "duration",
 	validity: "a pace above zero",
 	compute: ({ N, r }) => (r > 0 ? (N / r) * DAY : Number.NaN),

@@ -10,4 +10,6 @@ import { formulasIn } from "../formulas-in.ts";
 import * as durations from "./durations.ts";
 import * as loads from "./loads.ts";
 
+export { logisticsResults } from "./logistics-results.ts";
+
 export const logisticsFormulas: readonly AnyFormula[] = formulasIn(loads, durations);

@@ -53,15 +53,15 @@ export const cementMass = formula({
 	compute: ({ n_i }) => n_i.reduce<number>((sum, n) => sum + 94 * n, 0),
 });
 
-/** Pipe [lb]: the weight of strings in air, as a mass. */
+/** Pipe [lb]: what the trucks carry, along the hole. */
 export const pipeMass = formula({
 	id: "logistics/pipe-mass",
 	name: "Mass of pipe",
-	expression: "m = Σ W_i",
-	source: cite("definition", "a pound of force is the weight of a pound"),
-	inputs: { W_i: { many: "force" } },
+	expression: "m = Σ m_i",
+	source: cite("conservation"),
+	inputs: { m_i: { many: "mass" } },
 	gives: "mass",
-	compute: ({ W_i }) => W_i.reduce<number>((sum, W) => sum + W, 0),
+	compute: ({ m_i }) => m_i.reduce<number>((sum, m) => sum + m, 0),
 });
 
 /** [count] */

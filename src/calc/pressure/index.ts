@@ -12,6 +12,9 @@ import * as fractureGradient from "./fracture-gradient.ts";
 import * as hydrostatic from "./hydrostatic.ts";
 import * as kickTolerance from "./kick-tolerance.ts";
 import * as shoeStrength from "./shoe-strength.ts";
+import * as window from "./window.ts";
+
+export { pressureResults } from "./pressure-results.ts";
 
 export const pressureFormulas: readonly AnyFormula[] = formulasIn(
 	hydrostatic,
@@ -19,4 +22,5 @@ export const pressureFormulas: readonly AnyFormula[] = formulasIn(
 	shoeStrength,
 	kickTolerance,
 	binghamFlow,
+	window,
 );

@@ -92,11 +92,23 @@ export const kickVolumeAtBottom = formula({
 	compute: ({ V_shoe, FG, ρ, KI, D_shoe, D_td }) => (V_shoe * (FG * D_shoe)) / ((ρ + KI) * D_td),
 });
 
+/** Length along a slanting hole of a vertical height [ft]. */
+export const kickLength = formula({
+	id: "pressure/kick-length",
+	name: "Influx length along the hole",
+	expression: "L = h / cos I",
+	source: cite("geometry"),
+	inputs: { h: "length", I: "angle" },
+	gives: "length",
+	validity: "one inclination over the influx, below 90°",
+	compute: ({ h, I }) => (I < 0 || I >= 90 ? Number.NaN : h / Math.cos((I * Math.PI) / 180)),
+});
+
 /** The lesser of what may stand at the bit and what expands to the shoe's limit [bbl]. */
 export const kickTolerance = formula({
 	id: "pressure/kick-tolerance",
 	name: "Kick tolerance (single bubble)",
-	expression: "V = min(h C_bit, V_td)",
+	expression: "V = min(h C_bit, V_td), h along the hole",
 	source: cite("common-practice", "single-bubble kick tolerance"),
 	inputs: { h: "length", C_bit: "capacity", V_td: "volume" },
 	gives: "volume",

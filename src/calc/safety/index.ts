@@ -12,4 +12,6 @@ import * as lineTest from "./line-test.ts";
 import * as noise from "./noise.ts";
 import * as silica from "./silica.ts";
 
+export { safetyResults } from "./safety-results.ts";
+
 export const safetyFormulas: readonly AnyFormula[] = formulasIn(hydrogenSulfide, noise, silica, lineTest);

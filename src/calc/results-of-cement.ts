@@ -1,0 +1,76 @@
+import type { Known, KnownTable } from "../cite/known.ts";
+import type { DepthMark, HoleMark } from "./result-marks.ts";
+
+export interface CementResults {
+	readonly id: string;
+	/** Planned top, or the recorded one. */
+	readonly top: HoleMark;
+	readonly top_basis: "planned" | "recorded";
+	/** How the top is or will be known. */
+	readonly top_method: "returns seen" | "calculated" | "temperature survey" | "bond log" | "tagged";
+	/** The plan's top, where a recorded one stands in `top`. */
+	readonly planned_top?: HoleMark;
+	readonly bottom: HoleMark;
+	/** Whether the column comes to ground level. */
+	readonly to_surface: boolean;
+	readonly slurries: readonly SlurryResults[];
+	readonly float_collar?: HoleMark;
+	readonly shoe_track_volume?: Known<"volume">;
+	/** Hole below the shoe, filled with the last slurry. */
+	readonly rathole_volume?: Known<"volume">;
+	/** Depth datum to float collar. */
+	readonly displacement_volume?: Known<"volume">;
+	readonly slurry_volume: Known<"volume">;
+	readonly sacks: Known<"count">;
+	readonly mix_water: Known<"volume">;
+	/** Annulus from shoe to the column's top, without excess. */
+	readonly annulus_volume: Known<"volume">;
+	/** Time that the spacer takes to pass a point, at the displacement rate. */
+	readonly spacer_contact_time?: Known<"duration">;
+	/** Where the spacer ends above the cement when the plug lands. */
+	readonly spacer_top?: HoleMark;
+	/** Outside at the shoe with cement in place. */
+	readonly annulus_hydrostatic_at_shoe?: Known<"pressure">;
+	/** The same as a density. */
+	readonly equivalent_density_at_shoe?: Known<"density">;
+	/** The same while the last of the displacement is pumped. */
+	readonly circulating_density_at_shoe?: Known<"density">;
+	/** Inside at the shoe when the plug lands. */
+	readonly inside_hydrostatic_at_shoe?: Known<"pressure">;
+	/** Outside less inside: what the pump holds when the plug lands. */
+	readonly final_lift?: Known<"pressure-difference">;
+	/** Weight of the string and what is in it, less the push of the annulus on its end; negative lifts the string. */
+	readonly net_hold_down?: Known<"force">;
+	/** Pressure outside the string when the plug lands, against depth. */
+	readonly annulus_column?: AnnulusColumn;
+	/** Where cement in place comes nearest to breaking the rock down. */
+	readonly least_fracture_margin?: {
+		readonly formation: string;
+		readonly at: DepthMark;
+		readonly margin: Known<"pressure-difference">;
+	};
+	readonly pumped_volume?: Known<"volume">;
+	readonly pumped_over_calculated?: Known<"ratio">;
+}
+
+/** `standing` with everything at rest; a pressure at each change of fluid, from the datum to the shoe. */
+export type AnnulusColumn = KnownTable<"tvd" | "standing">;
+
+export interface SlurryResults {
+	readonly id: string;
+	readonly top: HoleMark;
+	readonly bottom: HoleMark;
+	/** Volume by what surrounds the pipe: open hole (excess in), cased annulus, shoe track, rathole. */
+	readonly open_hole_volume: Known<"volume">;
+	readonly cased_volume: Known<"volume">;
+	readonly shoe_track_volume?: Known<"volume">;
+	readonly rathole_volume?: Known<"volume">;
+	readonly volume: Known<"volume">;
+	/** Before rounding. */
+	readonly sacks_exact: Known<"ratio">;
+	/** Rounded up to whole sacks. */
+	readonly sacks: Known<"count">;
+	readonly mix_water: Known<"volume">;
+	/** What yield and water alone say of the density, for comparison; dry additives make the stated one greater. */
+	readonly density_from_yield: Known<"density">;
+}

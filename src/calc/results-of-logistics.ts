@@ -1,0 +1,36 @@
+import type { Known } from "../cite/known.ts";
+
+/** Truck loads over the whole job; a load is one truck in and one truck out. */
+export interface LogisticsResults {
+	readonly water_loads?: Known<"count">;
+	readonly proppant_loads?: Known<"count">;
+	readonly cement_loads?: Known<"count">;
+	readonly pipe_loads?: Known<"count">;
+	readonly other_loads?: Known<"count">;
+	readonly total_loads?: Known<"count">;
+	/** Twice the loads. */
+	readonly one_way_trips?: Known<"count">;
+	/** All phases of the schedule, one after another. */
+	readonly duration?: {
+		readonly low: Known<"duration">;
+		readonly base: Known<"duration">;
+		readonly high: Known<"duration">;
+	};
+	/** From the number of stages and the stages a day. */
+	readonly stimulation_days?: Known<"duration">;
+	/** An average over the base duration; the busiest day is busier. */
+	readonly loads_per_day?: Known<"ratio">;
+}
+
+export interface SafetyResults {
+	readonly noise_at_nearest_dwelling?: NoiseAtPlace;
+	/** At every neighbor whose distance is known: by spreading alone, without ground, wind or walls. */
+	readonly noise_at_neighbors: readonly NoiseAtPlace[];
+}
+
+export interface NoiseAtPlace {
+	readonly id: string;
+	readonly name: string;
+	readonly distance: Known<"distance">;
+	readonly level: Known<"sound-level">;
+}
