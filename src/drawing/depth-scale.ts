@@ -24,6 +24,8 @@ export interface DepthScale {
 export const BREAK_GAP = 6;
 /** A break must magnify its piece by at least so much, or it is not worth its confusion. */
 const WORTH_A_BREAK = 1.6;
+/** Least share of the depth that a piece may have. */
+const SLIGHTEST = 0.005;
 
 export const pointsPerFoot = (piece: DepthPiece): number =>
 	(piece.bottom - piece.top) / (piece.to - piece.from);
@@ -82,7 +84,10 @@ export const depthScale = (
 	cuts: readonly { readonly at: number; readonly least: number }[] = [],
 	leastBelow = 0,
 ): DepthScale => {
-	const inside = cuts.filter(({ at }) => at > depths[0] && at < depths[1]).sort((a, b) => a.at - b.at);
+	const slight = SLIGHTEST * (depths[1] - depths[0]);
+	const inside: { readonly at: number; readonly least: number }[] = [];
+	for (const cut of [...cuts].sort((a, b) => a.at - b.at))
+		if (cut.at >= (inside.at(-1)?.at ?? depths[0]) + slight && cut.at <= depths[1] - slight) inside.push(cut);
 	const ends = [depths[0], ...inside.map(({ at }) => at), depths[1]];
 	const wanted = ends.slice(1).map(
 		(to, i): Cut => ({

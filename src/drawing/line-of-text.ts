@@ -142,7 +142,7 @@ export const setLine = (
 ): Shape[] => {
 	const wide = lineWidth(line, at.size);
 	let x = at.anchor === "end" ? at.x - wide : at.anchor === "middle" ? at.x - wide / 2 : at.x;
-	return line.flatMap((part): Shape[] => {
+	return merged(line).flatMap((part): Shape[] => {
 		const here = x;
 		x += runWidth(part, at.size);
 		if (part.text.trim() === "") return [];

@@ -6,7 +6,7 @@ import { nesting } from "../nesting.ts";
 import type { Print } from "../print.ts";
 import { levelFrom, wellAxis } from "../well-axis.ts";
 import { railRoom } from "./lateral-part.ts";
-import { legendOf } from "./legend-part.ts";
+import { legendOf, plugEntry } from "./legend-part.ts";
 import { type Detail, type Frame, halfWidthAt, type View } from "./view.ts";
 
 /** Type size of labels at each level of detail [pt]. */
@@ -22,10 +22,39 @@ export const schematicView = (
 	well: Well,
 	results: Results,
 	detail: Detail,
-	{ width, height }: PageSize,
+	page: PageSize,
 	print: Print,
 ): View => {
-	const { words } = print;
+	const tallFor = (deepest: number) => {
+		const size = SIZES[detail] * 0.95;
+		const plugs = results.stimulation?.stages.some((stage) => stage.plug !== undefined) === true;
+		const entries = legendOf(well, results, detail, deepest, print.words);
+		return legendHeight([...entries, ...(plugs ? [plugEntry(print.words)] : [])], {
+			x: 0,
+			width: page.width,
+			size,
+		});
+	};
+	// What the drawing reaches decides what its legend explains, and the legend takes room from the drawing.
+	const first = viewWith(
+		well,
+		results,
+		detail,
+		page,
+		print,
+		tallFor(results.trajectory.total_depth.tvd.value),
+	);
+	return viewWith(well, results, detail, page, print, tallFor(first.deepest));
+};
+
+const viewWith = (
+	well: Well,
+	results: Results,
+	detail: Detail,
+	{ width, height }: PageSize,
+	print: Print,
+	legend: number,
+): View => {
 	const size = SIZES[detail];
 	const { trajectory } = results;
 	const level = levelFrom(trajectory);
@@ -37,8 +66,7 @@ export const schematicView = (
 		step: 8.2,
 		most: Math.min(46, width * 0.095),
 	});
-	const entries = legendOf(well, results, detail, reached, words);
-	const legendTall = legendHeight(entries, { x: 0, width, size: size * 0.95 }) + size * 1.6;
+	const legendTall = legend + size * 1.6;
 	const rowTall = level === undefined ? 0 : 12 + size * 1.2 * (detail === "plain" ? 2.4 : 4.2);
 	const head = size * 1.25 * (detail === "plain" ? 1 : 2);
 	const top = head + size * 2.6;

@@ -1,0 +1,152 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { contrast } from "../../src/drawing/palette.ts";
+import type { Detail } from "../../src/drawing/schematic/view.ts";
+import { wellboreSchematic } from "../../src/drawing/schematic/wellbore-schematic.ts";
+import { ENGLISH } from "../../src/drawing/words-en.ts";
+import { crossedLeaders, groupsOf, labelsOf, outside, overlaps, textsOf } from "./boxes.ts";
+import { randomWell } from "./random-well.ts";
+import { LATERAL, syntheticWell, type WellSpec } from "./synthetic-well.ts";
+
+const DETAILS: readonly Detail[] = ["full", "plain", "numbers"];
+
+const draw = (spec: WellSpec, detail: Detail, units: "field" | "metric" = "field") => {
+	const { well, results } = syntheticWell(spec);
+	return {
+		well,
+		results,
+		drawing: wellboreSchematic(well, results, { units, width: 500, height: 640, detail, words: ENGLISH }),
+	};
+};
+
+const detailAndWell = fc.tuple(
+	randomWell,
+	fc.constantFrom(...DETAILS),
+	fc.constantFrom("field" as const, "metric" as const),
+);
+
+describe("wellbore schematic of any well", () => {
+	it("keeps everything within its frame, and no label on another", () => {
+		fc.assert(
+			fc.property(detailAndWell, ([spec, detail, units]) => {
+				const { drawing } = draw(spec, detail, units);
+				expect(outside(drawing)).toEqual([]);
+				expect(overlaps(drawing)).toEqual([]);
+			}),
+			{ numRuns: 100 },
+		);
+	});
+
+	it("never drops the labels that a reader decides by", () => {
+		fc.assert(
+			fc.property(randomWell, fc.constantFrom("full" as const, "numbers" as const), (spec, detail) => {
+				const { drawing, results } = draw(spec, detail);
+				const names = new Set(labelsOf(drawing).map(({ name }) => name));
+				expect(names).toContain("label total depth");
+				expect(names).toContain("label ground level");
+				for (const string of spec.strings) {
+					expect(names).toContain(`label string ${string.id}`);
+					const cement = results.cement[string.id];
+					if (cement !== undefined && !cement.to_surface)
+						expect(names).toContain(`label cement ${string.id}`);
+					if (string.kind === "liner") expect(names).toContain(`label liner top ${string.id}`);
+				}
+				if (spec.waterBase !== undefined) expect(names).toContain("label protected water");
+				if (results.stimulation !== undefined) expect(names).toContain("label top perforation");
+			}),
+			{ numRuns: 80 },
+		);
+	});
+
+	it("draws leaders that do not cross", () => {
+		fc.assert(
+			fc.property(detailAndWell, ([spec, detail]) => {
+				expect(crossedLeaders(draw(spec, detail).drawing)).toEqual([]);
+			}),
+			{ numRuns: 60 },
+		);
+	});
+
+	it("keeps depths in order down the ruler, and says how many labels it left out", () => {
+		fc.assert(
+			fc.property(randomWell, (spec) => {
+				const { drawing } = draw(spec, "full");
+				const marks = groupsOf(drawing)
+					.filter(({ name }) => name.startsWith("label depth "))
+					.map(({ name, bounds }) => ({ depth: Number(name.slice(12)), y: bounds.bottom }));
+				marks.slice(1).forEach((mark, i) => {
+					expect(mark.depth).toBeGreaterThan(marks[i]?.depth ?? 0);
+					expect(mark.y).toBeGreaterThan(marks[i]?.y ?? 0);
+				});
+				expect(marks.length).toBeGreaterThan(1);
+			}),
+			{ numRuns: 60 },
+		);
+	});
+});
+
+describe("wellbore schematic of a two-mile lateral", () => {
+	const { drawing } = draw(LATERAL, "full");
+	const said = (name: string): string =>
+		groupsOf(drawing)
+			.filter((group) => group.name === `label ${name}`)
+			.flatMap(({ shape }) => textsOf(shape.children))
+			.map((text) => text.text)
+			.join(" ")
+			.replaceAll("\u00a0", " ");
+
+	it("names each string with its pipe, its shoe and its cement", () => {
+		expect(said("string surface")).toContain(
+			"Surface casing 13⅜ in · 40.00 lb/ft · L80 · BTC Shoe 1,185 ft MD · 1,185 ft TVD",
+		);
+		expect(said("string surface")).toContain("175 ft below the base of protected water");
+		expect(said("cement production")).toContain("5,400 ft MD · 5,400 ft TVD, planned");
+		expect(said("total depth")).toBe("Total depth 17,260 ft MD 8,933 ft TVD");
+		expect(said("stages")).toBe("39 stages, 234 clusters, 38 plugs not drawn");
+	});
+
+	it("says where its scale changes and that widths are not to scale", () => {
+		expect(said("break 1")).toMatch(/^scale changes: \d\.\d × smaller below$/);
+		expect(said("break 2")).toMatch(/× larger below$/);
+		expect(drawing.scale).toContain("not to scale");
+		expect(said("note 1")).toBe(drawing.scale);
+	});
+
+	it("tells the same to a reader who cannot see it", () => {
+		const told = drawing.alternative.replaceAll("\u00a0", " ");
+		expect(told).toContain(
+			"Production casing, 5½ in, shoe at 17,245 ft MD · 8,933 ft TVD; cement top at 5,400 ft MD",
+		);
+		expect(told).toContain("The surface casing shoe is 175 ft below it.");
+		expect(told).not.toMatch(/undefined|NaN|\{/);
+	});
+
+	it("sets words in colors that can be read on white, and marks lines that survive a scan", () => {
+		for (const detail of DETAILS)
+			for (const text of textsOf(draw(LATERAL, detail).drawing.shapes)) {
+				expect(contrast(text.color, "#ffffff"), text.text).toBeGreaterThanOrEqual(4.5);
+				expect(text.size).toBeGreaterThanOrEqual(7);
+			}
+	});
+
+	it("keys the values it prints", () => {
+		const { well, results } = syntheticWell(LATERAL);
+		const total = results.trajectory.total_depth.md;
+		const keyed = wellboreSchematic(well, results, {
+			units: "field",
+			width: 500,
+			height: 640,
+			detail: "full",
+			words: ENGLISH,
+			keyOf: (value) => (value === total ? "results.trajectory.total_depth.md" : undefined),
+		});
+		const [text] = textsOf(keyed.shapes).filter((each) => each.key !== undefined);
+		expect(text).toMatchObject({ key: "results.trajectory.total_depth.md", text: "17,260\u00a0ft" });
+	});
+
+	it("draws the public's figure at one scale", () => {
+		const { drawing: plain } = draw(LATERAL, "plain");
+		expect(groupsOf(plain).some(({ name }) => name.startsWith("label break"))).toBe(false);
+		expect(plain.scale).toMatch(/^Depth is to scale\./);
+	});
+});
