@@ -44,7 +44,7 @@ const requirementOf = (operator: Operator, required: Known, how: Reason, measure
 /** A zone of cement with its height worked out for the string. */
 const withHeight = (the: Case, threshold: Threshold): Parameters | Outcome => {
 	const { zone } = threshold;
-	if (zone === undefined || zone.kind === "shoe" || zone.kind === "whole") return threshold;
+	if (zone === undefined || !("height" in zone)) return threshold;
 	const height = worth(the, zone.height, "offset");
 	if ("value" in height) return { ...threshold, height: height.value };
 	return "absent" in height ? doesNotApply(...height.absent, ".") : cannotTell(height.missing);

@@ -53,6 +53,12 @@ const FACT_CODE: Readonly<Record<FactName, (the: Case) => Holding>> = {
 			`no formation open above the ${the.subject.string.id} shoe is marked as a flow zone or as the target`,
 		);
 	},
+	"path surveyed": ({ results }) =>
+		told(
+			results.trajectory.basis === "surveyed",
+			"the hole has been surveyed",
+			"the path is still the planned one",
+		),
 	"treated through this string": (the) =>
 		told(
 			the.subject.kind === "string" && the.subject.string.id === the.well.stimulation?.treatedThrough,

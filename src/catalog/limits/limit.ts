@@ -43,6 +43,8 @@ export type Amount =
 export type CementZone =
 	| { readonly kind: "shoe" }
 	| { readonly kind: "whole" }
+	/** Every slurry but the one at the shoe. */
+	| { readonly kind: "filler" }
 	/** The lowest so many feet of the string. */
 	| { readonly kind: "bottom"; readonly height: Amount; readonly along: Along }
 	/** Everything above the lowest so many feet. */

@@ -9,6 +9,7 @@ export const JURISDICTION_CODES = [
 	"us-blm",
 	"us-ca",
 	"us-co",
+	"us-epa",
 	"us-nd",
 	"us-nm",
 	"us-oh",

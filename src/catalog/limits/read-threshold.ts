@@ -20,14 +20,14 @@ const OPERATOR_KEYS = {
 const ALONG: readonly Along[] = ["hole", "vertical"];
 
 const readZone = (desk: Desk, raw: unknown, at: Path): CementZone | undefined => {
-	if (raw === "shoe" || raw === "whole") return { kind: raw };
+	if (raw === "shoe" || raw === "whole" || raw === "filler") return { kind: raw };
 	const key = isBlock(raw) ? (["bottom", "above_bottom"] as const).find((each) => each in raw) : undefined;
 	if (!isBlock(raw) || key === undefined)
 		return report(desk, {
 			code: "rules/limit-form",
 			at,
 			what: "this is not a part of a cement column that is known",
-			expected: "shoe, whole, { bottom: … } or { above_bottom: … }",
+			expected: "shoe, filler, whole, { bottom: … } or { above_bottom: … }",
 			found: shownValue(raw),
 			mend: "use one of these",
 		});

@@ -162,6 +162,7 @@ export const FACTS = [
 	"horizontal well",
 	"flow zone open above the shoe",
 	"treated through this string",
+	"path surveyed",
 ] as const;
 export type FactName = (typeof FACTS)[number];
 
@@ -368,7 +369,7 @@ export const CHECK_LIMITS = {
 		"test fall in pressure",
 	),
 	"internal-yield-margin": threshold("string", "internal yield", "maximum treating pressure"),
-	"relief-valve": threshold("well", "relief valve setting"),
+	"relief-valve": threshold("string", "relief valve setting"),
 	"annulus-limit": {
 		subject: "annulus",
 		forms: ["threshold", "present"],

@@ -15,6 +15,7 @@ const slurriesIn = (the: Case, { zone, height }: Parameters): readonly SlurryRes
 	if (slurries.length === 0 || shoe === undefined) return undefined;
 	if (zone === undefined || zone.kind === "whole") return slurries;
 	if (zone.kind === "shoe") return slurries.slice(0, 1);
+	if (zone.kind === "filler") return slurries.slice(1);
 	return height && slurries.filter((slurry) => reachesInto(slurry, shoe, zone, height.value));
 };
 
@@ -22,6 +23,8 @@ const zoneName = ({ zone }: Parameters): string => {
 	switch (zone?.kind) {
 		case "shoe":
 			return "at the shoe";
+		case "filler":
+			return "above the slurry at the shoe";
 		case "bottom":
 			return "in the critical zone";
 		case "above bottom":
