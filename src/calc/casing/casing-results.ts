@@ -12,7 +12,7 @@ import type { CasingResults, HoleMark, PipeSectionResults } from "../results.ts"
 import { buoyancyFactor, buoyedWeight, totalWeight, weightInAir } from "./axial.ts";
 import { leastCollapse, leastInternalYield } from "./internal-yield.ts";
 import { stringLoads } from "./loads/string-loads.ts";
-import { surfacePressureWhileDrilling } from "./loads/surface-pressure-of-string.ts";
+import { carriesPreventers, surfacePressureWhileDrilling } from "./loads/surface-pressure-of-string.ts";
 import { plainEndMass } from "./pipe-body.ts";
 import { sectionRatings } from "./section-ratings.ts";
 import { clearance, jointsInSection, jointsInString, leastDrift, sectionMass, stringMass } from "./tally.ts";
@@ -115,7 +115,13 @@ const stringResults = (
 		...maybe("drift_clearance", driftClearance(well, string)),
 		...maybe(
 			"maximum_surface_pressure",
-			surfacePressureWhileDrilling(well, path, { shoe: shoe.tvd, fracture, below: holeBelow(well, string) }),
+			carriesPreventers(well, string)
+				? surfacePressureWhileDrilling(well, path, {
+						shoe: shoe.tvd,
+						fracture,
+						below: holeBelow(well, string),
+					})
+				: undefined,
 		),
 	};
 	return { ...results, loads: stringLoads({ well, path, gaps, string, results }) };

@@ -24,12 +24,12 @@ export const crossingsOf = (path: readonly PathStation[], tvd: number): readonly
 };
 
 const crossingsBetween = (upper: PathStation, lower: PathStation, tvd: number): readonly number[] => {
+	// The arc is a circle's, below a half turn: its depth has one greatest or least value at most, where it is level.
+	const turns = upper.inclination < 90 !== lower.inclination < 90 && lower.inclination !== 90;
+	if (!turns && (tvd - upper.tvd) * (tvd - lower.tvd) > 0) return [];
 	const length = lower.md - upper.md;
 	const depthAt = (s: number): number => upper.tvd + arcPoint(upper, lower, s).step[2];
-	const slopeAt = (s: number): number => arcPoint(upper, lower, s).vertical;
-	// The arc is a circle's, below a half turn: its depth has one greatest or least value at most.
-	const turns = slopeAt(0) * slopeAt(length) < 0;
-	const turn = turns ? bisect(0, length, slopeAt) : length;
+	const turn = turns ? bisect(0, length, (s) => arcPoint(upper, lower, s).vertical) : length;
 	const pieces: readonly (readonly [number, number])[] = turns
 		? [
 				[0, turn],

@@ -9,7 +9,7 @@ import { tvdAt } from "../../trajectory/at-depth.ts";
 import { maximumTvd } from "../../trajectory/path-summary.ts";
 import { pressureProfile } from "./profiles.ts";
 import type { StringContext } from "./string-loads.ts";
-import { carriesPreventers, gasGradient, gasPressureBelow } from "./surface-pressure-of-string.ts";
+import { gasGradient, gasPressureBelow } from "./surface-pressure-of-string.ts";
 
 const NO_PRESSURE = constant("pressure", 0, "open to the air", cite("definition"));
 const EMPTY = constant("pressure-gradient", 0, "empty pipe", cite("definition"));
@@ -46,7 +46,7 @@ export const situationsOf = (
 		all: [
 			{ name: "evacuation", kind: "collapse", inside: evacuated(context, bottom), outside: inMud },
 			...cementing(context, column(NO_PRESSURE, inPipe)),
-			...burst("gas-kick", kick && carriesPreventers(context.well, string) ? gas(kick) : undefined),
+			...burst("gas-kick", kick && gas(kick)),
 			...burst("pressure-test", test && column(test, inPipe)),
 			...burst("stimulation", treating && column(treating.pressure, treating.density)),
 			...burst("shut-in-gas", shutIn && gas(shutIn)),

@@ -2,7 +2,7 @@ import { constant, type Known, type KnownTable } from "../../../cite/known.ts";
 import { cite } from "../../../cite/source.ts";
 import type { CasingString, Well } from "../../../well/well.ts";
 import { holeMark } from "../../depths/marks.ts";
-import { type Gaps, maybe } from "../../gaps.ts";
+import { type Gaps, maybe, siblingOf } from "../../gaps.ts";
 import type { CasingResults, LoadCaseResults, LoadSituation } from "../../results.ts";
 import { tvdAt } from "../../trajectory/at-depth.ts";
 import { pathEnd } from "../../trajectory/path-summary.ts";
@@ -50,9 +50,17 @@ export const stringLoads = (context: StringContext): readonly LoadCaseResults[] 
 	const { string, gaps } = context;
 	const mud = string.hole.fluid?.density;
 	if (mud === undefined) {
-		gaps.missing(`casing.${string.id}.loads`, `No mud density is given for the ${string.hole.id} hole.`, [
-			["holes"],
-		]);
+		const { fluid, id } = string.hole;
+		if (fluid?.kind === "air")
+			gaps.missing(
+				`casing.${string.id}.loads`,
+				`The ${id} hole is drilled with air: no mud loads the string.`,
+				[],
+			);
+		else
+			gaps.missing(`casing.${string.id}.loads`, `No mud density is given for the ${id} hole.`, [
+				siblingOf(string.hole.diameter, "fluid", ["holes"]),
+			]);
 		return [];
 	}
 	const frame = frameOf(context);
