@@ -49,7 +49,7 @@ const none = field(z.literal("none"), {
 	expected: "`none`",
 });
 
-export const cementActual = group("Job record", "What was done, beside what was planned.", RECORD, {
+export const cementActual = group("Job record", "What was done, beside what was planned.", EVERY, {
 	date: optional(date("Date", "Starts the wait on cement.", RECORD)),
 	pumped: optional(list("Fluids pumped", "In order.", TECHNICAL, pumped)),
 	returns: optional(

@@ -62,15 +62,26 @@ const unionDiagnostics = (
 	reading: Reading,
 	meta: FieldMeta | undefined,
 ): readonly Diagnostic[] => {
-	const fitting = branches.filter(
-		(issues) => !issues.some((issue) => issue.path.length === 0 && issue.code === "invalid_type"),
-	);
+	const atRoot = (issue: Issue): boolean => issue.path.length === 0 && issue.code !== "unrecognized_keys";
 	const strange = (issues: readonly Issue[]): number =>
 		issues.reduce((sum, issue) => sum + (issue.code === "unrecognized_keys" ? issue.keys.length : 0), 0);
-	const [best] = [...fitting].sort((a, b) => strange(a) - strange(b) || a.length - b.length);
+	const entered = branches.filter((issues) => !issues.some(atRoot));
+	const words = branches.flatMap((issues) =>
+		issues.flatMap((issue) =>
+			atRoot(issue) && issue.code === "invalid_value" ? issue.values.map(String) : [],
+		),
+	);
+	if (entered.length === 0 && words.length > 0)
+		return [
+			typeof found === "string" ? notOneOf(at, found, [...new Set(words)], meta) : wrongKind(at, found, meta),
+		];
+	const fitting = branches.filter(
+		(issues) => !issues.some((issue) => atRoot(issue) && issue.code === "invalid_type"),
+	);
+	const [best] = [...(entered.length > 0 ? entered : fitting)].sort(
+		(a, b) => strange(a) - strange(b) || a.length - b.length,
+	);
 	if (best === undefined) return [wrongKind(at, found, meta)];
-	if (best.some((issue) => issue.path.length === 0 && issue.code === "invalid_value"))
-		return [wrongKind(at, found, meta)];
 	return best.flatMap((issue) => issueDiagnostics(issue, reading, at));
 };
 
@@ -149,7 +160,8 @@ const notOneOf = (
 		code: "definition/not-one-of",
 		at,
 		what: "not one of the words that are understood here",
-		expected: options.length === 1 ? `\`${options[0]}\`` : `one of: ${options.join(", ")}`,
+		expected:
+			options.length === 1 ? (meta?.expected ?? `\`${options[0]}\``) : `one of: ${options.join(", ")}`,
 		found: shown(found),
 		mend: near === undefined ? "use one of the words listed" : `write \`${near}\`, if that is meant`,
 	});

@@ -1,6 +1,6 @@
 import * as z from "zod";
 import type { Known } from "../cite/known.ts";
-import { EVERY, PUBLIC, RECORD } from "./audience.ts";
+import { EVERY, PUBLIC } from "./audience.ts";
 import { date, entry, field, group, list, oneOf, optional, text } from "./field.ts";
 import { tally, typed } from "./quantity-field.ts";
 
@@ -49,7 +49,7 @@ const phase = entry("Phase", "One part of the work as a neighbor sees it.", EVER
 	hours: optional(text("Hours of work", "Neighbors ask about nights.", EVERY, "around the clock")),
 	stages_per_day: optional(tally("Stages a day", "Spreads trucks and noise over the days.", EVERY)),
 	actual: optional(
-		group("As it went", "Shown beside the plan.", RECORD, {
+		group("As it went", "Shown beside the plan.", PUBLIC, {
 			started: date("Started", "First day.", PUBLIC),
 			ended: optional(date("Ended", "Last day.", PUBLIC)),
 		}),

@@ -48,7 +48,7 @@ const boundaryElement = entry("Element under treating pressure", "The weakest li
 	factor: ratio("Share of the rating to be used", "Company rule or regulation.", TECHNICAL),
 });
 
-const limits = group("Pressure limits", "The crew's numbers: none of them may be passed.", TECHNICAL, {
+const limits = group("Pressure limits", "The crew's numbers: none of them may be passed.", EVERY, {
 	maximum_treating_pressure: optional(q("pressure", "Maximum treating pressure", "Stops the job.", EVERY)),
 	pump_kickouts: optional(
 		list(

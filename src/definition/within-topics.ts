@@ -1,3 +1,4 @@
+import * as z from "zod";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { Path } from "../diagnostics/path.ts";
 import { PAPERS } from "../document/document.ts";
@@ -73,10 +74,10 @@ const duplicates = (tree: unknown): readonly Diagnostic[] =>
 		});
 	});
 
-const ISO = /^\d{4}-\d{2}-\d{2}$/;
+const calendarDate = z.iso.date();
 const dateAt = (tree: unknown, path: Path): string | undefined => {
 	const value = valueAt(tree, path);
-	return typeof value === "string" && ISO.test(value) ? value : undefined;
+	return calendarDate.safeParse(value).data;
 };
 
 const inOrder = (tree: unknown, earlier: Path, later: Path, rule: string): readonly Diagnostic[] => {
