@@ -2,7 +2,8 @@ import { readdirSync, readFileSync } from "node:fs";
 
 /** Root of the project. */
 export const ROOT = new URL("../../", import.meta.url);
-const FOLDER = new URL("fixtures/broken/", ROOT);
+/** Where the cases are kept. */
+export const FOLDER = new URL("fixtures/broken/", ROOT);
 const BASE = "fixtures/broken/base.yaml";
 
 /** One broken file, and the text that is to be printed about it. */
