@@ -26,8 +26,10 @@ export const crossingsOf = (path: readonly PathStation[], tvd: number): readonly
 const crossingsBetween = (upper: PathStation, lower: PathStation, tvd: number): readonly number[] => {
 	// The arc is a circle's, below a half turn: its depth has one greatest or least value at most, where it is level.
 	const turns = upper.inclination < 90 !== lower.inclination < 90 && lower.inclination !== 90;
-	if (!turns && (tvd - upper.tvd) * (tvd - lower.tvd) > 0) return [];
 	const length = lower.md - upper.md;
+	// No arc leaves its ends by more than its own length.
+	const reach = turns ? length : 0;
+	if (tvd < Math.min(upper.tvd, lower.tvd) - reach || tvd > Math.max(upper.tvd, lower.tvd) + reach) return [];
 	const depthAt = (s: number): number => upper.tvd + arcPoint(upper, lower, s).step[2];
 	const turn = turns ? bisect(0, length, (s) => arcPoint(upper, lower, s).vertical) : length;
 	const pieces: readonly (readonly [number, number])[] = turns
