@@ -3,10 +3,11 @@ import type { Paper } from "../document/document.ts";
 import type { Audience } from "./audience.ts";
 import { definitionSchema } from "./definition.ts";
 import { isBlock, valueAt } from "./fault.ts";
-import { fieldAt } from "./schema-walk.ts";
+import { fieldAt, schemasAt } from "./schema-walk.ts";
 
 /** Papers that the entry at a path of the definition may appear in by default; none where nothing may stand. */
-export const papersOf = (path: Path): Audience => fieldAt(definitionSchema, path)?.papers ?? [];
+export const papersOf = (path: Path): Audience =>
+	schemasAt(definitionSchema, path).length === 0 ? [] : (fieldAt(definitionSchema, path)?.papers ?? []);
 
 /**
  * Whether a paper may show what the definition says at a path: the field's own papers, narrowed by every `papers:`

@@ -26,6 +26,9 @@ const within = (schema: Schema, step: string | number): readonly Schema[] =>
 			const child: Schema | undefined = Object.hasOwn(inner.shape, step) ? inner.shape[step] : undefined;
 			return child === undefined ? [] : [child];
 		}
+		// The inside of a limit is for the rules to read; whatever stands there belongs to it.
+		if (inner instanceof z.ZodRecord) return [inner._zod.def.valueType];
+		if (inner instanceof z.ZodLazy) return [inner];
 		if (typeof step !== "number") return [];
 		if (inner instanceof z.ZodArray) return [inner._zod.def.element];
 		if (inner instanceof z.ZodTuple) {
