@@ -59,16 +59,22 @@ const headUnit = (written: string, dimension: Dimension): Unit | undefined => {
 	return undefined;
 };
 
+/** `md_ft`: a head as it may be written, with the canonical unit. */
+const headOf = (name: string, dimension: Dimension | "text"): string => {
+	if (dimension === "text" || isUnitless(dimension)) return name;
+	return `${name}_${definitionOf(dimension).canonical.replace(/^°/, "deg")}`;
+};
+
 const noUnit = (cell: Cell, name: string, dimension: Dimension): Telling => ({
 	what: `the head of the column \`${name}\` does not say its unit`,
 	expected: `one of: ${acceptedUnits(dimension).join(", ")}`,
 	found: cell.text,
-	mend: `write \`${name}_${definitionOf(dimension).canonical.replace(/^°/, "deg")}\`, or the unit it is in`,
+	mend: `write \`${headOf(name, dimension)}\`, or the unit it is in`,
 });
 
-const missing = (name: string, header: readonly Cell[]): Telling => ({
+const missing = (name: string, dimension: Dimension | "text", header: readonly Cell[]): Telling => ({
 	what: `the table has no column \`${name}\``,
-	expected: `a column headed \`${name}\``,
+	expected: `a column headed \`${headOf(name, dimension)}\``,
 	found: header.map((cell) => cell.text).join(", "),
 	mend: "add the column, or correct its head",
 });
@@ -106,7 +112,8 @@ export const readColumns = <C extends string>(
 		const cell = table.header[index];
 		if (cell === undefined) {
 			const [first] = table.header;
-			if (!optional && first !== undefined) report("csv/missing-column", first, missing(name, table.header));
+			if (!optional && first !== undefined)
+				report("csv/missing-column", first, missing(name, dimension, table.header));
 			continue;
 		}
 		used.add(index);

@@ -38,7 +38,8 @@ export const DEFINITION_CODES = {
 		title: "Two entries have the same name",
 		explain:
 			"Other entries, file names and results refer to an entry by this name; with two of them nobody can " +
-			"say which is meant.",
+			"say which is meant. " +
+			"Rename one, and every entry that refers to it.",
 	},
 	"definition/empty": {
 		severity: "error",
@@ -73,7 +74,8 @@ export const DEFINITION_CODES = {
 		title: "Not one of the words understood",
 		explain:
 			"Here the definition takes one of a closed list of words, because calculations and rules depend on " +
-			"which it is.",
+			"which it is. " +
+			"The message lists the words; a near one is offered where a slip of the pen is likely.",
 	},
 	"definition/one-of-keys": {
 		severity: "error",
@@ -85,12 +87,16 @@ export const DEFINITION_CODES = {
 	"definition/out-of-range": {
 		severity: "error",
 		title: "A number outside what has a meaning",
-		explain: "The number cannot be what it claims to be: a latitude beyond the pole, a count below one.",
+		explain:
+			"The number cannot be what it claims to be: a latitude beyond the pole, a count below one. " +
+			"Look for a sign, a point or a digit that slipped.",
 	},
 	"definition/over-whole": {
 		severity: "error",
 		title: "A part greater than the whole",
-		explain: "A share of more than 100 % of something that can only be had once.",
+		explain:
+			"A share of more than 100 % of something that can only be had once. " +
+			"A washout or an excess may pass 100 %; a share of the water or an allowed fall may not. Correct the share.",
 	},
 	"definition/papers-widened": {
 		severity: "error",
@@ -123,14 +129,17 @@ export const DEFINITION_CODES = {
 	"definition/wrong-count": {
 		severity: "error",
 		title: "A list of another length",
-		explain: "Here the list has a fixed length, such as a low and a high value.",
+		explain:
+			"Here the list has a fixed length, such as a low and a high value. " +
+			"With fewer or more it is not known which value is which. Give exactly as many as the message says.",
 	},
 	"definition/wrong-form": {
 		severity: "error",
 		title: "Not in the form understood",
 		explain:
 			"The text must have a certain form here, which the message names, so that it can be referred to or " +
-			"counted.",
+			"counted. " +
+			"Write it as in the example.",
 	},
 	"definition/wrong-kind": {
 		severity: "error",

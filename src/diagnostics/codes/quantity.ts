@@ -39,7 +39,9 @@ export const QUANTITY_CODES = {
 	"quantity/negative": {
 		severity: "error",
 		title: "A value below zero",
-		explain: "This quantity has no meaning below zero.",
+		explain:
+			"This quantity has no meaning below zero. " +
+			"A minus that slipped in would turn a volume or a depth around, so it is not dropped in silence. Take it out.",
 	},
 	"quantity/no-unit": {
 		severity: "error",
@@ -52,12 +54,15 @@ export const QUANTITY_CODES = {
 		severity: "error",
 		title: "Not a quantity",
 		explain:
-			"A quantity begins with a number and goes on with its unit: 54.5 lb/ft, 9 5/8 in, 10 deg/100 ft.",
+			"A quantity begins with a number and goes on with its unit: 54.5 lb/ft, 9 5/8 in, 10 deg/100 ft. " +
+			"Words such as `about` or `max` before it are no part of a value; put them in a remark.",
 	},
 	"quantity/not-finite": {
 		severity: "error",
 		title: "Not a finite number",
-		explain: "The number is too large to be one, or is written as infinity.",
+		explain:
+			"The number is too large to be one, or is written as infinity. " +
+			"Look at its exponent: 4.2e6 is 4,200,000.",
 	},
 	"quantity/unknown-unit": {
 		severity: "error",

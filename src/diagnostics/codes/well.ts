@@ -142,12 +142,16 @@ export const WELL_CODES = {
 	"well/slurry-gap": {
 		severity: "error",
 		title: "There is a gap in the cement column",
-		explain: "Slurries of one job fill a column without gaps: each begins where the one below it ends.",
+		explain:
+			"Slurries of one job fill a column without gaps: each begins where the one below it ends. " +
+			"Pipe in a gap stands in mud, and what lies behind it is not sealed. Correct the tops and bottoms.",
 	},
 	"well/slurry-overlap": {
 		severity: "error",
 		title: "Two slurries overlap",
-		explain: "Slurries of one job fill a column once: each begins where the one below it ends.",
+		explain:
+			"Slurries of one job fill a column once: each begins where the one below it ends. " +
+			"Where two claim the same stretch, its volume would be counted twice. Correct the tops and bottoms.",
 	},
 	"well/slurry-bottom": {
 		severity: "error",
@@ -159,7 +163,8 @@ export const WELL_CODES = {
 		severity: "error",
 		title: "Cement is planned above the string it is behind",
 		explain:
-			"Cement stands between a string and what is around it, so no slurry ends above the string's top, or above ground.",
+			"Cement stands between a string and what is around it, so no slurry ends above the string's top, or above ground. " +
+			"Correct the top of the slurry or of the string.",
 	},
 	"well/cement-class": {
 		severity: "warning",
@@ -169,7 +174,9 @@ export const WELL_CODES = {
 	"well/centralizer-range": {
 		severity: "error",
 		title: "Centralizers are planned off the string",
-		explain: "A stretch of centralizers lies on its string, between the string's top and its shoe.",
+		explain:
+			"A stretch of centralizers lies on its string, between the string's top and its shoe. " +
+			"Centralizers elsewhere would be counted and bought for nothing, or leave a stretch without. Correct the depths.",
 	},
 	"well/shoe-track": {
 		severity: "error",
@@ -179,7 +186,9 @@ export const WELL_CODES = {
 	"well/formation-order": {
 		severity: "error",
 		title: "Formations are out of order",
-		explain: "Formations are listed from the surface down, each with its top at or below the one before.",
+		explain:
+			"Formations are listed from the surface down, each with its top at or below the one before. " +
+			"Everything read from the ground at a depth, from pore pressure to lithology, goes by this order. Correct the tops or move the lines.",
 	},
 	"well/formation-base": {
 		severity: "error",
@@ -212,12 +221,15 @@ export const WELL_CODES = {
 		severity: "error",
 		title: "Survey stations are out of order",
 		explain:
-			"Stations are listed by measured depth, each deeper than the one before; the first is the tie-in.",
+			"Stations are listed by measured depth, each deeper than the one before; the first is the tie-in. " +
+			"The path is worked from station to station, so their order is the hole. Sort the rows or correct the depth.",
 	},
 	"well/survey-angle": {
 		severity: "error",
 		title: "A survey station has an impossible angle",
-		explain: "Inclination lies between 0 and 180 degrees and azimuth between 0 and 360.",
+		explain:
+			"Inclination lies between 0 and 180 degrees and azimuth between 0 and 360. " +
+			"One bad angle bends the whole path below it. Correct the station, or take it out if it was not measured.",
 	},
 	"well/stage-row": {
 		severity: "error",
@@ -249,7 +261,9 @@ export const WELL_CODES = {
 	"well/stage-overlap": {
 		severity: "error",
 		title: "Two stages overlap",
-		explain: "Stages follow each other up the hole; each ends at or below the next one's bottom.",
+		explain:
+			"Stages follow each other up the hole; each ends at or below the next one's bottom. " +
+			"Where two overlap, a plug would stand among open clusters. Correct the bottoms or the length.",
 	},
 	"well/plug-place": {
 		severity: "error",
@@ -262,7 +276,8 @@ export const WELL_CODES = {
 		severity: "error",
 		title: "The toe opening is not at the toe",
 		explain:
-			"The toe is the first and deepest opening: at or below the bottom of stage 1, and above the float collar.",
+			"The toe is the first and deepest opening: at or below the bottom of stage 1, and above the float collar. " +
+			"An opening elsewhere could not take fluid, or would leave the lowest stage closed. Correct its depth.",
 	},
 	"well/step-material": {
 		severity: "error",
