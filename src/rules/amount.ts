@@ -1,5 +1,5 @@
 import type { Amount } from "../catalog/limits/limit.ts";
-import type { MeasureName } from "../catalog/limits/vocabulary.ts";
+import type { MeasureName, TopMethod } from "../catalog/limits/vocabulary.ts";
 import type { Known } from "../cite/known.ts";
 import type { Dimension } from "../units/dimensions.ts";
 import { type Case, missingAt } from "./case.ts";
@@ -8,6 +8,7 @@ import { clampBetween, greatestOf, leastOf, multiple } from "./formulas.ts";
 import { topMethodOf } from "./measures/cement.ts";
 import { MEASURE_CODE } from "./measures/index.ts";
 import { stringOf } from "./measures/shoe.ts";
+import { practicallyEqual } from "./practically-equal.ts";
 import type { Reason } from "./reason.ts";
 
 /** What the number of a limit comes to here, and how, in words; or what is missing for it. */
@@ -27,12 +28,28 @@ const read = (the: Case, name: MeasureName): Worth => {
 const joinWords = (parts: readonly Reason[], last: string): Reason =>
 	parts.flatMap((part, i) => (i === 0 ? part : [i === parts.length - 1 ? ` ${last} ` : ", ", ...part]));
 
-/** How a part of an expression is said inside it: the number itself, or the expression with its number. */
-const inside = ({ value, how }: Extract<Worth, { value: Known }>): Reason =>
-	how.length === 0 ? [value] : [...how, " = ", value];
+/** How a part of an expression is said inside it: its number, and where that comes from, in round brackets or square ones inside. */
+const inside = ({ value, how }: Extract<Worth, { value: Known }>, depth: number): Reason => {
+	const [open, close] = depth === 0 ? [" (", ")"] : [" [", "]"];
+	return how.length === 0 ? [value] : [value, open, ...how, close];
+};
 
-const several = (the: Case, among: readonly Amount[], kind: Dimension, greatest: boolean): Worth => {
-	const worths = among.map((amount) => worth(the, amount, kind));
+/** A top by each method, as it is said before the distance that goes with it. */
+const TOP_BY: Readonly<Record<TopMethod, string>> = {
+	"returns seen": "a top known by returns",
+	calculated: "a calculated top",
+	"temperature survey": "a top by temperature survey",
+	"bond log": "a top by bond log",
+	tagged: "a tagged top",
+};
+
+const several = (
+	the: Case,
+	among: readonly Amount[],
+	kind: Dimension,
+	{ greatest, depth }: { readonly greatest: boolean; readonly depth: number },
+): Worth => {
+	const worths = among.map((amount) => worth(the, amount, kind, depth + 1));
 	const failed = worths.filter((each) => !("value" in each));
 	const absent = failed.find((each) => "absent" in each);
 	if (absent !== undefined) return absent;
@@ -45,17 +62,30 @@ const several = (the: Case, among: readonly Amount[], kind: Dimension, greatest:
 	);
 	return {
 		value,
-		how: [greatest ? "the greater of " : "the lesser of ", ...joinWords(known.map(inside), "and")],
+		how: [
+			`the ${(greatest ? ["greater", "greatest"] : ["lesser", "least"])[known.length > 2 ? 1 : 0]} of `,
+			...joinWords(
+				known.map((each) => inside(each, depth)),
+				"and",
+			),
+		],
 	};
 };
 
-const clamped = (the: Case, amount: Extract<Amount, { kind: "clamp" }>, kind: Dimension): Worth => {
-	const [x, from, to] = [amount.amount, amount.from, amount.to].map((each) => worth(the, each, kind));
+const clamped = (
+	the: Case,
+	amount: Extract<Amount, { kind: "clamp" }>,
+	kind: Dimension,
+	depth: number,
+): Worth => {
+	const [x, from, to] = [amount.amount, amount.from, amount.to].map((each) =>
+		worth(the, each, kind, depth + 1),
+	);
 	for (const each of [x, from, to]) if (each !== undefined && !("value" in each)) return each;
 	if (!x || !from || !to || !("value" in x) || !("value" in from) || !("value" in to)) return { missing: [] };
 	return {
 		value: clampBetween(kind, x.value, from.value, to.value),
-		how: [...inside(x), ", held between ", from.value, " and ", to.value],
+		how: [...inside(x, depth), ", held between ", from.value, " and ", to.value],
 	};
 };
 
@@ -68,14 +98,14 @@ const byMethod = (the: Case, { cases }: Extract<Amount, { kind: "by method" }>, 
 	if (amount === undefined)
 		return {
 			missing: [missingAt("way the cement top is found, as one the rule names", ...at)],
-			because: [`the rule gives no distance for a top found by "${method}"`],
+			because: [`the rule gives no distance for ${TOP_BY[method]}`],
 		};
 	const found = worth(the, amount, kind);
-	return "value" in found ? { ...found, how: [`for a top by ${method}: `, ...inside(found)] } : found;
+	return "value" in found ? { ...found, how: [`for ${TOP_BY[method]}`] } : found;
 };
 
 /** Works the number of a limit for one case. Nothing is guessed; a missing part is named. */
-export const worth = (the: Case, amount: Amount, kind: Dimension): Worth => {
+export const worth = (the: Case, amount: Amount, kind: Dimension, depth = 0): Worth => {
 	switch (amount.kind) {
 		case "constant":
 			return { value: amount.value, how: [] };
@@ -86,15 +116,17 @@ export const worth = (the: Case, amount: Amount, kind: Dimension): Worth => {
 		case "times": {
 			const found = read(the, amount.of);
 			if (!("value" in found)) return found;
-			const how: Reason = [amount.factor, " × ", found.value, `, the ${MEASURE_CODE[amount.of].noun}`];
+			const noun = MEASURE_CODE[amount.of].noun;
+			const whole = practicallyEqual(amount.factor.value, 1);
+			const how: Reason = whole ? [`the ${noun}`] : [amount.factor, " × ", found.value, `, the ${noun}`];
 			return { value: multiple(kind, amount.factor, found.value), how };
 		}
 		case "greatest of":
-			return several(the, amount.among, kind, true);
+			return several(the, amount.among, kind, { greatest: true, depth });
 		case "least of":
-			return several(the, amount.among, kind, false);
+			return several(the, amount.among, kind, { greatest: false, depth });
 		case "clamp":
-			return clamped(the, amount, kind);
+			return clamped(the, amount, kind, depth);
 		case "by method":
 			return byMethod(the, amount, kind);
 	}

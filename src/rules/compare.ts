@@ -33,12 +33,7 @@ const REQUIRED: Readonly<Record<Operator, readonly [string, string]>> = {
 
 const requirementOf = (operator: Operator, required: Known, how: Reason, measured: Known): Reason => {
 	const [before, after] = REQUIRED[operator];
-	return [
-		before,
-		{ told: required, from: measured },
-		after,
-		...(how.length === 0 ? [] : [" (", ...how, ")"]),
-	];
+	return [before, { told: required, from: measured }, after, ...(how.length === 0 ? [] : [": ", ...how])];
 };
 
 /** A zone of cement with its height worked out for the string. */

@@ -2,16 +2,23 @@ import type { MeasuredFrom } from "../catalog/limits/vocabulary.ts";
 import type { Known } from "../cite/known.ts";
 import type { Case } from "./case.ts";
 
-/** Something with coordinates: a neighbor or an offset well. */
-export interface Placed {
-	readonly id: string;
-	readonly latitude?: Known<"angle">;
-	readonly longitude?: Known<"angle">;
-}
-
-/** A distance from the well computed from coordinates, where there are enough of them for the place named. */
+/**
+ * A distance computed from coordinates, of a neighbor or an offset well: from the wellhead or from the well path. There are
+ * no coordinates of a pad's edge or of equipment, so from those only a survey tells.
+ */
 export const computedDistance = (
-	_the: Pick<Case, "well" | "results">,
-	_place: Placed,
-	_from: MeasuredFrom,
-): Known<"distance"> | undefined => undefined;
+	{ results }: Pick<Case, "results">,
+	{ id }: { readonly id: string },
+	from: MeasuredFrom,
+): Known<"distance"> | undefined => {
+	const { neighbors, offset_wells } = results.site;
+	const place = [...neighbors, ...offset_wells].find((each) => each.id === id);
+	switch (from) {
+		case "wellhead":
+			return place?.from_wellhead;
+		case "wellbore":
+			return place?.from_path;
+		default:
+			return undefined;
+	}
+};

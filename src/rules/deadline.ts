@@ -1,14 +1,17 @@
 import type { Deadline } from "../catalog/limits/limit.ts";
+import type { EventName } from "../catalog/limits/vocabulary.ts";
 import { addBusinessDays, addDays, daysBetween, yearOf } from "./calendar.ts";
 import { type Case, missingAt } from "./case.ts";
-import { eventDate } from "./events.ts";
+import { EVENT_WORDS, eventDate } from "./events.ts";
 import type { MissingInput } from "./finding.ts";
 import { cannotTell, doesNotApply, met, notMet, type Outcome } from "./outcome.ts";
 
 /** The day by which something is due, and what it is counted from. */
 export interface DueDate {
 	readonly due: string;
-	readonly event: string;
+	readonly event: EventName;
+	/** `2 business days before`, `30 days after`. */
+	readonly span: string;
 	readonly eventDate: string;
 	readonly basis: "recorded" | "planned";
 }
@@ -28,11 +31,16 @@ export const dueDate = (
 		if ("missing" in at) return { missing: [at.missing] };
 		// An hour limit is dated by the whole day it falls in, on the safe side of it.
 		const days = unit === "days" ? count.value : Math.ceil(count.value / HOURS_A_DAY);
-		const common = { event, eventDate: at.date, basis: at.basis };
+		const kind = limit.days === "business" ? "business " : "";
+		const span = `${count.value} ${kind}${count.value === 1 ? unit.slice(0, -1) : unit} ${limit.side}`;
+		const common = { event, span, eventDate: at.date, basis: at.basis };
 		if (limit.days === "calendar") return { ...common, due: addDays(at.date, sign * days) };
 		const { holidays } = jurisdiction;
 		if (holidays === undefined || !holidays.covers.includes(yearOf(at.date)))
-			return { missing: [], because: `the list of holidays does not cover the year of the ${event}` };
+			return {
+				missing: [],
+				because: `the list of holidays does not cover the year of ${EVENT_WORDS[event]}`,
+			};
 		const due = addBusinessDays(at.date, sign * days, holidays.dates);
 		return holidays.covers.includes(yearOf(due))
 			? { ...common, due }
@@ -59,8 +67,8 @@ export const judgeDeadline = (the: Case, limit: Deadline): Outcome => {
 	const found = dueDate(the, limit);
 	if (!("due" in found))
 		return cannotTell(found.missing, ...(found.because === undefined ? [] : [`${found.because}.`]));
-	const { due, event, eventDate: on, basis } = found;
-	const said = `due by ${due}, counted from the ${event} ${basis === "planned" ? "planned for" : "on"} ${on}`;
+	const { due, span, event, eventDate: on, basis } = found;
+	const said = `due by ${due}, ${span} ${EVENT_WORDS[event]}, ${basis === "planned" ? "planned for" : "which was on"} ${on}`;
 	const index = noticeFor(the);
 	const sent = index < 0 ? undefined : the.well.site.notices?.[index]?.sent;
 	if (sent !== undefined)

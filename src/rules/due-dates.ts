@@ -11,6 +11,8 @@ export interface DueItem {
 	/** ISO date. */
 	readonly due: string;
 	readonly event: string;
+	/** `2 business days before`, `30 days after`. */
+	readonly span: string;
 	readonly eventDate: string;
 	readonly basis: "recorded" | "planned";
 }

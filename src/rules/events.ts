@@ -42,6 +42,16 @@ const EVENT_PHASES: Readonly<Record<EventName, readonly [Phase["phase"], "starts
 	completion: ["flowback", "ends"],
 };
 
+/** How an event is said. Completion is taken as the end of flowback: the schedule has no day of its own for it. */
+export const EVENT_WORDS: Readonly<Record<EventName, string>> = {
+	"location work": "the start of location work",
+	spud: "spud",
+	"drilling ends": "the end of drilling",
+	"stimulation starts": "the start of the stimulation",
+	"stimulation ends": "the end of the stimulation",
+	completion: "completion (the end of flowback)",
+};
+
 /** When something happened, or is planned to, by the schedule; the date of spud may also be stated by itself. */
 export const eventDate = (well: Pick<Well, "schedule" | "identity">, event: EventName): EventDate => {
 	const [phase, side] = EVENT_PHASES[event];

@@ -64,15 +64,20 @@ export const fallInPressure = formula({
 	compute: ({ share, pressure }) => share * pressure,
 });
 
-/** Volume of cement pumped to the volume calculated [–]. */
-export const pumpedOverCalculated = formula({
-	id: "rules/pumped-over-calculated",
-	name: "Cement pumped to cement calculated",
-	expression: "V_planned / V_annulus",
-	source: cite("definition", "the annulus without excess"),
-	inputs: { planned: "volume", annulus: "volume" },
+/** Slurry planned for the annulus to the annulus itself, without excess [–]. */
+export const annulusFilling = formula({
+	id: "rules/annulus-filling",
+	name: "Slurry for the annulus to the volume of the annulus",
+	expression: "(V_open hole + V_cased) / V_annulus",
+	source: cite(
+		"definition",
+		"the shoe track and the hole below the shoe left out; the annulus without excess",
+	),
+	inputs: { parts: { many: "volume" }, annulus: "volume" },
 	gives: "ratio",
-	compute: ({ planned, annulus }) => (annulus > 0 ? planned / annulus : Number.NaN),
+	validity: "an annulus above zero",
+	compute: ({ parts, annulus }) =>
+		annulus > 0 ? parts.reduce<number>((sum, part) => sum + part, 0) / annulus : Number.NaN,
 });
 
 /** Height of pipe so many joints long [ft]. */
@@ -164,7 +169,7 @@ export const RULE_FORMULAS: readonly AnyFormula[] = [
 	clearanceEachSide,
 	clearanceOnDiameter,
 	fallInPressure,
-	pumpedOverCalculated,
+	annulusFilling,
 	jointsLength,
 	...GREATEST,
 	...LEAST,

@@ -20,12 +20,12 @@ const styleOf = (known: Known, system: UnitSystem, extra: number) => {
 	const units = definitionOf(known.dimension).units;
 	const hour = units.find((unit) => unit.symbol === "hr");
 	const minute = units.find((unit) => unit.symbol === "min");
-	const hours =
-		known.dimension === "duration" && hour && minute && known.value * minute.si >= hour.si
-			? { unit: "hr" }
-			: {};
+	if (known.dimension === "duration" && hour && minute && known.value * minute.si >= hour.si) {
+		const whole = Number.isInteger((known.value * minute.si) / hour.si);
+		return { unit: "hr", decimals: (whole ? 0 : 1) + extra };
+	}
 	const decimals = definitionOf(known.dimension)[system].decimals;
-	return { ...hours, ...(extra > 0 ? { decimals: decimals + extra } : {}) };
+	return extra > 0 ? { decimals: decimals + extra } : {};
 };
 
 const print = (known: Known, system: UnitSystem, magnitude: boolean, extra = 0): string =>
@@ -55,13 +55,16 @@ const partText = (part: ReasonPart, system: UnitSystem): string => {
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
-/** The sentence as a paper of this unit system prints it. */
-export const say = (reason: Reason, system: UnitSystem = "field"): string =>
-	capital(reason.map((part) => partText(part, system)).join(""));
+/** Words and numbers joined, for use inside a sentence. */
+export const phrase = (reason: Reason, system: UnitSystem = "field"): string =>
+	reason.map((part) => partText(part, system)).join("");
 
-/** Sentences one after another. */
+/** The sentence as a paper of this unit system prints it. */
+export const say = (reason: Reason, system: UnitSystem = "field"): string => capital(phrase(reason, system));
+
+/** Sentences one after another, none of them twice. */
 export const joined = (reasons: readonly Reason[]): Reason =>
-	reasons.flatMap((reason, i): Reason => {
+	[...new Map(reasons.map((reason) => [say(reason), reason])).values()].flatMap((reason, i): Reason => {
 		const [first, ...rest] = reason;
 		const begun: Reason = typeof first === "string" ? [capital(first), ...rest] : reason;
 		return i === 0 ? begun : [" ", ...begun];

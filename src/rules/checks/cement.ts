@@ -53,9 +53,9 @@ const plugs = (the: Case, { words }: Extract<LimitLeaf, { form: "includes" }>): 
 	if (given.length === 0) return cannotTell([missingOf(the, string, "cementing plugs", "cement", "plugs")]);
 	const lower = given.map((plug) => plug.toLowerCase());
 	const without = words.filter((word) => !lower.some((plug) => plug.includes(word.toLowerCase())));
-	const listedPlugs = `the plugs are: ${given.join(", ")}`;
+	const listedPlugs = `the plugs named are: ${given.join(", ")}`;
 	return without.length === 0
-		? met(`${listedPlugs}.`)
+		? met(`${listedPlugs}; a ${listed(words)} plug is among them.`)
 		: notMet(`${listedPlugs}; no ${wordsOf(without)} plug is among them.`);
 };
 
@@ -74,6 +74,15 @@ const columnsOf = ({ results }: Case) =>
 		basis: top_basis,
 	}));
 
+/** `the planned cement of the surface and intermediate strings`. */
+const coveringWords = (columns: readonly { readonly id: string; readonly basis: string }[]): string =>
+	listed(
+		[...new Set(columns.map(({ basis }) => basis))].map((basis) => {
+			const ids = columns.filter((column) => column.basis === basis).map(({ id }) => id);
+			return `the ${basis} cement of the ${listed(ids)} ${ids.length > 1 ? "strings" : "string"}`;
+		}),
+	);
+
 const coverageOf = (the: Case, zones: readonly Covered[]): Outcome => {
 	const columns = columnsOf(the);
 	const total = the.results.trajectory.total_depth.tvd.value;
@@ -85,11 +94,7 @@ const coverageOf = (the: Case, zones: readonly Covered[]): Outcome => {
 			const found = columns.filter((column) => column.top <= top && bottom <= column.bottom);
 			return found.length === 0
 				? notMet(`no single cement column covers the ${name} from top to bottom.`)
-				: met(
-						`the ${name} ${/s$/.test(name) ? "are" : "is"} covered by the ${listed(
-							found.map(({ id, basis }) => `${id} string's ${basis}`),
-						)} cement.`,
-					);
+				: met(`the ${name} ${/s$/.test(name) ? "are" : "is"} covered by ${coveringWords(found)}.`);
 		}),
 	);
 };
@@ -123,9 +128,7 @@ const covers = (the: Case, { what, formations }: Extract<LimitLeaf, { form: "cov
 		const found = geology.formations.filter((each) => each.name.toLowerCase().includes(name.toLowerCase()));
 		parts.push(
 			found.length === 0
-				? cannotTell([
-						missingAt(`top and base of the ${name}, or that it is absent`, "geology", "formations"),
-					])
+				? cannotTell([missingAt(`top and base of the ${name}`, "geology", "formations")])
 				: coverageOf(the, zonesOf(found)),
 		);
 	}

@@ -66,14 +66,14 @@ const bottomJoints = (
 	const every = runs.filter(({ everyJoints }) => everyJoints.value <= 1).map(stretchOf);
 	// One centralizer may sit anywhere on its joint, so a joint's length of slack stands at both ends.
 	const gap = firstGap(every, { top: shoe.value - height.value, bottom: shoe.value }, joint.value);
+	const lowest: Reason = joints.value > 1 ? ["each of the lowest ", joints, " joints"] : ["the lowest joint"];
 	return gap === undefined
-		? met("each of the lowest ", joints, " joints carries a centralizer.")
+		? met(...lowest, " carries a centralizer.")
 		: notMet(
-				"the runs with one centralizer on every joint do not reach over the lowest ",
-				joints,
-				" joints (bare ",
+				...lowest,
+				" should carry a centralizer, and the runs with one on every joint leave the pipe bare ",
 				...gapWords(gap, shoe),
-				").",
+				".",
 			);
 };
 

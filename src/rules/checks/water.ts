@@ -4,7 +4,7 @@ import { daysBetween, monthsBefore } from "../calendar.ts";
 import { type Case, missingAt } from "../case.ts";
 import { holds } from "../compare.ts";
 import { neighborsWithin, SEARCHED } from "../distances.ts";
-import { eventDate } from "../events.ts";
+import { EVENT_WORDS, eventDate } from "../events.ts";
 import { allOf, cannotTell, doesNotApply, met, notMet, type Outcome } from "../outcome.ts";
 import { listed } from "../reason.ts";
 import type { Check } from "./check.ts";
@@ -80,10 +80,14 @@ const samples = (the: Case, leaf: Extract<LimitLeaf, { form: "samples within" }>
 		const early =
 			months !== undefined && daysBetween(monthsBefore(event.date, months.value), neighbor.sampled) < 0;
 		const said = `${neighbor.name} was sampled on ${neighbor.sampled}`;
-		if (late) return notMet(`${said}, after the ${before} planned for ${event.date}.`);
+		if (late) return notMet(`${said}, after ${EVENT_WORDS[before]}, planned for ${event.date}.`);
 		if (early && months !== undefined)
-			return notMet(`${said}, more than `, months, ` months before the ${before} planned for ${event.date}.`);
-		return met(`${said}, before the ${before} planned for ${event.date}.`);
+			return notMet(
+				`${said}, more than `,
+				months,
+				` months before ${EVENT_WORDS[before]}, planned for ${event.date}.`,
+			);
+		return met(`${said}, before ${EVENT_WORDS[before]}, planned for ${event.date}.`);
 	});
 	if (near.unplaced.length > 0) parts.push(cannotTell(near.unplaced));
 	if (parts.length > 0) return allOf(parts);

@@ -3,7 +3,7 @@ import type { Along, CementZone } from "../../catalog/limits/limit.ts";
 import type { TopMethod } from "../../catalog/limits/vocabulary.ts";
 import type { Known } from "../../cite/known.ts";
 import { type Case, missingAt, missingOf } from "../case.ts";
-import { distanceAlongHole, pumpedOverCalculated, verticalDistance } from "../formulas.ts";
+import { annulusFilling, distanceAlongHole, verticalDistance } from "../formulas.ts";
 import { openZones } from "../open-zones.ts";
 import { practicallyEqual } from "../practically-equal.ts";
 import { outerOf } from "../subject.ts";
@@ -125,13 +125,13 @@ export const cementHeights = {
 		read: (the) => {
 			const cement = cementOf(the);
 			if (cement === undefined) return lacking(topMissing(the));
-			const planned = pumpedOverCalculated.of({
-				planned: cement.slurry_volume,
-				annulus: cement.annulus_volume,
-			});
-			return known(planned, topMissing(the));
+			const parts = cement.slurries.flatMap(({ open_hole_volume, cased_volume }) => [
+				open_hole_volume,
+				cased_volume,
+			]);
+			return known(annulusFilling.of({ parts, annulus: cement.annulus_volume }), topMissing(the));
 		},
-		say: ({ part }) => ["the slurry planned is ", part, " times the calculated annular volume"],
+		say: ({ part }) => ["the slurry planned for the annulus is ", part, " times its calculated volume"],
 	},
 	"shoe cement length": {
 		noun: "length of the cement placed at the shoe",

@@ -20,6 +20,8 @@ const widest = (
 const couplingOf = ({ couplingDiameter, outsideDiameter, connection }: PipeSection) =>
 	couplingDiameter ?? (/^(plain end|welded|flush)/i.test(connection) ? outsideDiameter : undefined);
 
+const bodyOf = ({ outsideDiameter }: PipeSection) => outsideDiameter;
+
 const clearance = (
 	noun: string,
 	size: (section: PipeSection) => Known<"diameter"> | undefined,
@@ -38,14 +40,13 @@ const clearance = (
 		return [
 			`the ${noun} is `,
 			part,
-			" in a hole of ",
+			" (hole ",
 			stringOf(the).hole.diameter,
-			...(pipe === undefined ? [] : [" around ", pipe]),
+			...(pipe === undefined ? [] : [`, ${size === bodyOf ? "pipe" : "coupling"} `, pipe]),
+			")",
 		];
 	},
 });
-
-const bodyOf = ({ outsideDiameter }: PipeSection) => outsideDiameter;
 
 export const sizeMeasures = {
 	"clearance each side of coupling": clearance(

@@ -1,9 +1,10 @@
 import type { SlurryResults } from "../../calc/results.ts";
 import type { Known } from "../../cite/known.ts";
 import type { Slurry, StrengthPoint } from "../../well/well.ts";
-import { type Case, missingOf } from "../case.ts";
+import { type Case, missingOf, stringPath } from "../case.ts";
 import type { MissingInput } from "../finding.ts";
 import { practicallyEqual } from "../practically-equal.ts";
+import { listed, phrase } from "../reason.ts";
 import { cementOf, reachesInto } from "./cement.ts";
 import { absent, lacking, type Measure, type Parameters, type Reading } from "./reading.ts";
 import { casingOf, stringOf } from "./shoe.ts";
@@ -17,6 +18,15 @@ const slurriesIn = (the: Case, { zone, height }: Parameters): readonly SlurryRes
 	if (zone.kind === "shoe") return slurries.slice(0, 1);
 	if (zone.kind === "filler") return slurries.slice(1);
 	return height && slurries.filter((slurry) => reachesInto(slurry, shoe, zone, height.value));
+};
+
+/** `of the tail slurry, in the critical zone`. */
+const slurryName = (the: Case, parameters: Parameters): string => {
+	const ids = (slurriesIn(the, parameters) ?? []).map(({ id }) => id);
+	const slurry = ids.length > 1 ? "slurries" : "slurry";
+	return ids.length === 0
+		? zoneName(parameters)
+		: `of the ${listed(ids)} ${slurry}, ${zoneName(parameters)},`;
 };
 
 const zoneName = ({ zone }: Parameters): string => {
@@ -88,19 +98,14 @@ const strengthAt = (the: Case, parameters: Parameters, after: Known<"duration">)
 		);
 		const found = boundsAt(points, after.value);
 		if (found.atLeast === undefined || found.atMost === undefined)
-			missing.push(
-				missingOf(
-					the,
-					string,
-					curedAt === undefined
-						? `strength of the ${id} slurry at the time asked`
-						: `strength of the ${id} slurry at the time asked, tested at the temperature the rule names`,
-					"cement",
-					"slurries",
-					index,
-					"strength",
-				),
-			);
+			missing.push({
+				what: phrase([
+					`the strength of the ${string.id} string's ${id} slurry after `,
+					after,
+					...(curedAt === undefined ? [] : [", cured at ", curedAt]),
+				]),
+				at: stringPath(the.well, string, "cement", "slurries", index, "strength"),
+			});
 		return found;
 	});
 	const atLeast = lowest(bounds.map((bound) => bound.atLeast));
@@ -153,7 +158,7 @@ export const strengthMeasures = {
 		say: ({ part }, the, parameters) => {
 			const wait = stringOf(the).cement?.waitOnCement;
 			return [
-				`the cement's strength ${zoneName(parameters)} is `,
+				`the strength ${slurryName(the, parameters)} is `,
 				part,
 				...(wait === undefined ? [] : [" when the wait on cement of ", wait, " ends"]),
 			];
@@ -165,8 +170,8 @@ export const strengthMeasures = {
 			parameters.after === undefined
 				? lacking(missingOf(the, stringOf(the), "time of the strength", "cement"))
 				: strengthAt(the, parameters, parameters.after),
-		say: ({ part }, _the, parameters) => [
-			`the cement's strength ${zoneName(parameters)} is `,
+		say: ({ part }, the, parameters) => [
+			`the strength ${slurryName(the, parameters)} is `,
 			part,
 			...(parameters.after === undefined ? [] : [" after ", parameters.after]),
 			...(parameters.curedAt === undefined ? [] : [", cured at ", parameters.curedAt]),
@@ -175,6 +180,6 @@ export const strengthMeasures = {
 	"free fluid": {
 		noun: "free fluid",
 		read: fluidOf,
-		say: ({ part }, _the, parameters) => [`the free fluid of the cement ${zoneName(parameters)} is `, part],
+		say: ({ part }, the, parameters) => [`the free fluid ${slurryName(the, parameters)} is `, part],
 	},
 } as const satisfies Readonly<Record<string, Measure>>;
