@@ -1,0 +1,294 @@
+import { describe, expect, test } from "vitest";
+import { collapsePressure } from "../../../src/calc/casing/collapse.ts";
+import { collapseUnderTension } from "../../../src/calc/casing/collapse-under-load.ts";
+import { forceAt, hangingForce, heldForce } from "../../../src/calc/casing/loads/axial-force.ts";
+import { leastFactor, leastFactorDepth } from "../../../src/calc/casing/loads/least-factor.ts";
+import {
+	burstLine,
+	collapseLine,
+	overpullLine,
+	plugTestLine,
+	tensionLine,
+	triaxialLine,
+} from "../../../src/calc/casing/loads/load-lines.ts";
+import { loadSections } from "../../../src/calc/casing/loads/load-sections.ts";
+import {
+	pressureProfile,
+	profileAt,
+	temperatureProfile,
+	uniformTemperature,
+} from "../../../src/calc/casing/loads/profiles.ts";
+import {
+	gasToSurface,
+	greatestGasPressure,
+	maximumSurfacePressure,
+	porePressure,
+	shoeLimitedPressure,
+} from "../../../src/calc/casing/loads/surface-pressures.ts";
+import { minimumCurvaturePath } from "../../../src/calc/trajectory/path.ts";
+import { isKnownTable, type KnownTable } from "../../../src/cite/known.ts";
+import { given, stationTable } from "../given.ts";
+
+const vertical = minimumCurvaturePath.of({
+	stations: stationTable([
+		[0, 0, 0],
+		[10_000, 0, 0],
+	]),
+	TD: given("measured-depth", 0),
+	Avs: given("angle", 0),
+});
+
+interface Section {
+	readonly top: number;
+	readonly bottom: number;
+	readonly D: number;
+	readonly t: number;
+	readonly w: number;
+}
+
+const sectionsOf = (sections: readonly Section[], wear = 0) =>
+	loadSections.of({
+		top: sections.map((s) => given("measured-depth", s.top)),
+		bottom: sections.map((s) => given("measured-depth", s.bottom)),
+		D: sections.map((s) => given("diameter", s.D)),
+		t: sections.map((s) => given("diameter", s.t)),
+		Y_p: sections.map(() => given("pressure", 80_000)),
+		w: sections.map((s) => given("linear-weight", s.w)),
+		P_i: sections.map(() => given("pressure", 6000)),
+		P_c: sections.map((s) =>
+			collapsePressure.of({
+				D: given("diameter", s.D),
+				t: given("diameter", s.t),
+				Y_p: given("pressure", 80_000),
+			}),
+		),
+		F_t: sections.map(() => given("force", 900_000)),
+		wear: given("share", wear),
+	});
+
+const single = sectionsOf([{ top: 0, bottom: 10_000, D: 9.625, t: 0.472, w: 47 }]);
+
+const fluid = (ppg: number, surface = 0) =>
+	pressureProfile.of({
+		p_0: given("pressure", surface),
+		D_0: given("true-vertical-depth", 0),
+		g: [given("pressure-gradient", 0.052 * ppg)],
+		D_bottom: [given("true-vertical-depth", 10_000)],
+	});
+const empty = fluid(0);
+const cold = uniformTemperature.of({ T: given("temperature", 70) });
+const hot = temperatureProfile.of({
+	T_s: given("temperature", 70),
+	G: given("temperature-gradient", 2),
+	h: given("length", 0),
+	D: given("true-vertical-depth", 10_000),
+});
+const r = given("share-per-temperature", 0.0003);
+const common = { path: vertical, sections: single, temperature: cold, r };
+const first = (table: KnownTable, column: string) => table.rows[0]?.[column] ?? Number.NaN;
+const last = (table: KnownTable, column: string) => table.rows.at(-1)?.[column] ?? Number.NaN;
+
+const steel = (D: number, t: number) => Math.PI * (D - t) * t;
+const bore = (D: number, t: number) => (Math.PI / 4) * (D - 2 * t) ** 2;
+
+describe("profiles", () => {
+	test("columns stand one on another, and go on below at the last gradient", () => {
+		const two = pressureProfile.of({
+			p_0: given("pressure", 100),
+			D_0: given("true-vertical-depth", 0),
+			g: [given("pressure-gradient", 0.4), given("pressure-gradient", 0.6)],
+			D_bottom: [given("true-vertical-depth", 1000), given("true-vertical-depth", 2000)],
+		});
+		const at = (tvd: number) => profileAt(two, "pressure", tvd);
+		expect([at(-5), at(0), at(500), at(1000), at(1500), at(2500)]).toEqual([100, 100, 300, 500, 800, 1400]);
+	});
+
+	test("a column without a bottom is no profile", () => {
+		const odd = { p_0: given("pressure", 0), D_0: given("true-vertical-depth", 0), g: [], D_bottom: [] };
+		expect(pressureProfile.of(odd).rows).toEqual([]);
+	});
+
+	test("temperature rises from the ground down", () => {
+		expect(profileAt(hot, "temperature", 5000)).toBe(170);
+		expect(profileAt(cold, "temperature", 5000)).toBe(70);
+	});
+});
+
+describe("axial force", () => {
+	test("in air the string hangs its own weight, and nothing at the shoe", () => {
+		const force = hangingForce.of({ path: vertical, sections: single, inside: empty, outside: empty });
+		expect(first(force, "force")).toBeCloseTo(470_000, 6);
+		expect(last(force, "force")).toBeCloseTo(0, 9);
+	});
+
+	test("in mud the shoe is pushed up by the pressure on its steel", () => {
+		const force = hangingForce.of({
+			path: vertical,
+			sections: single,
+			inside: fluid(10),
+			outside: fluid(10),
+		});
+		expect(last(force, "force")).toBeCloseTo(-5200 * steel(9.625, 0.472), 6);
+		expect(first(force, "force") - last(force, "force")).toBeCloseTo(470_000, 6);
+	});
+
+	test("at a change of size the pressure on the shoulder enters, and a string of one size has none", () => {
+		const tapered = sectionsOf([
+			{ top: 0, bottom: 4000, D: 9.625, t: 0.472, w: 47 },
+			{ top: 4000, bottom: 10_000, D: 7, t: 0.362, w: 26 },
+		]);
+		const mud = fluid(10);
+		const force = hangingForce.of({ path: vertical, sections: tapered, inside: mud, outside: mud });
+		const jump = forceAt(force, { md: 4000, number: 1 }) - forceAt(force, { md: 4000, number: 2 });
+		const shoulder = 2080 * (steel(7, 0.362) - steel(9.625, 0.472));
+		expect(jump).toBeCloseTo(shoulder, 6);
+		const same = sectionsOf([
+			{ top: 0, bottom: 4000, D: 9.625, t: 0.472, w: 47 },
+			{ top: 4000, bottom: 10_000, D: 9.625, t: 0.472, w: 47 },
+		]);
+		const whole = hangingForce.of({ path: vertical, sections: same, inside: mud, outside: mud });
+		const plain = hangingForce.of({ path: vertical, sections: single, inside: mud, outside: mud });
+		expect(first(whole, "force")).toBeCloseTo(first(plain, "force"), 6);
+	});
+
+	test("a lateral hangs nothing on the vertical hole above it", () => {
+		const bent = minimumCurvaturePath.of({
+			stations: stationTable([
+				[0, 0, 0],
+				[5000, 0, 0],
+				[5900, 90, 0],
+				[10_000, 90, 0],
+			]),
+			TD: given("measured-depth", 0),
+			Avs: given("angle", 0),
+		});
+		const force = hangingForce.of({ path: bent, sections: single, inside: empty, outside: empty });
+		expect(first(force, "force")).toBeCloseTo(47 * (5000 + 18_000 / Math.PI / 10), 4);
+	});
+
+	test("held, nothing changed, it stays as landed; pressed, it is pulled; cooled, it is pulled", () => {
+		const mud = fluid(10);
+		const landed = hangingForce.of({ path: vertical, sections: single, inside: mud, outside: mud });
+		const held = (inside: KnownTable, temperature: KnownTable) =>
+			heldForce.of({
+				path: vertical,
+				sections: single,
+				landed,
+				inside_before: mud,
+				outside_before: mud,
+				inside,
+				outside: mud,
+				temperature_before: hot,
+				temperature,
+			});
+		expect(first(held(mud, hot), "force")).toBeCloseTo(first(landed, "force"), 6);
+		expect(first(held(fluid(10, 3000), hot), "force") - first(landed, "force")).toBeCloseTo(
+			0.56 * bore(9.625, 0.472) * 3000,
+			6,
+		);
+		expect(last(held(mud, cold), "force") - last(landed, "force")).toBeCloseTo(
+			207 * 200 * steel(9.625, 0.472),
+			4,
+		);
+	});
+});
+
+describe("load lines", () => {
+	test("burst: inside less outside, against the rating at the rock's temperature", () => {
+		const line = burstLine.of({ ...common, temperature: hot, inside: fluid(10, 2000), outside: fluid(9) });
+		expect(first(line, "load")).toBeCloseTo(2000, 9);
+		expect(last(line, "load")).toBeCloseTo(2000 + 520, 6);
+		expect(first(line, "rating")).toBeCloseTo(6000, 9);
+		expect(last(line, "rating")).toBeCloseTo(6000 * (1 - 0.0003 * 200), 6);
+	});
+
+	test("worn pipe is rated by the wall that is left", () => {
+		const worn = sectionsOf([{ top: 0, bottom: 10_000, D: 9.625, t: 0.472, w: 47 }], 0.1);
+		const line = burstLine.of({ ...common, sections: worn, inside: fluid(10, 2000), outside: fluid(10) });
+		expect(first(line, "rating")).toBeCloseTo(5400, 9);
+		expect(sectionsOf([{ top: 0, bottom: 10, D: 9.625, t: 0.472, w: 47 }], 1).rows).toEqual([]);
+	});
+
+	test("collapse: the published rating without tension, less under it", () => {
+		const force = hangingForce.of({ path: vertical, sections: single, inside: empty, outside: empty });
+		const line = collapseLine.of({ ...common, inside: empty, outside: fluid(10), force });
+		expect(last(line, "rating")).toBeCloseTo(4754, 0);
+		expect(last(line, "load")).toBeCloseTo(5200, 6);
+		const tensed = collapseUnderTension.compute({
+			D: given("diameter", 9.625).value,
+			t: given("diameter", 0.472).value,
+			Y_p: given("pressure", 80_000).value,
+			σ_a: given("pressure-difference", 470_000 / steel(9.625, 0.472)).value,
+		});
+		expect(first(line, "rating")).toBeCloseTo(typeof tensed === "number" ? tensed : tensed.value, 6);
+	});
+
+	test("collapse beyond the constants' validity leaves no line", () => {
+		const heavy = sectionsOf([{ top: 0, bottom: 10_000, D: 9.625, t: 0.472, w: 47 * 2.2 }]);
+		const force = hangingForce.of({ path: vertical, sections: heavy, inside: empty, outside: empty });
+		expect(
+			collapseLine.of({ ...common, sections: heavy, inside: empty, outside: fluid(10), force }).rows,
+		).toEqual([]);
+	});
+
+	test("tension, overpull and a test on the plug", () => {
+		const mud = fluid(10);
+		const force = hangingForce.of({ path: vertical, sections: single, inside: mud, outside: mud });
+		expect(first(tensionLine.of({ ...common, force }), "load")).toBeCloseTo(first(force, "force"), 9);
+		const stuck = overpullLine.of({ ...common, overpull: given("force", 100_000) });
+		expect(first(stuck, "load")).toBeCloseTo(570_000, 6);
+		expect(last(stuck, "load")).toBe(100_000);
+		const bumped = plugTestLine.of({ ...common, force, P: given("pressure", 1000) });
+		expect(first(bumped, "load") - first(force, "force")).toBeCloseTo(1000 * bore(9.625, 0.472), 6);
+	});
+
+	test("triaxial: hanging in air it is the tension's own stress", () => {
+		const force = hangingForce.of({ path: vertical, sections: single, inside: empty, outside: empty });
+		const line = triaxialLine.of({ ...common, inside: empty, outside: empty, force });
+		expect(first(line, "load")).toBeCloseTo(470_000 / steel(9.625, 0.472), 4);
+		expect(first(line, "rating")).toBe(80_000);
+	});
+
+	test("the least factor, and where", () => {
+		const line = burstLine.of({ ...common, inside: fluid(10, 2000), outside: fluid(9) });
+		expect(leastFactor.of({ line }).value).toBeCloseTo(6000 / 2520, 9);
+		expect(leastFactorDepth.of({ line }).value).toBe(10_000);
+		const unloaded = burstLine.of({ ...common, inside: fluid(9), outside: fluid(10) });
+		expect(leastFactor.of({ line: unloaded }).value).toBeNaN();
+		expect(isKnownTable(unloaded)).toBe(true);
+	});
+});
+
+describe("surface pressures", () => {
+	const psi = (value: number) => given("pressure", value);
+	const g = given("pressure-gradient", 0.1);
+
+	test("gas without weight brings all of its pressure; a pressure too low brings none", () => {
+		const D_res = given("true-vertical-depth", 9000);
+		const weightless = given("pressure-gradient", 0);
+		expect(gasToSurface.of({ P_res: psi(4500), g: weightless, D_res }).value).toBe(4500);
+		expect(gasToSurface.of({ P_res: psi(4500), g, D_res }).value).toBe(3600);
+		expect(gasToSurface.of({ P_res: psi(800), g, D_res }).value).toBe(0);
+	});
+
+	test("the lesser of gas and shoe governs, and is named", () => {
+		const of = (gas: number, shoe: number) => maximumSurfacePressure.of({ gas: psi(gas), shoe: psi(shoe) });
+		expect(of(3000, 2000)).toMatchObject({ value: 2000, from: { branch: "limited by the shoe" } });
+		expect(of(1000, 2000)).toMatchObject({ value: 1000, from: { branch: "gas to surface" } });
+		expect(greatestGasPressure.of({ P: [psi(1), psi(3), psi(2)] }).value).toBe(3);
+		expect(greatestGasPressure.of({ P: [] }).value).toBeNaN();
+	});
+
+	test("pore pressure counts from the ground", () => {
+		expect(
+			porePressure.of({ ρ_pore: given("density", 10), D: given("depth-below-ground", 1000) }).value,
+		).toBe(520);
+	});
+
+	test("what the shoe allows is its fracture pressure less the gas on it", () => {
+		const allowed = (p_frac: number) =>
+			shoeLimitedPressure.of({ p_frac: psi(p_frac), g, D_shoe: given("true-vertical-depth", 2500) }).value;
+		expect(allowed(1690)).toBeCloseTo(1440, 9);
+		expect(allowed(200)).toBe(0);
+	});
+});
