@@ -9,7 +9,12 @@ interface Placed {
 }
 
 /** Slurries of each job fill one column, from the shoe up, without gap or overlap. */
-export const checkCementColumns = (strings: readonly FoundString[], datum: Datum, desk: Desk): void => {
+export const checkCementColumns = (
+	strings: readonly FoundString[],
+	astray: ReadonlySet<string>,
+	datum: Datum,
+	desk: Desk,
+): void => {
 	for (const found of strings) {
 		const { cement } = found.string;
 		if (cement === undefined) continue;
@@ -24,7 +29,7 @@ export const checkCementColumns = (strings: readonly FoundString[], datum: Datum
 				found: asWritten(slurry.bottom, "ft"),
 				mend: "exchange the two depths, or mend one",
 			});
-		if (upsideDown.length === 0)
+		if (upsideDown.length === 0 && !astray.has(found.string.id))
 			checkColumn(
 				found,
 				[...placed].sort((a, b) => a.slurry.top.value - b.slurry.top.value),
@@ -80,6 +85,6 @@ const checkColumn = ({ string }: FoundString, column: readonly Placed[], datum: 
 			mend:
 				string.kind === "casing"
 					? "write `surface` for cement that comes to ground level"
-					: "end the column at the top of the string; what is pumped beyond it belongs into the excess",
+					: "end the column at the top of the string; what is pumped beyond it belongs in the excess",
 		});
 };

@@ -7,9 +7,14 @@ const widest = ({ string }: FoundString): number =>
 /**
  * Strings from the outermost inward, each narrower and deeper than the one before.
  *
+ * @param astray ids of strings whose own shoe is at fault
  * @returns the ids of strings that do not nest, of which nothing more need be said
  */
-export const checkNesting = (strings: readonly FoundString[], desk: Desk): ReadonlySet<string> => {
+export const checkNesting = (
+	strings: readonly FoundString[],
+	astray: ReadonlySet<string>,
+	desk: Desk,
+): ReadonlySet<string> => {
 	const loose = new Set<string>();
 	for (const [i, found] of strings.entries()) {
 		const { string, at } = found;
@@ -34,6 +39,8 @@ export const checkNesting = (strings: readonly FoundString[], desk: Desk): Reado
 		if (widest(found) >= widest(before)) {
 			loose.add(string.id);
 			tellLoose(found, before, "narrower", desk);
+		} else if (astray.has(string.id) || astray.has(before.string.id)) {
+			loose.add(string.id);
 		} else if (string.shoe.value <= before.string.shoe.value && before.string.kind !== "tieback") {
 			loose.add(string.id);
 			tellLoose(found, before, "deeper", desk);

@@ -23,7 +23,7 @@ export const checkPassage = (
 	for (const found of strings) {
 		if (loose.has(found.string.id)) continue;
 		const around = outside(found, strings);
-		for (const outer of around) checkThrough(found, outer, desk);
+		const tight = new Set(around.filter((outer) => !checkThrough(found, outer, desk)));
 		if (found.string.kind === "tieback") continue;
 		checkInHole(found, desk);
 		const { hole } = found.string;
@@ -32,7 +32,8 @@ export const checkPassage = (
 		const [tightest] = around
 			.flatMap((outer) => outer.sections.map((section) => ({ outer, section })))
 			.sort((a, b) => a.section.section.drift.value - b.section.section.drift.value);
-		if (tightest !== undefined) checkBit(hole, tightest.outer, tightest.section, holes, desk);
+		if (tightest !== undefined && !tight.has(tightest.outer))
+			checkBit(hole, tightest.outer, tightest.section, holes, desk);
 	}
 };
 
@@ -42,7 +43,8 @@ const outside = ({ string }: FoundString, strings: readonly FoundString[]): Foun
 	return next === undefined ? [] : [next, ...outside(next, strings)];
 };
 
-const checkThrough = (inner: FoundString, outer: FoundString, desk: Desk): void => {
+/** Whether the inner string passes the outer one. */
+const checkThrough = (inner: FoundString, outer: FoundString, desk: Desk): boolean => {
 	for (const run of inner.sections)
 		for (const wall of outer.sections) {
 			const width = passing(run);
@@ -65,8 +67,9 @@ const checkThrough = (inner: FoundString, outer: FoundString, desk: Desk): void 
 				],
 				source: "api-5ct",
 			});
-			return;
+			return false;
 		}
+	return true;
 };
 
 /** The catalogue's larger drift, where it would let the width pass. */
@@ -102,7 +105,12 @@ const checkBit = (
 	desk: Desk,
 ): void => {
 	const { drift } = wall.section;
-	if (hole.diameter.value <= drift.value + SAME_DIAMETER) return;
+	// A hole wider than the one above it is told of already.
+	if (
+		hole.diameter.value <= drift.value + SAME_DIAMETER ||
+		hole.diameter.value > outer.string.hole.diameter.value
+	)
+		return;
 	fault(
 		desk,
 		"well/bit-drift",

@@ -1,12 +1,20 @@
 import { type Band, bandAt } from "../catalog/plausibility.ts";
 import { isKnown, type Known } from "../cite/known.ts";
 import type { Definition } from "../definition/definition.ts";
+import { pathKey } from "../diagnostics/path.ts";
 import { type Desk, fault, placeOf } from "./desk.ts";
 
-/** Every value of the definition against the band of its field; outside is a warning with the band and its source. */
+/**
+ * Every value of the definition against the band of its field; outside is a warning with the band and its source.
+ *
+ * Comes last: a value that is an error already is not told of again.
+ */
 export const checkPlausibility = (definition: Definition, desk: Desk): void => {
+	const told = new Set(
+		desk.faults.filter(({ severity }) => severity === "error").map(({ at }) => pathKey(at.path)),
+	);
 	for (const value of typedValues(definition)) {
-		if (value.from.kind !== "definition") continue;
+		if (value.from.kind !== "definition" || told.has(pathKey(value.from.at))) continue;
 		const band = bandAt(desk.catalog.plausibility, value.from.at);
 		if (band === undefined || band.dimension !== value.dimension) continue;
 		if (value.value < band.low || value.value > band.high) improbable(value, value.from.text, band, desk);

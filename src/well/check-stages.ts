@@ -40,7 +40,7 @@ export const checkStages = (
 					found: feet(stage.bottom),
 					mend: "exchange the two depths, or mend one",
 				});
-		} else checkClusters(stage, found);
+		} else checkClusters(stage, stages[i + 1], found);
 		const below = stages[i - 1];
 		if (below !== undefined) checkOrder(stage, below, found);
 		checkPlug(stage, below, found);
@@ -60,9 +60,12 @@ const oncePerPlace = (faults: readonly Diagnostic[]): Diagnostic[] => {
 	});
 };
 
-const checkClusters = (stage: Stage, desk: Desk): void => {
+const checkClusters = (stage: Stage, next: Stage | undefined, desk: Desk): void => {
+	// A top that is only the next stage's bottom says nothing of its own; the two are compared as stages.
+	const ownTop = stage.top !== next?.bottom;
 	const stray = stage.clusters.find(
-		({ value }) => value > stage.bottom.value + SAME_DEPTH || value < stage.top.value - SAME_DEPTH,
+		({ value }) =>
+			value > stage.bottom.value + SAME_DEPTH || (ownTop && value < stage.top.value - SAME_DEPTH),
 	);
 	if (stray !== undefined)
 		fault(desk, "well/stage-clusters", placeOfDepth(stray, AT), {

@@ -2,16 +2,24 @@ import type { Path } from "../diagnostics/path.ts";
 import { asWritten, type Desk, fault, placeOf, SAME_DEPTH } from "./desk.ts";
 import type { FoundString } from "./resolve-strings.ts";
 
-/** Each string by itself and in its hole: its runs join, it reaches into its hole and not below it. */
-export const checkStrings = (strings: readonly FoundString[], desk: Desk): void => {
+/**
+ * Each string by itself and in its hole: its runs join, it reaches into its hole and not below it.
+ *
+ * @returns the ids of strings whose shoe is at fault; whatever else is measured from it would repeat that fault
+ */
+export const checkStrings = (strings: readonly FoundString[], desk: Desk): ReadonlySet<string> => {
+	const astray = new Set<string>();
 	for (const found of strings) {
-		checkRuns(found, desk);
-		if (found.string.kind !== "tieback") checkShoe(found, desk);
-		checkAttachments(found, desk);
+		const stands = checkRuns(found, desk) && (found.string.kind === "tieback" || checkShoe(found, desk));
+		if (stands) checkAttachments(found, desk);
+		else astray.add(found.string.id);
 	}
+	return astray;
 };
 
-const checkRuns = ({ string, sections }: FoundString, desk: Desk): void => {
+/** Whether every run ends below its top. */
+const checkRuns = ({ string, sections }: FoundString, desk: Desk): boolean => {
+	let sound = true;
 	for (const [j, { section, at }] of sections.entries()) {
 		if (section.bottom.value <= section.top.value) {
 			fault(desk, "well/top-below-bottom", placeOf(section.bottom, [...at, "to"]), {
@@ -20,6 +28,7 @@ const checkRuns = ({ string, sections }: FoundString, desk: Desk): void => {
 				found: asWritten(section.bottom, "ft"),
 				mend: "exchange the two depths, or mend one",
 			});
+			sound = false;
 			continue;
 		}
 		const above = sections[j - 1];
@@ -34,12 +43,16 @@ const checkRuns = ({ string, sections }: FoundString, desk: Desk): void => {
 			related: [{ at: placeOf(above.section.bottom, [...above.at, "to"]), label: "the run above ends here" }],
 		});
 	}
+	return sound;
 };
 
-const checkShoe = ({ string, sections }: FoundString, desk: Desk): void => {
+/** Whether the shoe stands in its hole. */
+const checkShoe = ({ string, sections }: FoundString, desk: Desk): boolean => {
 	const { hole, shoe } = string;
+	// A hole that does not go down is told of already.
+	if (hole.bottom.value <= hole.top.value) return false;
 	const at = placeOf(shoe, [...(sections.at(-1)?.at ?? []), "to"]);
-	if (shoe.value > hole.bottom.value + SAME_DEPTH)
+	if (shoe.value > hole.bottom.value + SAME_DEPTH) {
 		fault(desk, "well/shoe-below-hole", at, {
 			what: `the shoe of the ${string.id} string is deeper than the ${hole.id} hole`,
 			expected: `at most ${asWritten(hole.bottom, "ft")}`,
@@ -47,13 +60,18 @@ const checkShoe = ({ string, sections }: FoundString, desk: Desk): void => {
 			mend: "set the shoe higher, or drill the hole deeper",
 			related: [{ at: placeOf(hole.bottom, ["holes"]), label: `bottom of the ${hole.id} hole` }],
 		});
-	else if (shoe.value <= hole.top.value)
+		return false;
+	}
+	if (shoe.value <= hole.top.value) {
 		fault(desk, "well/shoe-above-hole", at, {
 			what: `the ${string.id} string ends above the ${hole.id} hole that it names`,
 			expected: `deeper than ${asWritten(hole.top, "ft")}`,
 			found: asWritten(shoe, "ft"),
 			mend: "name the hole that the string is run in, or mend the depth",
 		});
+		return false;
+	}
+	return true;
 };
 
 const checkAttachments = ({ string, at }: FoundString, desk: Desk): void => {

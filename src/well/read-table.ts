@@ -31,10 +31,10 @@ export const readNamedTable = <C extends string>(
 			found: name,
 			mend: "put the file there, or correct its name",
 		});
-	const text = decodeText(file.bytes, name);
+	const text = decodeText(file.bytes, file.file);
 	desk.faults.push(...text.diagnostics);
 	if (text.value === undefined) return undefined;
-	const table = readCsv(text.value, name);
+	const table = readCsv(text.value, file.file);
 	desk.faults.push(...table.diagnostics);
 	if (table.value === undefined) return undefined;
 	const read = readColumns(table.value, columns);

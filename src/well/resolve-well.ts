@@ -34,20 +34,27 @@ export const resolveWell = (definition: Definition, catalog: Catalog, files: Rea
 	const datum = resolveDatum(definition.site, desk);
 	const geology = resolveGeology(definition.geology, datum, desk);
 	const holes = resolveHoles(definition.holes, datum, desk);
-	const trajectory = resolveTrajectory(definition.trajectory, holes.at(-1)?.bottom, files, desk);
+	const trajectory = resolveTrajectory(
+		definition.trajectory,
+		descending(holes) ? deepest(holes) : undefined,
+		files,
+		desk,
+	);
 	const designBasis = resolveDesignBasis(definition.design_basis, desk);
 	const found = resolveStrings(definition.casing, { holes, datum, basis: designBasis }, desk);
 	const stringIds = definition.casing.map(({ id }) => id);
 	const stimulation =
 		definition.stimulation && resolveStimulation(definition.stimulation, stringIds, files, desk);
 
-	checkStrings(found, desk);
+	const astray = checkStrings(found, desk);
 	// A string left out would make its neighbors look as if they did not nest.
 	const whole = found.length === definition.casing.length;
-	const loose = whole ? checkNesting(found, desk) : new Set(stringIds);
+	const loose = whole ? checkNesting(found, astray, desk) : new Set(stringIds);
 	checkPassage(found, loose, holes, desk);
-	checkCementColumns(found, datum, desk);
-	const treated = found.find(({ string }) => string.id === stimulation?.treatedThrough)?.string;
+	checkCementColumns(found, new Set([...astray, ...loose]), datum, desk);
+	const treated = found.find(
+		({ string }) => string.id === stimulation?.treatedThrough && !astray.has(string.id),
+	)?.string;
 	if (stimulation !== undefined) checkStages(stimulation, treated, desk);
 	checkWater(geology, holes, desk);
 	checkNames(definition, stringIds, desk);
@@ -83,9 +90,17 @@ export const resolveWell = (definition: Definition, catalog: Catalog, files: Rea
 	};
 };
 
+/** Whether the holes tell where the well ends; out of order they do not, and that is told already. */
+const descending = (holes: readonly Hole[]): boolean =>
+	holes.every(({ bottom, top }) => bottom.value > top.value);
+
+/** Bottom of the deepest hole, whatever their order. */
+const deepest = (holes: readonly Hole[]): Hole["bottom"] | undefined =>
+	holes.map(({ bottom }) => bottom).reduce((a, b) => (b.value > a.value ? b : a));
+
 /** A hole is nowhere deeper than it is long, so water below its whole length is below the well. */
 const checkWater = ({ protectedWater }: Geology, holes: readonly Hole[], desk: Desk): void => {
-	const bottom = holes.at(-1)?.bottom;
+	const bottom = deepest(holes);
 	if (protectedWater === undefined || bottom === undefined || protectedWater.base.value < bottom.value)
 		return;
 	fault(
