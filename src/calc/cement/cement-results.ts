@@ -24,13 +24,16 @@ export const cementResults = (
 	gaps: Gaps,
 ): Readonly<Record<string, CementResults>> =>
 	Object.fromEntries(
-		well.strings.flatMap((string) =>
+		well.strings.flatMap((string, i) =>
 			string.cement === undefined || string.cement.slurries.length === 0
 				? []
 				: [
 						[
 							string.id,
-							jobResults({ well, path, gaps, string, job: string.cement }, casing[string.id]),
+							jobResults(
+								{ well, path, gaps, string, job: string.cement, at: ["casing", i] },
+								casing[string.id],
+							),
 						] as const,
 					],
 		),
@@ -42,6 +45,8 @@ export interface JobContext {
 	readonly gaps: Gaps;
 	readonly string: CasingString;
 	readonly job: CementJob;
+	/** Where the string is written. */
+	readonly at: readonly (string | number)[];
 }
 
 const jobResults = (context: JobContext, casing: CasingResults | undefined): CementResults => {
@@ -130,13 +135,13 @@ const deepest = (job: CementJob, string: CasingString) => {
 		: { slurry: undefined, depth };
 };
 
-const collarOf = ({ string, gaps }: JobContext): Depth | undefined => {
+const collarOf = ({ string, gaps, at }: JobContext): Depth | undefined => {
 	if (string.shoeTrack === undefined) return undefined;
 	return gaps.finite(
 		`cement.${string.id}.float_collar`,
 		floatCollar.of({ MD_shoe: string.shoe, L: string.shoeTrack }),
 		"The shoe track is longer than the string.",
-		[["casing"]],
+		[[...at, "shoe_track"]],
 	);
 };
 
@@ -148,19 +153,23 @@ const ratholeVolume = ({ well, string, job }: JobContext): Known<"volume"> | und
 	return boreInterval(string.shoe, hole.bottom, holeDiameter(hole, job.volumeBasis)).volume;
 };
 
-const displacement = (
-	{ string, gaps }: JobContext,
-	collar: Depth | undefined,
-): Known<"volume"> | undefined => {
+/** An outermost string without a shoe track or a displacement is grouted from the surface: it has no plug to land. */
+export const grouted = ({ string, job }: JobContext): boolean =>
+	string.within === undefined && string.shoeTrack === undefined && job.displacement === undefined;
+
+const displacement = (context: JobContext, collar: Depth | undefined): Known<"volume"> | undefined => {
+	const { string, gaps, at } = context;
 	const key = `cement.${string.id}.displacement_volume`;
 	if (string.kind === "liner")
 		return gaps.missing(key, "A liner is displaced through its running string, whose bore is not given.", [
 			["drill_string"],
 		]);
 	if (collar === undefined)
-		return gaps.missing(key, "No shoe track is given, so there is no float collar to displace to.", [
-			["casing"],
-		]);
+		return grouted(context)
+			? undefined
+			: gaps.missing(key, "No shoe track is given, so there is no float collar to displace to.", [
+					[...at, "shoe_track"],
+				]);
 	return boreVolume(boreIntervals(string, DATUM, collar));
 };
 

@@ -24,7 +24,9 @@ export const leastFractureMargin = (
 ): Margin | undefined => {
 	const { well, path, string } = context;
 	const outer = well.strings.find((s) => s.id === string.within);
-	const from = tvdAt(path, outer?.shoe ?? well.datum.groundLevel);
+	// Loose ground around an outermost string has no fracture gradient to speak of.
+	if (outer === undefined) return undefined;
+	const from = tvdAt(path, outer.shoe);
 	const to = tvdAt(path, string.shoe);
 	const margins = well.geology.formations.flatMap((formation) => {
 		const [top, bottom] = openPart(formation, from, to);

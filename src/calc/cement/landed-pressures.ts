@@ -14,7 +14,7 @@ import { tvdAt } from "../trajectory/at-depth.ts";
 import { annulusIntervals } from "./annulus.ts";
 import { boreIntervals, DATUM } from "./bore.ts";
 import { pipeCapacity } from "./capacity.ts";
-import type { JobContext } from "./cement-results.ts";
+import { grouted, type JobContext } from "./cement-results.ts";
 import { type FluidColumn, fluidWeight, netHoldDown, pressureUnder, standingColumn } from "./column.ts";
 import { leastFractureMargin } from "./fracture-margin.ts";
 import { fluidsOutside } from "./standing-fluids.ts";
@@ -49,7 +49,9 @@ export const landedPressures = (context: JobContext, landed: Landed): PressureRe
 	const { well, path, string, job, gaps } = context;
 	const { key } = landed;
 	if (landed.slurry === undefined) {
-		gaps.missing(`${key}.annulus_hydrostatic_at_shoe`, "No slurry reaches the shoe.", [["casing"]]);
+		gaps.missing(`${key}.annulus_hydrostatic_at_shoe`, "No slurry reaches the shoe.", [
+			[...context.at, "cement", "slurries"],
+		]);
 		return {};
 	}
 	const outside = fluidsOutside(well, path, string, job, landed.top);
@@ -57,7 +59,11 @@ export const landedPressures = (context: JobContext, landed: Landed): PressureRe
 		gaps.missing(
 			`${key}.annulus_hydrostatic_at_shoe`,
 			`The density of the ${outside.unknown} above the cement is not given.`,
-			[outside.unknown === "mud" ? ["holes"] : ["casing"]],
+			[
+				outside.unknown === "mud"
+					? [...holeOf(context), "fluid", "density"]
+					: [...context.at, "cement", "spacer", "density"],
+			],
 		);
 		return {};
 	}
@@ -85,14 +91,14 @@ export const landedPressures = (context: JobContext, landed: Landed): PressureRe
 };
 
 /** Displacement down to the collar, the last slurry below it. Nothing where either is not known. */
-const fluidsInside = (
-	{ path, string, job, gaps }: JobContext,
-	{ key, collar, slurry }: Landed,
-): readonly FluidColumn[] => {
+const fluidsInside = (context: JobContext, { key, collar, slurry }: Landed): readonly FluidColumn[] => {
+	const { path, string, job, gaps, at } = context;
 	const density = job.displacement?.density;
 	if (density === undefined || slurry === undefined || string.kind === "liner") {
-		if (string.kind !== "liner")
-			gaps.missing(`${key}.final_lift`, "The density of the displacement is not given.", [["casing"]]);
+		if (string.kind !== "liner" && !grouted(context))
+			gaps.missing(`${key}.final_lift`, "The density of the displacement is not given.", [
+				[...at, "cement", "displacement"],
+			]);
 		return [];
 	}
 	const middle = collar ?? string.shoe;
@@ -147,11 +153,12 @@ const holdDown = (
  * narrower, so the greater loss), from the ground down.
  */
 const circulating = (
-	{ well, path, string, job, gaps }: JobContext,
+	context: JobContext,
 	columns: readonly FluidColumn[],
 	equivalent: Known<"density">,
 	key: string,
 ): Known<"density"> | undefined => {
+	const { well, path, string, job, gaps, at } = context;
 	const rate = job.displacement?.rate;
 	if (rate === undefined) return undefined;
 	const ground = well.datum.groundLevel;
@@ -161,7 +168,11 @@ const circulating = (
 		return gaps.missing(
 			`${key}.circulating_density_at_shoe`,
 			`The plastic viscosity and yield point of the ${stiff.fluid} are not given.`,
-			[stiff.fluid === "mud" || stiff.fluid === "spacer" ? ["holes"] : ["casing"]],
+			[
+				stiff.fluid === "mud" || stiff.fluid === "spacer"
+					? [...holeOf(context), "fluid"]
+					: [...at, "cement", "slurries"],
+			],
 		);
 	const losses = moving.flatMap(({ from, to, density: ρ, plasticViscosity: PV, yieldPoint: YP }) =>
 		annulusIntervals(well, string, "gauge hole", from.value < ground.value ? ground : from, to).flatMap(
@@ -186,3 +197,9 @@ const circulating = (
 		"A part of the annulus is too wide for the friction formula.",
 	);
 };
+
+/** Where the string's hole is written. */
+const holeOf = ({ well, string }: JobContext): readonly (string | number)[] => [
+	"holes",
+	well.holes.findIndex((hole) => hole.id === string.hole.id),
+];

@@ -21,7 +21,7 @@ const LAST_BITS = 1e-9;
 export const sacks = formula({
 	id: "cement/sacks",
 	name: "Sacks of cement",
-	expression: "sacks = ⌈n⌉",
+	expression: "sacks = n, rounded up",
 	source: cite("common-practice", "sacks are rounded up"),
 	inputs: { n: "ratio" },
 	gives: "count",

@@ -111,7 +111,7 @@ const volumesOf = ({ waterSources, proppants }: Stimulation, stages: readonly St
 /** New coated casing, and commercial steel [in]. */
 const ROUGHNESS = [
 	["coated", 0.0006],
-	["commercial steel", 0.0018],
+	["commercial-steel", 0.0018],
 ] as const;
 
 type Hardest = Pick<
@@ -129,7 +129,12 @@ const hardest = (context: StageContext, stages: readonly StageResults[]): Hardes
 	const inputs = pressureInputs(context, stage, worst.perforations);
 	const down = pathDown(context.well.strings, context.stimulation.treatedThrough, uppermost(stage));
 	const sensitivity = ROUGHNESS.map(([id, inches]) => {
-		const roughness = constant("diameter", inches, `roughness of ${id}`, cite("common-practice"));
+		const roughness = constant(
+			"diameter",
+			inches,
+			`roughness of ${id.replace("-", " ")} pipe`,
+			cite("common-practice"),
+		);
 		const friction =
 			inputs && frictionDown(down, { ...inputs, ρ: context.stimulation.baseFluid.density, roughness });
 		return friction === undefined
