@@ -24,6 +24,12 @@ export const valueAt = (tree: unknown, path: Path): unknown =>
 		return isBlock(node) && Object.hasOwn(node, step) ? node[step] : undefined;
 	}, tree);
 
+/** Items of the list at a path; none where no list stands. */
+export const itemsAt = (tree: unknown, path: Path): readonly unknown[] => {
+	const list = valueAt(tree, path);
+	return Array.isArray(list) ? list : [];
+};
+
 /** A value short enough for a message. */
 export const shown = (value: unknown): string => {
 	if (Array.isArray(value)) return `a list of ${value.length}`;

@@ -1,0 +1,101 @@
+import type * as z from "zod";
+import { apiNumber } from "./api-number.ts";
+import { PRIVATE, PUBLIC, RECORD } from "./audience.ts";
+import { depth } from "./depth-field.ts";
+import { date, entry, identifier, list, narrowing, oneOf, optional, text } from "./field.ts";
+import { coordinate, q } from "./quantity-field.ts";
+
+export const DATUMS = ["NAD83", "NAD27", "WGS84"] as const;
+
+export const NEIGHBOR_KINDS = [
+	"water well",
+	"public water supply",
+	"spring",
+	"dwelling",
+	"school",
+	"hospital",
+	"place of worship",
+	"public building",
+	"stream",
+	"lake or pond",
+	"wetland",
+	"road",
+	"railroad",
+	"pipeline",
+	"property line",
+	"lease line",
+	"other",
+] as const;
+
+/** Where something lies; together with its datum. */
+export const position = {
+	latitude: coordinate(90, "Latitude", "Distances are computed from it.", RECORD),
+	longitude: coordinate(180, "Longitude", "Distances are computed from it; west is negative.", RECORD),
+};
+
+export const datum = oneOf(
+	DATUMS,
+	"Horizontal datum",
+	"The same figures in another datum are another place, by up to some hundred feet.",
+	RECORD,
+);
+
+const surveyed = entry("Surveyed distance", "A measured distance stands before a computed one.", PUBLIC, {
+	from: oneOf(
+		["wellhead", "pad edge", "nearest equipment", "wellbore"],
+		"Measured from",
+		"Rules name the point they measure from.",
+		PUBLIC,
+	),
+	distance: q("distance", "Distance", "Compared with setbacks, and told to the neighbor.", PUBLIC),
+	by: optional(
+		text("How it was measured", "A plat and a rough chain are not the same evidence.", RECORD, "plat"),
+	),
+});
+
+export const neighbor = entry("Neighbor", "Anything a setback, a notice or a person may ask about.", PUBLIC, {
+	id: identifier("Short name", "Chooses this neighbor for a paper of their own.", RECORD),
+	kind: oneOf(NEIGHBOR_KINDS, "Kind", "Setbacks differ by kind.", PUBLIC),
+	name: text("Name", "What people call the place; not the owner's name.", PUBLIC, "Windmill well"),
+	latitude: optional(position.latitude),
+	longitude: optional(position.longitude),
+	datum: optional(datum),
+	depth: optional(
+		depth(["ground"], "Depth of a water well", "Sets the separation from the treated rock.", PUBLIC),
+	),
+	owner: optional(text("Owner", "Notices go to a person; the name stays in the file.", PRIVATE)),
+	sampled: optional(
+		date("Water sampled on", "A sample before the work is the baseline for any complaint.", RECORD),
+	),
+	surveyed: optional(
+		list("Surveyed distances", "Measured distances stand before computed ones.", PUBLIC, surveyed),
+	),
+	notice: optional(date("Notice sent on", "Shows that notice was given in time.", PRIVATE)),
+	papers: narrowing(PUBLIC),
+});
+
+export const offsetWell = entry(
+	"Offset well",
+	"An old hole may be the way past every barrier of this one.",
+	PUBLIC,
+	{
+		id: identifier("Short name", "Names the well in results.", RECORD),
+		name: text("Name", "As the agency's records have it.", PUBLIC),
+		api_number: optional(apiNumber("API well number", "Finds the well's records.", RECORD)),
+		operator: optional(text("Operator", "Whom to notify before treating nearby.", RECORD)),
+		status: text("Status", "Producing, idle or plugged decides what may come up it.", PUBLIC, "plugged 1981"),
+		latitude: optional(position.latitude),
+		longitude: optional(position.longitude),
+		datum: optional(datum),
+		total_depth: optional(
+			depth(["vertical", "measured"], "Total depth", "Shows whether it reaches the treated rock.", PUBLIC),
+		),
+		evidence: optional(
+			text("Evidence of its condition", "What the status rests on.", RECORD, "plugging record on file"),
+		),
+		papers: narrowing(PUBLIC),
+	},
+);
+
+export type Neighbor = z.output<typeof neighbor>;
+export type OffsetWell = z.output<typeof offsetWell>;

@@ -1,0 +1,69 @@
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import type { Path } from "../diagnostics/path.ts";
+import { parseQuantity } from "../units/parse.ts";
+import { faultAt, isBlock, itemsAt, shown, valueAt } from "./fault.ts";
+
+/** A tenth of a percent: shares are written as whole or tenth percents. */
+const SHARE_TOLERANCE = 0.001;
+
+/** Shares of one whole that do not add up to it. */
+export const sharesOfWhole = (tree: unknown): readonly Diagnostic[] => {
+	const list: Path = ["stimulation", "water_sources"];
+	const shares = itemsAt(tree, list).map((item) => {
+		const text = isBlock(item) ? item["share"] : undefined;
+		const read = typeof text === "string" ? parseQuantity(text, "share") : undefined;
+		return read?.ok ? read.value : Number.NaN;
+	});
+	const sum = shares.reduce((total, share) => total + share, 0);
+	if (shares.length === 0 || Number.isNaN(sum) || Math.abs(sum - 1) <= SHARE_TOLERANCE) return [];
+	return [
+		faultAt({
+			code: "definition/shares-of-whole",
+			at: list,
+			what: "shares that do not add up to the whole",
+			expected: "100 %",
+			found: `${Number((sum * 100).toFixed(2))} %`,
+			mend: "correct the shares, or add the source that is left out",
+		}),
+	];
+};
+
+/** Ranges that are written high first. */
+export const lowBelowHigh = (tree: unknown): readonly Diagnostic[] => {
+	const faults: Diagnostic[] = [];
+	const raise = (at: Path, found: string): void => {
+		faults.push(
+			faultAt({
+				code: "definition/low-above-high",
+				at,
+				what: "a low value above the high one",
+				expected: "the low value first, then the high one",
+				found,
+				mend: "put them in order",
+			}),
+		);
+	};
+	itemsAt(tree, ["schedule"]).forEach((_, i) => {
+		const path: Path = ["schedule", i, "days"];
+		const days = itemsAt(tree, path);
+		const [low, base, high] = days;
+		if (days.length !== 3 || !days.every((day) => typeof day === "number")) return;
+		if (Number(low) > Number(base) || Number(base) > Number(high)) raise(path, days.join(", "));
+	});
+	const returned: Path = ["stimulation", "flowback", "returned"];
+	const [low, high] = itemsAt(tree, returned).map((share) =>
+		typeof share === "string" ? parseQuantity(share, "share") : undefined,
+	);
+	if (low?.ok && high?.ok && low.value > high.value) raise(returned, itemsAt(tree, returned).join(", "));
+	itemsAt(tree, ["well_control", "preventers"]).forEach((_, i) => {
+		const path: Path = ["well_control", "preventers", i, "test"];
+		const test = valueAt(tree, path);
+		if (!isBlock(test)) return;
+		const [lowTest, highTest] = [test["low"], test["high"]].map((text) =>
+			typeof text === "string" ? parseQuantity(text, "pressure") : undefined,
+		);
+		if (lowTest?.ok && highTest?.ok && lowTest.value > highTest.value)
+			raise(path, `${shown(test["low"])}, ${shown(test["high"])}`);
+	});
+	return faults;
+};
