@@ -8,7 +8,9 @@ import { terminal } from "./terminal.ts";
 export const schemaCommand = (_session: Session): Command =>
 	new Command("schema")
 		.description("print the JSON Schema of the definition, for editors, or a table of its fields")
-		.addOption(new Option("--format <format>", "form of the answer").choices(["json", "table"]).default("json"))
+		.addOption(
+			new Option("--format <format>", "form of the answer").choices(["json", "table"]).default("json"),
+		)
 		.addHelpText(
 			"after",
 			"\nExample:\n  casebound schema > well.schema.json\n  and as first line of a definition: # yaml-language-server: $schema=well.schema.json",
