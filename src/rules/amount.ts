@@ -118,7 +118,9 @@ export const worth = (the: Case, amount: Amount, kind: Dimension, depth = 0): Wo
 			if (!("value" in found)) return found;
 			const noun = MEASURE_CODE[amount.of].noun;
 			const whole = practicallyEqual(amount.factor.value, 1);
-			const how: Reason = whole ? [`the ${noun}`] : [amount.factor, " × ", found.value, `, the ${noun}`];
+			const how: Reason = whole
+				? [`the ${noun}`]
+				: [{ factor: amount.factor }, " × ", found.value, `, the ${noun}`];
 			return { value: multiple(kind, amount.factor, found.value), how };
 		}
 		case "greatest of":

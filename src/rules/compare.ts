@@ -64,16 +64,16 @@ const fromBounds = (
 
 const undecided = (
 	reading: Extract<Reading, { state: "bounded" }>,
-	clause: (value: Known, words: string) => Reason,
+	clause: (value: Known, words: Reason) => Reason,
 	requirement: Reason,
 ): Reason => {
 	const { atLeast, atMost } = reading;
 	const bound = atLeast ?? atMost;
 	if (bound === undefined) return notGiven(reading.missing);
-	const words =
-		atLeast && atMost
-			? [...clause(atLeast, "at least "), " and at most ", atMost]
-			: clause(bound, atLeast ? "at least " : "at most ");
+	const words = clause(
+		bound,
+		atLeast && atMost ? ["between ", atLeast, " and ", atMost] : [atLeast ? "at least " : "at most ", bound],
+	);
 	return [...words, ", as far as the tests given show; ", ...requirement, "."];
 };
 
@@ -101,10 +101,10 @@ export const compare = (the: Case, threshold: Threshold): Outcome => {
 			required: limit.value,
 			comparison: operator,
 		};
-	const clause = (value: Known, words = ""): Reason => {
+	const clause = (value: Known, instead?: Reason): Reason => {
 		const told = { told: value, from: limit.value };
 		const said = code.say({ value, part: told, size: { ...told, magnitude: true } }, the, parameters);
-		return words === "" ? said : said.flatMap((part) => (part === told ? [words, part] : [part]));
+		return instead === undefined ? said : said.flatMap((part) => (part === told ? instead : [part]));
 	};
 	const common = { required: limit.value, comparison: operator };
 	if (reading.state === "bounded") {
@@ -118,7 +118,7 @@ export const compare = (the: Case, threshold: Threshold): Outcome => {
 			...common,
 			verdict: decided.verdict,
 			measured: decided.bound,
-			reason: [...clause(decided.bound, decided.words), "; ", ...requirement, "."],
+			reason: [...clause(decided.bound, [decided.words, decided.bound]), "; ", ...requirement, "."],
 			missing: [],
 		};
 	}

@@ -43,7 +43,9 @@ const softened = (rule: Rule, outcome: Outcome): Outcome => {
 	if (verdict !== "not met") return outcome;
 	const cured =
 		rule.unless === undefined ? reason : joined([reason, [`The rule allows it only where ${rule.unless}.`]]);
-	return { ...outcome, reason: cured, ...(rule.ifNotMet === undefined ? {} : { verdict: rule.ifNotMet }) };
+	if (rule.ifNotMet === undefined) return { ...outcome, reason: cured };
+	const further: Reason = ["A person has to see to what the rule then asks."];
+	return { ...outcome, verdict: rule.ifNotMet, reason: joined([cured, further]) };
 };
 
 /** A granted variance does not pass the rule; it hands the question to whoever confirms that the variance is kept. */

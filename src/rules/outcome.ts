@@ -1,7 +1,7 @@
 import type { Known } from "../cite/known.ts";
 import type { Verdict } from "../document/verdict.ts";
 import type { Comparison, MissingInput } from "./finding.ts";
-import { joined, type Reason } from "./reason.ts";
+import { joined, listed, type Reason, say } from "./reason.ts";
 
 /** What one limit comes to on one thing, before its citation is put beside it. */
 export interface Outcome {
@@ -33,12 +33,13 @@ export const cannotTell = (missing: readonly MissingInput[], ...because: Reason)
 	missing,
 });
 
-/** `The wait on cement is not given.` */
+const MOST_NAMED = 3;
+
+/** `The wait on cement is not given.` A long list is counted: the finding carries it beside. */
 export const notGiven = (missing: readonly MissingInput[]): Reason => {
 	const words = [...new Set(missing.map(({ what }) => what))];
-	const last = words[words.length - 1] ?? "what it needs";
-	const list = words.length > 1 ? `${words.slice(0, -1).join(", ")} and ${last}` : last;
-	return [`${list} ${words.length > 1 ? "are" : "is"} not given.`];
+	if (words.length > MOST_NAMED) return [`${words.length} inputs are not given, among them ${words[0]}.`];
+	return [`${listed(words) || "what it needs"} ${words.length > 1 ? "are" : "is"} not given.`];
 };
 
 type Rank = Readonly<Record<Verdict, number>>;
@@ -54,6 +55,16 @@ const distinct = (missing: readonly MissingInput[]): readonly MissingInput[] => 
 	...new Map(missing.map((each) => [JSON.stringify(each), each])).values(),
 ];
 
+/** Parts that only lack inputs are said in one sentence. */
+const reasonOf = (parts: readonly Outcome[]): Reason => {
+	const lacking = parts.every(
+		({ missing, reason }) => missing.length > 0 && say(reason) === say(notGiven(missing)),
+	);
+	return lacking
+		? notGiven(parts.flatMap(({ missing }) => missing))
+		: joined(parts.map(({ reason }) => reason));
+};
+
 const combine = (parts: readonly Outcome[], order: Rank): Outcome => {
 	const [first, ...rest] = parts;
 	if (first === undefined) return doesNotApply("Nothing is asked.");
@@ -65,7 +76,7 @@ const combine = (parts: readonly Outcome[], order: Rank): Outcome => {
 	const shown = deciding.find((part) => part.required !== undefined);
 	return {
 		verdict,
-		reason: joined(deciding.map((part) => part.reason)),
+		reason: reasonOf(deciding),
 		missing: distinct(deciding.flatMap((part) => part.missing)),
 		...(shown?.required === undefined ? {} : { required: shown.required }),
 		...(shown?.measured === undefined ? {} : { measured: shown.measured }),

@@ -11,9 +11,12 @@ export type ReasonPart =
 	/** Printed with as many decimals as tell it from the other. */
 	| { readonly told: Known; readonly from: Known; readonly magnitude?: boolean }
 	/** The size of a signed value, where the words already say on which side it lies. */
-	| { readonly magnitude: Known };
+	| { readonly magnitude: Known }
+	/** A factor as the rule has it: with no more decimals than it needs, and enough that the product can be checked. */
+	| { readonly factor: Known };
 
 const MOST_DECIMALS = 6;
+const MOST_FACTOR_DECIMALS = 4;
 
 /** Times are said in hours where an hour or more is meant; everything else as its dimension prints. */
 const styleOf = (known: Known, system: UnitSystem, extra: number) => {
@@ -46,10 +49,19 @@ const decimalsToTell = (a: Known, b: Known, system: UnitSystem): number => {
 	return MOST_DECIMALS;
 };
 
+const factorText = (known: Known, system: UnitSystem): string => {
+	const { dimension, value } = known;
+	for (let decimals = 0; decimals < MOST_FACTOR_DECIMALS; decimals++)
+		if (practicallyEqual(Number(value.toFixed(decimals)), value))
+			return quantityString({ dimension, value, style: { decimals } }, system);
+	return quantityString({ dimension, value, style: { decimals: MOST_FACTOR_DECIMALS } }, system);
+};
+
 const partText = (part: ReasonPart, system: UnitSystem): string => {
 	if (typeof part === "string") return part;
 	if ("told" in part)
 		return print(part.told, system, part.magnitude === true, decimalsToTell(part.told, part.from, system));
+	if ("factor" in part) return factorText(part.factor, system);
 	return "magnitude" in part ? print(part.magnitude, system, true) : print(part, system, false);
 };
 
