@@ -5,6 +5,7 @@ import { type Jurisdiction, loadJurisdictions } from "./catalog/jurisdictions.ts
 import { indexValues } from "./cite/index-values.ts";
 import { validate } from "./definition/validate.ts";
 import { type Diagnostic, hasErrors } from "./diagnostics/diagnostic.ts";
+import { withoutEchoes } from "./diagnostics/echoes.ts";
 import type { SourceText } from "./diagnostics/source-text.ts";
 import type { Language, Paper, PaperDocument } from "./document/document.ts";
 import type { Drawing } from "./document/shapes.ts";
@@ -61,7 +62,7 @@ export const understand = (file: NamedFile, { catalog, version, readFile, ownRul
 
 	const decoded = decodeText(file.bytes, file.name);
 	diagnostics.push(...decoded.diagnostics);
-	texts.set(file.name, { text: decoded.value ?? "" });
+	texts.set(file.name, { text: decoded.value ?? new TextDecoder().decode(file.bytes) });
 	if (decoded.value === undefined) return { diagnostics, texts };
 
 	const tree = readYaml(decoded.value, file.name);
@@ -70,7 +71,7 @@ export const understand = (file: NamedFile, { catalog, version, readFile, ownRul
 	texts.set(file.name, { text: tree.value.text, positions: tree.value.positions });
 
 	const definition = validate(tree.value.value);
-	diagnostics.push(...definition.diagnostics);
+	diagnostics.push(...withoutEchoes(definition.diagnostics, tree.diagnostics));
 	if (definition.value === undefined || hasErrors(diagnostics)) return { diagnostics, texts };
 
 	const well = resolveWell(definition.value, catalog, recording(readFile, read, texts));
@@ -113,7 +114,7 @@ const recording =
 		const file = readFile(name);
 		if ("bytes" in file) {
 			read.push({ name, bytes: file.bytes });
-			texts.set(name, { text: new TextDecoder().decode(file.bytes) });
+			texts.set(file.file, { text: new TextDecoder().decode(file.bytes) });
 		}
 		return file;
 	};

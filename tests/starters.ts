@@ -23,9 +23,9 @@ export const understandText = (text: string, name = "well.yaml"): Understanding 
 			ownRules: [],
 			readFile: (file) => {
 				try {
-					return { bytes: readFileSync(new URL(file, FOLDER)) };
+					return { file, bytes: readFileSync(new URL(file, FOLDER)) };
 				} catch {
-					return { refused: "there is no such file" };
+					return { refused: "there is no such file", code: "file/not-found" };
 				}
 			},
 		},

@@ -3,6 +3,7 @@ import type { Imprint, PaperDocument } from "../document/document.ts";
 import type { PaperContext } from "./context.ts";
 import { narrative } from "./narrative/narrative.ts";
 import { placesIn } from "./places.ts";
+import { saidIn, wordsIn } from "./said.ts";
 import { PARTS } from "./parts/index.ts";
 import type { OrderSection } from "./words/page-order.ts";
 
@@ -16,8 +17,16 @@ export const composePaper = (asked: PaperContext): PaperDocument => {
 	const context = asked.paper === "answers" ? { ...asked, printedAt: placesIn(composePaper({ ...asked, paper: "regulator" })) } : asked;
 	const order = context.words.order(context.paper);
 	const data = narrative(context);
+	const isGlossary = (section: OrderSection): boolean => section.content.some((item) => "part" in item && item.part === "glossary");
+	const text = order.sections
+		.filter((section) => !isGlossary(section))
+		.flatMap((section) => wordsIn(sectionBlocks(section, context, data)))
+		.join(" ");
 	const filled = order.sections
-		.map((section) => ({ section, blocks: sectionBlocks(section, context, data) }))
+		.map((section) => ({
+			section,
+			blocks: sectionBlocks(section, isGlossary(section) ? { ...context, saidElsewhere: saidIn(text) } : context, data),
+		}))
 		.filter(({ blocks }) => blocks.some((block) => block.kind !== "page-break"));
 	const sections = filled.map(
 		({ section, blocks }, i): Section => ({

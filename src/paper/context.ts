@@ -34,6 +34,8 @@ export interface PaperContext extends Findings {
 	readonly units: UnitSystem;
 	/** Of the answer sheet: where the regulator paper prints a value, as `6 Hole and casing`. */
 	readonly printedAt?: (key: string) => string | undefined;
+	/** Whether a word stands in the paper outside its glossary. */
+	readonly saidElsewhere?: (word: string) => boolean;
 	/** Of a crew pack: the job, and the string it is done on. */
 	readonly job?: { readonly id: string; readonly string?: string };
 }

@@ -85,7 +85,12 @@ export const DIMENSIONS = {
 	"depth-below-ground": { ...depth, example: "984 ft below ground" },
 	elevation: { ...depth, example: "1482 ft", signed: true },
 	/** Horizontal or vertical offset that may lie on either side of its origin. */
-	offset: { ...depth, example: "-120 ft", signed: true },
+	offset: {
+		...depth,
+		units: [...feet, { symbol: "mi", spellings: ["mile", "miles"], si: MILE }],
+		example: "-120 ft",
+		signed: true,
+	},
 	distance: {
 		canonical: "ft",
 		units: [

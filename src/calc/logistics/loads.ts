@@ -9,7 +9,7 @@ const whole = (loads: number): number => Math.ceil(loads - LAST_BITS * Math.max(
 export const loadsByMass = formula({
 	id: "logistics/loads-by-mass",
 	name: "Truck loads, by mass",
-	expression: "n = ⌈m / p⌉",
+	expression: "n = m / p, rounded up",
 	source: cite("common-practice", "a part load is a load"),
 	inputs: { m: "mass", p: "mass" },
 	gives: "count",
@@ -21,7 +21,7 @@ export const loadsByMass = formula({
 export const loadsByVolume = formula({
 	id: "logistics/loads-by-volume",
 	name: "Truck loads, by volume",
-	expression: "n = ⌈V / V_t⌉",
+	expression: "n = V / V_t, rounded up",
 	source: cite("common-practice", "a part load is a load"),
 	inputs: { V: "volume", V_t: "volume" },
 	gives: "count",

@@ -1,5 +1,6 @@
 import type { Block } from "../../document/blocks.ts";
 import type { Drawing } from "../../document/shapes.ts";
+import { isolationCloseUp } from "../../drawing/close-up/isolation-close-up.ts";
 import { ENGLISH } from "../../drawing/words-en.ts";
 import { wellboreSchematic } from "../../drawing/schematic/wellbore-schematic.ts";
 import type { UnitSystem } from "../../units/format.ts";
@@ -27,15 +28,29 @@ const schematic =
 		figure(wellboreSchematic(context.well, context.results, { ...options(context, width, height), detail })),
 	];
 
+/** Nothing to draw where the protected water is not known. */
+const closeUp =
+	(width: number, height: number): Part =>
+	(context) =>
+		context.results.geology.protected_water_base === undefined
+			? []
+			: [figure(isolationCloseUp(context.well, context.results, options(context, width, height)))];
+
 /** Drawings, each at the size that its page leaves for it [pt]. */
 export const figures: Readonly<Record<string, Part>> = {
-	schematic: schematic("full", 520, 610),
-	"schematic-plain": schematic("plain", 500, 560),
-	"schematic-small": schematic("plain", 500, 420),
+	schematic: schematic("full", 504, 570),
+	"schematic-plain": schematic("plain", 504, 520),
+	"isolation-close-up": closeUp(500, 420),
+	"isolation-close-up-plain": closeUp(480, 400),
+	"schematic-small": schematic("plain", 504, 380),
 };
 
 /** Every drawing of a well, for files of their own. */
 export const wellDrawings = (findings: Findings, units: UnitSystem): readonly Drawing[] => {
 	const { well, results, index } = findings;
-	return [wellboreSchematic(well, results, { ...options({ units, index }, 520, 610), detail: "full" })];
+	const size = options({ units, index }, 504, 570);
+	return [
+		wellboreSchematic(well, results, { ...size, detail: "full" }),
+		...(results.geology.protected_water_base === undefined ? [] : [isolationCloseUp(well, results, { ...size, height: 420 })]),
+	];
 };

@@ -1,4 +1,3 @@
-import type { Block } from "../../document/blocks.ts";
 import { cell, textCell } from "../context.ts";
 import { quantityColumn, row, table, textColumn, titled, type Part } from "./part.ts";
 
@@ -142,12 +141,17 @@ export const communityAnswers: Part = (context) => {
 	const answers = Object.entries(context.well.community ?? {}).filter(
 		(entry): entry is [string, string] => typeof entry[1] === "string" && entry[1] !== "",
 	);
-	return answers.flatMap(([topic, answer]): Block[] => [
-		{ kind: "heading", level: 3, text: context.words.label(`questions.${topic}`) },
-		{ kind: "paragraph", children: [{ kind: "text", text: answer }] },
-	]);
+	return table(
+		context,
+		"community",
+		[textColumn(context, "question", { width: 2, rowHead: true }), textColumn(context, "answer", { width: 3 })],
+		answers.map(([topic, answer]) =>
+			row({ question: textCell(context.words.label(`questions.${topic}`)), answer: textCell(answer) }),
+		),
+	);
 };
 
+/** Words of the trade that the paper uses, in plain ones. */
 export const glossary: Part = (context) =>
 	table(
 		context,
@@ -155,6 +159,6 @@ export const glossary: Part = (context) =>
 		[textColumn(context, "word", { width: 1.4, rowHead: true }), textColumn(context, "meaning", { width: 4 })],
 		context.glossary.flatMap((entry) => {
 			const words = entry.words[context.words.language] ?? entry.words.en;
-			return words === undefined ? [] : [row({ word: textCell(words.term), meaning: textCell(words.plain) })];
+			return words === undefined || context.saidElsewhere?.(words.term) === false ? [] : [row({ word: textCell(words.term), meaning: textCell(words.plain) })];
 		}),
 	);

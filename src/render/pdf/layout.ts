@@ -6,6 +6,7 @@ import type { PageNode } from "./layout-node.ts";
 import { layoutPages, prepareEngine, withWarnings } from "./pins.ts";
 import { sceneOf } from "./scene.ts";
 import { tidyPages } from "./tidy-pages.ts";
+import { unhyphenated } from "./unhyphenate.ts";
 
 /** A paper set into pages, and the faults of the setting. */
 export interface SetPaper {
@@ -37,6 +38,6 @@ export const setPaper = (document: PaperDocument): Promise<SetPaper> =>
 		const { value: laid, warnings } = await withWarnings(() =>
 			layoutPages(expanded(Paper(sceneOf(document)))),
 		);
-		const pages = tidyPages(laid);
+		const pages = unhyphenated(tidyPages(laid));
 		return { pages, findings: [...auditPages(pages), ...fromWarnings(warnings)] };
 	});

@@ -40,6 +40,12 @@ export const assertPins = (): void => {
 	}
 };
 
+/** Longest word that is never broken; beyond it, keys and formulas may break behind their joints. */
+const WHOLE_WORD = 16;
+
+/** Where a word may be broken over lines (never with a hyphen: see `unhyphenated`). */
+const pieces = (word: string): string[] => (word.length <= WHOLE_WORD ? [word] : word.split(/(?<=[._/=·-])/u));
+
 interface OpenFont extends RunFont {
 	layout(text: string, ...rest: readonly unknown[]): unknown;
 }
@@ -89,7 +95,7 @@ export const prepareEngine = (): Promise<void> => {
 				fontStyle: face.italic ? ("italic" as const) : ("normal" as const),
 			})),
 		});
-		Font.registerHyphenationCallback((word) => [word]);
+		Font.registerHyphenationCallback(pieces);
 		for (const face of FACES) {
 			const key = keyOf(face.css, face.italic);
 			await store.load(key);

@@ -45,9 +45,18 @@ const set = (inline: Inline, scene: Scene, key: number): ReactNode => {
 	}
 };
 
-/** Running text as children of a `Words`. */
+/**
+ * Running text as children of a `Words`. Pieces of one style are joined: the engine may break a line, with a hyphen,
+ * wherever one string ends and the next begins.
+ */
 export const setInline = (children: readonly Inline[], scene: Scene): ReactNode =>
-	children.map((inline, i) => set(inline, scene, i));
+	children
+		.map((inline, i) => set(inline, scene, i))
+		.reduce<ReactNode[]>((joined, piece) => {
+			const before = joined.at(-1);
+			if (typeof piece === "string" && typeof before === "string") return [...joined.slice(0, -1), before + piece];
+			return [...joined, piece];
+		}, []);
 
 /** A line or paragraph of running text. */
 export const Rich = ({
