@@ -1,7 +1,7 @@
 import { createHash } from "node:crypto";
 import { calculate } from "./calc/calculate.ts";
 import type { Catalog } from "./catalog/catalog.ts";
-import { type Jurisdiction, loadJurisdictions } from "./catalog/jurisdictions.ts";
+import { conditionFaults, type Jurisdiction, loadJurisdictions } from "./catalog/jurisdictions.ts";
 import { indexValues } from "./cite/index-values.ts";
 import { validate } from "./definition/validate.ts";
 import { type Diagnostic, hasErrors } from "./diagnostics/diagnostic.ts";
@@ -75,7 +75,7 @@ export const understand = (file: NamedFile, { catalog, version, readFile, ownRul
 	if (definition.value === undefined || hasErrors(diagnostics)) return { diagnostics, texts };
 
 	const well = resolveWell(definition.value, catalog, recording(readFile, read, texts));
-	diagnostics.push(...well.diagnostics);
+	diagnostics.push(...well.diagnostics, ...conditionFaults(well.value?.conditions ?? []));
 	if (well.value === undefined || hasErrors(diagnostics)) return { diagnostics, texts };
 
 	const own = ownRules.map(({ jurisdiction }) => jurisdiction);

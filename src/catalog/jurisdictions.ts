@@ -12,4 +12,4 @@ export {
 	loadJurisdictions,
 	readJurisdictionText,
 } from "./limits/load-jurisdictions.ts";
-export { readConditions } from "./limits/read-conditions.ts";
+export { conditionFaults, readConditions } from "./limits/read-conditions.ts";

@@ -1,10 +1,18 @@
-import type { PermitCondition } from "../../definition/definition.ts";
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
 import type { Path } from "../../diagnostics/path.ts";
 import { type Desk, report } from "./fault.ts";
 import type { Rule } from "./limit.ts";
 import { readLimit } from "./read-limit.ts";
 import { CHECK_IDS, CHECK_LIMITS } from "./vocabulary.ts";
+
+/** A condition as the definition has it; its limit is still to be read. */
+export interface WrittenCondition {
+	readonly check: string;
+	readonly string?: string;
+	readonly limit: unknown;
+	readonly requirement?: string;
+	readonly cite: string;
+}
 
 /** A condition of the permit as a rule of its own, or what keeps it from being judged. */
 export interface ReadCondition {
@@ -17,7 +25,7 @@ export interface ReadCondition {
 
 const place = (i: number): Path => ["site", "conditions", i];
 
-const readOne = (condition: PermitCondition, i: number): ReadCondition => {
+const readOne = (condition: WrittenCondition, i: number): ReadCondition => {
 	const desk: Desk = {
 		faults: [],
 		originOf: (at, text) => ({ kind: "definition", at, text }),
@@ -79,5 +87,9 @@ const readOne = (condition: PermitCondition, i: number): ReadCondition => {
 };
 
 /** Conditions of the permit, each read with the same forms as a jurisdiction's row. */
-export const readConditions = (conditions: readonly PermitCondition[]): readonly ReadCondition[] =>
+export const readConditions = (conditions: readonly WrittenCondition[]): readonly ReadCondition[] =>
 	conditions.map(readOne);
+
+/** Every fault of the conditions, located in the definition. */
+export const conditionFaults = (conditions: readonly WrittenCondition[]): readonly Diagnostic[] =>
+	readConditions(conditions).flatMap(({ diagnostics }) => diagnostics);
