@@ -19,6 +19,12 @@ import { plausibilitySchema } from "./plausibility.ts";
 import { type ReadSeed, readShippedSeed } from "./seed-file.ts";
 import { threadRows, threadSchema } from "./thread-table.ts";
 
+/*
+ * takes  the tables under seeds/
+ * gives  a catalogue whose every figure knows its row, column and source
+ * may not know a well, or fill a gap in one
+ */
+
 const read = <S extends z.ZodType>(
 	readSeed: ReadSeed,
 	name: string,

@@ -40,11 +40,13 @@ export const checkCementColumns = (
 };
 
 const checkColumn = ({ string }: FoundString, column: readonly Placed[], datum: Datum, desk: Desk): void => {
+	let joined = true;
 	for (const [i, lower] of column.entries()) {
 		const upper = column[i - 1];
 		const step = upper === undefined ? 0 : lower.slurry.top.value - upper.slurry.bottom.value;
 		if (upper === undefined || Math.abs(step) <= SAME_DEPTH) continue;
 		const gap = step > 0;
+		joined = false;
 		fault(
 			desk,
 			gap ? "well/slurry-gap" : "well/slurry-overlap",
@@ -64,7 +66,7 @@ const checkColumn = ({ string }: FoundString, column: readonly Placed[], datum: 
 		);
 	}
 	const lowest = column.at(-1);
-	if (lowest !== undefined && Math.abs(lowest.slurry.bottom.value - string.shoe.value) > SAME_DEPTH)
+	if (joined && lowest !== undefined && Math.abs(lowest.slurry.bottom.value - string.shoe.value) > SAME_DEPTH)
 		fault(desk, "well/slurry-bottom", placeOf(lowest.slurry.bottom, [...lowest.at, "to"]), {
 			what: `the cement column of the ${string.id} string does not begin at its shoe`,
 			expected: asWritten(string.plannedShoe ?? string.shoe, "ft"),

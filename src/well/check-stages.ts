@@ -123,7 +123,8 @@ const checkInside = ({ stages, toe }: Stimulation, treated: CasingString, desk: 
 	const [deepest] = stages;
 	const shallowest = stages.at(-1);
 	const related = [{ at: placeOf(treated.shoe, ["casing"]), label: `shoe of the ${treated.id} string` }];
-	if (deepest !== undefined && deepest.bottom.value > collar)
+	const tooDeep = deepest !== undefined && deepest.bottom.value > collar;
+	if (tooDeep)
 		fault(desk, "well/stage-outside", placeOfDepth(deepest.bottom, AT), {
 			what: `stage ${deepest.number} reaches below the float collar of the ${treated.id} string`,
 			expected: `at most ${collarText}`,
@@ -138,7 +139,7 @@ const checkInside = ({ stages, toe }: Stimulation, treated: CasingString, desk: 
 			found: feet(shallowest.top),
 			mend: "fewer or shorter stages, or mend the string that is treated through",
 		});
-	if (toe === undefined || deepest === undefined) return;
+	if (toe === undefined || deepest === undefined || tooDeep) return;
 	const floor = toe.kind === "initiation valve" ? treated.shoe.value : collar;
 	if (toe.depth.value >= deepest.bottom.value - SAME_DEPTH && toe.depth.value <= floor) return;
 	fault(desk, "well/toe-depth", placeOf(toe.depth, ["stimulation", "toe", "depth"]), {

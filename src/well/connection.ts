@@ -30,7 +30,7 @@ export const standardConnection = (written: string): StandardConnection | undefi
 			.toUpperCase()
 	];
 
-/** Outside diameter of the standard coupling of a catalogue row. */
+/** Outside diameter of the standard coupling; every weight of a size has the same. */
 export const standardCoupling = (
 	connection: StandardConnection,
 	row: CasingRow | undefined,

@@ -103,7 +103,8 @@ const checkBase = (
 	next: number | undefined,
 	desk: Desk,
 ): void => {
-	if (each.base === undefined) return;
+	// Where the tops themselves are out of order, the bases say nothing more.
+	if (each.base === undefined || (next !== undefined && next < top)) return;
 	const at = placeOf(each.base.depth, [...AT, i, "base"]);
 	const found = asWritten(each.base.depth, "ft");
 	if (base <= top)

@@ -4,6 +4,7 @@ import { cite } from "../cite/source.ts";
 import type { PipeDefinition } from "../definition/definition.ts";
 import type { Path } from "../diagnostics/path.ts";
 import { pathKey } from "../diagnostics/path.ts";
+import type { Dimension } from "../units/dimensions.ts";
 import { standardConnection, standardCoupling, threadDimensions } from "./connection.ts";
 import { pipeDepth } from "./datum.ts";
 import { assume, assumeWord, asWritten, type Desk, fault, maybe, placeOf } from "./desk.ts";
@@ -38,11 +39,11 @@ export const resolvePipe = (
 	const { ratings } = written;
 	const section: PipeSection = {
 		number,
-		outsideDiameter: written.od,
+		outsideDiameter: body.od,
 		nominalWeight: body.weight,
 		wall: body.wall,
-		insideDiameter: insideDiameter.of({ D: written.od, t: body.wall }),
-		drift: written.drift ?? row?.drift ?? drift.of({ D: written.od, t: body.wall }),
+		insideDiameter: insideDiameter.of({ D: body.od, t: body.wall }),
+		drift: written.drift ?? row?.drift ?? drift.of({ D: body.od, t: body.wall }),
 		...connection,
 		...strength,
 		condition:
@@ -71,6 +72,7 @@ export const resolvePipe = (
 };
 
 interface Body {
+	readonly od: Known<"diameter">;
 	readonly weight: Known<"linear-weight">;
 	readonly wall: Known<"diameter">;
 	readonly row?: CasingRow;
@@ -92,12 +94,21 @@ const findBody = (written: PipeDefinition, at: Path, desk: Desk): Body | undefin
 				found: asWritten(wall, "in"),
 				mend: "state weight or wall alone, or mend the one that is wrong",
 			});
-		return { weight: weight ?? row.nominalWeight, wall: row.wall, row };
+		return {
+			od: exactOr(od, row.outsideDiameter),
+			weight: exactOr(weight, row.nominalWeight),
+			wall: row.wall,
+			row,
+		};
 	}
 	if (weight === undefined || wall === undefined || !isPipe(od.value, wall.value))
 		return unknownPipe(written, at, desk);
-	return { weight, wall };
+	return { od, weight, wall };
 };
+
+/** What was typed where it is the catalogue's figure; a label rounded in other units stands for that figure. */
+const exactOr = <D extends Dimension>(typed: Known<D> | undefined, listed: Known<D>): Known<D> =>
+	typed !== undefined && Math.abs(typed.value - listed.value) < 1e-9 ? typed : listed;
 
 const findStrength = (
 	written: PipeDefinition,
@@ -171,6 +182,8 @@ const findConnection = (
 			mend: "name the connection that the pipe has",
 			source: "api-5ct",
 		});
-	const coupling = written.coupling_od ?? standardCoupling(standard, body.row);
+	const coupling =
+		written.coupling_od ??
+		standardCoupling(standard, body.row ?? desk.catalog.casingOfSize(body.od.value)[0]);
 	return { connection: standard, ...maybe("couplingDiameter", coupling), ...maybe("threads", threads) };
 };

@@ -20,6 +20,12 @@ import { resolveStrings } from "./resolve-strings.ts";
 import { resolveTrajectory } from "./resolve-trajectory.ts";
 import type { Geology, Hole, Well } from "./well.ts";
 
+/*
+ * takes  a definition that reads well, the catalogue, and a way to the files it names
+ * gives  the well as understood, every assumption recorded, and what its parts disagree on
+ * may not calculate what a paper prints, or compare with a rule
+ */
+
 /**
  * Understands a definition: names joined, pipe found in the catalogue, datums reduced to one, gaps filled and each
  * filling recorded, recorded work before planned. Then its parts are held against each other.

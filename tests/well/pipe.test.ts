@@ -31,6 +31,20 @@ describe("pipe of the catalogue", () => {
 			connection: "LTC",
 		});
 	});
+	test("in metric is worked with the catalogue's figures, not the label's rounding", () => {
+		// 244.5 mm is 9.626 in; the pipe is 9 5/8 in.
+		const surface = understood(
+			smallWell([
+				"od: 8 5/8 in, weight: 24 lb/ft, grade: J55, connection: STC",
+				"od: 244.5 mm, weight: 53.57 kg/m, grade: J55, connection: STC",
+			]),
+		).strings[0]?.sections[0];
+		expect(surface).toMatchObject({
+			outsideDiameter: { value: 9.625, from: { kind: "catalogue" } },
+			nominalWeight: { value: 36 },
+		});
+		expect(surface?.insideDiameter.value).toBeCloseTo(8.921, 9);
+	});
 	test("may be named by its wall", () => {
 		expect(sectionOf(smallWell(["weight: 17 lb/ft,", "wall: 0.304 in,"]))?.nominalWeight.value).toBe(17);
 	});
