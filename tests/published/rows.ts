@@ -95,7 +95,9 @@ export const readRows = (folder: "published" | "computed"): readonly Row[] => {
 /** A formula without an outside value, and the limiting-case or inverse test that stands in for one. */
 export interface Unchecked {
 	readonly formula: string;
-	/** `file: name of the test`. */
+	/** Where that test stands. */
+	readonly file: string;
+	/** Its name there. */
 	readonly test: string;
 }
 

@@ -64,6 +64,9 @@ export const landingDepth = formula({
 	compute: ({ KOP, I_L, B }) => (B > 0 && I_L > 0 ? KOP + (100 * I_L) / B : Number.NaN),
 });
 
+/** A target on the arc itself is within it by no more than the last bits of its arithmetic. */
+const ON_THE_ARC = 1 - 1e-12;
+
 /**
  * Hold angle of a build-and-hold plan, from a vertical start at the kickoff to a target Z below and X away.
  *
@@ -80,8 +83,8 @@ export const holdInclination = formula({
 	validity: "Z > 0, (R−X)² + Z² ≥ R², 0 ≤ θ ≤ 90°",
 	compute: ({ R, Z, X }) => {
 		const toCenter = Math.hypot(R - X, Z);
-		if (!(Z > 0) || toCenter < R) return Number.NaN;
-		const θ = degrees(Math.asin(R / toCenter) - Math.atan((R - X) / Z));
+		if (!(Z > 0) || toCenter < R * ON_THE_ARC) return Number.NaN;
+		const θ = degrees(Math.asin(Math.min(1, R / toCenter)) - Math.atan((R - X) / Z));
 		return θ < -1e-9 || θ > 90 + 1e-9 ? Number.NaN : Math.max(0, θ);
 	},
 });
@@ -94,7 +97,11 @@ export const holdLength = formula({
 	inputs: { R: "length", Z: "offset", X: "length" },
 	gives: "length",
 	validity: "Z > 0, (R−X)² + Z² ≥ R²",
-	compute: ({ R, Z, X }) => (Z > 0 ? Math.sqrt((R - X) ** 2 + Z ** 2 - R ** 2) : Number.NaN),
+	compute: ({ R, Z, X }) => {
+		const toCenter = Math.hypot(R - X, Z);
+		if (!(Z > 0) || toCenter < R * ON_THE_ARC) return Number.NaN;
+		return Math.sqrt(Math.max(0, toCenter ** 2 - R ** 2));
+	},
 });
 
 /** The gentlest build that still reaches a target Z below the kickoff and X away, not passing 90°. */
