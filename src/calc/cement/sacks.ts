@@ -25,7 +25,7 @@ export const sacks = formula({
 	source: cite("common-practice", "sacks are rounded up"),
 	inputs: { n: "ratio" },
 	gives: "count",
-	compute: ({ n }) => Math.ceil(n - LAST_BITS * Math.max(1, n)),
+	compute: ({ n }) => Math.max(0, Math.ceil(n - LAST_BITS * Math.max(1, n))),
 });
 
 /** Water to mix the sacks with [bbl]. */

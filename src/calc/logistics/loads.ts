@@ -3,7 +3,7 @@ import { cite } from "../../cite/source.ts";
 
 /** A load that is full within this is not a load more; it absorbs the last bits of binary arithmetic. */
 const LAST_BITS = 1e-9;
-const whole = (loads: number): number => Math.ceil(loads - LAST_BITS * Math.max(1, loads));
+const whole = (loads: number): number => Math.max(0, Math.ceil(loads - LAST_BITS * Math.max(1, loads)));
 
 /** Loads of something weighed [count]. */
 export const loadsByMass = formula({
