@@ -1,5 +1,4 @@
 import { expect } from "vitest";
-import { roundHalfUp } from "../../src/calc/casing/rounded-rating.ts";
 import { REGISTER } from "../../src/calc/register.ts";
 import type { AnyFormula } from "../../src/cite/formula.ts";
 import type { Known, KnownTable } from "../../src/cite/known.ts";
@@ -7,6 +6,7 @@ import { isKnownTable } from "../../src/cite/known.ts";
 import { fromCanonical } from "../../src/units/convert.ts";
 import { DIMENSIONS, type Dimension } from "../../src/units/dimensions.ts";
 import { parseQuantity } from "../../src/units/parse.ts";
+import { nearestMultiple } from "../../src/units/round-decimal.ts";
 import type { Check, Row, RowInput } from "./rows.ts";
 
 const from = {
@@ -78,7 +78,7 @@ const compare = (check: Check, formula: AnyFormula, result: Known | KnownTable):
 	const published = read(check.expected, dimension);
 	const inUnit = (canonical: number) => fromCanonical(canonical, dimension, published.unit);
 	const rounded = (number: number) =>
-		check.rounded_to === undefined ? number : roundHalfUp(number, check.rounded_to);
+		check.rounded_to === undefined ? number : nearestMultiple(number, check.rounded_to);
 	const computed = rounded(inUnit(value));
 	const difference = Math.abs(computed - inUnit(published.value));
 	const says = `published ${check.expected}, formula gives ${computed} ${published.unit}`;

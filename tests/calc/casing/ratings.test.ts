@@ -24,7 +24,6 @@ import {
 	roundJointStrength,
 } from "../../../src/calc/casing/joint-strength.ts";
 import { bodyArea, bodyYield, wornWall, yieldAtTemperature } from "../../../src/calc/casing/pipe-body.ts";
-import { roundHalfUp } from "../../../src/calc/casing/rounded-rating.ts";
 import {
 	clearance,
 	jointsInSection,
@@ -251,11 +250,4 @@ describe("wear, heat, tally", () => {
 		);
 		expect(clearance.of({ hole: given("diameter", 6), pipe: given("diameter", 6.05) }).value).toBeLessThan(0);
 	});
-});
-
-test("ratings are printed to the unit, exact halves up", () => {
-	expect(roundHalfUp(9955, 10)).toBe(9960);
-	expect(roundHalfUp(9954.999999999, 10)).toBe(9960);
-	expect(roundHalfUp(9954.9, 10)).toBe(9950);
-	expect(roundHalfUp(165_500, 1000)).toBe(166_000);
 });
