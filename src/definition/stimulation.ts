@@ -54,11 +54,11 @@ const limits = group("Pressure limits", "The crew's numbers: none of them may be
 		list(
 			"Pump kickouts",
 			"Staggered, so that not all pumps stop at once.",
-			TECHNICAL,
-			q("pressure", "Kickout", "Of one pump.", TECHNICAL),
+			EVERY,
+			q("pressure", "Kickout", "Of one pump.", EVERY),
 		),
 	),
-	relief_valve: optional(q("pressure", "Relief valve set point", "Opens if the kickouts fail.", TECHNICAL)),
+	relief_valve: optional(q("pressure", "Relief valve set point", "Opens if the kickouts fail.", EVERY)),
 	relief_discharges_to: optional(text("Relief discharges to", "Must be away from people.", TECHNICAL)),
 	line_test: optional(q("pressure", "Line test", "Before pumping, with nobody near.", TECHNICAL)),
 });
