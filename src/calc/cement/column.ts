@@ -126,8 +126,8 @@ export const fluidWeight = formula({
 		D_bottom: "true-vertical-depth",
 	},
 	gives: "force",
-	validity: "the bottom is no shallower than the top",
-	compute: ({ ρ, C, D_top, D_bottom }) => (D_bottom < D_top ? Number.NaN : 42 * ρ * C * (D_bottom - D_top)),
+	validity: "top and bottom along the hole; negative where it climbs between them",
+	compute: ({ ρ, C, D_top, D_bottom }) => 42 * ρ * C * (D_bottom - D_top),
 });
 
 /** What holds a cemented string down when the plug lands [lbf]; below zero the string is lifted. */

@@ -26,9 +26,9 @@ export const columnPressure = formula({
 	source: cite("lapeyrouse", "ch. 1, hydrostatic pressure"),
 	inputs: { ρ: "density", D_top: "true-vertical-depth", D_bottom: "true-vertical-depth" },
 	gives: "pressure",
-	validity: "the bottom is no shallower than the top",
-	compute: ({ ρ, D_top, D_bottom }) =>
-		D_bottom < D_top ? Number.NaN : HYDROSTATIC_CONSTANT * ρ * (D_bottom - D_top),
+	validity:
+		"top and bottom along the hole; where it climbs between them the pressure falls, and the result is negative",
+	compute: ({ ρ, D_top, D_bottom }) => HYDROSTATIC_CONSTANT * ρ * (D_bottom - D_top),
 });
 
 /** Pressure of a fluid that fills the hole from the depth datum down [psi]. */
