@@ -1,6 +1,7 @@
 import type { Shape } from "../document/shapes.ts";
 import { placeInOrder } from "./label-column.ts";
 import { type Line, lineWidth, setLine, wrap } from "./line-of-text.ts";
+import { boxPath } from "./lithology.ts";
 import { leader } from "./marks/lines.ts";
 import type { Point } from "./well-axis.ts";
 
@@ -37,13 +38,16 @@ interface Set {
 const LEADING = 1.2;
 /** Clear space between two labels, as a share of the type size. */
 const APART = 0.45;
+/** The same where room is short: less space goes before any words do. */
+const CLOSE = 0.15;
 /** Longer labels lose lines before labels of so many lines do. */
 const SHORT = 2;
 /** Labels that are never dropped also stand nearer to their places. */
 const KEPT_WEIGHT = 4;
 
 const rows = (set: Set): Line[] => set.groups.flat();
-const heightOf = (set: Set, size: number): number => rows(set).length * size * LEADING + size * APART;
+const heightOf = (set: Set, size: number, apart: number): number =>
+	rows(set).length * size * LEADING + size * apart;
 
 /** Takes away lines, then labels, until the rest fits. */
 const shed = (sets: Set[], fits: (kept: readonly Set[]) => boolean): { kept: Set[]; dropped: string[] } => {
@@ -91,6 +95,8 @@ export interface Column {
 	readonly low: number;
 	readonly high: number;
 	readonly size: number;
+	/** Color of a box behind each label, where the column stands on the drawing itself. */
+	readonly backing?: string;
 }
 
 /** Sets labels in one column beside the drawing, with leaders that keep order. */
@@ -104,14 +110,14 @@ export const labelColumn = (labels: readonly Label[], column: Column): Placed =>
 		}),
 	);
 	const room = column.high - column.low;
-	const { kept, dropped } = shed(
-		sets,
-		(some) => some.reduce((sum, set) => sum + heightOf(set, size), 0) <= room,
-	);
-	const { starts, near, strayed } = placedNear(kept, column);
+	const fits = (apart: number) => (some: readonly Set[]) =>
+		some.reduce((sum, set) => sum + heightOf(set, size, apart), 0) <= room;
+	const apart = fits(APART)(sets) ? APART : CLOSE;
+	const { kept, dropped } = shed(sets, fits(apart));
+	const { starts, near, strayed } = placedNear(kept, column, apart);
 	const anchor = column.side === "left" ? "end" : "start";
 	const shapes = near.flatMap((set, i): Shape[] => {
-		const top = (starts[i] ?? column.low) + (size * APART) / 2;
+		const top = (starts[i] ?? column.low) + (size * apart) / 2;
 		const text = rows(set).flatMap((each, row) =>
 			setLine(each, {
 				x: column.x,
@@ -137,23 +143,36 @@ export const labelColumn = (labels: readonly Label[], column: Column): Placed =>
 				dx: 0,
 				dy: 0,
 				name: `label ${set.label.id}`,
-				children: text,
+				children: [...backingOf(rows(set), column, top), ...text],
 			},
 		];
 	});
 	return { shapes, dropped: [...dropped, ...strayed] };
 };
 
+const backingOf = (lines: readonly Line[], { side, x, size, backing }: Column, top: number): Shape[] => {
+	if (backing === undefined) return [];
+	const width = Math.max(...lines.map((line) => lineWidth(line, size)), 0) + 4;
+	const height = lines.length * size * LEADING;
+	return [
+		{
+			kind: "path",
+			d: boxPath({ x: side === "left" ? x - width + 2 : x - 2, y: top, width, height }),
+			fill: backing,
+		},
+	];
+};
+
 /** Places a column's labels; those that must stand near their place and cannot are left out, one by one. */
-const placedNear = (sets: readonly Set[], { low, high, size }: Column) => {
-	const lead = (size * LEADING) / 2 + (size * APART) / 2;
+const placedNear = (sets: readonly Set[], { low, high, size }: Column, apart: number) => {
+	const lead = (size * LEADING) / 2 + (size * apart) / 2;
 	const strayed: string[] = [];
 	let near = [...sets];
 	for (;;) {
 		const starts = placeInOrder(
 			near.map((set) => ({
 				anchor: set.label.anchor[1],
-				size: heightOf(set, size),
+				size: heightOf(set, size, apart),
 				lead,
 				weight: set.label.keep === true ? KEPT_WEIGHT : 1,
 			})),
@@ -179,20 +198,21 @@ export interface LabelRow {
 	readonly right: number;
 	readonly top: number;
 	readonly bottom: number;
-	/** Leaders run upright down to it. */
+	/** Leaders run upright to it. */
 	readonly edge: number;
+	/** Above the drawing instead of beneath it. */
+	readonly above?: boolean;
 	/** Widest a label may be where there is room. */
 	readonly widest: number;
 	readonly size: number;
 }
 
-/** Sets labels in one row beneath the drawing, each centered under its place as far as the others let it. */
+/** Sets labels, given from left to right, in one row beneath the drawing or above it, each centered under its place as far as the others let it. */
 export const labelRow = (labels: readonly Label[], row: LabelRow): Placed => {
 	const { size } = row;
 	const gap = size;
 	const room = row.right - row.left;
-	const sorted = [...labels].sort((a, b) => a.anchor[0] - b.anchor[0]);
-	let kept = sorted;
+	let kept = [...labels];
 	const dropped: string[] = [];
 	const least = size * 7.5;
 	while (kept.length * (least + gap) > room && kept.some((label) => label.keep !== true)) {
@@ -222,22 +242,25 @@ export const labelRow = (labels: readonly Label[], row: LabelRow): Placed => {
 	);
 	const shapes = sets.flatMap((set, i): Shape[] => {
 		const middle = (starts[i] ?? row.left) + ((widths[i] ?? 0) + gap) / 2;
+		const first = row.above === true ? row.bottom - rows(set).length * size * LEADING : row.top;
 		const text = rows(set).flatMap((each, line) =>
 			setLine(each, {
 				x: middle,
-				y: row.top + line * size * LEADING + size * 0.9,
+				y: first + line * size * LEADING + size * 0.9,
 				size,
 				anchor: "middle",
 			}),
 		);
 		const [x, y] = set.label.anchor;
+		const bend = row.above === true ? Math.min(row.edge, y) : Math.max(row.edge, y);
+		const tip: Point = [middle, row.above === true ? row.bottom + 1.5 : row.top - 1.5];
 		return [
 			{
 				kind: "group",
 				dx: 0,
 				dy: 0,
 				name: `leader ${set.label.id}`,
-				children: leader([x, y], [x, Math.max(row.edge, y)], [middle, row.top - 1.5], set.label.dot),
+				children: leader([x, y], [x, bend], tip, set.label.dot),
 			},
 			{
 				kind: "group",

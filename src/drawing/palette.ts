@@ -28,6 +28,8 @@ export const TARGET_TINT = tint(ORANGE, 0.22);
 export const CEMENT_PLANNED = "#e4e0d8";
 export const CEMENT_BUILT = "#cbc5b9";
 export const CEMENT_GRAIN = "#5f5a50";
+/** Rock that nothing else is said of. */
+export const GROUND = "#f6f4ef";
 export const ROCK_LINE = "#3d3d3d";
 
 /** Relative luminance and contrast as WCAG 2.1 defines them. */

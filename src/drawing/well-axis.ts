@@ -39,6 +39,9 @@ export interface Sideways {
 /** Inclination from which a hole is drawn as a lateral [°]. */
 const LEVEL = 80;
 const SAMPLES = 360;
+/** Inclination up to which a hole that will turn level is drawn as upright [°], and how far it may drift on the page [pt]. */
+const UPRIGHT = 3;
+const DRIFT = 4;
 /** Sideways travel below this share of depth is drawn as none. */
 const STRAIGHT = 0.01;
 
@@ -72,9 +75,14 @@ export const wellAxis = (trajectory: TrajectoryResults, scale: DepthScale, room:
 		});
 	const atLevel = level === undefined ? undefined : places.find((place) => place.md >= level)?.traveled;
 	const deepest = Math.max(...places.map((place) => place.tvd), 1);
+	const turns =
+		trajectory.path.rows.findLast((row) => row.inclination < UPRIGHT && row.md <= (level ?? 0))?.md ?? 0;
+	const atTurn = places.findLast((place) => place.md <= turns)?.traveled ?? 0;
 	const sideways = (distance: number): number => {
 		if (atLevel === undefined) return traveled < STRAIGHT * deepest ? 0 : (distance / traveled) * room.slant;
-		if (distance <= atLevel) return atLevel === 0 ? 0 : (distance / atLevel) * room.curve;
+		const drift = Math.min(DRIFT, (atTurn / atLevel) * room.curve);
+		if (distance <= atTurn) return atTurn === 0 ? 0 : (distance / atTurn) * drift;
+		if (distance <= atLevel) return drift + ((distance - atTurn) / (atLevel - atTurn)) * (room.curve - drift);
 		return room.curve + ((distance - atLevel) / Math.max(traveled - atLevel, 1)) * room.lateral;
 	};
 	const withBreaks = scale.breaks.flatMap((each) => crossings(places, each.tvd));

@@ -48,6 +48,8 @@ export const ENGLISH = {
 	bottomPerforation: "Bottom perforation",
 	stages: "{count} stages, {clusters} clusters",
 	stage: "1 stage, {clusters} clusters",
+	stagesAlone: "{count} stages",
+	stageAlone: "1 stage",
 	plugs: "{count} plugs not drawn",
 	lateral: "Lateral {length}",
 	totalDepth: "Total depth",
@@ -65,8 +67,7 @@ export const ENGLISH = {
 	deepestOf: "deepest of {count} water wells",
 	undrawn: "{count} labels of less weight are left out; the tables give every depth.",
 	// Plain
-	plainWell: "{name}",
-	plainWellDeepest: "deepest water well nearby",
+	plainWellDeepest: "the deepest water well nearby",
 	plainWater: "Base of protected water",
 	plainString: "{name}: steel pipe",
 	plainCemented: "cemented up to the surface",
@@ -116,7 +117,8 @@ export const ENGLISH = {
 	sectionScale: "Equal scale both ways.",
 	planTitle: "Plan view",
 	planOf: "Plan view of {well}",
-	planScale: "To scale; north is up ({north} north).",
+	planScale: "To scale. {north} is up.",
+	fromPath: "{distance} from the well path",
 	north: "N",
 	wellhead: "Wellhead",
 	sectionAxis: "Departure along {azimuth}",
@@ -124,9 +126,8 @@ export const ENGLISH = {
 	surveyedPath: "surveyed path",
 	pathPlanned: "well path, planned",
 	pathSurveyed: "well path, surveyed",
-	legendStage: "stage",
+	legendStage: "stages, every other one",
 	legendOffset: "other well",
-	legendNeighbor: "neighbor",
 	// Sentences of the text alternative
 	altWell: "{well}, drawn from the surface at the top to total depth at {depth}.",
 	altString: "{string}, {size}, shoe at {depth}; {cement}.",
@@ -143,6 +144,7 @@ export const ENGLISH = {
 	altLayers: "At the base of protected water, from the rock inward: {list}.",
 	altTable: "The tables give every depth.",
 	altPath: "Seen along azimuth {azimuth}, the well ends {departure} from the wellhead at {tvd} TVD.",
+	altNear: "Other wells nearby: {list}.",
 	altPlan: "The well ends {distance} from the wellhead toward {azimuth}. Shown near it: {list}.",
 	altPlanNone: "The well ends {distance} from the wellhead toward {azimuth}.",
 	rocks: {
@@ -164,6 +166,7 @@ export const ENGLISH = {
 		volcanic: "volcanic rock",
 		granite: "granite",
 	},
+	norths: { true: "True north", grid: "Grid north", magnetic: "Magnetic north" },
 	/** How it is known that cement is there. */
 	evidence: {
 		planned: "planned",

@@ -6,9 +6,10 @@ import type { ENGLISH } from "./words-en.ts";
  * holds it to that.
  */
 export type DrawingWords = {
-	readonly [K in Exclude<keyof typeof ENGLISH, "rocks" | "strings" | "evidence">]: string;
+	readonly [K in Exclude<keyof typeof ENGLISH, "rocks" | "strings" | "evidence" | "norths">]: string;
 } & {
 	readonly rocks: Readonly<Record<Lithology, string>>;
+	readonly norths: Readonly<Record<keyof (typeof ENGLISH)["norths"], string>>;
 	readonly evidence: Readonly<Record<keyof (typeof ENGLISH)["evidence"], string>>;
 	/** Names of strings by their usual ids; others print the id. */
 	readonly strings: Readonly<Record<string, string>>;

@@ -9,7 +9,7 @@ export type CementBasis = "planned" | "recorded";
 const GRAIN = 3.4;
 
 /** Places at even distances along the drawn axis. */
-const paced = (points: readonly AxisPoint[], pace: number): AxisPoint[] => {
+export const paced = (points: readonly AxisPoint[], pace: number): AxisPoint[] => {
 	const out: AxisPoint[] = [];
 	let due = pace / 2;
 	points.slice(1).forEach((after, i) => {

@@ -1,6 +1,5 @@
 import type { Label } from "../label.ts";
 import { compose, type Line, run, sentence } from "../line-of-text.ts";
-import type { Print } from "../print.ts";
 import { drawnWells, gapArrow, wellsByDepth, wellX } from "./ground-part.ts";
 import { bedsOf, type View } from "./view.ts";
 
@@ -100,10 +99,12 @@ const waterLabels = (view: View): Label[] => {
 };
 
 /** A neighbor's well as deep as its owner knows it, below its own ground. */
-const ownDepth = (print: Print, well: ReturnType<typeof wellsByDepth>[number]): Line =>
-	well.depth === undefined
-		? compose(print.words.depthVertical, { tvd: print.value(well.known) })
-		: compose(print.words.depthBelowGround, { depth: print.value(well.depth) });
+const ownDepth = ({ well, print }: View, place: ReturnType<typeof wellsByDepth>[number]): Line => {
+	const given = well.neighbors.find((each) => each.id === place.id)?.depth?.depth ?? place.depth;
+	return given === undefined
+		? compose(print.words.depthVertical, { tvd: print.value(place.known) })
+		: compose(print.words.depthBelowGround, { depth: print.value(given) });
+};
 
 const wellLabels = (view: View): Label[] => {
 	const { results, print, frame, scale, detail } = view;
@@ -123,12 +124,12 @@ const wellLabels = (view: View): Label[] => {
 				detail === "plain"
 					? [
 							name(each.name),
-							[run(words.plainWellDeepest)],
-							compose(words.plainDepth, { depth: ownDepth(print, each) }),
+							ownDepth(view, each),
+							...(all.length > 1 ? [[run(words.plainWellDeepest)]] : []),
 						]
-					: [name(each.name), compose(words.waterWellDepth, { depth: ownDepth(print, each) }), ...count],
+					: [name(each.name), compose(words.waterWellDepth, { depth: ownDepth(view, each) }), ...count],
 			weight: detail === "plain" ? 8 : 4,
-			...(detail === "plain" ? { keep: true } : {}),
+			...(detail === "plain" ? { keep: true, least: 2 } : {}),
 		};
 	});
 };

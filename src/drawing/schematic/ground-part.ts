@@ -4,12 +4,10 @@ import { run, setLine } from "../line-of-text.ts";
 import { boxPath, rockPattern } from "../lithology.ts";
 import { breakMark, dimensionLine, groundLine } from "../marks/lines.ts";
 import { protectedBase, waterBand, waterWellMark } from "../marks/water.ts";
-import { INK, PAPER, SECOND_INK, SKY_BLUE, TARGET_TINT } from "../palette.ts";
+import { GROUND, INK, PAPER, SECOND_INK, SKY_BLUE, TARGET_TINT } from "../palette.ts";
 import type { Point } from "../well-axis.ts";
 import { bedsOf, halfWidthAt, stretches, type View } from "./view.ts";
 
-/** Tint of rock that nothing else is said of. */
-const GROUND = "#f6f4ef";
 /** Wells drawn beside the hole at most; the labels count the rest. */
 const WELLS_DRAWN = 3;
 

@@ -108,12 +108,14 @@ export const stagesLine = (view: View): Line => {
 	const stages = results.stimulation?.stages ?? [];
 	const count = results.stimulation?.stage_count;
 	if (count === undefined || stages.length === 0) return [];
-	const clusters = String(stages.reduce((sum, stage) => sum + stage.clusters.length, 0));
+	const clusters = stages.reduce((sum, stage) => sum + stage.clusters.length, 0);
+	const [one, several] =
+		clusters === 0
+			? [print.words.stageAlone, print.words.stagesAlone]
+			: [print.words.stage, print.words.stages];
 	const plugs = stages.filter((stage) => stage.plug !== undefined).length;
 	return [
-		...(count.value === 1
-			? compose(print.words.stage, { clusters })
-			: compose(print.words.stages, { count: print.value(count), clusters })),
+		...compose(count.value === 1 ? one : several, { count: print.value(count), clusters: String(clusters) }),
 		...(plugs === 0 || plugsDrawn(view)
 			? []
 			: [run(", "), ...compose(print.words.plugs, { count: String(plugs) })]),

@@ -51,6 +51,7 @@ export const plainLabels = (view: View): WellLabel[] => {
 						across: 0,
 						lines: [heading(words.plainTurn)],
 						weight: 4,
+						near: 36,
 					},
 				]
 			: []),

@@ -59,13 +59,13 @@ const viewWith = (
 	const { trajectory } = results;
 	const level = levelFrom(trajectory);
 	const reached = Math.max(...trajectory.path.rows.map((row) => row.tvd), trajectory.total_depth.tvd.value);
-	const nest = nesting(well, {
-		bore: 5.5,
-		steel: 1.8,
-		clearance: 0.9,
-		step: 8.2,
-		most: Math.min(46, width * 0.095),
-	});
+	const most = Math.min(46, width * 0.095);
+	const nest = nesting(
+		well,
+		detail === "plain"
+			? { bore: 4.4, steel: 1.6, clearance: 0.8, step: 7, most }
+			: { bore: 5.5, steel: 1.8, clearance: 0.9, step: 8.2, most },
+	);
 	const legendTall = legend + size * 1.6;
 	const rowTall = level === undefined ? 0 : 12 + size * 1.2 * (detail === "plain" ? 2.4 : 4.2);
 	const head = size * 1.25 * (detail === "plain" ? 1 : 2);

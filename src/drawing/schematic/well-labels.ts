@@ -20,7 +20,7 @@ export const wellLabels = (view: View): { readonly beside: Label[]; readonly und
 				];
 	const start = axis.at(0).x;
 	const out: { beside: Label[]; under: Label[] } = { beside: [], under: [] };
-	for (const { md, across, ...label } of all) {
+	for (const { md, across, ...label } of [...all].sort((a, b) => a.md - b.md)) {
 		const at = axis.at(md);
 		const under = axis.level !== undefined && at.x - start >= ASIDE;
 		const side = under ? -across : across;

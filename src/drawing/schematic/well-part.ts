@@ -1,6 +1,6 @@
 import type { Shape } from "../../document/shapes.ts";
 import type { CasingString } from "../../well/well.ts";
-import { cementFill, cementPlug, cementTopMark } from "../marks/cement.ts";
+import { cementFill, cementPlug, cementTopMark, paced } from "../marks/cement.ts";
 import { clusterMarks, valveMarks } from "../marks/perforations.ts";
 import { floatCollarMark, holeShapes, plugMark, sealMark, shoeMark, steelWall } from "../marks/steel.ts";
 import type { AxisPoint } from "../well-axis.ts";
@@ -8,6 +8,8 @@ import { isLast, shoeOutside, type View } from "./view.ts";
 
 /** Plugs closer than this are counted, not drawn [pt]. */
 const PLUGS_APART = 6;
+/** Strokes along an interval that is perforated all along [pt]. */
+const INTERVAL_PACE = 2.6;
 /** Clusters closer than this are drawn one for a stage [pt]. */
 const CLUSTERS_APART = 1.6;
 
@@ -122,7 +124,12 @@ const stimulated = (view: View): Shape[] => {
 		well.strings.find((string) => string.id === well.stimulation?.treatedThrough) ?? well.strings.at(-1);
 	if (stages.length === 0 || through === undefined) return [];
 	const { outer, inner } = nest.string(through);
-	const all = stages.flatMap((stage) => stage.clusters.map((cluster) => axis.at(cluster.md.value)));
+	// An interval without clusters is perforated all along.
+	const all = stages.flatMap((stage) =>
+		stage.clusters.length > 0
+			? stage.clusters.map((cluster) => axis.at(cluster.md.value))
+			: paced(axis.between(stage.top.md.value, stage.bottom.md.value), INTERVAL_PACE),
+	);
 	const each = stages.map((stage) => axis.at((stage.top.md.value + stage.bottom.md.value) / 2));
 	const places = all.length > 0 && closest(all) >= CLUSTERS_APART ? all : each;
 	const toe = well.stimulation?.toe;

@@ -1,0 +1,115 @@
+import type { Results } from "../../calc/results.ts";
+import type { Drawing, Shape } from "../../document/shapes.ts";
+import type { Well } from "../../well/well.ts";
+import { labelColumn, labelRow } from "../label.ts";
+import { legendHeight, legendShapes } from "../legend.ts";
+import { compose, run, sentence, setLine } from "../line-of-text.ts";
+import { GROUND, SECOND_INK } from "../palette.ts";
+import { printer } from "../print.ts";
+import { scaleBar } from "./equal-scale.ts";
+import type { MapOptions } from "./map-options.ts";
+import { LINES_UNDER, RULER, type Section, SIZE, sectionOf, UNDER } from "./section.ts";
+import { groundLabels, legendOf, nearbyLabels, wellLabels } from "./section-labels.ts";
+import { groundShapes, nearbyShapes, rulerShapes, wellShapes } from "./section-shapes.ts";
+
+/**
+ * The well seen from the side, along its vertical section: departure against true vertical depth, at one scale both ways,
+ * with the rock, the water, the stages and the wells nearby whose depth is known.
+ */
+export const sectionView = (well: Well, results: Results, options: MapOptions): Drawing => {
+	const print = printer(options.units, options.words, options.keyOf);
+	const { words, width } = options;
+	const section = sectionOf(well, results, options, print);
+	const { box } = section;
+	const left = labelColumn(groundLabels(section), {
+		side: "left",
+		x: box.left - 16,
+		width: box.left - 16 - RULER - 6,
+		edge: box.left - 4,
+		low: box.top - 4,
+		high: box.bottom + 4,
+		size: SIZE,
+	});
+	const row = { left: RULER, right: width, widest: 96, size: SIZE };
+	const above = labelRow(nearbyLabels(section), {
+		...row,
+		above: true,
+		top: 0,
+		bottom: box.top - 16,
+		edge: box.top - 4,
+	});
+	const places = wellLabels(section);
+	const beside = labelColumn(places.beside, {
+		side: "right",
+		x: section.scale.x(0) + 24,
+		width: 130,
+		edge: section.scale.x(0) + 8,
+		low: section.scale.y(results.geology.protected_water_base?.tvd.value ?? 0) + 7,
+		high: box.bottom,
+		size: SIZE,
+		backing: GROUND,
+	});
+	const under = labelRow(places.under, {
+		...row,
+		top: box.bottom + 16,
+		bottom: box.bottom + 16 + SIZE * LINES_UNDER * 1.2,
+		edge: box.bottom + 3,
+	});
+	const direction = print.value(results.trajectory.vertical_section_azimuth);
+	const foot = box.bottom + UNDER;
+	const legend = legendOf(section);
+	const legendBox = { x: 0, width, size: SIZE };
+	const note = [...compose(words.sectionAxis, { azimuth: direction }), run(`. ${words.sectionScale}`)].map(
+		(part) => ({ ...part, color: SECOND_INK, italic: true }),
+	);
+	return {
+		id: "section",
+		width,
+		height: foot + SIZE * 2.4 + legendHeight(legend, legendBox),
+		title: sentence(words.sectionOf, { well: well.identity.name, azimuth: direction }),
+		alternative: alternativeOf(section),
+		scale: words.sectionScale,
+		shapes: [
+			named("ground", groundShapes(section)),
+			named("nearby", nearbyShapes(section)),
+			named("well", wellShapes(section)),
+			named("depths", rulerShapes(section)),
+			...left.shapes,
+			...above.shapes,
+			...under.shapes,
+			...beside.shapes,
+			...scaleBar(print, section.scale, { x: 1, y: foot, near: 90, size: SIZE }),
+			named("label direction", setLine(note, { x: width, y: foot + SIZE * 0.5, size: SIZE, anchor: "end" })),
+			...legendShapes(legend, { ...legendBox, y: foot + SIZE * 2 }),
+		],
+	};
+};
+
+const named = (name: string, children: readonly Shape[]): Shape => ({
+	kind: "group",
+	dx: 0,
+	dy: 0,
+	name,
+	children,
+});
+
+const alternativeOf = ({ well, results, print }: Section): string => {
+	const { words } = print;
+	const { trajectory } = results;
+	const gap = results.isolation.protected_water_to_top_perforation;
+	return [
+		sentence(words.altPath, {
+			azimuth: print.value(trajectory.vertical_section_azimuth),
+			departure: print.value(trajectory.closure),
+			tvd: print.value(trajectory.total_depth.tvd),
+		}),
+		...(results.geology.protected_water_base === undefined
+			? []
+			: [sentence(words.altWaterBase, { depth: print.value(results.geology.protected_water_base.tvd) })]),
+		...(gap === undefined || gap.value < 0 ? [] : [sentence(words.altGap, { distance: print.value(gap) })]),
+		...(well.offsetWells.length === 0
+			? []
+			: [sentence(words.altNear, { list: well.offsetWells.map((each) => each.name).join(", ") })]),
+		words.altTable,
+	].join(" ");
+};

@@ -1,0 +1,95 @@
+import type { Results } from "../../calc/results.ts";
+import type { Known } from "../../cite/known.ts";
+import type { Well } from "../../well/well.ts";
+import { along, type PathPlace, placesAlong } from "../path-line.ts";
+import type { Print } from "../print.ts";
+import type { Point } from "../well-axis.ts";
+import { type EqualScale, equalScale, type PageBox } from "./equal-scale.ts";
+import type { MapOptions } from "./map-options.ts";
+
+/** Type size of the section's labels [pt]. */
+export const SIZE = 8;
+/** Right edge of the depth ruler [pt]. */
+export const RULER = 36;
+/** Lines of the labels under the ground, and the room they take with their leaders [pt]. */
+export const LINES_UNDER = 4;
+export const UNDER = 16 + SIZE * 1.2 * LINES_UNDER + 8;
+/** Room above the ground for the wells nearby [pt]. */
+const ABOVE = 16 + SIZE * 1.2 * 3;
+
+/** What the section is drawn from. */
+export interface Section {
+	readonly well: Well;
+	readonly results: Results;
+	readonly print: Print;
+	readonly scale: EqualScale;
+	/** The drawn ground. */
+	readonly box: PageBox;
+	readonly deepest: number;
+	readonly azimuth: number;
+	/** Where a place of a path lies on the page. */
+	readonly at: (place: PathPlace) => Point;
+}
+
+export const sectionOf = (
+	well: Well,
+	results: Results,
+	{ width, height }: MapOptions,
+	print: Print,
+): Section => {
+	const { trajectory } = results;
+	const azimuth = trajectory.vertical_section_azimuth.value;
+	const whole = placesAlong(trajectory.path, 0, trajectory.total_depth.md.value);
+	const planned =
+		trajectory.planned === undefined
+			? []
+			: placesAlong(trajectory.planned, 0, trajectory.planned.rows.at(-1)?.md ?? 0);
+	const nearby = nearbyWells(well, results, azimuth).map((each) => each.departure);
+	const departures = [0, ...[...whole, ...planned].map((place) => along(azimuth, place)), ...nearby];
+	const depths = [...whole, ...planned].map((place) => place.tvd);
+	const bottom = Math.max(...depths) * 1.06;
+	const [from, to] = [Math.min(...departures), Math.max(...departures)];
+	const margin = Math.max(0.06 * (to - from), 0.07 * bottom);
+	const top = nearby.length > 0 ? ABOVE : SIZE * 2.6;
+	const room = { left: RULER + 124, top, right: width - 4, bottom: height - UNDER - SIZE * 8 };
+	const fits = equalScale([from - margin, to + margin], [0, bottom], room, "down");
+	// What is not needed of the height is not used: the ground hangs from the top.
+	const box = { ...room, bottom: top + bottom * fits.perFoot };
+	const scale = equalScale([from - margin, to + margin], [0, bottom], box, "down");
+	return {
+		well,
+		results,
+		print,
+		scale,
+		box,
+		deepest: bottom,
+		azimuth,
+		at: (place) => [scale.x(along(azimuth, place)), scale.y(place.tvd)],
+	};
+};
+
+/** Wells nearby whose depth and place are known, projected onto the section. */
+export const nearbyWells = (well: Well, results: Results, azimuth: number) => {
+	const site = results.site;
+	const bottoms = new Map<
+		string,
+		{ readonly bottom?: Known<"true-vertical-depth">; readonly kind: "water" | "offset" }
+	>();
+	for (const each of results.isolation.neighbor_wells) bottoms.set(each.id, { ...each, kind: "water" });
+	for (const each of results.isolation.offset_wells ?? []) bottoms.set(each.id, { ...each, kind: "offset" });
+	return [...(site?.neighbors ?? []), ...(site?.offset_wells ?? [])].flatMap((place) => {
+		const found = bottoms.get(place.id);
+		if (found?.bottom === undefined || place.north === undefined || place.east === undefined) return [];
+		const departure = along(azimuth, { north: place.north.value, east: place.east.value });
+		return [
+			{
+				id: place.id,
+				name: place.name,
+				kind: found.kind,
+				bottom: found.bottom,
+				departure,
+				top: well.datum.groundLevel.value,
+			},
+		];
+	});
+};

@@ -1,0 +1,35 @@
+import type { WellPath } from "../calc/results.ts";
+import { placeAt } from "../calc/trajectory/at-depth.ts";
+import { pathStationsOf } from "../calc/trajectory/path.ts";
+
+/** A place on a well path, in feet from the wellhead and below the datum. */
+export interface PathPlace {
+	readonly md: number;
+	readonly tvd: number;
+	readonly north: number;
+	readonly east: number;
+}
+
+const SAMPLES = 240;
+
+/** A path as a list of places close enough together to draw as straights. */
+export const placesAlong = (path: WellPath, from: number, to: number): PathPlace[] => {
+	const stations = pathStationsOf(path);
+	const depths = new Set([from, to, ...path.rows.map((row) => row.md).filter((md) => md > from && md < to)]);
+	for (let i = 1; i < SAMPLES; i += 1) depths.add(from + ((to - from) * i) / SAMPLES);
+	return [...depths]
+		.sort((a, b) => a - b)
+		.flatMap((md) => {
+			const place = placeAt(stations, md);
+			return place === undefined ? [] : [{ md, tvd: place.tvd, north: place.north, east: place.east }];
+		});
+};
+
+/** Distance along an azimuth [°] from the wellhead [ft]. */
+export const along = (
+	azimuth: number,
+	{ north, east }: { readonly north: number; readonly east: number },
+): number => {
+	const radians = (azimuth * Math.PI) / 180;
+	return north * Math.cos(radians) + east * Math.sin(radians);
+};
