@@ -27,7 +27,10 @@ export const leastFractureMargin = (
 	// Loose ground around an outermost string has no fracture gradient to speak of.
 	if (outer === undefined) return undefined;
 	const from = tvdAt(path, outer.shoe);
-	const to = tvdAt(path, string.shoe);
+	// A toe may climb: the open hole then goes deeper than its shoe.
+	const to = [tvdAt(path, string.shoe), ...columns.map((c) => c.bottom)].reduce((a, b) =>
+		b.value > a.value ? b : a,
+	);
 	const margins = well.geology.formations.flatMap((formation) => {
 		const [top, bottom] = openPart(formation, from, to);
 		const changes = columns.map((c) => c.bottom).filter((d) => d.value > top.value && d.value < bottom.value);
