@@ -59,6 +59,8 @@ export interface TrajectoryResults {
 	readonly planned?: WellPath;
 	readonly vertical_section_azimuth: Known<"angle">;
 	readonly total_depth: HoleMark;
+	/** The last station, where the hole goes on past it; below here the path is straight at its last direction. */
+	readonly last_station?: HoleMark;
 	readonly kickoff?: HoleMark;
 	readonly landing?: HoleMark;
 	/** Measured length from landing to total depth. */

@@ -43,7 +43,14 @@ export const trajectoryResults = (well: Well): Checked<TrajectoryResults> => {
 		survey === undefined || planned?.value === undefined
 			? undefined
 			: minimumCurvaturePath.of({ stations: planned.value, TD: pathEnd.of({ path: planned.value }), Avs });
-	return { value: summary(well, path, to, Avs, plannedPath), diagnostics };
+	const last = pathEnd.of({ path: stations });
+	return {
+		value: {
+			...summary(well, path, to, Avs, plannedPath),
+			...maybe("last_station", last.value < to.value ? holeMark(path, last, well.datum) : undefined),
+		},
+		diagnostics,
+	};
 };
 
 const summary = (
