@@ -21,30 +21,48 @@ const rangeIn = (place: Place, { positions }: SourceText): Range | undefined => 
 	return (place.key === true ? positions.keyRange(place.path) : positions.valueRange(place.path)).range;
 };
 
-/** Line and column of a place, from its range or, where it has none, from its path. */
-export const locate = (place: Place, sources: Sources): Location => {
+const startsOf = new WeakMap<SourceText, readonly number[]>();
+
+const linesOf = (source: SourceText): readonly number[] => {
+	const starts = startsOf.get(source) ?? lineStarts(source.text);
+	startsOf.set(source, starts);
+	return starts;
+};
+
+interface Found extends Pick<Location, "file" | "start"> {
+	readonly source?: SourceText;
+	readonly range?: Range;
+}
+
+const find = (place: Place, sources: Sources): Found => {
 	const [main] = sources.keys();
 	const file = place.file ?? main;
 	const source = file === undefined ? undefined : sources.get(file);
 	const found = source === undefined ? undefined : rangeIn(place, source);
 	if (source === undefined || found === undefined) return { file };
-	const range: Range = [Math.min(found[0], source.text.length), Math.min(found[1], source.text.length)];
-	const starts = lineStarts(source.text);
-	const start = lineColumn(starts, range[0]);
+	const { length } = source.text;
+	const range: Range = [Math.min(found[0], length), Math.min(found[1], length)];
+	return { file, start: lineColumn(linesOf(source), range[0]), source, range };
+};
+
+/** File, line and column where a place starts; enough to put places in order. */
+export const locateStart = (place: Place, sources: Sources): Pick<Location, "file" | "start"> =>
+	find(place, sources);
+
+/** Line and column of a place, from its range or, where it has none, from its path. */
+export const locate = (place: Place, sources: Sources): Location => {
+	const { file, start, source, range } = find(place, sources);
+	if (start === undefined || source === undefined || range === undefined) return { file };
+	const starts = linesOf(source);
 	const lineStart = starts[start.line - 1] ?? 0;
-	const text = /^[^\r\n]*/.exec(source.text.slice(lineStart))?.[0] ?? "";
+	const text = source.text.slice(lineStart, starts[start.line]).replace(/[\r\n]+$/, "");
 	const from = range[0] - lineStart;
 	const to = Math.min(range[1] - lineStart, text.trimEnd().length);
-	return {
-		file,
-		start,
-		end: lineColumn(starts, range[1]),
-		line: { text, from, to: Math.max(to, from + 1) },
-	};
+	return { file, start, end: lineColumn(starts, range[1]), line: { text, from, to: Math.max(to, from + 1) } };
 };
 
 /** `well.yaml:8:7`, as editors and terminals link it. */
-export const showLocation = ({ file, start }: Location): string => {
+export const showLocation = ({ file, start }: Pick<Location, "file" | "start">): string => {
 	const name = file ?? "(no file)";
 	return start === undefined ? name : `${name}:${start.line}:${start.column}`;
 };

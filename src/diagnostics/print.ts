@@ -1,5 +1,5 @@
 import type { Diagnostic, Severity } from "./diagnostic.ts";
-import { type Location, locate, type Sources, showLocation } from "./locate.ts";
+import { type Location, locate, locateStart, type Sources, showLocation } from "./locate.ts";
 import { showPath } from "./path.ts";
 import { visible } from "./visible.ts";
 
@@ -23,6 +23,8 @@ const painter =
 const LABEL = 12;
 const NARROWEST = 40;
 const ELLIPSIS = "…";
+/** More than this nobody reads in one go, and it is mostly one slip made many times. */
+const MOST_SHOWN = 100;
 
 /** Lines of `text` no wider than `width`; a word that is longer stands alone, uncut. */
 export const wrap = (text: string, width: number): string[] => {
@@ -39,8 +41,14 @@ export const wrap = (text: string, width: number): string[] => {
 	return [...lines, line];
 };
 
+/** Longest text printed of a value; whole blocks and lines may have been put in one place. */
+const LONGEST_TEXT = 400;
+
+const clipped = (text: string): string =>
+	text.length > LONGEST_TEXT ? `${text.slice(0, LONGEST_TEXT)}${ELLIPSIS}` : text;
+
 const labelled = (label: string, text: string, width: number, paint: Paint): string[] =>
-	wrap(visible(text), width - LABEL).map((line, index) =>
+	wrap(visible(clipped(text)), width - LABEL).map((line, index) =>
 		index === 0 ? `  ${paint("faint", label.padEnd(LABEL - 2))}${line}` : " ".repeat(LABEL) + line,
 	);
 
@@ -49,7 +57,7 @@ const frame = ({ start, line }: Location, width: number, shade: Severity, paint:
 	if (start === undefined || line === undefined) return [];
 	const number = String(start.line);
 	const room = Math.max(20, width - number.length - 6);
-	const text = visible(line.text).trimEnd();
+	const text = line.text.trimEnd();
 	if (text === "") return [];
 	const length = Math.min(line.to - line.from, room - 2);
 	const tooLong = text.length > room;
@@ -64,7 +72,7 @@ const frame = ({ start, line }: Location, width: number, shade: Severity, paint:
 	const carets = "^".repeat(Math.max(1, Math.min(length, room - indent)));
 	const gutter = " ".repeat(number.length);
 	return [
-		`  ${paint("faint", `${number} │`)} ${shown}`,
+		`  ${paint("faint", `${number} │`)} ${visible(shown)}`,
 		`  ${paint("faint", `${gutter} │`)} ${" ".repeat(indent)}${paint(shade, carets)}`,
 	];
 };
@@ -85,13 +93,15 @@ const printOne = (diagnostic: Diagnostic, sources: Sources, width: number, paint
 	const underlined = location.line?.text.slice(location.line.from, location.line.to);
 	return [
 		`${paint("strong", visible(showLocation(location)))}  ${paint(severity, severity)}  ${code}`,
-		...wrap(crumbs + visible(what), width - 2).map((text) => `  ${text}`),
+		...wrap(crumbs + visible(clipped(what)), width - 2).map((text) => `  ${text}`),
 		...frame(location, width, severity, paint),
 		...line("expected", expected),
 		...line("found", found === underlined ? undefined : found),
 		...line("why", why),
 		...line("mend", mend),
-		...related.flatMap((place) => line("see", `${showLocation(locate(place.at, sources))}  ${place.label}`)),
+		...related.flatMap((place) =>
+			line("see", `${showLocation(locateStart(place.at, sources))}  ${place.label}`),
+		),
 		...line("source", source),
 		...line("more", `casebound explain ${code}`),
 	].join("\n");
@@ -101,7 +111,7 @@ const printOne = (diagnostic: Diagnostic, sources: Sources, width: number, paint
 export const inOrder = (diagnostics: readonly Diagnostic[], sources: Sources): Diagnostic[] => {
 	const files = [...sources.keys()];
 	const rank = (diagnostic: Diagnostic): readonly [number, number, number] => {
-		const { file, start } = locate(diagnostic.at, sources);
+		const { file, start } = locateStart(diagnostic.at, sources);
 		const index = file === undefined ? -1 : files.indexOf(file);
 		return [index === -1 ? files.length : index, start?.line ?? 0, start?.column ?? 0];
 	};
@@ -123,7 +133,8 @@ export const countLine = (diagnostics: readonly Diagnostic[]): string =>
 
 /**
  * Diagnostics as a person reads them: where, what, the line itself, what was expected and found, and one thing to do.
- * In the order of the text, a blank line between two, the count at the end. Nothing gives an empty string.
+ * In the order of the text, a blank line between two, the count at the end; of very many only the first hundred.
+ * Nothing gives an empty string.
  */
 export const printDiagnostics = (
 	diagnostics: readonly Diagnostic[],
@@ -133,6 +144,9 @@ export const printDiagnostics = (
 	if (diagnostics.length === 0) return "";
 	const columns = Math.max(NARROWEST, width);
 	const paint = painter(color);
-	const printed = inOrder(diagnostics, sources).map((each) => printOne(each, sources, columns, paint));
-	return `${[...printed, countLine(diagnostics)].join("\n\n")}\n`;
+	const shown = inOrder(diagnostics, sources).slice(0, MOST_SHOWN);
+	const printed = shown.map((each) => printOne(each, sources, columns, paint));
+	const count = countLine(diagnostics);
+	const left = diagnostics.length - shown.length;
+	return `${[...printed, left > 0 ? `${count}; ${left} of them not shown` : count].join("\n\n")}\n`;
 };

@@ -52,7 +52,12 @@ const withoutClosers = (line: string): string => {
  *
  * @param hashes offsets of `#` that cut a value (see `hashTraps`)
  */
-export const yamlTree = (root: Node | null, text: string, file: string, hashes: readonly number[]): Tree => {
+export const yamlTree = (
+	root: Node | null,
+	text: string,
+	file: string,
+	hashes: ReadonlySet<number>,
+): Tree => {
 	const diagnostics: Diagnostic[] = [];
 	const recorder = positionRecorder(text);
 	const anchors = new Map<string, Node>();
@@ -72,8 +77,9 @@ export const yamlTree = (root: Node | null, text: string, file: string, hashes: 
 	/** A plain value together with the `#…` that YAML took for a comment. */
 	const withHash = (node: Scalar, path: Path): string | undefined => {
 		const [start, end] = rangeOf(node);
-		const hash = hashes.find((offset) => offset >= end && /^[ \t]*$/.test(text.slice(end, offset)));
-		if (hash === undefined) return undefined;
+		let next = end;
+		while (text.charAt(next) === " " || text.charAt(next) === "\t") next += 1;
+		if (!hashes.has(next)) return undefined;
 		const whole = withoutClosers(/^[^\r\n]*/.exec(text.slice(start))?.[0].trim() ?? "");
 		report("syntax/hash-in-value", path, [start, start + whole.length], words.hashInValue(whole));
 		return whole;
@@ -117,11 +123,11 @@ export const yamlTree = (root: Node | null, text: string, file: string, hashes: 
 	const cut = ({ code, range, telling }: CutValue, path: Path): void => report(code, path, range, telling);
 
 	const list = (node: YAMLSeq, path: Path, depth: number, again: boolean): unknown[] => {
-		const cuts = node.flow ? cutInList(node, text) : [];
+		const cuts = new Map((node.flow ? cutInList(node, text) : []).map((each) => [each.first, each]));
 		const values: unknown[] = [];
 		for (let index = 0; index < node.items.length; index += 1) {
 			const here = [...path, values.length];
-			const broken = cuts.find(({ first }) => first === index);
+			const broken = cuts.get(index);
 			if (broken !== undefined) {
 				cut(broken, here);
 				recorder.record(here, broken.range);
@@ -143,12 +149,14 @@ export const yamlTree = (root: Node | null, text: string, file: string, hashes: 
 
 	const entries = (node: YAMLMap, path: Path, depth: number, again: boolean): Record<string, unknown> => {
 		const cuts = node.flow ? cutInMap(node, text) : [];
+		const lone = new Map(cuts.filter(({ first }) => first === undefined).map((each) => [each.last, each]));
+		const cutFrom = new Map(cuts.map((each) => [each.first, each]));
 		const map: Record<string, unknown> = Object.create(null);
 		const merges: Pair[] = [];
 		const keys = new Map<string, Range>();
 		for (let index = 0; index < node.items.length; index += 1) {
 			const pair = node.items[index] as Pair;
-			const alone = cuts.find(({ first, last }) => first === undefined && last === index);
+			const alone = lone.get(index);
 			if (alone !== undefined) {
 				cut(alone, path);
 				continue;
@@ -157,7 +165,7 @@ export const yamlTree = (root: Node | null, text: string, file: string, hashes: 
 				merges.push(pair);
 				continue;
 			}
-			const broken = cuts.find(({ first }) => first === index);
+			const broken = cutFrom.get(index);
 			const name = keyName(pair, path);
 			if (name === undefined) {
 				index = broken?.last ?? index;

@@ -141,6 +141,13 @@ describe("printDiagnostics", () => {
 		).toMatch(/^t\.yaml:2:1 /);
 	});
 
+	it("shows the first hundred of very many, and counts them all", () => {
+		const many = Array.from({ length: 250 }, () => fault({ path: ["casing", 0, "id"] }));
+		const printed = printDiagnostics(many, sourcesOf(text), plain);
+		expect(printed.match(/something is wrong/g)).toHaveLength(100);
+		expect(printed).toMatch(/\n250 errors; 150 of them not shown\n$/);
+	});
+
 	it("prints nothing for nothing", () => {
 		expect(printDiagnostics([], sourcesOf(text), plain)).toBe("");
 	});

@@ -22,6 +22,7 @@ export const GNU_UNITS: readonly (readonly [
 	["depth-below-ground", "m", "ft", 3.28083989501, "m", "ft"],
 	["elevation", "m", "ft", 3.28083989501, "m", "ft"],
 	["offset", "m", "ft", 3.28083989501, "m", "ft"],
+	["offset", "mi", "ft", 5280, "mile", "ft"],
 	["distance", "m", "ft", 3.28083989501, "m", "ft"],
 	["distance", "mi", "ft", 5280, "mile", "ft"],
 	["distance", "km", "ft", 3280.83989501, "km", "ft"],
