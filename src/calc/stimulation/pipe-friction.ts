@@ -9,6 +9,8 @@ import { VELOCITY_CONSTANT } from "../pressure/bingham-flow.ts";
 
 /** Reynolds number below which flow is laminar. */
 const LAMINAR_BELOW = 2100;
+/** Reynolds number from which drag reduction by polymer is reckoned with. */
+export const FULLY_TURBULENT = 4000;
 
 /** Re of a Newtonian fluid in pipe. */
 export const reynoldsNumber = formula({
@@ -68,7 +70,7 @@ export const virkFrictionFactor = formula({
 	inputs: { Re: "ratio" },
 	gives: "ratio",
 	validity: "turbulent flow, Re above 4,000",
-	compute: ({ Re }) => (Re < 4000 ? Number.NaN : asymptote(Re)),
+	compute: ({ Re }) => (Re < FULLY_TURBULENT ? Number.NaN : asymptote(Re)),
 });
 
 /** f of the fluid as pumped: that of water in the same pipe, less the drag reduction, never below the asymptote. */

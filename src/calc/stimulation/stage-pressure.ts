@@ -10,6 +10,7 @@ import { tvdAt } from "../trajectory/at-depth.ts";
 import {
 	colebrookFrictionFactor,
 	dragReduction,
+	FULLY_TURBULENT,
 	pipeFriction,
 	reducedFrictionFactor,
 	reynoldsNumber,
@@ -93,7 +94,11 @@ export const frictionDown = (
 	const parts = down.map(({ insideDiameter: d, length: L }) => {
 		const Re = reynoldsNumber.of({ ρ, Q, d, μ });
 		const f = colebrookFrictionFactor.of({ Re, ε, d });
-		const reduced = reducedFrictionFactor.of({ f_w: f, DR, f_v: virkFrictionFactor.of({ Re }) });
+		// Polymer saves only turbulent friction, and the asymptote is given for no other.
+		const reduced =
+			Re.value < FULLY_TURBULENT
+				? f
+				: reducedFrictionFactor.of({ f_w: f, DR, f_v: virkFrictionFactor.of({ Re }) });
 		return {
 			water: pipeFriction.of({ f, ρ, Q, d, L }),
 			pumped: pipeFriction.of({ f: reduced, ρ, Q, d, L }),

@@ -1,0 +1,171 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { openGaps } from "../../../src/calc/gaps.ts";
+import { GEODESICS } from "../../../src/calc/site/distance.ts";
+import { siteResults } from "../../../src/calc/site/index.ts";
+import {
+	azimuthFromPathNorth,
+	distanceToPath,
+	eastOfWellhead,
+	nearestMeasuredDepth,
+	northOfWellhead,
+} from "../../../src/calc/site/local-plane.ts";
+import { minimumCurvaturePath } from "../../../src/calc/trajectory/path.ts";
+import type { Well } from "../../../src/well/well.ts";
+import { straightDown, well } from "../a-well.ts";
+import { given, stationTable } from "../given.ts";
+
+const deg = (value: number) => given("angle", value);
+
+/** Radii of curvature of GRS 80, for short distances: an independent way to them. */
+const shortDistance = (lat1: number, lon1: number, lat2: number, lon2: number): number => {
+	const [a, f] = [6_378_137, 1 / 298.257222101];
+	const e2 = f * (2 - f);
+	const middle = (((lat1 + lat2) / 2) * Math.PI) / 180;
+	const W = Math.sqrt(1 - e2 * Math.sin(middle) ** 2);
+	const north = (((lat2 - lat1) * Math.PI) / 180) * ((a * (1 - e2)) / W ** 3);
+	const east = (((lon2 - lon1) * Math.PI) / 180) * (a / W) * Math.cos(middle);
+	return Math.hypot(north, east) / 0.3048;
+};
+
+const latitude = fc.double({ min: 25, max: 70, noNaN: true });
+const offset = fc.double({ min: -0.05, max: 0.05, noNaN: true });
+
+describe("horizontal distances", () => {
+	test("agree with the radii of curvature over a few miles", () => {
+		fc.assert(
+			fc.property(latitude, offset, offset, (φ, dφ, dλ) => {
+				const ends = { φ_1: deg(φ), λ_1: deg(-98), φ_2: deg(φ + dφ), λ_2: deg(-98 + dλ) };
+				const near = shortDistance(φ, -98, φ + dφ, -98 + dλ);
+				expect(Math.abs(GEODESICS.NAD83.distance.of(ends).value - near)).toBeLessThan(0.01 + 1e-5 * near);
+			}),
+		);
+	});
+
+	test("are the same both ways, in whatever datum, and nothing from a place to itself", () => {
+		fc.assert(
+			fc.property(latitude, offset, offset, (φ, dφ, dλ) => {
+				const [one, other] = [
+					{ φ_1: deg(φ), λ_1: deg(-98), φ_2: deg(φ + dφ), λ_2: deg(-98 + dλ) },
+					{ φ_1: deg(φ + dφ), λ_1: deg(-98 + dλ), φ_2: deg(φ), λ_2: deg(-98) },
+				];
+				for (const { distance } of Object.values(GEODESICS))
+					expect(distance.of(one).value).toBeCloseTo(distance.of(other).value, 6);
+				const nowhere = { φ_1: deg(φ), λ_1: deg(-98), φ_2: deg(φ), λ_2: deg(-98) };
+				expect(GEODESICS.WGS84.distance.of(nowhere).value).toBeCloseTo(0, 9);
+			}),
+		);
+	});
+
+	test("the older ellipsoid makes the same degrees another length, by less than a part in five thousand", () => {
+		const ends = { φ_1: deg(31.48), λ_1: deg(-98.77), φ_2: deg(31.5), λ_2: deg(-98.75) };
+		const [now, before] = [GEODESICS.NAD83.distance.of(ends).value, GEODESICS.NAD27.distance.of(ends).value];
+		expect(before).not.toBe(now);
+		expect(Math.abs(before / now - 1)).toBeLessThan(2e-4);
+	});
+});
+
+describe("the plane at the wellhead", () => {
+	test("keeps distance and direction", () => {
+		fc.assert(
+			fc.property(
+				fc.double({ min: 0, max: 50_000, noNaN: true }),
+				fc.double({ min: 0, max: 359.9, noNaN: true }),
+				(far, az) => {
+					const [s, A] = [given("distance", far), deg(az)];
+					const [N, E] = [northOfWellhead.of({ s, A }).value, eastOfWellhead.of({ s, A }).value];
+					expect(Math.hypot(N, E)).toBeCloseTo(far, 6);
+					if (far > 1) expect((((Math.atan2(E, N) * 180) / Math.PI + 360) % 360) - az).toBeCloseTo(0, 6);
+				},
+			),
+		);
+	});
+
+	test("grid north east of true north takes its convergence off a direction", () => {
+		expect(azimuthFromPathNorth.of({ A_true: deg(158), γ: deg(0.8) }).value).toBeCloseTo(157.2, 12);
+		expect(azimuthFromPathNorth.of({ A_true: deg(0.3), γ: deg(0.8) }).value).toBeCloseTo(359.5, 12);
+		expect(azimuthFromPathNorth.of({ A_true: deg(359.9), γ: deg(-0.8) }).value).toBeCloseTo(0.7, 9);
+	});
+});
+
+/** Straight down 1,000 ft, then level to the north for 5,000 ft, past a short curve. */
+const level = minimumCurvaturePath.of({
+	stations: stationTable([
+		[0, 0, 0],
+		[1000, 0, 0],
+		[1100, 90, 0],
+		[6100, 90, 0],
+	]),
+	TD: given("measured-depth", 6100),
+	Avs: deg(0),
+});
+const reach = level.rows.at(-1)?.north ?? Number.NaN;
+
+describe("the way to the well path", () => {
+	const to = (N: number, E: number) => {
+		const place = { path: level, N: given("offset", N), E: given("offset", E) };
+		return { distance: distanceToPath.of(place).value, md: nearestMeasuredDepth.of(place).value };
+	};
+
+	test("is square to a lateral, and straight to its ends", () => {
+		expect(to(2500, 300).distance).toBeCloseTo(300, 9);
+		expect(to(2500, 300).md).toBeCloseTo(6100 - (reach - 2500), 6);
+		expect(to(reach + 400, 300).distance).toBeCloseTo(500, 6);
+		expect(to(reach + 400, 300).md).toBeCloseTo(6100, 9);
+		expect(to(-30, -40)).toEqual({ distance: 50, md: 0 });
+	});
+
+	test("is never more than the way to the wellhead", () => {
+		const place = fc.double({ min: -9000, max: 9000, noNaN: true });
+		fc.assert(
+			fc.property(place, place, (N, E) => {
+				expect(to(N, E).distance).toBeLessThanOrEqual(Math.hypot(N, E) + 1e-9);
+			}),
+		);
+	});
+});
+
+describe("neighbors", () => {
+	const home = { latitude: deg(31.482716), longitude: deg(-98.771204), datum: "NAD83" as const };
+	const north = { reference: "true" as const };
+	const neighbor = (more: object) => ({ id: "n", kind: "dwelling", name: "House", ...more });
+	const results = (site: object, neighbors: object[]) => {
+		const gaps = openGaps();
+		const of = well([], [], { site: { jurisdictions: [], ...site }, neighbors } as unknown as Partial<Well>);
+		return { found: siteResults(of, straightDown, gaps), gaps: gaps.undetermined };
+	};
+	const placed = neighbor({ latitude: deg(31.485), longitude: deg(-98.771204) });
+
+	test("due north lies due north", () => {
+		const { found, gaps } = results({ surface_location: home, north }, [placed]);
+		expect(gaps).toEqual([]);
+		expect(found.neighbors[0]?.direction?.value).toBeCloseTo(0, 9);
+		expect(found.neighbors[0]?.east?.value).toBeCloseTo(0, 6);
+		expect(found.neighbors[0]?.from_path?.value).toBeCloseTo(
+			found.neighbors[0]?.from_wellhead?.value ?? 0,
+			9,
+		);
+	});
+
+	test("one datum is not mixed with another", () => {
+		const { found, gaps } = results({ surface_location: home, north }, [{ ...placed, datum: "NAD27" }]);
+		expect(found.neighbors[0]).toEqual({ id: "n", name: "House" });
+		expect(gaps[0]?.because).toContain("do not mix");
+	});
+
+	test("without coordinates, or without the well's own, there is no distance, and it is said", () => {
+		expect(results({ surface_location: home, north }, [neighbor({})]).gaps).toHaveLength(1);
+		expect(results({ north }, [placed]).gaps).toHaveLength(1);
+	});
+
+	test("without grid convergence there is a distance to the wellhead, but none to the path", () => {
+		const { found, gaps } = results({ surface_location: home, north: { reference: "grid" } }, [placed]);
+		expect(found.neighbors[0]?.from_wellhead?.value).toBeGreaterThan(800);
+		expect(found.neighbors[0]?.from_path).toBeUndefined();
+		expect(gaps.map((g) => g.needs)).toEqual([[["site", "north", "convergence"]]]);
+	});
+
+	test("where there is nothing to place, nothing is wanting", () => {
+		expect(results({}, []).gaps).toEqual([]);
+	});
+});
