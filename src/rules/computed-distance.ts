@@ -17,7 +17,10 @@ export const computedDistance = (
 		case "wellhead":
 			return place?.from_wellhead;
 		case "wellbore":
-			return place?.from_path;
+			// The path of a hole that is never kicked off is the point it starts from, whatever north is.
+			return (
+				place?.from_path ?? (results.trajectory.kickoff === undefined ? place?.from_wellhead : undefined)
+			);
 		default:
 			return undefined;
 	}

@@ -20,7 +20,7 @@ export interface DueItem {
 const deadlinesIn = (limit: Limit): readonly Extract<Limit, { form: "deadline" }>[] => {
 	if (limit.form === "deadline") return [limit];
 	if (limit.form === "all of" || limit.form === "any of") return limit.parts.flatMap(deadlinesIn);
-	return limit.form === "if" ? deadlinesIn(limit.then) : [];
+	return limit.form === "if" ? deadlinesIn(limit.limit) : [];
 };
 
 /** Every due date that can be worked out, earliest first. Those whose event has no date are findings of `judge`. */

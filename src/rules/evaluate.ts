@@ -36,7 +36,7 @@ export const evaluate = (the: Case, limit: Limit): Outcome => {
 		case "any of":
 			return anyOf(limit.parts.map((part) => evaluate(the, part)));
 		case "if":
-			return under(the, [limit.condition], () => evaluate(the, limit.then));
+			return under(the, [limit.condition], () => evaluate(the, limit.limit));
 		default:
 			return leafOutcome(the, limit);
 	}

@@ -134,7 +134,7 @@ export type Limit =
 	| {
 			readonly form: "if";
 			readonly condition: Condition;
-			readonly then: Limit;
+			readonly limit: Limit;
 	  };
 
 export type Condition =

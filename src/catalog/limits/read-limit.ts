@@ -71,10 +71,10 @@ export const readLimit = (desk: Desk, raw: unknown, at: Path, check: CheckId): L
 	if ("all_of" in raw) return readParts(desk, raw, at, "all_of", check);
 	if ("any_of" in raw) return readParts(desk, raw, at, "any_of", check);
 	if ("if" in raw) {
-		if (!onlyKeys(desk, raw, at, ["if", "then"])) return undefined;
+		if (!onlyKeys(desk, raw, at, ["if", "require"])) return undefined;
 		const condition = readCondition(desk, raw["if"], [...at, "if"]);
-		const then = readLimit(desk, raw["then"], [...at, "then"], check);
-		return condition && then && { form: "if", condition, then };
+		const required = readLimit(desk, raw["require"], [...at, "require"], check);
+		return condition && required && { form: "if", condition, limit: required };
 	}
 	const leaf: LimitLeaf | undefined =
 		"measure" in raw || (measures.length === 1 && hasOperator(raw))

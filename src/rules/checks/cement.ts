@@ -166,7 +166,8 @@ export const cementChecks = {
 	"cement-class": {
 		title: "Class of cement",
 		looksAt: "class of each slurry of the string",
-		explain: "Some rules name the standards or classes that cement has to belong to.",
+		explain:
+			"Some rules name the standards or classes that cement has to belong to. Classes are compared by their letter or type, not by what is in the sack.",
 		forms: { "one of": cementClass },
 	},
 	"cement-strength": {

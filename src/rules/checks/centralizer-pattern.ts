@@ -17,14 +17,16 @@ interface Stretch {
  * Where runs first leave a stretch bare for longer than the slack, from the top down.
  *
  * @param slack  distance that may lie between two runs, or between a run and an end of the stretch [ft]
+ * @param whole  whether a gap as long as the slack is one already
  */
 export const firstGap = (
 	runs: readonly Stretch[],
 	{ top, bottom }: Stretch,
 	slack: number,
+	whole = false,
 ): Stretch | undefined => {
 	const sorted = [...runs].sort((a, b) => a.top - b.top);
-	const longer = (gap: number) => gap > slack && !practicallyEqual(gap, slack);
+	const longer = (gap: number) => (practicallyEqual(gap, slack) ? whole : gap > slack);
 	let reached = top;
 	for (const run of sorted) {
 		if (run.bottom <= reached) continue;
@@ -64,8 +66,8 @@ const bottomJoints = (
 ): Outcome => {
 	const height = jointsLength.of({ joints, joint });
 	const every = runs.filter(({ everyJoints }) => everyJoints.value <= 1).map(stretchOf);
-	// One centralizer may sit anywhere on its joint, so a joint's length of slack stands at both ends.
-	const gap = firstGap(every, { top: shoe.value - height.value, bottom: shoe.value }, joint.value);
+	// One centralizer may sit anywhere on its joint, so less than a joint's length may stay bare at either end.
+	const gap = firstGap(every, { top: shoe.value - height.value, bottom: shoe.value }, joint.value, true);
 	const lowest: Reason = joints.value > 1 ? ["each of the lowest ", joints, " joints"] : ["the lowest joint"];
 	return gap === undefined
 		? met(...lowest, " carries a centralizer.")

@@ -117,7 +117,7 @@ export const pressureMeasures = {
 			const stack = the.well.wellControl?.preventers?.find(({ over }) => over === string.id);
 			return known(
 				stack?.working_pressure,
-				missingOf(the, string, "preventers above", "well_control", "preventers"),
+				missingAt(`preventers on the ${string.id} string`, "well_control", "preventers"),
 			);
 		},
 		say: ({ part }) => ["the preventers on the string are rated at ", part],

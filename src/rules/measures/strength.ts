@@ -97,7 +97,7 @@ const strengthAt = (the: Case, parameters: Parameters, after: Known<"duration">)
 			({ at }) => curedAt === undefined || (at !== undefined && practicallyEqual(at.value, curedAt.value)),
 		);
 		const found = boundsAt(points, after.value);
-		if (found.atLeast === undefined || found.atMost === undefined)
+		if (found.atLeast === undefined || found.atLeast.value !== found.atMost?.value)
 			missing.push({
 				what: phrase([
 					`the strength of the ${string.id} string's ${id} slurry after `,

@@ -1,0 +1,157 @@
+import { readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import { readJurisdictionText } from "../../src/catalog/jurisdictions.ts";
+import type { Amount, CentralizerPattern, Limit } from "../../src/catalog/limits/limit.ts";
+import { CHECK_IDS, LIMIT_FORMS } from "../../src/catalog/limits/vocabulary.ts";
+import { judge } from "../../src/rules/judge.ts";
+import { wellWith } from "./builders.ts";
+
+const load = (name: string) =>
+	readJurisdictionText(
+		readFileSync(new URL(`../../fixtures/jurisdictions/${name}.yaml`, import.meta.url), "utf8"),
+		`fixtures/jurisdictions/${name}.yaml`,
+	);
+const loaded = ["xx-one", "xx-two"].map(load);
+const jurisdictions = loaded.flatMap(({ value }) => (value === undefined ? [] : [value]));
+const rules = jurisdictions.flatMap((each) => each.rules);
+
+const limitsIn = (limit: Limit): readonly Limit[] => {
+	if (limit.form === "all of" || limit.form === "any of") return [limit, ...limit.parts.flatMap(limitsIn)];
+	return limit.form === "if" ? [limit, ...limitsIn(limit.limit)] : [limit];
+};
+const amountsIn = (amount: Amount): readonly Amount[] => {
+	switch (amount.kind) {
+		case "greatest of":
+		case "least of":
+			return [amount, ...amount.among.flatMap(amountsIn)];
+		case "clamp":
+			return [amount, ...[amount.amount, amount.from, amount.to].flatMap(amountsIn)];
+		case "by method":
+			return [amount, ...Object.values(amount.cases).flatMap(amountsIn)];
+		default:
+			return [amount];
+	}
+};
+
+describe("two made-up jurisdictions", () => {
+	it("read without fault", () => {
+		expect(loaded.flatMap(({ diagnostics }) => diagnostics)).toEqual([]);
+		expect(jurisdictions).toHaveLength(2);
+	});
+
+	it("use every check, every form of limit, every form of amount and every pattern", () => {
+		expect([...new Set(rules.map(({ check }) => check))].sort()).toEqual([...CHECK_IDS].sort());
+		const limits = rules.flatMap(({ limit }) => limitsIn(limit));
+		expect([...new Set(limits.map(({ form }) => form))].sort()).toEqual(
+			[...LIMIT_FORMS, "all of", "any of", "if"].sort(),
+		);
+		const amounts = limits.flatMap((limit) => (limit.form === "threshold" ? amountsIn(limit.amount) : []));
+		const zones = limits.flatMap((limit) =>
+			limit.form === "threshold" && limit.zone && "height" in limit.zone ? amountsIn(limit.zone.height) : [],
+		);
+		const kinds: readonly Amount["kind"][] = [
+			"by method",
+			"clamp",
+			"constant",
+			"greatest of",
+			"least of",
+			"measure",
+			"times",
+		];
+		expect([...new Set([...amounts, ...zones].map(({ kind }) => kind))].sort()).toEqual(kinds);
+		const patterns = limits.flatMap((limit) => (limit.form === "pattern" ? [limit.pattern.kind] : []));
+		const all: readonly CentralizerPattern["kind"][] = [
+			"bottom joints",
+			"every joints",
+			"first and then",
+			"through protected water",
+		];
+		expect([...new Set(patterns)].sort()).toEqual(all);
+	});
+
+	it("come to these verdicts on the round-numbered well", () => {
+		const { well, results } = wellWith();
+		const { findings } = judge(well, results, jurisdictions);
+		expect(
+			findings.map(({ cite, subject, verdict }) => `${cite.rule} ${subject}: ${verdict}`),
+		).toMatchInlineSnapshot(`
+			[
+			  "xx-one.shoe.constant surface: met",
+			  "xx-one.depth.clamp surface: met",
+			  "xx-one.seat surface: needs judgement",
+			  "xx-one.seat intermediate: needs judgement",
+			  "xx-one.seat production: needs judgement",
+			  "xx-one.fit surface: met",
+			  "xx-one.lap liner: does not apply",
+			  "xx-one.surface surface: met",
+			  "xx-one.top intermediate: met",
+			  "xx-one.cover well: met",
+			  "xx-one.class surface: met",
+			  "xx-one.strength surface: met",
+			  "xx-one.free surface: met",
+			  "xx-one.critical surface: met",
+			  "xx-one.woc surface: met",
+			  "xx-one.plugs surface: met",
+			  "xx-one.spud well: does not apply",
+			  "xx-one.report well: does not apply",
+			  "xx-one.compared well: met",
+			  "xx-two.test surface: met",
+			  "xx-two.test intermediate: met",
+			  "xx-two.test production: met",
+			  "xx-two.test.depth surface: met",
+			  "xx-two.yield production: met",
+			  "xx-two.relief production: met",
+			  "xx-two.annulus intermediate × surface annulus: not met",
+			  "xx-two.annulus production × intermediate annulus: met",
+			  "xx-two.hole surface: met",
+			  "xx-two.hole intermediate: met",
+			  "xx-two.hole production: met",
+			  "xx-two.condition intermediate: met",
+			  "xx-two.condition production: met",
+			  "xx-two.centralizers surface: met",
+			  "xx-two.fluid surface: met",
+			  "xx-two.water well: met",
+			  "xx-two.samples well: met",
+			  "xx-two.setback The house: not met",
+			  "xx-two.setback The water well: met",
+			  "xx-two.offset well: met",
+			  "xx-two.gas well: needs judgement",
+			  "xx-two.list well: met",
+			  "xx-two.fields well: met",
+			  "xx-two.notice well: does not apply",
+			  "xx-two.report well: does not apply",
+			  "xx-two.document well: needs judgement",
+			  "xx-two.judgement well: does not apply",
+			  "xx-two.string production: needs judgement",
+			  "xx-two.ended well: does not apply",
+			  "xx-two.coming well: does not apply",
+			]
+		`);
+	});
+
+	it("keep the order of the files, a finding for each thing, and counts that add up", () => {
+		const { well, results } = wellWith();
+		const { findings, counts } = judge(well, results, jurisdictions);
+		const order = findings.map(({ cite }) => rules.findIndex(({ id }) => id === cite.rule));
+		expect(order).toEqual([...order].sort((a, b) => a - b));
+		expect(Object.values(counts).reduce((sum, count) => sum + count, 0)).toBe(findings.length);
+		for (const rule of rules)
+			expect(
+				findings.some(({ cite }) => cite.rule === rule.id),
+				rule.id,
+			).toBe(true);
+	});
+
+	it("a compared row keeps its text and date; the others say how they were known", () => {
+		const { well, results } = wellWith();
+		const { findings } = judge(well, results, jurisdictions);
+		const compared = findings.find(({ cite }) => cite.rule === "xx-one.compared");
+		expect(compared?.cite).toMatchObject({
+			standing: "compared",
+			textAsOf: "2026-01-01",
+			inForceFrom: "2025-01-01",
+		});
+		const low = findings.find(({ cite }) => cite.rule === "xx-two.string");
+		expect(low?.cite).toMatchObject({ standing: "not compared", howKnown: "memory, low confidence" });
+	});
+});
