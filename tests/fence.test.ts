@@ -71,7 +71,7 @@ const LIBRARIES: Readonly<Record<string, { readonly rooms: readonly string[]; re
 	"node:path": { rooms: ["cli", "render/pdf"], because: "paths belong with files" },
 	"node:url": { rooms: ["cli", "catalog", "measure", "render/pdf"], because: "shipped files are found beside the code" },
 	"node:module": { rooms: ["measure", "render/pdf", "cli"], because: "the shipped typeface and the engine's version are found by package name" },
-	"node:crypto": { rooms: ["pipeline"], because: "the digest is over everything read, known only to the tour" },
+	"node:crypto": { rooms: ["pipeline", "cli"], because: "the digest is over everything read, known only to the tour; temporary names belong with files" },
 	"node:process": { rooms: ["cli", "main"], because: "the process belongs to the door" },
 };
 

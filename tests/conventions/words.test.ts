@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { LANGUAGES, PAPERS } from "../../src/document/document.ts";
 import { JOB_IDS } from "../../src/catalog/jobs.ts";
+import { LANGUAGES, PAPERS } from "../../src/document/document.ts";
 import { SHEET_VALUES } from "../../src/paper/crew/numbers.ts";
 import { PARTS } from "../../src/paper/parts/index.ts";
 import { loadWords } from "../../src/paper/words/words.ts";
@@ -50,7 +50,9 @@ describe.each(languages)("words in %s", (language) => {
 		let read = 0;
 		for (const file of files.filter((name) => /\.(?:hbs|yaml)$/u.test(name))) {
 			read += 1;
-			expect(readFileSync(new URL(`${language}/${file}`, TEMPLATES), "utf8"), file).not.toMatch(/complian(?:t|ce)/iu);
+			expect(readFileSync(new URL(`${language}/${file}`, TEMPLATES), "utf8"), file).not.toMatch(
+				/complian(?:t|ce)/iu,
+			);
 		}
 		expect(read).toBeGreaterThan(20);
 	});

@@ -79,13 +79,8 @@ export const checkTally: Part = (context) => {
 
 /** What the jurisdictions ask for and the definition lacks. */
 export const missingInformation: Part = (context) => {
-	const results = context.results.undetermined.map((item) => ({
-		what: item.because,
-		at: item.needs.map(showPath).join("; "),
-		asked: context.words.label("phrases.needed_for", ) + ` ${item.key}`,
-	}));
 	const asked = context.missing.map((item) => ({ what: item.what, at: showPath(item.at), asked: item.askedBy.join("; ") }));
-	const rows = [...asked, ...results].map((item) =>
+	const rows = asked.map((item) =>
 		row({ what: textCell(item.what), at: textCell(item.at), asked_by: textCell(item.asked) }),
 	);
 	if (rows.length === 0)
@@ -101,6 +96,21 @@ export const missingInformation: Part = (context) => {
 		rows,
 	);
 };
+
+/** Results that could not be had, with what would mend them. */
+export const undeterminedTable: Part = (context) =>
+	table(
+		context,
+		"undetermined",
+		[
+			textColumn(context, "not_worked", { width: 2.4, rowHead: true }),
+			textColumn(context, "because_missing", { width: 3.4 }),
+			textColumn(context, "at", { width: 2.2 }),
+		],
+		context.results.undetermined.map((item) =>
+			row({ not_worked: textCell(item.key), because_missing: textCell(item.because), at: textCell(item.needs.map(showPath).join("; ")) }),
+		),
+	);
 
 export const revisionsTable: Part = (context) =>
 	table(

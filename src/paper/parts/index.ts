@@ -18,7 +18,7 @@ import { casingTable, centralizersTable, holesTable, ratingsTable, stringFacts }
 import { cementJobs } from "./cement.ts";
 import { keyDepths } from "./depths.ts";
 import { formationsTable, protectedWaterFacts, waterTable } from "./geology.ts";
-import { assumptionsTable, checkTally, identityFacts, missingInformation, revisionsTable } from "./identity.ts";
+import { assumptionsTable, checkTally, identityFacts, missingInformation, revisionsTable, undeterminedTable } from "./identity.ts";
 import type { Part } from "./part.ts";
 import { dataSources, formulasTable } from "./provenance.ts";
 import { openChecks, ruleChecks } from "./rule-checks.ts";
@@ -42,6 +42,7 @@ export const PARTS: Readonly<Record<string, Part>> = {
 	"missing-information": missingInformation,
 	"revisions-table": revisionsTable,
 	"assumptions-table": assumptionsTable,
+	"undetermined-table": undeterminedTable,
 	"key-depths": keyDepths,
 	"trajectory-facts": trajectoryFacts,
 	"path-table": pathTable,

@@ -14,10 +14,9 @@ export const formulasTable: Part = (context) => {
 		context,
 		"formulas",
 		[
-			textColumn(context, "formula", { width: 1.9, rowHead: true }),
-			textColumn(context, "expression", { width: 2.6 }),
-			textColumn(context, "formula_source", { width: 1.8 }),
-			textColumn(context, "worked_line", { width: 3.4 }),
+			textColumn(context, "formula", { width: 1.7, rowHead: true }),
+			textColumn(context, "expression", { width: 3.2 }),
+			textColumn(context, "worked_line", { width: 4 }),
 		],
 		[...first].flatMap(([id, use]) => {
 			const formula = EVERY_FORMULA.get(id);
@@ -26,8 +25,7 @@ export const formulasTable: Part = (context) => {
 				: [
 						row({
 							formula: textCell(formula.name),
-							expression: textCell(formula.expression),
-							formula_source: textCell(sourceText(formula.source, context)),
+							expression: textCell(`${formula.expression} ${sourceMark(formula.source)}`),
 							worked_line: { kind: "rich", children: workedLine(use, context) },
 						}),
 					];
@@ -72,13 +70,15 @@ const givenText = (given: Given, context: PaperContext): Inline[] => {
 
 const isSeveral = (given: Given): given is readonly Known[] => Array.isArray(given);
 
-const sourceText = (source: SourceRef, context: PaperContext): string => {
-	const entry = context.sources[source.key];
-	const name = [entry.authors ?? entry.publisher, entry.title, entry.year].filter((part) => part !== undefined).join(", ");
-	return source.at === undefined ? name : `${name}, ${source.at}`;
+/** `[api-5c3, § 3]`: a key of the list of sources at the end. */
+const sourceMark = ({ key, at }: SourceRef): string => `[${key}${at === undefined ? "" : `, ${at}`}]`;
+
+const sourceText = (key: SourceKey, context: PaperContext): string => {
+	const { authors, publisher, title, year } = context.sources[key];
+	return [authors ?? publisher, title, year].filter((part) => part !== undefined).join(", ");
 };
 
-/** Where catalogue values and constants were taken from. */
+/** Every source that a formula, a catalogue value or a constant of this paper was taken from. */
 export const dataSources: Part = (context) => {
 	const keys = new Set<SourceKey>();
 	const visit = (given: Given): void => {
@@ -87,19 +87,25 @@ export const dataSources: Part = (context) => {
 			return;
 		}
 		const { from } = given;
-		if (from.kind === "catalogue" || from.kind === "constant") keys.add(from.source.key);
-		else if (from.kind === "worked") for (const input of Object.values(from.inputs)) visit(input);
+		if (from.kind === "catalogue" || from.kind === "constant" || from.kind === "worked") keys.add(from.source.key);
+		if (from.kind === "worked") for (const input of Object.values(from.inputs)) visit(input);
 	};
 	for (const value of context.index.byKey.values()) visit(value);
 	return table(
 		context,
 		"data_sources",
-		[textColumn(context, "source", { width: 3, rowHead: true }), textColumn(context, "source_note", { width: 3 })],
+		[
+			textColumn(context, "source_key", { width: 1.6, rowHead: true }),
+			textColumn(context, "source", { width: 3.6 }),
+			textColumn(context, "source_note", { width: 3.2 }),
+		],
 		[...keys].toSorted().map((key) =>
 			row({
-				source: textCell(sourceText({ key }, context)),
+				source_key: textCell(key),
+				source: textCell(sourceText(key, context)),
 				source_note: textCell([context.words.label(`how_known.${context.sources[key].howKnown}`), context.sources[key].note].filter((part) => part !== undefined).join(" ")),
 			}),
 		),
+		{ dense: true },
 	);
 };

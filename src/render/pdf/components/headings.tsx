@@ -1,12 +1,9 @@
 import type { ReactElement } from "react";
 import type { Block, Section } from "../../../document/blocks.ts";
+import { company } from "../company.ts";
 import { INK } from "../design.ts";
 import { inSection, type Scene } from "../scene.ts";
 import { Box, type, Words } from "./primitives.tsx";
-
-/** Least height that must follow a heading on its page, in lines of body type. */
-const COMPANY = 4.5;
-const company = ({ design }: Scene): number => COMPANY * design.body * design.leading;
 
 const printed = ({ number, title }: Section): string =>
 	number === undefined ? title : `${number}  ${title}`;
@@ -23,6 +20,7 @@ export const SectionHead = ({
 	first: boolean;
 }): ReactElement => {
 	const { design } = scene;
+	const ahead = company(section.blocks, scene);
 	const outline = {
 		title: section.number === undefined ? section.title : `${section.number} ${section.title}`,
 		level: 1,
@@ -31,7 +29,7 @@ export const SectionHead = ({
 		<Box
 			id={section.id}
 			wrap={false}
-			minPresenceAhead={company(scene)}
+			minPresenceAhead={ahead}
 			style={{
 				marginTop: first ? 0 : design.step * 3,
 				marginBottom: design.step * 1.2,
@@ -52,9 +50,12 @@ export const SectionHead = ({
 
 export const Heading = ({
 	block,
+	following,
 	scene,
 }: {
 	block: Extract<Block, { kind: "heading" }>;
+	/** What the heading is of. */
+	following: readonly Block[];
 	scene: Scene;
 }): ReactElement => {
 	const { design } = scene;
@@ -67,7 +68,7 @@ export const Heading = ({
 				...inSection(scene),
 				...(block.level === 2 ? { outline: { title: block.text, level: 2 as const } } : {}),
 			}}
-			minPresenceAhead={company(scene)}
+			minPresenceAhead={company(following, scene)}
 			style={{
 				...type(size, 1.22, block.level === 2 ? "bold" : "semibold"),
 				color: INK.heading,

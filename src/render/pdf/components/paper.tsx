@@ -13,10 +13,10 @@ import { SignIn } from "./sign-in.tsx";
 import { Table } from "./table.tsx";
 import { TitleBlock } from "./title-block.tsx";
 
-const setBlock = (block: Block, scene: Scene): ReactElement => {
+const setBlock = (block: Block, following: readonly Block[], scene: Scene): ReactElement => {
 	switch (block.kind) {
 		case "heading":
-			return <Heading block={block} scene={scene} />;
+			return <Heading block={block} following={following} scene={scene} />;
 		case "paragraph":
 			return <Paragraph block={block} scene={scene} />;
 		case "list":
@@ -44,7 +44,7 @@ const setBlock = (block: Block, scene: Scene): ReactElement => {
 
 const setBlocks = (blocks: readonly Block[], scene: Scene): ReactNode =>
 	// biome-ignore lint/suspicious/noArrayIndexKey: a paper is set once, in this order
-	blocks.map((block, i) => <Fragment key={i}>{setBlock(block, scene)}</Fragment>);
+	blocks.map((block, i) => <Fragment key={i}>{setBlock(block, blocks.slice(i + 1), scene)}</Fragment>);
 
 /** Runs of sections that share pages: each run begins on a new one. */
 const runs = (sections: readonly Section[]): readonly (readonly Section[])[] =>

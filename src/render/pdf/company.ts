@@ -1,0 +1,56 @@
+import type { Block } from "../../document/blocks.ts";
+import type { Scene } from "./scene.ts";
+
+/** Characters that surely fill more than one line of body type. */
+const LONG_PARAGRAPH = 110;
+const TABLE_LEADING = 1.24;
+/** Lines of a table's caption and head, and the rows that must stand below them. */
+const TABLE_HEAD_LINES = 4;
+const LEAST_ROWS = 2;
+/** Lines of a callout that must stand with its title. */
+const CALLOUT_LINES = 3;
+
+/**
+ * Height that must stand on a page below a heading [pt], so that the heading is never the last thing there: the least
+ * that its first block needs. Never more than that block has, for the engine counts on into the blocks behind it, and a
+ * chain of headings with short texts would be dealt out a page each.
+ */
+export const company = (blocks: readonly Block[], scene: Scene): number => {
+	const { design } = scene;
+	const [first, ...rest] = blocks;
+	const line = design.body * design.leading;
+	switch (first?.kind) {
+		case undefined:
+		case "page-break":
+			return 0;
+		case "heading":
+			return design.h3 * 1.22 + design.step * 2.6 + company(rest, scene);
+		case "paragraph":
+			return lengthOf(first.children) > LONG_PARAGRAPH ? 2 * line : line;
+		case "table": {
+			const size = first.dense === true ? design.dense : design.table;
+			const row = size * TABLE_LEADING + 2 * design.cellY;
+			return (TABLE_HEAD_LINES + Math.min(LEAST_ROWS, first.rows.length)) * row + design.step;
+		}
+		case "figure":
+			return first.drawing.height;
+		case "facts":
+			return (first.caption === undefined ? 0 : line) + Math.min(2, first.items.length) * (design.table * 1.28 + 2 * design.cellY);
+		case "callout":
+			return CALLOUT_LINES * line;
+		case "list":
+			return line;
+		case "figures":
+			return design.figure.wish * 2 + design.note * 2;
+		case "sign-in":
+			return design.pencil * 2;
+		case "contents":
+			return 2 * line;
+	}
+};
+
+const lengthOf = (children: Extract<Block, { kind: "paragraph" }>["children"]): number =>
+	children.reduce((sum, child) => {
+		if (child.kind === "text") return sum + child.text.length;
+		return "children" in child ? sum + lengthOf(child.children) : sum + 8;
+	}, 0);
