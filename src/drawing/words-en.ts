@@ -1,18 +1,14 @@
-/** The drawings' words in US English. */
+/** The drawings' words in US English; the names of its phrases are those of every language. */
 export const ENGLISH = {
 	// Wellbore schematic
-	schematicTitle: "Wellbore schematic",
 	schematicOf: "Wellbore schematic of {well}",
 	plainTitle: "The well, drawn to its true depth",
 	datum: "Depths from the {datum}, {above} above ground. Ground elevation {elevation}.",
 	spud: "Spud {date}.",
 	datumGround: "Depths are below ground level.",
 	scalePieces:
-		"Depth is to scale within each of {count} stretches. Widths, and the length of the lateral, are not to scale.",
-	scalePiecesVertical:
 		"Depth is to scale within each of {count} stretches. Widths and distances sideways are not to scale.",
-	scaleWhole: "Depth is to scale. Widths, and the length of the lateral, are not to scale.",
-	scaleWholeVertical: "Depth is to scale. Widths and distances sideways are not to scale.",
+	scaleWhole: "Depth is to scale. Widths and distances sideways are not to scale.",
 	scaleBreak: "scale changes: {ratio} × smaller below",
 	scaleBreakLarger: "scale changes: {ratio} × larger below",
 	rulerVertical: "TVD",
@@ -112,10 +108,8 @@ export const ENGLISH = {
 	gapPerforation:
 		"{distance} of rock lies between the base of protected water and the shallowest perforation.",
 	// Section and plan
-	sectionTitle: "Vertical section",
-	sectionOf: "Vertical section of {well}, looking at azimuth {azimuth}",
+	sectionOf: "Vertical section of {well} along azimuth {azimuth}",
 	sectionScale: "Equal scale both ways.",
-	planTitle: "Plan view",
 	planOf: "Plan view of {well}",
 	planScale: "To scale. {north} is up.",
 	fromPath: "{distance} from the well path",
@@ -123,7 +117,6 @@ export const ENGLISH = {
 	wellhead: "Wellhead",
 	sectionAxis: "Departure along {azimuth}",
 	plannedPath: "planned path",
-	surveyedPath: "surveyed path",
 	pathPlanned: "well path, planned",
 	pathSurveyed: "well path, surveyed",
 	legendStage: "stages, every other one",
@@ -140,13 +133,14 @@ export const ENGLISH = {
 	altFormations: "Formations from the top: {list}.",
 	altTurn: "The hole leaves vertical at {kickoff} and runs {lateral} from the landing at {landing}.",
 	altPerforations: "{count} stages are perforated from {bottom} up to {top}.",
+	altPerforationsOne: "One stage is perforated from {bottom} up to {top}.",
 	altGap: "{distance} of rock lies between the base of protected water and the shallowest perforation.",
 	altLayers: "At the base of protected water, from the rock inward: {list}.",
 	altTable: "The tables give every depth.",
-	altPath: "Seen along azimuth {azimuth}, the well ends {departure} from the wellhead at {tvd} TVD.",
+	altPath: "The well ends {departure} from the wellhead toward azimuth {azimuth}, at {tvd} TVD.",
 	altNear: "Other wells nearby: {list}.",
-	altPlan: "The well ends {distance} from the wellhead toward {azimuth}. Shown near it: {list}.",
-	altPlanNone: "The well ends {distance} from the wellhead toward {azimuth}.",
+	altPlan: "The well ends {distance} from the wellhead toward azimuth {azimuth}. Shown near it: {list}.",
+	altPlanNone: "The well ends {distance} from the wellhead toward azimuth {azimuth}.",
 	rocks: {
 		gravel: "gravel",
 		sand: "sand",

@@ -54,7 +54,9 @@ export const closeUpLabels = (view: View): Label[] => {
 				anchor: [at.x + nest.string(each).outer + 3, at.y],
 				lines: [
 					heading(sentence(words.shoeOf, { string: stringName(words, each) })),
-					print.mark(shoe),
+					view.detail === "plain"
+						? compose(words.plainDepth, { depth: print.below(shoe) })
+						: print.mark(shoe),
 					...distance,
 				],
 				weight: 8,
@@ -75,7 +77,9 @@ export const closeUpLabels = (view: View): Label[] => {
 			anchor: [frame.lane - 2, scale.y(ground.value)],
 			lines: [
 				heading(words.groundLevel),
-				compose(words.groundDepth, { depth: print.value(ground), datum: well.datum.name }),
+				...(view.detail === "plain"
+					? []
+					: [compose(words.groundDepth, { depth: print.value(ground), datum: well.datum.name })]),
 			],
 			...keep,
 		},

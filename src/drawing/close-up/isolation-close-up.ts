@@ -29,10 +29,12 @@ export interface CloseUpOptions {
 	readonly width: number;
 	readonly height: number;
 	readonly words: DrawingWords;
+	/** `plain`: larger type, depths below ground, and no more than a neighbor asks. */
+	readonly detail?: "full" | "plain";
 	readonly keyOf?: KeyOf;
 }
 
-const SIZE = 8.5;
+const SIZES = { full: 8.5, plain: 10 } as const;
 
 /**
  * From the surface to just below the shoe that protects the water, at one depth scale: aquifers, every layer of steel and
@@ -74,18 +76,12 @@ export const isolationCloseUp = (well: Well, results: Results, options: CloseUpO
 		...(gap === undefined || gap.value < 0
 			? []
 			: [compose(words.gapPerforation, { distance: { ...print.value(gap), weight: "semibold" } })]),
-		[
-			run(
-				[words.closeUpScale, ...(lost === 0 ? [] : [sentence(words.undrawn, { count: String(lost) })])].join(
-					" ",
-				),
-				small,
-			),
-		],
+		[run(words.closeUpScale, small)],
+		...(lost === 0 ? [] : [[run(sentence(words.undrawn, { count: String(lost) }), small)]]),
 	];
-	const legend = legendOf(well, results, "full", view.deepest, words);
+	const legend = legendOf(well, results, view.detail, view.deepest, words);
 	return {
-		id: "isolation-close-up",
+		id: view.detail === "plain" ? "isolation-close-up-plain" : "isolation-close-up",
 		width: options.width,
 		height: options.height,
 		title: sentence(words.closeUpOf, { well: well.identity.name }),
@@ -161,7 +157,8 @@ const alternativeOf = ({ well, results, print }: View, layers: readonly Line[]):
 };
 
 const viewOf = (well: Well, results: Results, options: CloseUpOptions, print: Print): View => {
-	const { width, height, words } = options;
+	const { width, height, words, detail = "full" } = options;
+	const size = SIZES[detail];
 	const nest = nesting(well, {
 		bore: 9,
 		steel: 2.6,
@@ -181,16 +178,16 @@ const viewOf = (well: Well, results: Results, options: CloseUpOptions, print: Pr
 			...isolation.neighbor_wells.map((each) => each.bottom?.value ?? 0),
 			50,
 		);
-	const legend = legendOf(well, results, "full", deepest, words);
-	const legendTall = legendHeight(legend, { x: 0, width, size: SIZE * 0.95 });
+	const legend = legendOf(well, results, detail, deepest, words);
+	const legendTall = legendHeight(legend, { x: 0, width, size: size * 0.95 });
 	const base = geology.protected_water_base;
 	const lines =
 		base === undefined ? [] : layerLines(layersAt(well, results, base.tvd.value, nest), results, print);
-	const listTall = legendHeight(layerEntries(lines), { x: 0, width, size: SIZE * 0.95 }) + SIZE * 2;
-	const notes = height - legendTall - SIZE * 3.6;
+	const listTall = legendHeight(layerEntries(lines), { x: 0, width, size: size * 0.95 }) + size * 2;
+	const notes = height - legendTall - size * 4.6;
 	const list = notes - listTall;
-	const [top, bottom] = [SIZE * 2.4, list - 10];
-	const ruler = SIZE * 3.6;
+	const [top, bottom] = [size * 2.4, list - 10];
+	const ruler = size * 3.6;
 	const leftWidth = width * 0.2;
 	const leftX = ruler + 4 + leftWidth;
 	const columnX = leftX + 24;
@@ -201,7 +198,7 @@ const viewOf = (well: Well, results: Results, options: CloseUpOptions, print: Pr
 	const frame: Frame = {
 		width,
 		height,
-		size: SIZE,
+		size,
 		ruler,
 		left: { x: leftX, width: leftWidth },
 		column: { x: columnX, width: rock },
@@ -215,7 +212,7 @@ const viewOf = (well: Well, results: Results, options: CloseUpOptions, print: Pr
 		legend: height - legendTall,
 	};
 	const axis = wellAxis(results.trajectory, scale, { x: middle, curve: 0, lateral: 0, slant: 0 });
-	return { well, results, detail: "full", print, frame, scale, axis: upright(axis), nest, deepest };
+	return { well, results, detail, print, frame, scale, axis: upright(axis), nest, deepest };
 };
 
 /** What is drawn here is shallow: the hole is upright, and its turn lies below the drawing. */

@@ -35,7 +35,7 @@ export const planView = (well: Well, results: Results, options: MapOptions): Dra
 	const list = (places: readonly Omit<Place, "at">[]): LegendEntry[] => [
 		...places.map((place) => ({
 			text: place.words,
-			swatch: [...marker(place.kind, [4, 4.5]), ...numberText(place.number, [12.5, 7.4])],
+			swatch: [...marker(place.kind, [5, 4.5]), ...numberText(place.number, [13.5, 7.4])],
 		})),
 		...legendOf(results, words),
 	];

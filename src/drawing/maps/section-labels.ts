@@ -73,6 +73,7 @@ const allWellLabels = (section: Section): Label[] => {
 		const [found] = placesAlong(trajectory.path, md, md);
 		return found === undefined ? [scale.x(0), scale.y(md)] : at(found);
 	};
+	const upright = (md: number) => Math.abs(place(md)[0] - scale.x(0)) < ASIDE;
 	const mark = (
 		id: string,
 		name: string,
@@ -86,7 +87,7 @@ const allWellLabels = (section: Section): Label[] => {
 					{
 						id,
 						anchor: place(depth.md.value),
-						lines: [heading(name), ...print.stacked(depth)],
+						lines: [heading(name), ...(upright(depth.md.value) ? [print.mark(depth)] : print.stacked(depth))],
 						weight,
 						...(keep ? { keep: true } : {}),
 					},

@@ -5,6 +5,7 @@ import { labelColumn, labelRow } from "../label.ts";
 import { legendHeight, legendShapes } from "../legend.ts";
 import { compose, run, sentence, setLine } from "../line-of-text.ts";
 import { GROUND, SECOND_INK } from "../palette.ts";
+import { placesAlong } from "../path-line.ts";
 import { printer } from "../print.ts";
 import { scaleBar } from "./equal-scale.ts";
 import type { MapOptions } from "./map-options.ts";
@@ -45,7 +46,7 @@ export const sectionView = (well: Well, results: Results, options: MapOptions): 
 		width: 130,
 		edge: section.scale.x(0) + 8,
 		low: section.scale.y(results.geology.protected_water_base?.tvd.value ?? 0) + 7,
-		high: box.bottom,
+		high: upperSide(section),
 		size: SIZE,
 		backing: GROUND,
 	});
@@ -85,6 +86,13 @@ export const sectionView = (well: Well, results: Results, options: MapOptions): 
 	};
 };
 
+/** y above which the ground right of the vertical hole is free of the well. */
+const upperSide = ({ results, scale, box, at }: Section): number => {
+	const path = placesAlong(results.trajectory.path, 0, results.trajectory.total_depth.md.value).map(at);
+	const turned = path.filter(([x]) => x > scale.x(0) + 20).map(([, y]) => y - 8);
+	return Math.min(box.bottom, ...turned);
+};
+
 const named = (name: string, children: readonly Shape[]): Shape => ({
 	kind: "group",
 	dx: 0,
@@ -99,7 +107,7 @@ const alternativeOf = ({ well, results, print }: Section): string => {
 	const gap = results.isolation.protected_water_to_top_perforation;
 	return [
 		sentence(words.altPath, {
-			azimuth: print.value(trajectory.vertical_section_azimuth),
+			azimuth: print.value(trajectory.closure_azimuth),
 			departure: print.value(trajectory.closure),
 			tvd: print.value(trajectory.total_depth.tvd),
 		}),

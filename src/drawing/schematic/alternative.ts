@@ -80,7 +80,7 @@ export const schematicAlternative = (well: Well, results: Results, print: Print)
 		...(stimulation === undefined
 			? []
 			: [
-					sentence(words.altPerforations, {
+					sentence(stimulation.stage_count.value === 1 ? words.altPerforationsOne : words.altPerforations, {
 						count: print.value(stimulation.stage_count),
 						top: at(print.mark(stimulation.top_perforation)),
 						bottom: at(print.mark(stimulation.bottom_perforation)),

@@ -49,14 +49,18 @@ const waterLabels = (view: View): Label[] => {
 	const { results, well, print, frame, scale, detail } = view;
 	const { words } = print;
 	const base = results.geology.protected_water_base;
-	const zones = detail === "full" ? results.geology.water : [];
+	const zones =
+		detail === "full" ? results.geology.water.filter((zone) => zone.top.tvd.value < view.deepest) : [];
 	const deepest = zones.at(-1)?.id;
 	return [
 		...zones.map((zone): Label => {
 			const solids = well.geology.water.find((each) => each.id === zone.id)?.dissolvedSolids;
 			return {
 				id: `water ${zone.id}`,
-				anchor: [frame.column.x - 7.5, (scale.y(zone.top.tvd.value) + scale.y(zone.base.tvd.value)) / 2],
+				anchor: [
+					frame.column.x - 7.5,
+					(scale.y(zone.top.tvd.value) + scale.y(Math.min(zone.base.tvd.value, view.deepest))) / 2,
+				],
 				lines: [
 					name(zone.name),
 					compose(words.waterZone, {

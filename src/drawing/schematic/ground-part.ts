@@ -146,7 +146,8 @@ export const gapArrow = (view: View): readonly [Point, Point] | undefined => {
 	const { results, frame, scale, nest, detail } = view;
 	const base = results.geology.protected_water_base?.tvd.value;
 	const top = results.stimulation?.top_perforation.tvd.value;
-	if (detail !== "plain" || base === undefined || top === undefined || top <= base) return undefined;
+	if (detail !== "plain" || base === undefined || top === undefined || top <= base || top > view.deepest)
+		return undefined;
 	const x = (frame.column.x + frame.column.width + frame.middle - nest.widest) / 2;
 	return [
 		[x, scale.y(base) + 1],

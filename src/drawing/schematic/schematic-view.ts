@@ -58,7 +58,14 @@ const viewWith = (
 	const size = SIZES[detail];
 	const { trajectory } = results;
 	const level = levelFrom(trajectory);
-	const reached = Math.max(...trajectory.path.rows.map((row) => row.tvd), trajectory.total_depth.tvd.value);
+	const reached = Math.max(
+		...trajectory.path.rows.map((row) => row.tvd),
+		trajectory.total_depth.tvd.value,
+		// Water below the well, and wells deeper than it, are drawn too.
+		results.geology.protected_water_base?.tvd.value ?? 0,
+		...results.geology.water.map((zone) => zone.base.tvd.value),
+		...results.isolation.neighbor_wells.map((each) => each.bottom?.value ?? 0),
+	);
 	const most = Math.min(46, width * 0.095);
 	const nest = nesting(
 		well,

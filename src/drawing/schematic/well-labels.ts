@@ -24,7 +24,10 @@ export const wellLabels = (view: View): { readonly beside: Label[]; readonly und
 		const at = axis.at(md);
 		const under = axis.level !== undefined && at.x - start >= ASIDE;
 		const side = under ? -across : across;
-		const anchor = [at.x + at.normal[0] * side, at.y + at.normal[1] * side] as const;
+		const x = at.x + at.normal[0] * side;
+		// Places in order along the hole are in order along the row, whichever way a toe leans.
+		const last = under ? (out.under.at(-1)?.anchor[0] ?? x) : x;
+		const anchor = [Math.max(x, last), at.y + at.normal[1] * side] as const;
 		(under ? out.under : out.beside).push({ ...label, anchor });
 	}
 	return out;

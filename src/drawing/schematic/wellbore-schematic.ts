@@ -61,7 +61,7 @@ export const wellboreSchematic = (well: Well, results: Results, options: Schemat
 	const lost =
 		options.detail === "plain" ? 0 : right.dropped.length + left.dropped.length + below.dropped.length;
 	const pieces = scale.pieces.length;
-	const phrase = scalePhrase(pieces > 1, level, options.words);
+	const phrase = pieces > 1 ? options.words.scalePieces : options.words.scaleWhole;
 	const scaleText = sentence(phrase, { count: String(pieces) });
 	const notes: Line[] = [
 		[run(scaleText, { color: SECOND_INK, italic: true })],
@@ -124,11 +124,6 @@ const named = (name: string, children: readonly Shape[]): Shape => ({
 	name,
 	children,
 });
-
-const scalePhrase = (broken: boolean, level: boolean, words: DrawingWords): string => {
-	if (broken) return level ? words.scalePieces : words.scalePiecesVertical;
-	return level ? words.scaleWhole : words.scaleWholeVertical;
-};
 
 const entriesOf = (view: View) => {
 	const { well, results, detail, deepest, print } = view;

@@ -1,0 +1,112 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { isolationCloseUp } from "../../src/drawing/close-up/isolation-close-up.ts";
+import { layersAt } from "../../src/drawing/close-up/layers.ts";
+import { planView } from "../../src/drawing/maps/plan-view.ts";
+import { sectionView } from "../../src/drawing/maps/section-view.ts";
+import { nesting } from "../../src/drawing/nesting.ts";
+import { ENGLISH } from "../../src/drawing/words-en.ts";
+import { groupsOf, labelsOf, outside, overlaps, textsOf } from "./boxes.ts";
+import { randomWell } from "./random-well.ts";
+import { LATERAL, syntheticWell } from "./synthetic-well.ts";
+
+const options = { units: "field", width: 500, words: ENGLISH } as const;
+
+describe("drawings of any well", () => {
+	it.each(["full", "plain"] as const)("isolation close-up, %s", (detail) => {
+		fc.assert(
+			fc.property(randomWell, (spec) => {
+				const { well, results } = syntheticWell(spec);
+				const drawing = isolationCloseUp(well, results, { ...options, height: 460, detail });
+				expect(outside(drawing)).toEqual([]);
+				expect(overlaps(drawing)).toEqual([]);
+			}),
+			{ numRuns: 50 },
+		);
+	});
+
+	it("section", () => {
+		fc.assert(
+			fc.property(randomWell, (spec) => {
+				const { well, results } = syntheticWell(spec);
+				const drawing = sectionView(well, results, { ...options, height: 480 });
+				expect(outside(drawing)).toEqual([]);
+				expect(overlaps(drawing)).toEqual([]);
+			}),
+			{ numRuns: 50 },
+		);
+	});
+
+	it("plan", () => {
+		fc.assert(
+			fc.property(randomWell, (spec) => {
+				const { well, results } = syntheticWell(spec);
+				const drawing = planView(well, results, { ...options, height: 440 });
+				expect(outside(drawing)).toEqual([]);
+			}),
+			{ numRuns: 50 },
+		);
+	});
+});
+
+describe("layers across the protected water", () => {
+	const { well, results } = syntheticWell(LATERAL);
+	const nest = nesting(well, { bore: 7, steel: 2.4, clearance: 1.2, step: 14.5, most: 66 });
+
+	it("are found from the rock inward, cement only where it reaches", () => {
+		const at = (tvd: number) =>
+			layersAt(well, results, tvd, nest).map(({ kind, string }) => `${kind} ${string.id}`);
+		expect(at(1010)).toEqual([
+			"cement surface",
+			"steel surface",
+			"cement intermediate",
+			"steel intermediate",
+			"fluid production",
+			"steel production",
+		]);
+		expect(at(60)[0]).toBe("cement conductor");
+		expect(at(6000)).toEqual([
+			"cement intermediate",
+			"steel intermediate",
+			"cement production",
+			"steel production",
+		]);
+		expect(at(7000)).toEqual(["cement production", "steel production"]);
+	});
+
+	it("touch each other without gap or overlap", () => {
+		const layers = layersAt(well, results, 1010, nest);
+		layers.slice(1).forEach((layer, i) => {
+			expect(layer.far).toBeCloseTo(layers[i]?.near ?? 0, 9);
+			expect(layer.near).toBeLessThan(layer.far);
+		});
+	});
+
+	it("are all listed, each with the number it has in the drawing", () => {
+		const drawing = isolationCloseUp(well, results, { ...options, height: 440 });
+		const listed = labelsOf(drawing).filter(({ name }) => /cement outside|steel,|fluid outside/.test(name));
+		expect(listed).toHaveLength(6);
+		const numbers = textsOf(drawing.shapes).filter((text) => /^[1-6]$/.test(text.text));
+		expect(numbers.map((text) => text.text).sort()).toEqual([..."112233445566"]);
+	});
+});
+
+describe("section", () => {
+	it("is at one scale both ways", () => {
+		const { well, results } = syntheticWell(LATERAL);
+		const drawing = sectionView(well, results, { ...options, height: 480 });
+		const ends = (name: string) =>
+			groupsOf(drawing).find((group) => group.name === `leader ${name}`)?.shape.children[0];
+		const start = (name: string): readonly [number, number] => {
+			const line = ends(name);
+			const [, x = "0", y = "0"] =
+				line?.kind === "path" ? (/^M(-?[\d.]+)[, ](-?[\d.]+)/.exec(line.d) ?? []) : [];
+			return [Number(x), Number(y)];
+		};
+		const [landing, total, kickoff] = [start("landing"), start("total depth"), start("kickoff")];
+		const { landing: a, total_depth: b, kickoff: c } = results.trajectory;
+		const across = (total[0] - landing[0]) / ((b.md.value ?? 0) - (a?.md.value ?? 0));
+		const down = (landing[1] - kickoff[1]) / ((a?.tvd.value ?? 0) - (c?.tvd.value ?? 0));
+		expect(across).toBeCloseTo(down, 3);
+	});
+});
