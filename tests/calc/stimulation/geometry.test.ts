@@ -146,6 +146,11 @@ describe("leakoff after Carter", () => {
 		expect(carterHalfLength.of(of(1e-7)).value / ((20 * CUBIC_FEET * 60) / (0.02 * 100))).toBeCloseTo(1, 3);
 	});
 
+	test("spurt is lost through both faces: the fluid makes w + 2S", () => {
+		const exact = (20 * CUBIC_FEET * 60) / ((0.02 + 2 * 0.005) * 100);
+		expect(carterHalfLength.of(of(1e-7, 60, 0.005)).value / exact).toBeCloseTo(1, 3);
+	});
+
 	test("with much, length grows as the root of time: q √t / (π C h)", () => {
 		const exact = (20 * CUBIC_FEET * Math.sqrt(6000)) / (Math.PI * 0.05 * 100);
 		expect(carterHalfLength.of(of(0.05, 6000)).value / exact).toBeCloseTo(1, 2);
