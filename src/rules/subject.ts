@@ -32,11 +32,12 @@ const ROLE_WORDS: Readonly<Record<Exclude<Role, "tieback">, readonly string[]>> 
  * none of these says: a name such as `casing-2` leaves the question open.
  */
 export const rolesOf = (string: CasingString, well: Well): readonly Role[] => {
+	if (string.kind === "tieback") return ["tieback"];
 	const words = string.id.split("-");
 	const named = (Object.keys(ROLE_WORDS) as (keyof typeof ROLE_WORDS)[]).filter((role) =>
 		ROLE_WORDS[role].some((word) => words.includes(word)),
 	);
-	const kind: readonly Role[] = string.kind === "casing" ? [] : [string.kind];
+	const kind: readonly Role[] = string.kind === "liner" ? ["liner"] : [];
 	const innermost = well.strings.at(-1)?.id === string.id && string.id === well.stimulation?.treatedThrough;
 	const roles = new Set<Role>([...named, ...kind]);
 	if (innermost && !["surface", "intermediate", "conductor"].some((role) => roles.has(role as Role)))
@@ -48,13 +49,13 @@ const isSelected = (string: CasingString, selector: StringSelector, well: Well):
 	const roles = rolesOf(string, well);
 	switch (selector) {
 		case "below conductor":
-			return roles.length > 0 && !roles.includes("conductor") && string.kind !== "tieback";
+			return roles.length > 0 && !roles.includes("conductor") && !roles.includes("tieback");
 		case "below surface":
 			return (
 				roles.length > 0 &&
 				!roles.includes("conductor") &&
 				!roles.includes("surface") &&
-				string.kind !== "tieback"
+				!roles.includes("tieback")
 			);
 		case "treated through":
 			return well.stimulation?.treatedThrough === string.id;

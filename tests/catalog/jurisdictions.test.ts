@@ -193,6 +193,28 @@ describe("what is refused", () => {
 	])("%s", (_, other, fault) => {
 		expect(instead(other)).toEqual([fault]);
 	});
+	it("a measure or a fact of a string, in a rule on the well or an annulus", () => {
+		const well = {
+			check: "separation",
+			limit: { measure: "protected water to perforations", at_least: "1 ft" },
+		};
+		const codes = (parts: object) =>
+			read([row(parts as Record<string, unknown>)]).diagnostics.map(
+				({ code, at }) => `${code} ${at.path.join(".")}`,
+			);
+		expect(codes(well)).toEqual([]);
+		expect(codes({ ...well, applies_to: { when: "flow zone open above the shoe" } })).toEqual([
+			"rules/limit-form rules.0.applies_to.when",
+		]);
+		expect(codes({ ...well, applies_to: { when: { measure: "wait on cement", at_least: "8 hr" } } })).toEqual(
+			["rules/limit-form rules.0.applies_to.when.measure"],
+		);
+		const annulus = {
+			check: "annulus-limit",
+			limit: { measure: "annulus stop pressure", at_most: { times: 1, of: "internal yield" } },
+		};
+		expect(codes(annulus)).toEqual(["rules/limit-form rules.0.limit.at_most.of"]);
+	});
 	it("each of two faults, each at its own place", () => {
 		expect(
 			faults({

@@ -32,6 +32,11 @@ describe("cement to surface", () => {
 		const back = record({ date: "2026-05-01", returns: { to_surface: "20 bbl" } });
 		expect(said(row, back)).toMatchObject({ verdict: "met" });
 		expect(said(row, back).because).toContain("20.0");
+		const none = record({ date: "2026-05-01", returns: { to_surface: "0 bbl" } });
+		expect(said(row, none)).toMatchObject({
+			verdict: "not met",
+			because: "The record shows that no cement returned to surface.",
+		});
 	});
 	it("cannot tell without cement", () => {
 		expect(said(row, without("casing.1.cement"))).toMatchObject({
@@ -54,6 +59,31 @@ describe("cement to surface", () => {
 		// Without excess the slurry is the annulus itself.
 		const exact = { ...volume, limit: { ...volume.limit, at_least: 1 } };
 		expect(said(exact, ...lean).verdict).toBe("met");
+	});
+});
+
+describe("a test once it is made", () => {
+	const row = {
+		check: "casing-pressure-test",
+		applies_to: surface,
+		limit: {
+			all_of: [
+				{ measure: "test pressure", at_least: "1500 psi" },
+				{ measure: "test hold", at_least: "30 min" },
+				{ measure: "test fall", at_most: "10 %" },
+			],
+		},
+	};
+	const made = (actual: object) => set("casing.1.pressure_test.actual", actual);
+	it("is judged by its record alone", () => {
+		expect(said(row, made({ pressure: "1510 psi", hold: "30 min", fall: "2 %" })).verdict).toBe("met");
+		expect(said(row, made({ pressure: "1490 psi", hold: "30 min", fall: "2 %" })).verdict).toBe("not met");
+	});
+	it("a plan does not fill a gap of the record", () => {
+		expect(said(row, made({ pressure: "1510 psi" }))).toMatchObject({
+			verdict: "cannot tell",
+			missing: ["casing.1.pressure_test.actual.hold", "casing.1.pressure_test.actual.fall"],
+		});
 	});
 });
 

@@ -2,6 +2,7 @@ import type { Origin } from "../../cite/known.ts";
 import type { Code } from "../../diagnostics/codes.ts";
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
 import type { Path } from "../../diagnostics/path.ts";
+import type { SubjectKind } from "./vocabulary.ts";
 
 export interface Fault {
 	readonly code: Code;
@@ -19,6 +20,8 @@ export interface Desk {
 	/** Of a shipped or user's rules file; absent for the conditions in the definition itself. */
 	readonly file?: string;
 	readonly originOf: (at: Path, text: string) => Origin;
+	/** What the row's check is made on: other measures and facts have no meaning in it. */
+	readonly subject?: SubjectKind;
 	readonly faults: Diagnostic[];
 }
 
@@ -106,3 +109,14 @@ export const readWords = <W extends string>(
 	);
 	return read.every((word) => word !== undefined) ? read : undefined;
 };
+
+/** Refuses a measure, a fact or a form that has no meaning for what the row's check is made on. */
+export const outOfPlace = (desk: Desk, at: Path, word: string): undefined =>
+	report(desk, {
+		code: "rules/limit-form",
+		at,
+		what: `"${word}" has no meaning for a check made on the ${desk.subject ?? "well"}`,
+		expected: "a measure or fact of the well, or of what the check is made on",
+		found: word,
+		mend: "use another measure, or a check made on the string",
+	});

@@ -4,11 +4,12 @@ import type { Dimension } from "../../units/dimensions.ts";
 import { DIMENSIONS } from "../../units/dimensions.ts";
 import { parseQuantity } from "../../units/parse.ts";
 import { quantity } from "../../units/quantity.ts";
-import { type Desk, isBlock, onlyKeys, readWord, report, shownValue } from "./fault.ts";
+import { type Desk, isBlock, onlyKeys, outOfPlace, readWord, report, shownValue } from "./fault.ts";
 import type { Amount } from "./limit.ts";
 import {
 	COMPUTED_KINDS,
 	FACTORS,
+	isMeasuredOn,
 	MEASURE_NAMES,
 	MEASURES,
 	type MeasureName,
@@ -68,6 +69,7 @@ const readFactor = (
 	if (!onlyKeys(desk, block, at, ["times", "of"])) return undefined;
 	const of: MeasureName | undefined = readWord(desk, block["of"], [...at, "of"], MEASURE_NAMES, "a measure");
 	if (of === undefined) return undefined;
+	if (!isMeasuredOn(of, desk.subject ?? "string")) return outOfPlace(desk, [...at, "of"], of);
 	const { dimension: measured } = MEASURES[of];
 	if (block["times"] === undefined)
 		return measured === dimension
@@ -117,6 +119,7 @@ export const readAmount = (desk: Desk, raw: unknown, at: Path, dimension: Dimens
 		return amount && from && to && { kind: "clamp", amount, from, to };
 	}
 	if ("by_method" in raw) {
+		if ((desk.subject ?? "string") !== "string") return outOfPlace(desk, [...at, "by_method"], "by_method");
 		const cases = raw["by_method"];
 		const place = [...at, "by_method"];
 		if (!isBlock(cases)) return refused(desk, place, cases, "amounts by method are due here");

@@ -39,7 +39,14 @@ const readOne = (condition: WrittenCondition, i: number): ReadCondition => {
 			expected: `one of: ${CHECK_IDS.join(", ")}`,
 			mend: "name a check of the list (`casebound list checks`)",
 		});
-	const limit = check && readLimit(desk, condition.limit, [...place(i), "limit"], check);
+	const limit =
+		check &&
+		readLimit(
+			{ ...desk, subject: CHECK_LIMITS[check].subject },
+			condition.limit,
+			[...place(i), "limit"],
+			check,
+		);
 	const lacksString =
 		check !== undefined && CHECK_LIMITS[check].subject === "string" && condition.string === undefined;
 	const fault =

@@ -1,23 +1,37 @@
 import type { Path } from "../../diagnostics/path.ts";
-import { type Desk, isBlock, onlyKeys, readWord, report, shownValue } from "./fault.ts";
+import { type Desk, isBlock, onlyKeys, outOfPlace, readWord, report, shownValue } from "./fault.ts";
 import type { Condition, Limit, LimitLeaf } from "./limit.ts";
 import { readForm } from "./read-form.ts";
 import { readThreshold } from "./read-threshold.ts";
-import { CHECK_LIMITS, type CheckId, FACTS, MEASURE_NAMES } from "./vocabulary.ts";
+import {
+	CHECK_LIMITS,
+	type CheckId,
+	FACTS,
+	isMeasuredOn,
+	MEASURE_NAMES,
+	STRING_FACTS,
+} from "./vocabulary.ts";
+
+const readFact = (desk: Desk, raw: unknown, at: Path, holds: boolean): Condition | undefined => {
+	const fact = readWord(desk, raw, at, FACTS, "a fact");
+	if (fact !== undefined && STRING_FACTS.includes(fact) && (desk.subject ?? "string") !== "string")
+		return outOfPlace(desk, at, fact);
+	return fact && { kind: "fact", fact, holds };
+};
 
 /** A fact, its opposite (`not`), or a comparison. */
 export const readCondition = (desk: Desk, raw: unknown, at: Path): Condition | undefined => {
 	if (typeof raw === "string") {
-		const fact = readWord(desk, raw, at, FACTS, "a fact");
-		return fact && { kind: "fact", fact, holds: true };
+		return readFact(desk, raw, at, true);
 	}
 	if (isBlock(raw) && "not" in raw) {
 		if (!onlyKeys(desk, raw, at, ["not"])) return undefined;
-		const fact = readWord(desk, raw["not"], [...at, "not"], FACTS, "a fact");
-		return fact && { kind: "fact", fact, holds: false };
+		return readFact(desk, raw["not"], [...at, "not"], false);
 	}
 	if (isBlock(raw) && "measure" in raw) {
 		const threshold = readThreshold(desk, raw, at, MEASURE_NAMES);
+		if (threshold !== undefined && !isMeasuredOn(threshold.measure, desk.subject ?? "string"))
+			return outOfPlace(desk, [...at, "measure"], threshold.measure);
 		return threshold && { kind: "threshold", threshold };
 	}
 	return report(desk, {

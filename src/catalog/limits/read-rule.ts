@@ -147,19 +147,20 @@ const subjectFault = (
 };
 
 /** One row of a rules file. Faults: `rules/file-shape`, `unknown-check`, `standing`, `limit-form`, `limit-unit`. */
-export const readRule = (desk: Desk, raw: unknown, at: Path): Rule | undefined => {
+export const readRule = (plain: Desk, raw: unknown, at: Path): Rule | undefined => {
 	const row = rowShape.safeParse(raw);
-	if (!row.success) return reportShape(desk, row.error.issues, at, raw);
+	if (!row.success) return reportShape(plain, row.error.issues, at, raw);
 	const { data } = row;
 	const check = CHECK_IDS.find((id) => id === data.check);
 	if (check === undefined)
-		return report(desk, {
+		return report(plain, {
 			code: "rules/unknown-check",
 			at: [...at, "check"],
 			what: `there is no check called "${data.check}"`,
 			expected: `one of: ${CHECK_IDS.join(", ")}`,
 			mend: "name a check of the list; a new kind of limit needs a check written for it",
 		});
+	const desk: Desk = { ...plain, subject: CHECK_LIMITS[check].subject };
 	if (data.standing === "compared" && data.official_text === undefined)
 		return report(desk, {
 			code: "rules/standing",

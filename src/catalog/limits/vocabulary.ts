@@ -165,6 +165,16 @@ export const FACTS = [
 	"path surveyed",
 ] as const;
 export type FactName = (typeof FACTS)[number];
+/** Facts of a string, which have no meaning for a rule on the well. */
+export const STRING_FACTS: readonly FactName[] = [
+	"deviated string",
+	"flow zone open above the shoe",
+	"treated through this string",
+];
+
+/** Whether a measure may be taken in a rule on such a subject: its own, or the well's. */
+export const isMeasuredOn = (measure: MeasureName, subject: SubjectKind): boolean =>
+	MEASURES[measure].subject === "well" || MEASURES[measure].subject === subject;
 
 /** How a limit picks strings: by what the trade calls them, or by what they do. */
 export const STRING_SELECTORS = [

@@ -17,6 +17,8 @@ const atSurface = (the: Case): Outcome => {
 	const { actual } = string.cement ?? {};
 	const basis = cement.top_basis === "recorded" ? "recorded" : "planned";
 	if (!cement.to_surface) return notMet(`the ${basis} cement top is at `, cement.top.md, ", not at surface.");
+	if (actual?.returnsToSurface !== undefined && actual.returnsToSurface.value <= 0)
+		return notMet("the record shows that no cement returned to surface.");
 	if (actual?.returnsToSurface !== undefined)
 		return met("the record shows ", actual.returnsToSurface, " of cement returned to surface.");
 	return met(`the ${basis} cement column reaches ground level.`);
