@@ -4,10 +4,7 @@ import type { Given, Known, KnownTable } from "./known.ts";
 import type { SourceRef } from "./source.ts";
 
 /** What an input of a formula may be: a dimension, several values of one (`many`), or a table. */
-export type InputKind =
-	| Dimension
-	| { readonly many: Dimension }
-	| { readonly table: string };
+export type InputKind = Dimension | { readonly many: Dimension } | { readonly table: string };
 
 type GivenOf<K extends InputKind> = K extends Dimension
 	? Known<K>
@@ -28,9 +25,7 @@ type NumberInputs<I extends Inputs> = {
 };
 
 /** A computed number, with the branch of the method that gave it where the method has branches. */
-export type Computed =
-	| number
-	| { readonly value: number; readonly branch: string };
+export type Computed = number | { readonly value: number; readonly branch: string };
 
 /** What every declaration says of itself, whatever it gives. */
 export interface Declaration<I extends Inputs = Inputs> {
@@ -47,16 +42,13 @@ export interface Declaration<I extends Inputs = Inputs> {
 	readonly validity?: string;
 }
 
-export interface FormulaDefinition<I extends Inputs, D extends Dimension>
-	extends Declaration<I> {
+export interface FormulaDefinition<I extends Inputs, D extends Dimension> extends Declaration<I> {
 	readonly gives: D;
 	readonly compute: (inputs: NumberInputs<I>) => Computed;
 }
 
-export interface Formula<
-	I extends Inputs = Inputs,
-	D extends Dimension = Dimension,
-> extends FormulaDefinition<I, D> {
+export interface Formula<I extends Inputs = Inputs, D extends Dimension = Dimension>
+	extends FormulaDefinition<I, D> {
 	/** Works the formula on values that know their origin. */
 	readonly of: (inputs: GivenInputs<I>) => Known<D>;
 }
@@ -64,49 +56,33 @@ export interface Formula<
 type Columns = Readonly<Record<string, Dimension>>;
 type Row<C extends Columns> = { readonly [N in keyof C]: number };
 
-export interface TableFormulaDefinition<I extends Inputs, C extends Columns>
-	extends Declaration<I> {
+export interface TableFormulaDefinition<I extends Inputs, C extends Columns> extends Declaration<I> {
 	readonly gives: C;
 	readonly compute: (inputs: NumberInputs<I>) => readonly Row<C>[];
 }
 
 /** A method whose result is a table: a path's stations, a load over depth. */
-export interface TableFormula<
-	I extends Inputs = Inputs,
-	C extends Columns = Columns,
-> extends TableFormulaDefinition<I, C> {
+export interface TableFormula<I extends Inputs = Inputs, C extends Columns = Columns>
+	extends TableFormulaDefinition<I, C> {
 	readonly of: (inputs: GivenInputs<I>) => KnownTable<keyof C & string>;
 }
 
 /** Any formula, as the register keeps it: what it says of itself, and arithmetic on inputs checked elsewhere. */
 export interface AnyFormula extends Declaration {
 	readonly gives: Dimension | Columns;
-	readonly compute: (
-		inputs: never,
-	) => Computed | readonly Readonly<Record<string, number>>[];
+	readonly compute: (inputs: never) => Computed | readonly Readonly<Record<string, number>>[];
 	readonly of: (inputs: never) => Known | KnownTable;
 }
 
 const numberOf = (given: Given): unknown =>
-	Array.isArray(given)
-		? given.map((g: Known) => g.value)
-		: "rows" in given
-			? given
-			: (given as Known).value;
+	Array.isArray(given) ? given.map((g: Known) => g.value) : "rows" in given ? given : (given as Known).value;
 
 const numbersOf = <I extends Inputs>(inputs: GivenInputs<I>): NumberInputs<I> =>
 	Object.fromEntries(
-		Object.entries(inputs).map(([name, given]) => [
-			name,
-			numberOf(given as Given),
-		]),
+		Object.entries(inputs).map(([name, given]) => [name, numberOf(given as Given)]),
 	) as NumberInputs<I>;
 
-const originOf = <I extends Inputs>(
-	definition: Declaration<I>,
-	inputs: GivenInputs<I>,
-	branch?: string,
-) => ({
+const originOf = <I extends Inputs>(definition: Declaration<I>, inputs: GivenInputs<I>, branch?: string) => ({
 	kind: "worked" as const,
 	formula: definition.id,
 	source: definition.source,
@@ -127,9 +103,7 @@ export const formula = <const I extends Inputs, D extends Dimension>(
 	of: (inputs) => {
 		const computed = definition.compute(numbersOf(inputs));
 		const [value, branch] =
-			typeof computed === "number"
-				? [computed, undefined]
-				: [computed.value, computed.branch];
+			typeof computed === "number" ? [computed, undefined] : [computed.value, computed.branch];
 		return {
 			dimension: definition.gives,
 			value: value as Quantity<D>,
@@ -145,9 +119,7 @@ export const tableFormula = <const I extends Inputs, const C extends Columns>(
 	...definition,
 	of: (inputs) => ({
 		columns: definition.gives as Readonly<Record<keyof C & string, Dimension>>,
-		rows: definition.compute(numbersOf(inputs)) as readonly Readonly<
-			Record<keyof C & string, number>
-		>[],
+		rows: definition.compute(numbersOf(inputs)) as readonly Readonly<Record<keyof C & string, number>>[],
 		from: originOf(definition, inputs),
 	}),
 });

@@ -22,13 +22,32 @@ export type Given = Known | readonly Known[] | KnownTable;
 
 export type Origin =
 	/** Typed by the engineer, in the definition or a file it names. */
-	| { readonly kind: "definition"; readonly at: Path; readonly text: string; readonly file?: string }
+	| {
+			readonly kind: "definition";
+			readonly at: Path;
+			readonly text: string;
+			readonly file?: string;
+	  }
 	/** A row of a table that ships with the tool. */
-	| { readonly kind: "catalogue"; readonly table: string; readonly row: string; readonly column: string; readonly source: SourceRef }
+	| {
+			readonly kind: "catalogue";
+			readonly table: string;
+			readonly row: string;
+			readonly column: string;
+			readonly source: SourceRef;
+	  }
 	/** Not given, so assumed; `id` is the key of the recorded assumption. */
-	| { readonly kind: "assumed"; readonly id: string; readonly source?: SourceRef }
+	| {
+			readonly kind: "assumed";
+			readonly id: string;
+			readonly source?: SourceRef;
+	  }
 	/** A physical constant or a convention of a published method. */
-	| { readonly kind: "constant"; readonly name: string; readonly source: SourceRef }
+	| {
+			readonly kind: "constant";
+			readonly name: string;
+			readonly source: SourceRef;
+	  }
 	/** Computed. */
 	| {
 			readonly kind: "worked";
@@ -47,7 +66,12 @@ export const isKnownTable = (given: unknown): given is KnownTable =>
 	typeof given === "object" && given !== null && "columns" in given && "rows" in given && "from" in given;
 
 /** A constant of nature or of a published method, to be given to formulas like any other value. */
-export const constant = <D extends Dimension>(dimension: D, value: number, name: string, source: SourceRef): Known<D> => ({
+export const constant = <D extends Dimension>(
+	dimension: D,
+	value: number,
+	name: string,
+	source: SourceRef,
+): Known<D> => ({
 	dimension,
 	value: value as Quantity<D>,
 	from: { kind: "constant", name, source },
