@@ -100,7 +100,7 @@ export const ENGLISH = {
 	layersHead: "At the base of protected water, from the rock inward",
 	layerCement: "cement outside the {string}, {evidence}",
 	layerSteel: "steel, {string}, {size}",
-	layerFluid: "fluid outside the {string}, no cement",
+	layerFluid: "fluid outside the {string}, no cement here",
 	layerOpen: "No steel crosses the base of protected water.",
 	gapGround: "{distance} from ground to the base of protected water",
 	gapShoeBelow: "{distance} below the base of protected water",

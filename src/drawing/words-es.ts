@@ -98,7 +98,7 @@ export const SPANISH: DrawingWords = {
 	layersHead: "En la base del agua protegida, de la roca hacia adentro",
 	layerCement: "cemento fuera de: {string}, {evidence}",
 	layerSteel: "acero, {string}, {size}",
-	layerFluid: "fluido fuera de: {string}, sin cemento",
+	layerFluid: "fluido fuera de: {string}, aquí sin cemento",
 	layerOpen: "Ningún acero cruza la base del agua protegida.",
 	gapGround: "{distance} del terreno a la base del agua protegida",
 	gapShoeBelow: "{distance} por debajo de la base del agua protegida",

@@ -74,7 +74,7 @@ const viewWith = (
 			: { bore: 5.5, steel: 1.8, clearance: 0.9, step: 8.2, most },
 	);
 	const legendTall = legend + size * 1.6;
-	const rowTall = level === undefined ? 0 : 12 + size * 1.2 * (detail === "plain" ? 2.4 : 4.2);
+	const rowTall = level === undefined ? 0 : 12 + size * 1.2 * (detail === "plain" ? 2.4 : 5.2);
 	const head = size * 1.25 * (detail === "plain" ? 1 : 2);
 	const top = head + size * 2.6;
 	const notes = height - legendTall - size * 2.6;
