@@ -1,6 +1,7 @@
 import type { Origin } from "../../cite/known.ts";
 import type { Code } from "../../diagnostics/codes.ts";
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
+import { nearestName } from "../../diagnostics/nearest-name.ts";
 import type { Path } from "../../diagnostics/path.ts";
 import type { SubjectKind } from "./vocabulary.ts";
 
@@ -53,6 +54,12 @@ export const shownValue = (value: unknown): string => {
 export const isBlock = (value: unknown): value is Readonly<Record<string, unknown>> =>
 	typeof value === "object" && value !== null && !Array.isArray(value);
 
+/** The word probably meant, or what to do where none is near. */
+export const mendWord = (found: unknown, words: readonly string[], otherwise: string): string => {
+	const near = typeof found === "string" ? nearestName(found, words) : undefined;
+	return near === undefined ? otherwise : `did you mean "${near}"?`;
+};
+
 /** Refuses keys that are not in the list; true where there were none. */
 export const onlyKeys = (
 	desk: Desk,
@@ -68,7 +75,7 @@ export const onlyKeys = (
 			key: true,
 			what: `"${key}" has no meaning here`,
 			expected: `one of: ${allowed.join(", ")}`,
-			mend: `take "${key}" out, or spell it as one of these`,
+			mend: mendWord(key, allowed, `take "${key}" out, or spell it as one of these`),
 		});
 	return strange.length === 0;
 };
@@ -90,7 +97,7 @@ export const readWord = <W extends string>(
 			what: `this is not ${thing} that is known`,
 			expected: `one of: ${words.join(", ")}`,
 			found: shownValue(value),
-			mend: "use one of the words listed",
+			mend: mendWord(value, words, "use one of the words listed"),
 		})
 	);
 };

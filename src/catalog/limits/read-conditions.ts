@@ -1,6 +1,6 @@
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
 import type { Path } from "../../diagnostics/path.ts";
-import { type Desk, report } from "./fault.ts";
+import { type Desk, mendWord, report } from "./fault.ts";
 import type { Rule } from "./limit.ts";
 import { readLimit } from "./read-limit.ts";
 import { CHECK_IDS, CHECK_LIMITS } from "./vocabulary.ts";
@@ -37,7 +37,7 @@ const readOne = (condition: WrittenCondition, i: number): ReadCondition => {
 			at: [...place(i), "check"],
 			what: `there is no check called "${condition.check}"`,
 			expected: `one of: ${CHECK_IDS.join(", ")}`,
-			mend: "name a check of the list (`casebound list checks`)",
+			mend: mendWord(condition.check, CHECK_IDS, "name a check of the list (`casebound list checks`)"),
 		});
 	const limit =
 		check &&

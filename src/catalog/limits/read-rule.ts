@@ -1,6 +1,6 @@
 import * as z from "zod";
 import type { Path } from "../../diagnostics/path.ts";
-import { type Desk, isBlock, onlyKeys, readWord, readWords, report, shownValue } from "./fault.ts";
+import { type Desk, isBlock, mendWord, onlyKeys, readWord, readWords, report, shownValue } from "./fault.ts";
 import { type AppliesTo, type Rule, WAYS_KNOWN } from "./limit.ts";
 import { readCondition, readLimit } from "./read-limit.ts";
 import { CHECK_IDS, CHECK_LIMITS, SETBACK_KINDS, STRING_SELECTORS } from "./vocabulary.ts";
@@ -158,7 +158,11 @@ export const readRule = (plain: Desk, raw: unknown, at: Path): Rule | undefined 
 			at: [...at, "check"],
 			what: `there is no check called "${data.check}"`,
 			expected: `one of: ${CHECK_IDS.join(", ")}`,
-			mend: "name a check of the list; a new kind of limit needs a check written for it",
+			mend: mendWord(
+				data.check,
+				CHECK_IDS,
+				"name a check of the list; a new kind of limit needs a check written for it",
+			),
 		});
 	const desk: Desk = { ...plain, subject: CHECK_LIMITS[check].subject };
 	if (data.standing === "compared" && data.official_text === undefined)
