@@ -68,6 +68,7 @@ export const resolveWell = (definition: Definition, catalog: Catalog, files: Rea
 	checkPlausibility(definition, desk);
 
 	const { site } = definition;
+	assumeNeighborGround(site.neighbors, desk);
 	return {
 		diagnostics: desk.faults,
 		value: {
@@ -94,6 +95,17 @@ export const resolveWell = (definition: Definition, catalog: Catalog, files: Rea
 			assumptions: desk.assumptions,
 		},
 	};
+};
+
+/** A neighbor's well is given below its own ground; how high that ground lies is not asked. */
+const assumeNeighborGround = (neighbors: Definition["site"]["neighbors"], desk: Desk): void => {
+	if (!neighbors?.some(({ depth }) => depth !== undefined)) return;
+	desk.assumptions.push({
+		id: "neighbor-ground",
+		at: ["site", "neighbors"],
+		what: "The ground at each neighbor's water well lies as high as the ground at this well.",
+		why: "Its elevation is not asked for; a difference moves the bottom of that well by as much.",
+	});
 };
 
 /** Whether the holes tell where the well ends; out of order they do not, and that is told already. */
