@@ -143,6 +143,7 @@ export const outside = (drawing: Drawing): string[] => {
 				visit(shape.children, dx + shape.dx, dy + shape.dy, shape.name ?? name);
 				continue;
 			}
+			if (shape.kind === "path" && shape.d === "") found.push(`${name}: a path of nothing`);
 			for (const box of boundsOf(shape)) {
 				const slack = 0.5;
 				const over =

@@ -65,17 +65,17 @@ export const cementFill = (
 ): Shape[] => {
 	const sides = [1, -1] as const;
 	const fill = basis === "planned" ? CEMENT_PLANNED : CEMENT_BUILT;
+	const strokes = sides.map((side) => grain(points, side, near, far, basis)).join("");
 	return [
 		{
 			kind: "path",
 			d: sides.map((side) => strip(points, side, near, far)).join(""),
 			fill,
 		},
-		{
-			kind: "path",
-			d: sides.map((side) => grain(points, side, near, far, basis)).join(""),
-			stroke: { color: CEMENT_GRAIN, width: 0.5 },
-		},
+		// A column shorter than one row of grain has none.
+		...(strokes === ""
+			? []
+			: [{ kind: "path", d: strokes, stroke: { color: CEMENT_GRAIN, width: 0.5 } } as const]),
 	];
 };
 

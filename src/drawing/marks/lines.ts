@@ -49,7 +49,7 @@ export const groundLine = (
 			y2: y,
 			stroke: { color: INK, width: 1.2 },
 		},
-		{ kind: "path", d: strokes, stroke: { color: INK, width: 0.5 } },
+		...(strokes === "" ? [] : [{ kind: "path", d: strokes, stroke: { color: INK, width: 0.5 } } as const]),
 	];
 };
 
