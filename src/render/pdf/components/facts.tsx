@@ -4,8 +4,9 @@ import { textWidth } from "../../../measure/text-width.ts";
 import { printCell } from "../../print/print-text.ts";
 import { INK } from "../design.ts";
 import { inSection, type Scene } from "../scene.ts";
+import type { Tag } from "../tags.ts";
 import { PencilBox, Unset, VerdictWord } from "./boxed.tsx";
-import { Box, type, Words } from "./primitives.tsx";
+import { Box, Space, type, Words } from "./primitives.tsx";
 import { setInline } from "./rich.tsx";
 
 type Kind<K extends Block["kind"]> = Extract<Block, { kind: K }>;
@@ -95,32 +96,33 @@ export const Facts = ({ block, scene }: { block: Kind<"facts">; scene: Scene }):
 	const lines = Array.from({ length: Math.ceil(block.items.length / columns) }, (_, i) =>
 		block.items.slice(i * columns, (i + 1) * columns),
 	);
+	const tag: Tag = { role: "L", ...inSection(scene) };
 	return (
-		<Box
-			tag={{ role: "L", ...inSection(scene) }}
-			style={{ marginTop: design.step * 0.4, marginBottom: design.step * 1.6 }}
-		>
+		<>
+			<Space height={design.step * 0.4} />
 			{block.caption === undefined ? null : (
 				<Words
-					tag={{ role: "Caption" }}
+					tag={{ role: "Caption", within: tag }}
 					minPresenceAhead={design.table * 4}
 					style={{ ...type(design.table + 0.5, 1.25, "semibold"), color: INK.heading, marginBottom: 2 }}
 				>
 					{block.caption}
 				</Words>
 			)}
-			{lines.map((line) => (
-				<Box
-					key={line[0]?.label ?? ""}
-					wrap={false}
-					style={{ flexDirection: "row", justifyContent: "space-between" }}
-				>
-					{line.map((item) => (
-						<FactLine key={item.label} item={item} scene={scene} width={width} label={label} />
-					))}
-				</Box>
-			))}
-		</Box>
+			<Box tag={tag} style={{ marginBottom: design.step * 1.6 }}>
+				{lines.map((line) => (
+					<Box
+						key={line[0]?.label ?? ""}
+						wrap={false}
+						style={{ flexDirection: "row", justifyContent: "space-between" }}
+					>
+						{line.map((item) => (
+							<FactLine key={item.label} item={item} scene={scene} width={width} label={label} />
+						))}
+					</Box>
+				))}
+			</Box>
+		</>
 	);
 };
 

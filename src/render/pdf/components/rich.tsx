@@ -49,14 +49,16 @@ const set = (inline: Inline, scene: Scene, key: number): ReactNode => {
  * Running text as children of a `Words`. Pieces of one style are joined: the engine may break a line, with a hyphen,
  * wherever one string ends and the next begins.
  */
-export const setInline = (children: readonly Inline[], scene: Scene): ReactNode =>
-	children
-		.map((inline, i) => set(inline, scene, i))
-		.reduce<ReactNode[]>((joined, piece) => {
-			const before = joined.at(-1);
-			if (typeof piece === "string" && typeof before === "string") return [...joined.slice(0, -1), before + piece];
-			return [...joined, piece];
-		}, []);
+export const setInline = (children: readonly Inline[], scene: Scene): ReactNode => {
+	const joined: ReactNode[] = [];
+	for (const [i, inline] of children.entries()) {
+		const piece = set(inline, scene, i);
+		const before = joined.at(-1);
+		if (typeof piece === "string" && typeof before === "string") joined[joined.length - 1] = before + piece;
+		else joined.push(piece);
+	}
+	return joined;
+};
 
 /** A line or paragraph of running text. */
 export const Rich = ({

@@ -22,7 +22,8 @@ export const SignIn = ({
 	});
 	return (
 		<>
-			<Box tag={{ role: "Table", ...inSection(scene) }} style={{ marginTop: design.step * 0.6 }}>
+			<Space height={design.step * 0.6} />
+			<Box tag={{ role: "Table", ...inSection(scene) }}>
 				<Box
 					fixed
 					wrap={false}

@@ -214,6 +214,15 @@ const BodyRow = ({ plan, row, last }: { plan: Plan; row: Row; last: boolean }): 
 	);
 };
 
+/** The first two rows stay together, and so do the last two: a page shows no row alone. */
+const inCompany = (
+	rows: readonly Row[],
+): readonly { readonly rows: readonly Row[]; readonly from: number }[] => {
+	if (rows.length <= 3) return rows.length === 0 ? [] : [{ rows, from: 0 }];
+	const middle = rows.slice(2, -2).map((row, i) => ({ rows: [row], from: i + 2 }));
+	return [{ rows: rows.slice(0, 2), from: 0 }, ...middle, { rows: rows.slice(-2), from: rows.length - 2 }];
+};
+
 /**
  * Table of any length: its head repeats on every page, no row is split, and neither caption nor head is left without
  * rows. Numbers stand right in one style per column; their unit stands in the head.
@@ -222,25 +231,35 @@ export const Table = ({ block, scene }: { block: TableBlock; scene: Scene }): Re
 	const { design } = scene;
 	const planned = plan(block, scene);
 	const row = planned.size * LEADING + 2 * planned.pad.y;
+	const tag: Tag = { role: "Table", ...inSection(scene) };
+	const id = block.id === undefined ? {} : { id: block.id };
+	const setRow = (item: Row, i: number): ReactElement => (
+		<BodyRow key={i} plan={planned} row={item} last={i === block.rows.length - 1} />
+	);
 	return (
 		<>
-			<Box
-				{...(block.id === undefined ? {} : { id: block.id })}
-				tag={{ role: "Table", ...inSection(scene) }}
-				style={{ marginTop: design.step * 0.6 }}
-			>
+			<Space height={design.step * 0.6} />
+			{block.caption === scene.title ? null : (
 				<Words
-					tag={{ role: "Caption" }}
+					tag={{ role: "Caption", within: tag }}
 					minPresenceAhead={4 * row}
 					style={{ ...type(planned.size + 0.5, 1.25, "semibold"), marginBottom: 3, color: INK.heading }}
 				>
 					{block.caption}
 				</Words>
+			)}
+			{/* Nothing stands above the head in its box: space there would count as content and could end a page. */}
+			<Box {...id} tag={tag}>
 				<Head plan={planned} />
-				{block.rows.map((item, i) => (
-					// biome-ignore lint/suspicious/noArrayIndexKey: a paper is set once, in this order
-					<BodyRow key={i} plan={planned} row={item} last={i === block.rows.length - 1} />
-				))}
+				{inCompany(block.rows).map(({ rows, from }) =>
+					rows.length === 1 ? (
+						rows.map((item) => setRow(item, from))
+					) : (
+						<Box key={from} wrap={false}>
+							{rows.map((item, i) => setRow(item, from + i))}
+						</Box>
+					),
+				)}
 			</Box>
 			{block.note === undefined ? (
 				<Space height={design.step * 1.8} />
