@@ -55,7 +55,7 @@ export const writeWhole = (file: string, content: Uint8Array | string, options: 
 		}
 		renameSync(temporary, file);
 	} catch (cause) {
-		rmSync(temporary, { force: true });
+		if (exists(temporary)) rmSync(temporary, { force: true });
 		throw new FileFault(`cannot write ${file}: ${reasonOf(cause)}`, EXIT.cannotWrite);
 	}
 };

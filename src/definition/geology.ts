@@ -54,8 +54,8 @@ const formation = entry("Formation", "One bed or group of beds, from its top to 
 	target: optional(flag("Treated formation", "The rock the well is for.", EVERY)),
 	mechanical: optional(mechanical),
 	actual: optional(
-		group("As found", "The top as drilled stands before the prognosis.", RECORD, {
-			top: straightDepth("Top as found", "From logs or cuttings.", RECORD),
+		group("As found", "The top as drilled stands before the prognosis.", EVERY, {
+			top: straightDepth("Top as found", "From logs or cuttings.", EVERY),
 			by: optional(text("Picked from", "What the pick rests on.", RECORD, "gamma ray")),
 		}),
 	),

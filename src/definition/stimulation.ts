@@ -142,9 +142,9 @@ export const stimulation = group(
 		additives: optional(list("Additives", "For disclosure.", EVERY, additive)),
 		annuli: optional(list("Annuli watched", "Pressure outside the treated string.", TECHNICAL, annulus)),
 		flowback: optional(
-			group("Flowback", "What comes back, and where it goes.", PUBLIC, {
-				returned: optional(partSpan("Share of the water that returns", "Tank and truck counts.", PUBLIC)),
-				goes_to: optional(text("Goes to", "Neighbors ask.", PUBLIC, "reuse on the next well")),
+			group("Flowback", "What comes back, and where it goes.", EVERY, {
+				returned: optional(partSpan("Share of the water that returns", "Tank and truck counts.", EVERY)),
+				goes_to: optional(text("Goes to", "Neighbors ask.", EVERY, "reuse on the next well")),
 			}),
 		),
 	},

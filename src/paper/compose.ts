@@ -1,6 +1,7 @@
 import type { Block, Section } from "../document/blocks.ts";
 import type { Imprint, PaperDocument } from "../document/document.ts";
 import type { PaperContext } from "./context.ts";
+import { forPaper } from "./for-paper.ts";
 import { narrative } from "./narrative/narrative.ts";
 import { placesIn } from "./places.ts";
 import { saidIn, wordsIn } from "./said.ts";
@@ -14,7 +15,11 @@ import type { OrderSection } from "./words/page-order.ts";
  * @throws Error for an order that names an unknown part or a template that names unknown data: faults of ours
  */
 export const composePaper = (asked: PaperContext): PaperDocument => {
-	const context = asked.paper === "answers" ? { ...asked, printedAt: placesIn(composePaper({ ...asked, paper: "regulator" })) } : asked;
+	const context: PaperContext = {
+		...asked,
+		well: forPaper(asked.well, asked.paper),
+		...(asked.paper === "answers" ? { printedAt: placesIn(composePaper({ ...asked, paper: "regulator" })) } : {}),
+	};
 	const order = context.words.order(context.paper);
 	const data = narrative(context);
 	const isGlossary = (section: OrderSection): boolean => section.content.some((item) => "part" in item && item.part === "glossary");
