@@ -3,9 +3,9 @@ import type { Imprint, PaperDocument } from "../document/document.ts";
 import type { PaperContext } from "./context.ts";
 import { forPaper } from "./for-paper.ts";
 import { narrative } from "./narrative/narrative.ts";
+import { PARTS } from "./parts/index.ts";
 import { placesIn } from "./places.ts";
 import { saidIn, wordsIn } from "./said.ts";
-import { PARTS } from "./parts/index.ts";
 import type { OrderSection } from "./words/page-order.ts";
 
 /**
@@ -18,11 +18,14 @@ export const composePaper = (asked: PaperContext): PaperDocument => {
 	const context: PaperContext = {
 		...asked,
 		well: forPaper(asked.well, asked.paper),
-		...(asked.paper === "answers" ? { printedAt: placesIn(composePaper({ ...asked, paper: "regulator" })) } : {}),
+		...(asked.paper === "answers"
+			? { printedAt: placesIn(composePaper({ ...asked, paper: "regulator" })) }
+			: {}),
 	};
 	const order = context.words.order(context.paper);
 	const data = narrative(context);
-	const isGlossary = (section: OrderSection): boolean => section.content.some((item) => "part" in item && item.part === "glossary");
+	const isGlossary = (section: OrderSection): boolean =>
+		section.content.some((item) => "part" in item && item.part === "glossary");
 	const text = order.sections
 		.filter((section) => !isGlossary(section))
 		.flatMap((section) => wordsIn(sectionBlocks(section, context, data)))
@@ -30,7 +33,11 @@ export const composePaper = (asked: PaperContext): PaperDocument => {
 	const filled = order.sections
 		.map((section) => ({
 			section,
-			blocks: sectionBlocks(section, isGlossary(section) ? { ...context, saidElsewhere: saidIn(text) } : context, data),
+			blocks: sectionBlocks(
+				section,
+				isGlossary(section) ? { ...context, saidElsewhere: saidIn(text) } : context,
+				data,
+			),
 		}))
 		.filter(({ blocks }) => blocks.some((block) => block.kind !== "page-break"));
 	const sections = filled.map(
@@ -61,7 +68,8 @@ const sectionBlocks = (
 	section.content.flatMap((item): readonly Block[] => {
 		if ("words" in item) return context.words.blocks(context.paper, item.words, data);
 		const part = PARTS[item.part];
-		if (part === undefined) throw new Error(`the page order of ${context.paper} names no known part: "${item.part}"`);
+		if (part === undefined)
+			throw new Error(`the page order of ${context.paper} names no known part: "${item.part}"`);
 		return part(context);
 	});
 

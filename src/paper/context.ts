@@ -1,3 +1,4 @@
+import type { Results } from "../calc/results.ts";
 import type { Bibliography } from "../catalog/bibliography.ts";
 import type { GlossaryTerm } from "../catalog/glossary.ts";
 import type { Job } from "../catalog/jobs.ts";
@@ -6,7 +7,6 @@ import type { Known } from "../cite/known.ts";
 import type { Cell } from "../document/blocks.ts";
 import type { Paper } from "../document/document.ts";
 import type { QuantityStyle, QuantityText } from "../document/inline.ts";
-import type { Results } from "../calc/results.ts";
 import type { Judgement, MissingItem } from "../rules/finding.ts";
 import type { UnitSystem } from "../units/format.ts";
 import type { Well } from "../well/well.ts";

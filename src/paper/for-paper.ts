@@ -1,6 +1,6 @@
+import { isKnown } from "../cite/known.ts";
 import { mayAppear } from "../definition/privacy.ts";
 import type { Path } from "../diagnostics/path.ts";
-import { isKnown } from "../cite/known.ts";
 import type { Paper } from "../document/document.ts";
 import type { Well } from "../well/well.ts";
 
@@ -25,13 +25,17 @@ const OWN_BLOCKS = {
  */
 export const forPaper = (well: Well, paper: Paper): Well => {
 	const kept = Object.fromEntries(
-		Object.entries(OWN_BLOCKS).map(([topic, path]) => [topic, keep(well[topic as keyof typeof OWN_BLOCKS], [...path], paper)]),
+		Object.entries(OWN_BLOCKS).map(([topic, path]) => [
+			topic,
+			keep(well[topic as keyof typeof OWN_BLOCKS], [...path], paper),
+		]),
 	);
 	return { ...well, ...kept };
 };
 
 const keep = (node: unknown, path: Path, paper: Paper): unknown => {
-	if (Array.isArray(node)) return node.filter((item) => isOpenTo(item, paper)).map((item, i) => keep(item, [...path, i], paper));
+	if (Array.isArray(node))
+		return node.filter((item) => isOpenTo(item, paper)).map((item, i) => keep(item, [...path, i], paper));
 	if (typeof node !== "object" || node === null || isKnown(node)) return node;
 	if (!isOpenTo(node, paper)) return undefined;
 	return Object.fromEntries(

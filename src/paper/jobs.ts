@@ -11,7 +11,8 @@ export interface WellJob {
 }
 
 /** `cementing-surface`: how a job is asked for, and how its pack is named. */
-export const jobName = (job: Pick<WellJob, "id" | "string">): string => (job.string === undefined ? job.id : `${job.id}-${job.string}`);
+export const jobName = (job: Pick<WellJob, "id" | "string">): string =>
+	job.string === undefined ? job.id : `${job.id}-${job.string}`;
 
 const slug = (words: string): string => words.replaceAll(/\s+/gu, "-");
 
@@ -23,7 +24,9 @@ export const jobsOfWell = (well: Well): readonly WellJob[] => {
 	const stagesDone = well.stimulation?.stages.every((stage) => stage.actual !== undefined) ?? false;
 	const perString = well.strings.flatMap((string): WellJob[] => [
 		{ id: "casing", string: string.id, done: string.plannedShoe !== undefined },
-		...(string.cement ? [{ id: "cementing" as const, string: string.id, done: string.cement.actual !== undefined }] : []),
+		...(string.cement
+			? [{ id: "cementing" as const, string: string.id, done: string.cement.actual !== undefined }]
+			: []),
 		...(string.pressureTest
 			? [{ id: "pressure-test" as const, string: string.id, done: string.pressureTest.actual !== undefined }]
 			: []),
@@ -44,7 +47,8 @@ export const jobsOfWell = (well: Well): readonly WellJob[] => {
 };
 
 /** The first job without a record; the last one where all have theirs. */
-export const nextJob = (jobs: readonly WellJob[]): WellJob | undefined => jobs.find((job) => !job.done) ?? jobs.at(-1);
+export const nextJob = (jobs: readonly WellJob[]): WellJob | undefined =>
+	jobs.find((job) => !job.done) ?? jobs.at(-1);
 
 /** The job asked for: `pumping`, or `cementing-surface`; a string's job without a string is the first not done. */
 export const findJob = (jobs: readonly WellJob[], asked: string): WellJob | undefined =>

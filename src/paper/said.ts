@@ -16,7 +16,11 @@ const wordsOfBlock = (block: Block): string[] => {
 		case "figures":
 			return block.items.flatMap((item) => [item.label, ...wordsOfCell(item.value)]);
 		case "table":
-			return [block.caption, ...block.columns.map((column) => column.head), ...block.rows.flatMap((row) => Object.values(row.cells).flatMap(wordsOfCell))];
+			return [
+				block.caption,
+				...block.columns.map((column) => column.head),
+				...block.rows.flatMap((row) => Object.values(row.cells).flatMap(wordsOfCell)),
+			];
 		case "callout":
 			return [block.title, ...wordsIn(block.blocks)];
 		case "figure":
@@ -41,7 +45,10 @@ const wordsOfCell = (cell: Cell): string[] => {
 export const saidIn = (text: string): ((word: string) => boolean) => {
 	const lower = ` ${text.toLowerCase().replaceAll(/[^\p{L}\p{N}]+/gu, " ")} `;
 	return (word) => {
-		const bare = word.toLowerCase().replaceAll(/[^\p{L}\p{N}]+/gu, " ").trim();
+		const bare = word
+			.toLowerCase()
+			.replaceAll(/[^\p{L}\p{N}]+/gu, " ")
+			.trim();
 		return lower.includes(` ${bare} `) || lower.includes(` ${bare}s `);
 	};
 };

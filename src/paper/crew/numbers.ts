@@ -22,12 +22,21 @@ const words = (value: string | undefined): readonly SheetLine[] => {
 };
 const measured = (
 	context: PaperContext,
-	zone: { readonly distance: Known; readonly from?: string | undefined; readonly source?: string | undefined } | undefined,
+	zone:
+		| { readonly distance: Known; readonly from?: string | undefined; readonly source?: string | undefined }
+		| undefined,
 ): readonly SheetLine[] => {
 	if (zone === undefined) return [];
 	const from = zone.from === undefined ? "" : ` ${context.words.label("phrases.from")} ${zone.from}`;
 	const source = zone.source === undefined ? "" : ` (${zone.source})`;
-	return [{ cell: { kind: "rich", children: [shown(context, zone.distance), { kind: "text", text: `${from}${source}` }] } }];
+	return [
+		{
+			cell: {
+				kind: "rich",
+				children: [shown(context, zone.distance), { kind: "text", text: `${from}${source}` }],
+			},
+		},
+	];
 };
 
 const casing = (context: PaperContext, string: CasingString | undefined) =>
@@ -49,7 +58,8 @@ export const SHEET_VALUES: Readonly<Record<string, SheetValue>> = {
 	lightning: (c) => measured(c, c.well.safety?.lightning),
 	wind_limit_crane: (c) => one(c, c.well.safety?.wind_limit?.crane),
 	silica_area: (c) => words(c.well.safety?.silica?.regulated_area),
-	muster_points: (c) => (c.well.safety?.muster_points ?? []).map((point) => ({ of: titled(point.id), cell: textCell(point.at) })),
+	muster_points: (c) =>
+		(c.well.safety?.muster_points ?? []).map((point) => ({ of: titled(point.id), cell: textCell(point.at) })),
 	gas_alarms: (c) =>
 		(c.well.safety?.gas_alarms ?? []).map((alarm) => ({
 			of: alarm.gas,
@@ -57,7 +67,9 @@ export const SHEET_VALUES: Readonly<Record<string, SheetValue>> = {
 				kind: "rich",
 				children: [
 					shown(c, alarm.low),
-					...(alarm.high === undefined ? [] : [{ kind: "text" as const, text: ` ${c.words.label("crew.then")} ` }, shown(c, alarm.high)]),
+					...(alarm.high === undefined
+						? []
+						: [{ kind: "text" as const, text: ` ${c.words.label("crew.then")} ` }, shown(c, alarm.high)]),
 					{ kind: "text", text: ` (${alarm.source})` },
 				],
 			},
@@ -79,7 +91,10 @@ export const SHEET_VALUES: Readonly<Record<string, SheetValue>> = {
 								children: [
 									...(test.low === undefined
 										? []
-										: [shown(c, test.low), { kind: "text" as const, text: ` ${c.words.label("crew.then")} ` }]),
+										: [
+												shown(c, test.low),
+												{ kind: "text" as const, text: ` ${c.words.label("crew.then")} ` },
+											]),
 									shown(c, test.high),
 									{ kind: "text", text: `; ${c.words.label("crew.rated")} ` },
 									shown(c, working_pressure),
@@ -94,7 +109,8 @@ export const SHEET_VALUES: Readonly<Record<string, SheetValue>> = {
 	string_length: (c, s) => one(c, casing(c, s)?.length),
 	string_joints: (c, s) => one(c, casing(c, s)?.joints),
 	string_weight_in_air: (c, s) => one(c, casing(c, s)?.weight_in_air, { nearest: 1000 }),
-	string_drift: (_, s) => (s?.sections ?? []).map((section) => ({ of: sizeOf(section), cell: known(section.drift) })),
+	string_drift: (_, s) =>
+		(s?.sections ?? []).map((section) => ({ of: sizeOf(section), cell: known(section.drift) })),
 	string_body_yield: (c, s) =>
 		(casing(c, s)?.sections ?? []).map((section) => ({
 			...(s !== undefined && s.sections.length > 1 ? { of: `${section.number}` } : {}),
@@ -122,7 +138,10 @@ export const SHEET_VALUES: Readonly<Record<string, SheetValue>> = {
 						{ kind: "text", text: ` ${c.words.label("crew.sacks")}` },
 						...(mixed === undefined
 							? []
-							: [{ kind: "text" as const, text: ` ${c.words.label("phrases.at")} ` }, shown(c, mixed.density, TENTH)]),
+							: [
+									{ kind: "text" as const, text: ` ${c.words.label("phrases.at")} ` },
+									shown(c, mixed.density, TENTH),
+								]),
 					],
 				},
 			};
@@ -150,7 +169,12 @@ export const SHEET_VALUES: Readonly<Record<string, SheetValue>> = {
 	},
 	pump_kickouts: (c) => {
 		const kickouts = limits(c)?.pumpKickouts ?? [];
-		return kickouts.map((kickout, i) => ({ of: `${i + 1}`, cell: shown(c, kickout) }));
+		if (kickouts.length === 0) return [];
+		const children = kickouts.flatMap((kickout, i) => [
+			...(i === 0 ? [] : [{ kind: "text" as const, text: ", " }]),
+			shown(c, kickout),
+		]);
+		return [{ cell: { kind: "rich", children } }];
 	},
 	relief_valve: (c) => one(c, limits(c)?.reliefValve),
 	relief_discharges_to: (c) => words(limits(c)?.reliefDischargesTo),
@@ -165,7 +189,8 @@ export const SHEET_VALUES: Readonly<Record<string, SheetValue>> = {
 	most_proppant: (c) => {
 		const steps = c.well.stimulation?.stages.flatMap((stage) => stage.steps) ?? [];
 		const most = steps.reduce<Known | undefined>(
-			(best, step) => (step.concentration && step.concentration.value > (best?.value ?? 0) ? step.concentration : best),
+			(best, step) =>
+				step.concentration && step.concentration.value > (best?.value ?? 0) ? step.concentration : best,
 			undefined,
 		);
 		return one(c, most);
@@ -177,7 +202,12 @@ export const SHEET_VALUES: Readonly<Record<string, SheetValue>> = {
 		const line = (stage: typeof first): SheetLine[] =>
 			stage?.flush_volume === undefined
 				? []
-				: [{ of: `${c.words.label("phrases.stage")} ${stage.number}`, cell: shown(c, stage.flush_volume, TENTH) }];
+				: [
+						{
+							of: `${c.words.label("phrases.stage")} ${stage.number}`,
+							cell: shown(c, stage.flush_volume, TENTH),
+						},
+					];
 		return first === last ? line(first) : [...line(first), ...line(last)];
 	},
 	first_stage: (c) => one(c, c.results.stimulation?.stages[0]?.bottom.md),
@@ -187,8 +217,10 @@ export const SHEET_VALUES: Readonly<Record<string, SheetValue>> = {
 		const plugs = c.results.stimulation?.stages.filter((stage) => stage.plug !== undefined).length ?? 0;
 		return plugs === 0 ? [] : [{ cell: { kind: "quantity", dimension: "count", value: plugs } }];
 	},
-	shallowest_plug: (c) => one(c, c.results.stimulation?.stages.findLast((stage) => stage.plug !== undefined)?.plug?.md),
-	deepest_plug: (c) => one(c, c.results.stimulation?.stages.find((stage) => stage.plug !== undefined)?.plug?.md),
+	shallowest_plug: (c) =>
+		one(c, c.results.stimulation?.stages.findLast((stage) => stage.plug !== undefined)?.plug?.md),
+	deepest_plug: (c) =>
+		one(c, c.results.stimulation?.stages.find((stage) => stage.plug !== undefined)?.plug?.md),
 	string_in_well: (c) => words(c.well.stimulation?.treatedThrough),
 	wellhead_drilling: (c) => one(c, c.well.wellhead?.drilling),
 	wellhead_stimulation: (c) => one(c, c.well.wellhead?.stimulation),

@@ -21,15 +21,31 @@ export const crewNumbers: Part = (context) => {
 		...missingCallout(missing, context),
 		...(large.length === 0
 			? []
-			: [{ kind: "figures" as const, items: large.flatMap((n) => n.lines.map((line) => ({ value: line.cell, label: labelOf(n, line) }))) }]),
+			: [
+					{
+						kind: "figures" as const,
+						items: large.flatMap((n) =>
+							n.lines.map((line) => ({ value: line.cell, label: labelOf(n, line) })),
+						),
+					},
+				]),
 		...table(
 			context,
 			"numbers",
-			[textColumn(context, "what_to_know", { width: 2, rowHead: true }), textColumn(context, "value", { width: 3 })],
+			[
+				textColumn(context, "what_to_know", { width: 2, rowHead: true }),
+				textColumn(context, "value", { width: 3 }),
+			],
 			[
 				...rest.flatMap((number) => linesOf(number, context)),
-				row({ what_to_know: { kind: "text", text: context.words.label("crew.wind_now") }, value: { kind: "blank" } }),
-				row({ what_to_know: { kind: "text", text: context.words.label("crew.changed") }, value: { kind: "blank" } }),
+				row({
+					what_to_know: { kind: "text", text: context.words.label("crew.wind_now") },
+					value: { kind: "blank" },
+				}),
+				row({
+					what_to_know: { kind: "text", text: context.words.label("crew.changed") },
+					value: { kind: "blank" },
+				}),
 			],
 		),
 	];
@@ -44,7 +60,8 @@ const sheetNumbers = (context: PaperContext): SheetNumber[] => {
 	const string = stringOf(context);
 	return (job?.numbers ?? []).map((number) => {
 		const find = SHEET_VALUES[number.value];
-		if (find === undefined) throw new Error(`seeds/jobs/${job?.id}.yaml names no known value: "${number.value}"`);
+		if (find === undefined)
+			throw new Error(`seeds/jobs/${job?.id}.yaml names no known value: "${number.value}"`);
 		return {
 			label: context.words.label(`crew.numbers.${number.value}`),
 			critical: number.critical === true,
@@ -62,7 +79,9 @@ const linesOf = (number: SheetNumber, context: PaperContext) => {
 		? { kind: "unset", text: context.words.label("crew.not_set") }
 		: { kind: "blank" };
 	const lines: readonly SheetLine[] = number.lines.length > 0 ? number.lines : [{ cell: empty }];
-	return lines.map((line) => row({ what_to_know: { kind: "text", text: labelOf(number, line) }, value: line.cell }));
+	return lines.map((line) =>
+		row({ what_to_know: { kind: "text", text: labelOf(number, line) }, value: line.cell }),
+	);
 };
 
 const missingCallout = (missing: readonly SheetNumber[], context: PaperContext): Block[] =>

@@ -1,8 +1,8 @@
 import type { Cell } from "../../document/blocks.ts";
-import { surfaceLocation } from "../parts/identity.ts";
-import { contactsFor } from "../parts/people.ts";
 import { cell, textCell } from "../context.ts";
+import { surfaceLocation } from "../parts/identity.ts";
 import { type Part, row, table, textColumn, titled } from "../parts/part.ts";
+import { contactsFor } from "../parts/people.ts";
 
 /** Where to muster, what to tell the dispatcher, where help is. A line without a value is a box to fill. */
 export const crewSite: Part = (context) => {
@@ -13,11 +13,17 @@ export const crewSite: Part = (context) => {
 		return made.kind === "none" ? { kind: "blank" } : made;
 	};
 	const emergency = safety?.emergency;
-	const hospital = cell(context, emergency?.hospital_distance, { unit: context.units === "metric" ? "km" : "mi", decimals: 0 });
+	const hospital = cell(context, emergency?.hospital_distance, {
+		unit: context.units === "metric" ? "km" : "mi",
+		decimals: 0,
+	});
 	return table(
 		context,
 		"site",
-		[textColumn(context, "what_to_know", { width: 2, rowHead: true }), textColumn(context, "value", { width: 3 })],
+		[
+			textColumn(context, "what_to_know", { width: 2, rowHead: true }),
+			textColumn(context, "value", { width: 3 }),
+		],
 		[
 			row({ what_to_know: textCell(label("crew.emergency")), value: box(emergency?.number) }),
 			row({ what_to_know: textCell(label("crew.say_this_address")), value: box(emergency?.site_address) }),
@@ -30,7 +36,10 @@ export const crewSite: Part = (context) => {
 						: { kind: "rich", children: [{ kind: "text", text: `${emergency.hospital}, ` }, hospital] },
 			}),
 			...(safety?.muster_points ?? []).map((point) =>
-				row({ what_to_know: textCell(`${label("crew.numbers.muster_points")}: ${titled(point.id)}`), value: textCell(point.at) }),
+				row({
+					what_to_know: textCell(`${label("crew.numbers.muster_points")}: ${titled(point.id)}`),
+					value: textCell(point.at),
+				}),
 			),
 			row({ what_to_know: textCell(label("crew.radio")), value: box(safety?.radio_channel) }),
 			row({ what_to_know: textCell(label("crew.eyewash")), value: box(safety?.eyewash) }),

@@ -15,7 +15,11 @@ export const waterWords = (context: PaperContext): Record<string, unknown> => {
 	const deepest = wells.toSorted((a, b) => (b.bottom?.value ?? 0) - (a.bottom?.value ?? 0))[0];
 	const neighbor = well.neighbors.find((n) => n.id === deepest?.id);
 	const surveyed = well.neighbors.flatMap((place) =>
-		(place.surveyed ?? []).map((entry) => ({ name: place.name, distance: say(context, entry.distance), from: entry.from })),
+		(place.surveyed ?? []).map((entry) => ({
+			name: place.name,
+			distance: say(context, entry.distance),
+			from: entry.from,
+		})),
 	);
 	return {
 		has_protected_water: protectedWater !== undefined,
@@ -42,11 +46,15 @@ export const waterWords = (context: PaperContext): Record<string, unknown> => {
 		protecting_wait: say(context, protecting?.cement?.waitOnCement, { unit: "hr", decimals: 0 }),
 		protecting_to_surface: protecting ? results.cement[protecting.id]?.to_surface === true : false,
 		protecting_sacks: say(context, protecting ? results.cement[protecting.id]?.sacks : undefined),
-		protecting_cement_volume: about(context, protecting ? results.cement[protecting.id]?.slurry_volume : undefined),
-		if_returns_stop: sayText(protecting?.cement?.ifReturnsStop),
+		protecting_cement_volume: about(
+			context,
+			protecting ? results.cement[protecting.id]?.slurry_volume : undefined,
+		),
+		if_returns_stop: sayText(protecting?.cement?.ifReturnsStop?.replace(/\.$/u, "")),
 		has_water_wells: wells.length > 0,
 		deepest_water_well: deepest?.name ?? false,
-		deepest_water_well_depth: neighbor && "depth" in neighbor && neighbor.depth ? depthSaid(neighbor.depth, context) : false,
+		deepest_water_well_depth:
+			neighbor && "depth" in neighbor && neighbor.depth ? depthSaid(neighbor.depth, context) : false,
 		deepest_water_well_gap: about(context, deepest?.above_top_perforation),
 		deepest_water_well_gap_exact: say(context, deepest?.above_top_perforation),
 		has_surveyed: surveyed.length > 0,

@@ -1,7 +1,7 @@
-import { EVERY_FORMULA } from "../../rules/every-formula.ts";
 import { isTable } from "../../cite/known.ts";
 import type { Block } from "../../document/blocks.ts";
 import type { Inline } from "../../document/inline.ts";
+import { EVERY_FORMULA } from "../../rules/every-formula.ts";
 import type { PaperContext } from "../context.ts";
 import { narrative } from "../narrative/narrative.ts";
 import { keysIn } from "../places.ts";
@@ -31,7 +31,10 @@ const answered = (context: PaperContext): readonly Answered[] => {
 				number,
 				group: title,
 				keys: keysIn(blocks),
-				words: [...inlinesOf(blocks), ...(typeof said === "string" ? [{ kind: "text" as const, text: ` ${said}` }] : [])],
+				words: [
+					...inlinesOf(blocks),
+					...(typeof said === "string" ? [{ kind: "text" as const, text: ` ${said}` }] : []),
+				],
 			};
 		}),
 	);
@@ -75,14 +78,17 @@ export const answersTable: Part = (context) => {
 	);
 };
 
-const textOrNone = (words: string) => (words === "" ? ({ kind: "none" } as const) : ({ kind: "text", text: words } as const));
+const textOrNone = (words: string) =>
+	words === "" ? ({ kind: "none" } as const) : ({ kind: "text", text: words } as const);
 
 const formulaNames = (keys: readonly string[], context: PaperContext): string[] => [
 	...new Set(
 		keys.flatMap((key) => {
 			const value = context.index.byKey.get(key);
 			if (value === undefined || isTable(value)) return [];
-			return value.from.kind === "worked" ? (EVERY_FORMULA.get(value.from.formula)?.name ?? []) : context.words.label("phrases.as_given");
+			return value.from.kind === "worked"
+				? (EVERY_FORMULA.get(value.from.formula)?.name ?? [])
+				: context.words.label("phrases.as_given");
 		}),
 	),
 ];
@@ -102,7 +108,11 @@ export const openQuestions: Part = (context) => {
 			row({
 				number: { kind: "text", text: String(entry.number) },
 				question: { kind: "text", text: entry.question.ask },
-				at: textOrNone([entry.question.own === undefined ? undefined : `community › ${entry.question.own}`].filter((s) => s).join("")),
+				at: textOrNone(
+					[entry.question.own === undefined ? undefined : `community › ${entry.question.own}`]
+						.filter((s) => s)
+						.join(""),
+				),
 			}),
 		),
 	);

@@ -1,6 +1,6 @@
 import type { CasingString, PipeSection } from "../../well/well.ts";
 import { cell, type PaperContext, textCell } from "../context.ts";
-import { quantityColumn, row, table, textColumn, titled, type Part } from "./part.ts";
+import { type Part, quantityColumn, row, table, textColumn, titled } from "./part.ts";
 
 const RATING = { nearest: 10 } as const;
 const JOINT = { nearest: 1000 } as const;

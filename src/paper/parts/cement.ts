@@ -1,7 +1,7 @@
 import type { Block } from "../../document/blocks.ts";
 import type { CasingString } from "../../well/well.ts";
 import { cell, type PaperContext, textCell } from "../context.ts";
-import { facts, quantityColumn, row, table, textColumn, titled, type Part } from "./part.ts";
+import { facts, type Part, quantityColumn, row, table, textColumn, titled } from "./part.ts";
 
 /** One heading a cemented string: slurries, volumes, the job's numbers, the record, and what is done if returns stop. */
 export const cementJobs: Part = (context) =>
@@ -52,7 +52,10 @@ const slurryTable = (context: PaperContext, string: CasingString): Block[] =>
 									{ kind: "text" as const, text: ` ${context.words.label("phrases.in")} ` },
 									cellInline(context, point.after, { unit: "hr", decimals: 0 }),
 									...(point.at
-										? [{ kind: "text" as const, text: ` ${context.words.label("phrases.at")} ` }, cellInline(context, point.at)]
+										? [
+												{ kind: "text" as const, text: ` ${context.words.label("phrases.at")} ` },
+												cellInline(context, point.at),
+											]
 										: []),
 								]),
 							},
@@ -121,7 +124,10 @@ const jobFacts = (context: PaperContext, string: CasingString): Block[] => {
 	const job = string.cement;
 	if (!cement || !job) return [];
 	return facts(context, [
-		["cement_top", cement.to_surface ? textCell(context.words.label("phrases.surface")) : cell(context, cement.top.md)],
+		[
+			"cement_top",
+			cement.to_surface ? textCell(context.words.label("phrases.surface")) : cell(context, cement.top.md),
+		],
 		["cement_top_tvd", cement.to_surface ? { kind: "none" } : cell(context, cement.top.tvd)],
 		["cement_top_basis", textCell(context.words.label(`phrases.top_${cement.top_basis}`))],
 		["cement_top_method", textCell(job.topMethod)],

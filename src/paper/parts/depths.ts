@@ -1,10 +1,14 @@
-import type { Cell, Column, Row } from "../../document/blocks.ts";
 import type { DepthMark } from "../../calc/results.ts";
+import type { Cell, Column, Row } from "../../document/blocks.ts";
 import { cell, type PaperContext } from "../context.ts";
-import { quantityColumn, row, table, textColumn, titled, type Part } from "./part.ts";
+import { type Part, quantityColumn, row, table, textColumn, titled } from "./part.ts";
 
 /** MD, TVD and depth below ground of a mark, on the columns of `depthColumns`. */
-export const depthCells = (context: PaperContext, mark: DepthMark | undefined, prefix = ""): Record<string, Cell> => ({
+export const depthCells = (
+	context: PaperContext,
+	mark: DepthMark | undefined,
+	prefix = "",
+): Record<string, Cell> => ({
 	[`${prefix}md`]: cell(context, mark?.md),
 	[`${prefix}tvd`]: cell(context, mark?.tvd),
 	[`${prefix}below_ground`]: cell(context, mark?.below_ground),
@@ -21,7 +25,8 @@ export const keyDepths: Part = (context) => {
 	const { results, well } = context;
 	const marks: { name: string; mark: DepthMark }[] = [];
 	const add = (label: string, mark: DepthMark | undefined, of?: string): void => {
-		if (mark) marks.push({ name: context.words.label(`marks.${label}`) + (of === undefined ? "" : `, ${of}`), mark });
+		if (mark)
+			marks.push({ name: context.words.label(`marks.${label}`) + (of === undefined ? "" : `, ${of}`), mark });
 	};
 	for (const zone of results.geology.water) add("water_base", zone.base, zone.name);
 	add("protected_water_base", results.geology.protected_water_base);
@@ -32,7 +37,8 @@ export const keyDepths: Part = (context) => {
 		if (cement && !cement.to_surface) add("cement_top", cement.top, titled(string.id));
 	}
 	for (const formation of results.geology.formations)
-		if (well.geology.formations.find((f) => f.id === formation.id)?.target === true) add("target_top", formation.top, formation.name);
+		if (well.geology.formations.find((f) => f.id === formation.id)?.target === true)
+			add("target_top", formation.top, formation.name);
 	add("kickoff", results.trajectory.kickoff);
 	add("landing", results.trajectory.landing);
 	add("top_perforation", results.stimulation?.top_perforation);
@@ -41,7 +47,9 @@ export const keyDepths: Part = (context) => {
 	const order = marks.toSorted(
 		(a, b) => a.mark.tvd.value - b.mark.tvd.value || (a.mark.md?.value ?? 0) - (b.mark.md?.value ?? 0),
 	);
-	const rows: Row[] = order.map(({ name, mark }) => row({ mark: { kind: "text", text: name }, ...depthCells(context, mark) }));
+	const rows: Row[] = order.map(({ name, mark }) =>
+		row({ mark: { kind: "text", text: name }, ...depthCells(context, mark) }),
+	);
 	return table(
 		context,
 		"key_depths",

@@ -1,8 +1,8 @@
 import type { Block } from "../../document/blocks.ts";
 import type { Drawing } from "../../document/shapes.ts";
 import { isolationCloseUp } from "../../drawing/close-up/isolation-close-up.ts";
-import { ENGLISH } from "../../drawing/words-en.ts";
 import { wellboreSchematic } from "../../drawing/schematic/wellbore-schematic.ts";
+import { ENGLISH } from "../../drawing/words-en.ts";
 import type { UnitSystem } from "../../units/format.ts";
 import type { Findings, PaperContext } from "../context.ts";
 import type { Part } from "./part.ts";
@@ -10,7 +10,7 @@ import type { Part } from "./part.ts";
 const figure = (drawing: Drawing): Block => ({
 	kind: "figure",
 	drawing,
-	caption: [{ kind: "text", text: `${drawing.title}. ${drawing.scale}` }],
+	caption: [{ kind: "text", text: drawing.title }],
 	id: drawing.id,
 });
 
@@ -51,6 +51,8 @@ export const wellDrawings = (findings: Findings, units: UnitSystem): readonly Dr
 	const size = options({ units, index }, 504, 570);
 	return [
 		wellboreSchematic(well, results, { ...size, detail: "full" }),
-		...(results.geology.protected_water_base === undefined ? [] : [isolationCloseUp(well, results, { ...size, height: 420 })]),
+		...(results.geology.protected_water_base === undefined
+			? []
+			: [isolationCloseUp(well, results, { ...size, height: 420 })]),
 	];
 };

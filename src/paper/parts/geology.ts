@@ -1,5 +1,5 @@
 import { cell, textCell } from "../context.ts";
-import { facts, quantityColumn, row, table, textColumn, type Part } from "./part.ts";
+import { facts, type Part, quantityColumn, row, table, textColumn } from "./part.ts";
 
 export const formationsTable: Part = (context) => {
 	const marks = new Map(context.results.geology.formations.map((f) => [f.id, f]));
@@ -73,7 +73,10 @@ export const protectedWaterFacts: Part = (context) => {
 				tone: "caution",
 				title: context.words.label("phrases.no_protected_water_title"),
 				blocks: [
-					{ kind: "paragraph", children: [{ kind: "text", text: context.words.label("phrases.no_protected_water") }] },
+					{
+						kind: "paragraph",
+						children: [{ kind: "text", text: context.words.label("phrases.no_protected_water") }],
+					},
 				],
 			},
 		];

@@ -1,8 +1,8 @@
-import type { Well } from "../../well/well.ts";
-import { VERDICTS } from "../../document/verdict.ts";
 import { showPath } from "../../diagnostics/path.ts";
+import { VERDICTS } from "../../document/verdict.ts";
+import type { Well } from "../../well/well.ts";
 import { cell, shown, textCell } from "../context.ts";
-import { facts, row, table, textColumn, type Part } from "./part.ts";
+import { facts, type Part, row, table, textColumn } from "./part.ts";
 
 /** Latitude, longitude and datum, to a tenth of a foot or so: as agencies ask for it. */
 export const surfaceLocation = (site: Well["site"]): string | undefined => {
@@ -31,7 +31,10 @@ export const identityFacts: Part = (context) => {
 		["revision", textCell(identity.revisions?.at(-1)?.id)],
 		["issued", textCell(identity.issued)],
 		["valid_until", textCell(identity.valid_until)],
-		["prepared_by", textCell([signer?.name, signer?.role, signer?.license, signer?.phone].filter((s) => s).join(", "))],
+		[
+			"prepared_by",
+			textCell([signer?.name, signer?.role, signer?.license, signer?.phone].filter((s) => s).join(", ")),
+		],
 		["jurisdictions", textCell(site.jurisdictions.join(", "))],
 		["ground_elevation", cell(context, datum.groundElevation)],
 		[
@@ -79,12 +82,21 @@ export const checkTally: Part = (context) => {
 
 /** What the jurisdictions ask for and the definition lacks. */
 export const missingInformation: Part = (context) => {
-	const asked = context.missing.map((item) => ({ what: item.what, at: showPath(item.at), asked: item.askedBy.join("; ") }));
+	const asked = context.missing.map((item) => ({
+		what: item.what,
+		at: showPath(item.at),
+		asked: item.askedBy.join("; "),
+	}));
 	const rows = asked.map((item) =>
 		row({ what: textCell(item.what), at: textCell(item.at), asked_by: textCell(item.asked) }),
 	);
 	if (rows.length === 0)
-		return [{ kind: "paragraph", children: [{ kind: "text", text: context.words.label("phrases.nothing_missing") }] }];
+		return [
+			{
+				kind: "paragraph",
+				children: [{ kind: "text", text: context.words.label("phrases.nothing_missing") }],
+			},
+		];
 	return table(
 		context,
 		"missing_information",
@@ -108,7 +120,11 @@ export const undeterminedTable: Part = (context) =>
 			textColumn(context, "at", { width: 2.2 }),
 		],
 		context.results.undetermined.map((item) =>
-			row({ not_worked: textCell(item.key), because_missing: textCell(item.because), at: textCell(item.needs.map(showPath).join("; ")) }),
+			row({
+				not_worked: textCell(item.key),
+				because_missing: textCell(item.because),
+				at: textCell(item.needs.map(showPath).join("; ")),
+			}),
 		),
 	);
 
@@ -142,6 +158,10 @@ export const assumptionsTable: Part = (context) =>
 			textColumn(context, "at", { width: 2, label: "state_it_at" }),
 		],
 		context.well.assumptions.map((assumption) =>
-			row({ what: textCell(assumption.what), why: textCell(assumption.why), at: textCell(showPath(assumption.at)) }),
+			row({
+				what: textCell(assumption.what),
+				why: textCell(assumption.why),
+				at: textCell(showPath(assumption.at)),
+			}),
 		),
 	);

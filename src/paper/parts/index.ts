@@ -1,6 +1,23 @@
-import { crewContacts, crewSignIn, crewSite } from "../crew/site.ts";
 import { crewNumbers, crewSteps } from "../crew/sheet.ts";
+import { crewContacts, crewSignIn, crewSite } from "../crew/site.ts";
+import { answersTable, openQuestions } from "./answers.ts";
+import { casingTable, centralizersTable, holesTable, ratingsTable, stringFacts } from "./casing.ts";
+import { cementJobs } from "./cement.ts";
+import { keyDepths } from "./depths.ts";
+import { figures } from "./figures.ts";
+import { formationsTable, protectedWaterFacts, waterTable } from "./geology.ts";
+import {
+	assumptionsTable,
+	checkTally,
+	identityFacts,
+	missingInformation,
+	revisionsTable,
+	undeterminedTable,
+} from "./identity.ts";
+import { barriersTable, isolationFacts, neighborsTable, offsetWellsTable } from "./isolation.ts";
+import type { Part } from "./part.ts";
 import { publicContacts, signature } from "./people.ts";
+import { dataSources, formulasTable } from "./provenance.ts";
 import {
 	additivesPlain,
 	communityAnswers,
@@ -11,16 +28,6 @@ import {
 	scheduleShort,
 	scheduleTable,
 } from "./public.ts";
-import { answersTable, openQuestions } from "./answers.ts";
-import { figures } from "./figures.ts";
-import { barriersTable, isolationFacts, neighborsTable, offsetWellsTable } from "./isolation.ts";
-import { casingTable, centralizersTable, holesTable, ratingsTable, stringFacts } from "./casing.ts";
-import { cementJobs } from "./cement.ts";
-import { keyDepths } from "./depths.ts";
-import { formationsTable, protectedWaterFacts, waterTable } from "./geology.ts";
-import { assumptionsTable, checkTally, identityFacts, missingInformation, revisionsTable, undeterminedTable } from "./identity.ts";
-import type { Part } from "./part.ts";
-import { dataSources, formulasTable } from "./provenance.ts";
 import { openChecks, ruleChecks } from "./rule-checks.ts";
 import {
 	additivesTable,
@@ -31,7 +38,13 @@ import {
 	treatmentSchedule,
 	waterSources,
 } from "./stimulation.ts";
-import { annuliTable, pressureBoundary, pressureTests, shoeTests, treatingLimits } from "./tests-and-limits.ts";
+import {
+	annuliTable,
+	pressureBoundary,
+	pressureTests,
+	shoeTests,
+	treatingLimits,
+} from "./tests-and-limits.ts";
 import { pathTable, planAgainstSurvey, shoesAgainstPlan, trajectoryFacts } from "./trajectory.ts";
 
 /** Every part that a page order may name. */

@@ -1,12 +1,15 @@
 import type { Cell } from "../../document/blocks.ts";
 import { cell, textCell } from "../context.ts";
-import { facts, quantityColumn, row, table, textColumn, titled, type Part } from "./part.ts";
+import { facts, type Part, quantityColumn, row, table, textColumn, titled } from "./part.ts";
 
 export const isolationFacts: Part = (context) => {
 	const { isolation, geology } = context.results;
 	return facts(context, [
 		["protected_water_base_ground", cell(context, geology.protected_water_base?.below_ground)],
-		["protecting_string", textCell(isolation.protecting_string === undefined ? undefined : titled(isolation.protecting_string))],
+		[
+			"protecting_string",
+			textCell(isolation.protecting_string === undefined ? undefined : titled(isolation.protecting_string)),
+		],
 		["shoe_below_water", cell(context, isolation.shoe_below_protected_water)],
 		["steel_layers", cell(context, isolation.steel_at_protected_water)],
 		["water_to_perforation", cell(context, isolation.protected_water_to_top_perforation)],
@@ -64,7 +67,15 @@ export const neighborsTable: Part = (context) => {
 
 type Neighbor = Parameters<typeof surveyed>[0];
 const surveyed = (
-	neighbor: { readonly surveyed?: readonly { readonly from: string; readonly distance: Parameters<typeof cell>[1] & object; readonly by?: string | undefined }[] | undefined },
+	neighbor: {
+		readonly surveyed?:
+			| readonly {
+					readonly from: string;
+					readonly distance: Parameters<typeof cell>[1] & object;
+					readonly by?: string | undefined;
+			  }[]
+			| undefined;
+	},
 	context: Parameters<typeof cell>[0],
 ): Cell => {
 	const entries = neighbor.surveyed ?? [];

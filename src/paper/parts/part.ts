@@ -54,7 +54,12 @@ export const table = (
 	label: string,
 	columns: readonly Column[],
 	rows: readonly Row[],
-	options: { readonly dense?: boolean; readonly note?: string; readonly id?: string; readonly suffix?: string } = {},
+	options: {
+		readonly dense?: boolean;
+		readonly note?: string;
+		readonly id?: string;
+		readonly suffix?: string;
+	} = {},
 ): Block[] => {
 	if (rows.length === 0) return [];
 	const used = columns.filter((column) =>
@@ -67,7 +72,9 @@ export const table = (
 	return [
 		{
 			kind: "table",
-			caption: context.words.label(`captions.${label}`) + (options.suffix === undefined ? "" : `: ${options.suffix}`),
+			caption:
+				context.words.label(`captions.${label}`) +
+				(options.suffix === undefined ? "" : `: ${options.suffix}`),
 			columns: used,
 			rows,
 			...(options.dense === true ? { dense: true } : {}),
@@ -93,7 +100,9 @@ export const facts = (
 		{
 			kind: "facts",
 			columns: options.columns ?? 2,
-			...(options.caption === undefined ? {} : { caption: context.words.label(`captions.${options.caption}`) }),
+			...(options.caption === undefined
+				? {}
+				: { caption: context.words.label(`captions.${options.caption}`) }),
 			items: filled.map(([label, value, note]) => ({
 				label: context.words.label(`facts.${label}`),
 				value,

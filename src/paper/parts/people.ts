@@ -14,7 +14,9 @@ export const contactsFor = (context: PaperContext): Block[] =>
 		],
 		(context.well.safety?.contacts ?? [])
 			.filter((contact) => contact.papers === undefined || contact.papers.includes(context.paper))
-			.map((contact) => row({ who: textCell(contact.role), by: textCell(contact.name), phone: textCell(contact.phone) })),
+			.map((contact) =>
+				row({ who: textCell(contact.role), by: textCell(contact.name), phone: textCell(contact.phone) }),
+			),
 	);
 
 export const publicContacts: Part = (context) => {

@@ -1,11 +1,11 @@
-import { EVERY_FORMULA } from "../../rules/every-formula.ts";
 import type { Given, Known } from "../../cite/known.ts";
 import { isTable } from "../../cite/known.ts";
-import type { SourceKey } from "../../cite/source-keys.ts";
 import type { SourceRef } from "../../cite/source.ts";
+import type { SourceKey } from "../../cite/source-keys.ts";
 import type { Inline } from "../../document/inline.ts";
+import { EVERY_FORMULA } from "../../rules/every-formula.ts";
 import { type PaperContext, shown, textCell } from "../context.ts";
-import { row, table, textColumn, type Part } from "./part.ts";
+import { type Part, row, table, textColumn } from "./part.ts";
 
 /** Each formula that stands behind a printed number, once: as published, its source, and one line worked with it. */
 export const formulasTable: Part = (context) => {
@@ -56,15 +56,18 @@ const workedLine = ({ key, value }: { key: string; value: Known }, context: Pape
 
 const givenText = (given: Given, context: PaperContext): Inline[] => {
 	if (isSeveral(given)) {
-		const terms = given.slice(0, MOST_TERMS).flatMap((term, i): Inline[] => [
-			...(i === 0 ? [] : [{ kind: "text" as const, text: ", " }]),
-			shown(context, term),
-		]);
+		const terms = given
+			.slice(0, MOST_TERMS)
+			.flatMap((term, i): Inline[] => [
+				...(i === 0 ? [] : [{ kind: "text" as const, text: ", " }]),
+				shown(context, term),
+			]);
 		return given.length > MOST_TERMS
 			? [...terms, { kind: "text", text: ` … (${given.length} ${context.words.label("phrases.terms")})` }]
 			: terms;
 	}
-	if (isTable(given)) return [{ kind: "text", text: `${given.rows.length} ${context.words.label("phrases.rows")}` }];
+	if (isTable(given))
+		return [{ kind: "text", text: `${given.rows.length} ${context.words.label("phrases.rows")}` }];
 	return [shown(context, given)];
 };
 
@@ -87,7 +90,8 @@ export const dataSources: Part = (context) => {
 			return;
 		}
 		const { from } = given;
-		if (from.kind === "catalogue" || from.kind === "constant" || from.kind === "worked") keys.add(from.source.key);
+		if (from.kind === "catalogue" || from.kind === "constant" || from.kind === "worked")
+			keys.add(from.source.key);
 		if (from.kind === "worked") for (const input of Object.values(from.inputs)) visit(input);
 	};
 	for (const value of context.index.byKey.values()) visit(value);
@@ -103,7 +107,11 @@ export const dataSources: Part = (context) => {
 			row({
 				source_key: textCell(key),
 				source: textCell(sourceText(key, context)),
-				source_note: textCell([context.words.label(`how_known.${context.sources[key].howKnown}`), context.sources[key].note].filter((part) => part !== undefined).join(" ")),
+				source_note: textCell(
+					[context.words.label(`how_known.${context.sources[key].howKnown}`), context.sources[key].note]
+						.filter((part) => part !== undefined)
+						.join(" "),
+				),
 			}),
 		),
 		{ dense: true },

@@ -1,5 +1,5 @@
 import { cell, textCell } from "../context.ts";
-import { quantityColumn, row, table, textColumn, titled, type Part } from "./part.ts";
+import { type Part, quantityColumn, row, table, textColumn, titled } from "./part.ts";
 
 const ROUNDED = { significant: 2 } as const;
 
@@ -8,7 +8,10 @@ export const headlineFigures: Part = (context) => {
 	const { isolation } = context.results;
 	const label = context.words.label;
 	const items = [
-		{ value: cell(context, isolation.protected_water_to_top_perforation, ROUNDED), label: label("headline.separation") },
+		{
+			value: cell(context, isolation.protected_water_to_top_perforation, ROUNDED),
+			label: label("headline.separation"),
+		},
 		{ value: cell(context, isolation.steel_at_protected_water), label: label("headline.steel") },
 		{
 			value: cell(context, context.results.stimulation?.water_volume, {
@@ -144,7 +147,10 @@ export const communityAnswers: Part = (context) => {
 	return table(
 		context,
 		"community",
-		[textColumn(context, "question", { width: 2, rowHead: true }), textColumn(context, "answer", { width: 3 })],
+		[
+			textColumn(context, "question", { width: 2, rowHead: true }),
+			textColumn(context, "answer", { width: 3 }),
+		],
 		answers.map(([topic, answer]) =>
 			row({ question: textCell(context.words.label(`questions.${topic}`)), answer: textCell(answer) }),
 		),
@@ -156,9 +162,14 @@ export const glossary: Part = (context) =>
 	table(
 		context,
 		"glossary",
-		[textColumn(context, "word", { width: 1.4, rowHead: true }), textColumn(context, "meaning", { width: 4 })],
+		[
+			textColumn(context, "word", { width: 1.4, rowHead: true }),
+			textColumn(context, "meaning", { width: 4 }),
+		],
 		context.glossary.flatMap((entry) => {
 			const words = entry.words[context.words.language] ?? entry.words.en;
-			return words === undefined || context.saidElsewhere?.(words.term) === false ? [] : [row({ word: textCell(words.term), meaning: textCell(words.plain) })];
+			return words === undefined || context.saidElsewhere?.(words.term) === false
+				? []
+				: [row({ word: textCell(words.term), meaning: textCell(words.plain) })];
 		}),
 	);

@@ -1,7 +1,7 @@
 import type { Inline } from "../../document/inline.ts";
-import { type PaperContext, textCell } from "../context.ts";
 import type { Finding } from "../../rules/finding.ts";
-import { row, table, textColumn, verdictColumn, type Part } from "./part.ts";
+import { type PaperContext, textCell } from "../context.ts";
+import { type Part, row, table, textColumn, verdictColumn } from "./part.ts";
 
 /** Every check of every limit, in groups by jurisdiction: requirement, value here, verdict, and how the text is known. */
 export const ruleChecks: Part = (context) => {
@@ -17,15 +17,17 @@ export const ruleChecks: Part = (context) => {
 				textColumn(context, "because", { width: 3.4 }),
 				verdictColumn(context, "verdict", 1.15),
 			],
-			all.filter((finding) => finding.cite.jurisdictionName === name).map((finding) =>
-				row({
-					citation: textCell(`${finding.cite.citation}, ${finding.subject}`),
-					requirement: textCell(`${finding.requirement} [${standing(finding, context)}]`),
-					because: { kind: "rich", children: because(finding, context) },
-					verdict: { kind: "verdict", verdict: finding.verdict },
-					standing: textCell(standing(finding, context)),
-				}),
-			),
+			all
+				.filter((finding) => finding.cite.jurisdictionName === name)
+				.map((finding) =>
+					row({
+						citation: textCell(`${finding.cite.citation}, ${finding.subject}`),
+						requirement: textCell(`${finding.requirement} [${standing(finding, context)}]`),
+						because: { kind: "rich", children: because(finding, context) },
+						verdict: { kind: "verdict", verdict: finding.verdict },
+						standing: textCell(standing(finding, context)),
+					}),
+				),
 			{ dense: true, suffix: name },
 		),
 	);
@@ -35,7 +37,10 @@ const because = (finding: Finding, context: PaperContext): Inline[] => {
 	const words: Inline[] = [{ kind: "text", text: finding.because }];
 	const missing = finding.missing ?? [];
 	if (missing.length > 0)
-		words.push({ kind: "text", text: ` ${context.words.label("phrases.missing")}: ${missing.map((m) => m.what).join("; ")}.` });
+		words.push({
+			kind: "text",
+			text: ` ${context.words.label("phrases.missing")}: ${missing.map((m) => m.what).join("; ")}.`,
+		});
 	if (finding.variance)
 		words.push({
 			kind: "text",
@@ -51,7 +56,9 @@ const standing = (finding: Finding, context: PaperContext): string =>
 
 /** The checks that stand in the way, for the first page. */
 export const openChecks: Part = (context) => {
-	const open = context.judgement.findings.filter((f) => f.verdict === "not met" || f.verdict === "cannot tell");
+	const open = context.judgement.findings.filter(
+		(f) => f.verdict === "not met" || f.verdict === "cannot tell",
+	);
 	return table(
 		context,
 		"open_checks",

@@ -1,7 +1,7 @@
 import type { StageResults } from "../../calc/results.ts";
 import type { Cell } from "../../document/blocks.ts";
 import { cell, type PaperContext, textCell } from "../context.ts";
-import { facts, quantityColumn, row, table, textColumn, type Part } from "./part.ts";
+import { facts, type Part, quantityColumn, row, table, textColumn } from "./part.ts";
 
 export const stimulationTotals: Part = (context) => {
 	const totals = context.results.stimulation;
@@ -217,7 +217,11 @@ export const additivesTable: Part = (context) =>
 					supplier: i === 0 ? textCell(additive.supplier) : { kind: "none" },
 					additive_rate: i === 0 ? cell(context, additive.rate) : { kind: "none" },
 					ingredient: textCell(ingredient.tradeSecret ?? ingredient.name),
-					cas: textCell(ingredient.tradeSecret === undefined ? ingredient.cas : context.words.label("phrases.trade_secret")),
+					cas: textCell(
+						ingredient.tradeSecret === undefined
+							? ingredient.cas
+							: context.words.label("phrases.trade_secret"),
+					),
 					max_share: cell(context, ingredient.maxShare),
 				}),
 			),

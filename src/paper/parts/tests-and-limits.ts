@@ -1,5 +1,5 @@
 import { cell, textCell } from "../context.ts";
-import { facts, quantityColumn, row, table, textColumn, titled, type Part } from "./part.ts";
+import { facts, type Part, quantityColumn, row, table, textColumn, titled } from "./part.ts";
 
 /** Pressure tests of strings: planned beside measured. */
 export const pressureTests: Part = (context) =>
@@ -85,7 +85,10 @@ export const pressureBoundary: Part = (context) => {
 				rating: cell(context, element.rating),
 				factor: cell(context, context.well.stimulation?.boundary[i]?.factor),
 				allowed: cell(context, element.allowed),
-				limits: element.element === limiting ? textCell(context.words.label("phrases.limits_the_job")) : { kind: "none" },
+				limits:
+					element.element === limiting
+						? textCell(context.words.label("phrases.limits_the_job"))
+						: { kind: "none" },
 			}),
 		),
 		{ note: "pressure_boundary" },

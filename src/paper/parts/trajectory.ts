@@ -1,9 +1,9 @@
 import type { HoleMark } from "../../calc/results.ts";
 import { cell, textCell } from "../context.ts";
-import { quantityColumn, row, table, textColumn, facts, type Part } from "./part.ts";
+import { facts, type Part, quantityColumn, row, table, textColumn } from "./part.ts";
 
 /** Stations printed of a path: the ends of segments and every so many feet between, not every one of thousands. */
-const PRINTED_STATIONS = 40;
+const PRINTED_STATIONS = 24;
 
 export const trajectoryFacts: Part = (context) => {
 	const { trajectory } = context.results;
@@ -31,9 +31,11 @@ export const pathTable: Part = (context) => {
 	const printed = path.rows.filter((station, i) => {
 		const before = path.rows[i - 1];
 		const turns = before !== undefined && Math.abs(station.dogleg - before.dogleg) > 0.5;
-		return i === 0 || i === last || i % every === 0 || (context.results.trajectory.basis === "planned" && turns);
+		return (
+			i === 0 || i === last || i % every === 0 || (context.results.trajectory.basis === "planned" && turns)
+		);
 	});
-	const column = (id: keyof (typeof path.columns) & string, decimals?: number) =>
+	const column = (id: keyof typeof path.columns & string, decimals?: number) =>
 		quantityColumn(context, id, path.columns[id], decimals === undefined ? {} : { style: { decimals } });
 	return table(
 		context,
@@ -96,7 +98,9 @@ export const planAgainstSurvey: Part = (context) => {
 export const shoesAgainstPlan: Part = (context) => {
 	const moved = context.well.strings.flatMap((string) => {
 		const casing = context.results.casing[string.id];
-		return string.plannedShoe && casing ? [{ string, shoe: casing.shoe as HoleMark, planned: string.plannedShoe }] : [];
+		return string.plannedShoe && casing
+			? [{ string, shoe: casing.shoe as HoleMark, planned: string.plannedShoe }]
+			: [];
 	});
 	return table(
 		context,

@@ -27,12 +27,19 @@ const blockOf = (node: RootContent, vault: Vault): Block => {
 		case "blockquote": {
 			const [first, ...rest] = node.children;
 			const strong = first?.type === "paragraph" ? first.children[0] : undefined;
-			if (first?.type !== "paragraph" || strong?.type !== "strong") throw new Error("a quote needs a **title** first");
+			if (first?.type !== "paragraph" || strong?.type !== "strong")
+				throw new Error("a quote needs a **title** first");
 			const words = plain(strong.children, vault);
 			const [tone, title] = toneOf(words);
 			const remainder = first.children.slice(1);
-			const opening: Block[] = remainder.length > 0 ? [{ kind: "paragraph", children: inlines(remainder, vault) }] : [];
-			return { kind: "callout", tone, title, blocks: [...opening, ...rest.map((child) => blockOf(child, vault))] };
+			const opening: Block[] =
+				remainder.length > 0 ? [{ kind: "paragraph", children: inlines(remainder, vault) }] : [];
+			return {
+				kind: "callout",
+				tone,
+				title,
+				blocks: [...opening, ...rest.map((child) => blockOf(child, vault))],
+			};
 		}
 		default:
 			throw new Error(`no block for Markdown "${node.type}"`);
@@ -70,7 +77,9 @@ const inlineOf = (node: PhrasingContent, vault: Vault): Inline[] => {
 /** A callout's title is cut off its paragraph; the space behind it goes too. */
 const trimmed = (children: Inline[]): Inline[] => {
 	const [first, ...rest] = children;
-	return first?.kind === "text" && /^\s/u.test(first.text) ? [{ kind: "text", text: first.text.trimStart() }, ...rest] : children;
+	return first?.kind === "text" && /^\s/u.test(first.text)
+		? [{ kind: "text", text: first.text.trimStart() }, ...rest]
+		: children;
 };
 
 const plain = (nodes: readonly PhrasingContent[], vault: Vault): string =>

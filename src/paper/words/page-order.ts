@@ -35,7 +35,8 @@ export const pageOrder = (data: unknown, file: string): PageOrder => {
 	const root = record(data, "the file");
 	const sections = Array.isArray(root["sections"]) ? root["sections"] : fail("sections must be a list");
 	const setting = words(root["setting"], "setting");
-	if (setting !== "office" && setting !== "public" && setting !== "field") fail(`setting "${setting}" is unknown`);
+	if (setting !== "office" && setting !== "public" && setting !== "field")
+		fail(`setting "${setting}" is unknown`);
 	return {
 		title: words(root["title"], "title"),
 		...(root["subtitle"] === undefined ? {} : { subtitle: words(root["subtitle"], "subtitle") }),
@@ -43,7 +44,9 @@ export const pageOrder = (data: unknown, file: string): PageOrder => {
 		setting: setting as PageOrder["setting"],
 		sections: sections.map((node: unknown, i: number) => {
 			const section = record(node, `sections[${i}]`);
-			const content = Array.isArray(section["content"]) ? section["content"] : fail(`sections[${i}].content must be a list`);
+			const content = Array.isArray(section["content"])
+				? section["content"]
+				: fail(`sections[${i}].content must be a list`);
 			return {
 				id: words(section["id"], `sections[${i}].id`),
 				title: words(section["title"], `sections[${i}].title`),

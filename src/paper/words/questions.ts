@@ -29,16 +29,24 @@ export const questionGroups = (data: unknown, file: string): readonly QuestionGr
 			throw new Error(`${file}: groups[${g}] needs a title and questions`);
 		return {
 			title: group["title"],
-			questions: group["questions"].map((node: unknown, q) => question(node, `${file}: groups[${g}].questions[${q}]`)),
+			questions: group["questions"].map((node: unknown, q) =>
+				question(node, `${file}: groups[${g}].questions[${q}]`),
+			),
 		};
 	});
 };
 
 const question = (node: unknown, where: string): Question => {
 	if (!isRecord(node) || typeof node["ask"] !== "string") throw new Error(`${where} needs ask`);
-	const { ask, needs, answer, own } = node as { ask: string; needs?: unknown; answer?: unknown; own?: unknown };
+	const { ask, needs, answer, own } = node as {
+		ask: string;
+		needs?: unknown;
+		answer?: unknown;
+		own?: unknown;
+	};
 	const names = Array.isArray(needs) ? needs.map(String) : [];
-	if (typeof answer === "string" && names.length === 0) throw new Error(`${where}: an answer must name what it needs`);
+	if (typeof answer === "string" && names.length === 0)
+		throw new Error(`${where}: an answer must name what it needs`);
 	return {
 		ask,
 		needs: names,

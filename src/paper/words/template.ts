@@ -37,7 +37,9 @@ export const compileTemplate = (source: string, name: string): Template => {
 			} as Handlebars.RuntimeOptions);
 			return blocksFromMarkdown(markdown, vault);
 		} catch (cause) {
-			throw new Error(`template ${name}: ${cause instanceof Error ? cause.message : String(cause)}`, { cause });
+			throw new Error(`template ${name}: ${cause instanceof Error ? cause.message : String(cause)}`, {
+				cause,
+			});
 		}
 	};
 };

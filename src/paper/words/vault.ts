@@ -49,6 +49,13 @@ export class Vault {
 	}
 }
 
-const INLINE_KINDS: ReadonlySet<string> = new Set(["text", "strong", "emphasis", "link", "verdict", "quantity"]);
+const INLINE_KINDS: ReadonlySet<string> = new Set([
+	"text",
+	"strong",
+	"emphasis",
+	"link",
+	"verdict",
+	"quantity",
+]);
 const isInline = (value: object): value is Inline =>
 	"kind" in value && typeof value.kind === "string" && INLINE_KINDS.has(value.kind);

@@ -40,7 +40,10 @@ export const loadWords = (language: Language): Words => {
 	const find = (name: string): Template => {
 		const known = templates.get(name);
 		if (known) return known;
-		const template = compileTemplate(readFileSync(new URL(`${name}.md.hbs`, folder), "utf8"), `${language}/${name}`);
+		const template = compileTemplate(
+			readFileSync(new URL(`${name}.md.hbs`, folder), "utf8"),
+			`${language}/${name}`,
+		);
 		templates.set(name, template);
 		return template;
 	};
@@ -64,10 +67,21 @@ export const loadWords = (language: Language): Words => {
 			if (found === undefined) throw new Error(`templates/${language}/labels.yaml has no "${key}"`);
 			return found;
 		},
-		order: (paper) => pageOrder(readData(new URL(`${paper}/order.yaml`, folder)), `templates/${language}/${paper}/order.yaml`),
-		steps: (job) => jobSteps(readData(new URL(`crew/steps/${job}.yaml`, folder)), `templates/${language}/crew/steps/${job}.yaml`),
+		order: (paper) =>
+			pageOrder(
+				readData(new URL(`${paper}/order.yaml`, folder)),
+				`templates/${language}/${paper}/order.yaml`,
+			),
+		steps: (job) =>
+			jobSteps(
+				readData(new URL(`crew/steps/${job}.yaml`, folder)),
+				`templates/${language}/crew/steps/${job}.yaml`,
+			),
 		questions: () =>
-			questionGroups(readData(new URL("answers/questions.yaml", folder)), `templates/${language}/answers/questions.yaml`),
+			questionGroups(
+				readData(new URL("answers/questions.yaml", folder)),
+				`templates/${language}/answers/questions.yaml`,
+			),
 		blocks: (paper, name, data) =>
 			find(ownNames(paper).has(`${name}.md.hbs`) ? `${paper}/${name}` : `shared/${name}`)(data),
 	};
@@ -91,7 +105,8 @@ const jobSteps = (data: unknown, file: string): readonly JobStep[] => {
 	return steps.map((node: unknown, i) => {
 		const words = STEP_WORDS.map((name) => {
 			const value = isRecord(node) ? node[name] : undefined;
-			if (typeof value !== "string" || value === "") throw new Error(`${file}: steps[${i}].${name} must be words`);
+			if (typeof value !== "string" || value === "")
+				throw new Error(`${file}: steps[${i}].${name} must be words`);
 			return [name, value] as const;
 		});
 		return Object.fromEntries(words) as unknown as JobStep;

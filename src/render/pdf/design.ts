@@ -79,7 +79,7 @@ export const DESIGNS: Readonly<Record<Setting, Design>> = {
 		cellX: 5,
 		cellY: 3.4,
 		rule: RULES,
-		pencil: 26,
+		pencil: 17.5,
 	},
 	field: {
 		setting: "field",

@@ -141,6 +141,17 @@ const Shapes = ({ drawing, scene }: { drawing: Drawing; scene: Scene }): ReactEl
 	);
 };
 
+/** Letters of the scale statement that a label of the drawing must share to be it; the label may be broken into lines. */
+const TELLING = 16;
+
+/** Whether the drawing itself carries its scale statement. */
+const saysScale = ({ shapes, scale }: Drawing): boolean =>
+	shapes.some((shape) =>
+		shape.kind === "group"
+			? saysScale({ shapes: shape.children, scale } as Drawing)
+			: shape.kind === "text" && shape.text.startsWith(scale.slice(0, TELLING)),
+	);
+
 /** A drawing at its own size, its caption, and what it says of its scale. */
 export const Figure = ({
 	block,
@@ -168,12 +179,14 @@ export const Figure = ({
 			>
 				{setInline(block.caption, scene)}
 			</Words>
-			<Words
-				tag={{ role: "P", ...inSection(scene) }}
-				style={{ ...type(design.note, 1.3), width: scene.width }}
-			>
-				{block.drawing.scale}
-			</Words>
+			{saysScale(block.drawing) ? null : (
+				<Words
+					tag={{ role: "P", ...inSection(scene) }}
+					style={{ ...type(design.note, 1.3), width: scene.width }}
+				>
+					{block.drawing.scale}
+				</Words>
+			)}
 		</Box>
 	);
 };

@@ -55,27 +55,30 @@ export const TitleBlock = ({ scene }: { scene: Scene }): ReactElement => {
 					{imprint.subtitle}
 				</Words>
 			)}
-			<Box
-				tag={{ role: "L" }}
-				style={{
-					flexDirection: "row",
-					marginTop: design.step * (field ? 1 : 2),
-					paddingTop: design.step * 0.7,
-					borderTopWidth: design.rule.thick,
-					borderColor: INK.heading,
-				}}
-			>
-				{items.map((item) => (
-					<Box key={item.label} tag={{ role: "LI" }} style={{ width, paddingRight: 6 }}>
-						<Words tag={{ role: "Lbl" }} style={type(small, 1.2)}>
-							{item.label}
-						</Words>
-						<Words tag={{ role: "LBody" }} style={type(small, 1.2, "semibold")}>
-							{item.value}
-						</Words>
-					</Box>
-				))}
-			</Box>
+			{/* A sheet for the field has all of it in its head and foot, and needs the room. */}
+			{field ? null : (
+				<Box
+					tag={{ role: "L" }}
+					style={{
+						flexDirection: "row",
+						marginTop: design.step * (field ? 1 : 2),
+						paddingTop: design.step * 0.7,
+						borderTopWidth: design.rule.thick,
+						borderColor: INK.heading,
+					}}
+				>
+					{items.map((item) => (
+						<Box key={item.label} tag={{ role: "LI" }} style={{ width, paddingRight: 6 }}>
+							<Words tag={{ role: "Lbl" }} style={type(small, 1.2)}>
+								{item.label}
+							</Words>
+							<Words tag={{ role: "LBody" }} style={type(small, 1.2, "semibold")}>
+								{item.value}
+							</Words>
+						</Box>
+					))}
+				</Box>
+			)}
 		</Box>
 	);
 };
