@@ -1,19 +1,9 @@
 import * as z from "zod";
 import { EVERY, PRIVATE, PUBLIC, RECORD, SETTING, TECHNICAL } from "./audience.ts";
 import { date, entry, field, flag, group, list, oneOf, optional, reference, text } from "./field.ts";
-import { datum, neighbor, offsetWell, position } from "./neighbors.ts";
-import { eastWest, q } from "./quantity-field.ts";
-
-/** YAML reads a bare `true` as a truth value; here it is a direction. */
-const northReference = field(
-	z.union([z.enum(["grid", "true", "magnetic"]), z.literal(true).transform((): "true" => "true")]),
-	{
-		title: "Reference",
-		why: "Which north the azimuths are from.",
-		papers: TECHNICAL,
-		expected: "one of: grid, true, magnetic",
-	},
-);
+import { DATUMS, neighbor, offsetWell } from "./neighbors.ts";
+import { northReference } from "./north-reference.ts";
+import { coordinate, eastWest, q } from "./quantity-field.ts";
 
 /** A limit as the rules write it; `rules/` reads its form, so that a permit and a jurisdiction share one. */
 const limit = field(z.record(z.string(), z.json()), {
@@ -83,9 +73,10 @@ export const site = group("Site", "Location, depth datum, neighbors, and the rul
 		text("Legal description", "Section, survey or tract ties as on the plat.", RECORD),
 	),
 	surface_location: optional(
-		group("Surface location", "Distances and the map start here.", RECORD, {
-			...position,
-			datum,
+		group("Surface location", "Distances and the map start here; the crew reads it to a helicopter.", EVERY, {
+			latitude: coordinate(90, "Latitude", "Distances are computed from it.", EVERY),
+			longitude: coordinate(180, "Longitude", "Distances are computed from it; west is negative.", EVERY),
+			datum: oneOf(DATUMS, "Horizontal datum", "The same figures in another datum are another place.", EVERY),
 		}),
 	),
 	ground_elevation: q(
@@ -103,7 +94,7 @@ export const site = group("Site", "Location, depth datum, neighbors, and the rul
 	}),
 	north: optional(
 		group("North reference", "The same azimuth from another north is another direction.", TECHNICAL, {
-			reference: northReference,
+			reference: northReference("Reference", "Which north the azimuths are from.", TECHNICAL),
 			zone: optional(text("Grid", "The projection of grid north, by EPSG code.", RECORD, "EPSG:2277")),
 			convergence: optional(eastWest("Grid convergence", "Turns grid azimuths to true.", RECORD)),
 			declination: optional(eastWest("Magnetic declination", "Turns magnetic azimuths to true.", RECORD)),
@@ -121,6 +112,9 @@ export const site = group("Site", "Location, depth datum, neighbors, and the rul
 					entry("Well", "One other well of the pad.", PUBLIC, {
 						name: text("Name", "As permitted.", PUBLIC),
 						status: optional(text("Status", "Planned, drilled or producing.", PUBLIC, "planned")),
+						distance: optional(
+							q("distance", "Distance between the wellheads", "How near two wells start.", PUBLIC),
+						),
 					}),
 				),
 			),

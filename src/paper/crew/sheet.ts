@@ -33,7 +33,7 @@ export const crewNumbers: Part = (context) => {
 			context,
 			"numbers",
 			[
-				textColumn(context, "what_to_know", { width: 2, rowHead: true }),
+				textColumn(context, "what_to_know", { width: 2.5, rowHead: true }),
 				textColumn(context, "value", { width: 3 }),
 			],
 			[

@@ -42,7 +42,7 @@ export const figures: Readonly<Record<string, Part>> = {
 	"schematic-plain": schematic("plain", 504, 520),
 	"isolation-close-up": closeUp(500, 420),
 	"isolation-close-up-plain": closeUp(480, 400),
-	"schematic-small": schematic("plain", 504, 380),
+	"schematic-small": schematic("plain", 504, 285),
 };
 
 /** Every drawing of a well, for files of their own. */

@@ -26,6 +26,10 @@ export interface LayoutFinding {
 /** Rounding of the engine's boxes [pt]. */
 const TOLERANCE = 0.6;
 
+/** The engine breaks lines as if spaces could give way a little, and then sets them full: a line of words may stand over. */
+const SHRINK = 0.015;
+const hasSpaces = (line: TextLine): boolean => /\S\s+\S/u.test(line.string);
+
 const squash = (text: string): string => text.replace(/[\s\u00ad\u2028\u2029\u2060]+/g, "");
 const short = (text: string): string => {
 	const line = text.replace(/\s+/g, " ").trim();
@@ -70,7 +74,7 @@ export const auditPages = (pages: readonly PageNode[]): readonly LayoutFinding[]
 		if (box !== undefined) {
 			const room = box.width - (box.paddingLeft ?? 0) - (box.paddingRight ?? 0);
 			const width = inkWidth(line);
-			if (width > room + TOLERANCE) {
+			if (width > room + (hasSpaces(line) ? Math.max(TOLERANCE, room * SHRINK) : TOLERANCE)) {
 				report("too-wide", at.page, line.string, `${points(width)} pt in a space of ${points(room)} pt`);
 			}
 		}

@@ -79,7 +79,7 @@ export const DESIGNS: Readonly<Record<Setting, Design>> = {
 		cellX: 5,
 		cellY: 3.4,
 		rule: RULES,
-		pencil: 17.5,
+		pencil: 24,
 	},
 	field: {
 		setting: "field",
@@ -97,8 +97,8 @@ export const DESIGNS: Readonly<Record<Setting, Design>> = {
 		leading: 1.28,
 		step: 6,
 		cellX: 5,
-		cellY: 3,
+		cellY: 2.4,
 		rule: { hair: 0.75, thin: 1, thick: 1.75, heavy: 3 },
-		pencil: 26,
+		pencil: 17.5,
 	},
 };
