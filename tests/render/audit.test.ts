@@ -40,11 +40,11 @@ describe("the audit of the set page", () => {
 		]);
 	});
 
-	it("catches a word wider than its cell", async () => {
+	it("catches a table whose words need more than the page's width", async () => {
 		const findings = await findingsOf(
 			table({ kind: "text", text: "x".repeat(60) }, { kind: "text", text: "y".repeat(60) }),
 		);
-		expect(findings.map((f) => f.kind)).toEqual(["too-wide", "too-wide"]);
+		expect(findings.map((f) => f.kind)).toEqual(["off-page"]);
 	});
 
 	it("catches a word wider than the page", async () => {

@@ -1,9 +1,9 @@
 import type { Block } from "../../document/blocks.ts";
+import { TABLE_LEADING } from "./plan-table.ts";
 import type { Scene } from "./scene.ts";
 
 /** Characters that surely fill more than one line of body type. */
 const LONG_PARAGRAPH = 110;
-const TABLE_LEADING = 1.24;
 /** Lines of a table's caption and head, and the rows that must stand below them. */
 const TABLE_HEAD_LINES = 4;
 const LEAST_ROWS = 2;
@@ -35,7 +35,10 @@ export const company = (blocks: readonly Block[], scene: Scene): number => {
 		case "figure":
 			return first.drawing.height;
 		case "facts":
-			return (first.caption === undefined ? 0 : line) + Math.min(2, first.items.length) * (design.table * 1.28 + 2 * design.cellY);
+			return (
+				(first.caption === undefined ? 0 : line) +
+				Math.min(2, first.items.length) * (design.table * 1.28 + 2 * design.cellY)
+			);
 		case "callout":
 			return CALLOUT_LINES * line;
 		case "list":

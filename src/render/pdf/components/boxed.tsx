@@ -108,12 +108,15 @@ export const VerdictWord = ({
 	}
 };
 
+/** Height of a box to write in, in lines of body type: a gloved hand needs more than a printer does. */
+const PENCIL_LINES = 1.6;
+
 /** A box for a pencil. */
 export const PencilBox = ({ scene, width }: { scene: Scene; width: number }): ReactElement => (
 	<Box
 		style={{
 			width,
-			minHeight: scene.design.pencil - 6,
+			minHeight: scene.design.body * PENCIL_LINES,
 			borderTopWidth: scene.design.rule.thin,
 			borderRightWidth: scene.design.rule.thin,
 			borderBottomWidth: scene.design.rule.thin,

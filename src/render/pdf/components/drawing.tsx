@@ -152,7 +152,7 @@ const saysScale = ({ shapes, scale }: Drawing): boolean =>
 			: shape.kind === "text" && shape.text.startsWith(scale.slice(0, TELLING)),
 	);
 
-/** A drawing at its own size, its caption, and what it says of its scale. */
+/** A drawing at its own size, its caption, and, unless the drawing prints it, what it says of its scale. */
 export const Figure = ({
 	block,
 	scene,

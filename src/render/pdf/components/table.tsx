@@ -1,79 +1,24 @@
 import type { ReactElement } from "react";
-import type { Block, Cell, Column, Row } from "../../../document/blocks.ts";
-import { textWidth, type Weight } from "../../../measure/text-width.ts";
+import type { Column, Row } from "../../../document/blocks.ts";
+import type { Weight } from "../../../measure/faces.ts";
 import { columnUnit, printCell } from "../../print/print-text.ts";
 import { INK } from "../design.ts";
-import { fitColumns } from "../fit-columns.ts";
+import {
+	alignOf,
+	isGroup,
+	TABLE_LEADING as LEADING,
+	planTable,
+	type TableBlock,
+	type TablePlan,
+	weightOf,
+} from "../plan-table.ts";
 import { inSection, type Scene } from "../scene.ts";
 import type { Tag } from "../tags.ts";
 import { PencilBox, Unset, VerdictWord } from "./boxed.tsx";
 import { Box, type BoxStyle, Space, type, type WordStyle, Words } from "./primitives.tsx";
 import { setInline } from "./rich.tsx";
 
-type TableBlock = Extract<Block, { kind: "table" }>;
-
-/** A table as it is about to be set. */
-interface Plan {
-	readonly block: TableBlock;
-	readonly scene: Scene;
-	readonly size: number;
-	readonly widths: readonly number[];
-	readonly pad: { readonly x: number; readonly y: number };
-	/** Space left of each column's text: more where text begins beside numbers that end. */
-	readonly lead: readonly number[];
-}
-
-const LEADING = 1.24;
-/** Room for a verdict's box beside its word. */
-const BOX = 11;
-/** Saves a line that fits exactly from being broken. */
-const EASE = 0.6;
-
-const alignOf = (column: Column): "left" | "right" | "center" => {
-	const align = column.align ?? (column.kind === "quantity" ? "end" : "start");
-	return align === "end" ? "right" : align === "middle" ? "center" : "left";
-};
-
-const widest = (text: string, size: number, weight: Weight): number =>
-	Math.max(0, ...text.split(/[ \n]/).map((piece) => textWidth(piece, { size, weight })));
-
-const cellNeed = (
-	cell: Cell | undefined,
-	column: Column,
-	scene: Scene,
-	size: number,
-	weight: Weight,
-): number => {
-	const boxed = cell?.kind === "verdict" || cell?.kind === "unset";
-	const text = printCell(cell, scene.printing, column);
-	return widest(text, size, boxed ? "bold" : weight) + (boxed ? BOX : 0);
-};
-
-const weightOf = (row: Row): Weight => (row.emphasis === undefined ? "regular" : "semibold");
-
-const isGroup = (row: Row): boolean => row.emphasis === "group" && Object.keys(row.cells).length === 1;
-
-const plan = (block: TableBlock, scene: Scene): Plan => {
-	const { design } = scene;
-	const pad = { x: block.dense === true ? design.cellX * 0.75 : design.cellX, y: design.cellY };
-	const size = block.dense === true ? design.dense : design.table;
-	const lead = block.columns.map((column, i) => {
-		const before = block.columns[i - 1];
-		const meets = before !== undefined && alignOf(before) === "right" && alignOf(column) === "left";
-		return meets ? pad.x + size : pad.x;
-	});
-	const wishes = block.columns.map((column, i) => {
-		const unit = columnUnit(column, scene.printing) ?? "";
-		const head = Math.max(widest(column.head, size, "semibold"), textWidth(unit, { size }));
-		const cells = block.rows
-			.filter((row) => !isGroup(row))
-			.map((row) => cellNeed(row.cells[column.id], column, scene, size, weightOf(row)));
-		return { share: column.width, least: Math.max(head, ...cells) + (lead[i] ?? pad.x) + pad.x + EASE };
-	});
-	return { block, scene, size, widths: fitColumns(wishes, scene.width), pad, lead };
-};
-
-const cellBox = ({ pad, lead }: Plan, width: number, index = 0): BoxStyle => ({
+const cellBox = ({ pad, lead }: TablePlan, width: number, index = 0): BoxStyle => ({
 	width,
 	paddingTop: pad.y,
 	paddingBottom: pad.y + 0.6,
@@ -81,7 +26,7 @@ const cellBox = ({ pad, lead }: Plan, width: number, index = 0): BoxStyle => ({
 	paddingRight: pad.x,
 });
 
-const Head = ({ plan }: { plan: Plan }): ReactElement => {
+const Head = ({ plan }: { plan: TablePlan }): ReactElement => {
 	const { block, scene, size, widths } = plan;
 	const { rule } = scene.design;
 	return (
@@ -120,7 +65,7 @@ const Body = ({
 	column,
 	index,
 }: {
-	plan: Plan;
+	plan: TablePlan;
 	row: Row;
 	column: Column;
 	index: number;
@@ -167,8 +112,8 @@ const Body = ({
 	}
 };
 
-/** A subhead over the rows below it: one cell as wide as the table, and empty ones so that the row keeps its count. */
-const Group = ({ plan, row }: { plan: Plan; row: Row }): ReactElement => {
+/** One cell as wide as the table, and empty ones so that the row keeps its count. */
+const Group = ({ plan, row }: { plan: TablePlan; row: Row }): ReactElement => {
 	const { block, scene, size, widths } = plan;
 	const width = widths.reduce((sum, w) => sum + w, 0);
 	const [cell] = Object.values(row.cells);
@@ -187,7 +132,7 @@ const Group = ({ plan, row }: { plan: Plan; row: Row }): ReactElement => {
 	);
 };
 
-const BodyRow = ({ plan, row, last }: { plan: Plan; row: Row; last: boolean }): ReactElement => {
+const BodyRow = ({ plan, row, last }: { plan: TablePlan; row: Row; last: boolean }): ReactElement => {
 	const { block, scene, size, pad } = plan;
 	const { rule } = scene.design;
 	const group = isGroup(row);
@@ -229,18 +174,20 @@ const inCompany = (
  */
 export const Table = ({ block, scene }: { block: TableBlock; scene: Scene }): ReactElement => {
 	const { design } = scene;
-	const planned = plan(block, scene);
+	const planned = planTable(block, scene);
 	const row = planned.size * LEADING + 2 * planned.pad.y;
 	const tag: Tag = { role: "Table", ...inSection(scene) };
 	const id = block.id === undefined ? {} : { id: block.id };
+	const captioned = block.caption !== scene.title;
 	const setRow = (item: Row, i: number): ReactElement => (
 		<BodyRow key={i} plan={planned} row={item} last={i === block.rows.length - 1} />
 	);
 	return (
 		<>
 			<Space height={design.step * 0.6} />
-			{block.caption === scene.title ? null : (
+			{!captioned ? null : (
 				<Words
+					{...id}
 					tag={{ role: "Caption", within: tag }}
 					minPresenceAhead={4 * row}
 					style={{ ...type(planned.size + 0.5, 1.25, "semibold"), marginBottom: 3, color: INK.heading }}
@@ -249,7 +196,11 @@ export const Table = ({ block, scene }: { block: TableBlock; scene: Scene }): Re
 				</Words>
 			)}
 			{/* Nothing stands above the head in its box: space there would count as content and could end a page. */}
-			<Box {...id} tag={tag}>
+			<Box
+				{...(captioned ? {} : id)}
+				tag={tag}
+				style={{ width: planned.widths.reduce((sum, w) => sum + w, 0) }}
+			>
 				<Head plan={planned} />
 				{inCompany(block.rows).map(({ rows, from }) =>
 					rows.length === 1 ? (

@@ -1,8 +1,13 @@
 import type { ReactElement } from "react";
+import { textWidth } from "../../../measure/text-width.ts";
 import { INK } from "../design.ts";
+import { fitColumns } from "../fit-columns.ts";
 import type { Scene } from "../scene.ts";
 import { Boxed } from "./boxed.tsx";
 import { Box, type, Words } from "./primitives.tsx";
+
+/** Space right of each of the facts below the title [pt]. */
+const GAP = 12;
 
 /** Head of the first page: whose paper, of which well, what it is, and how far it may be relied on. */
 export const TitleBlock = ({ scene }: { scene: Scene }): ReactElement => {
@@ -15,9 +20,17 @@ export const TitleBlock = ({ scene }: { scene: Scene }): ReactElement => {
 		...(imprint.validUntil === undefined ? [] : [{ label: words.validUntil, value: imprint.validUntil }]),
 		{ label: words.digest, value: imprint.digest },
 	].map((item) => ({ ...item, label: item.label.charAt(0).toUpperCase() + item.label.slice(1) }));
-	const width = scene.width / items.length;
 	const field = design.setting === "field";
 	const small = design.setting === "public" ? design.note : design.table;
+	const widths = fitColumns(
+		items.map(({ label, value }) => ({
+			share: 1,
+			least:
+				Math.max(textWidth(label, { size: small }), textWidth(value, { size: small, weight: "semibold" })) +
+				GAP,
+		})),
+		scene.width,
+	);
 	return (
 		<Box wrap={false} style={{ marginBottom: field ? design.step * 1.4 : design.step * 3.4 }}>
 			<Box style={{ flexDirection: "row", justifyContent: "space-between", alignItems: "flex-start" }}>
@@ -67,8 +80,8 @@ export const TitleBlock = ({ scene }: { scene: Scene }): ReactElement => {
 						borderColor: INK.heading,
 					}}
 				>
-					{items.map((item) => (
-						<Box key={item.label} tag={{ role: "LI" }} style={{ width, paddingRight: 6 }}>
+					{items.map((item, i) => (
+						<Box key={item.label} tag={{ role: "LI" }} style={{ width: widths[i] ?? 0, paddingRight: 6 }}>
 							<Words tag={{ role: "Lbl" }} style={type(small, 1.2)}>
 								{item.label}
 							</Words>
