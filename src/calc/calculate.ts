@@ -1,6 +1,6 @@
 import type { Checked } from "../diagnostics/diagnostic.ts";
 import type { Well } from "../well/well.ts";
-import { casingResults } from "./casing/index.ts";
+import { casingResults, drillStringResults } from "./casing/index.ts";
 import { cementResults } from "./cement/index.ts";
 import { geologyResults } from "./depths/index.ts";
 import { maybe, openGaps } from "./gaps.ts";
@@ -10,13 +10,13 @@ import { pressureResults } from "./pressure/index.ts";
 import type { Results } from "./results.ts";
 import { safetyResults } from "./safety/index.ts";
 import { siteResults } from "./site/index.ts";
-import { stimulationResults } from "./stimulation/index.ts";
+import { ladderFaults, stimulationResults } from "./stimulation/index.ts";
 import { trajectoryResults } from "./trajectory/index.ts";
 
 /**
  * Everything computed of a well, once, each topic standing on those before it:
  *
- *     trajectory → geology → casing → cement → stimulation → pressure → isolation → site → logistics, safety
+ *     trajectory → geology → casing → cement → stimulation → pressure → site → isolation → logistics, safety
  *
  * @returns  no value where the path is impossible, the survey unusable, or a pipe beyond every published formula; what
  *           merely lacks an input is in `undetermined`
@@ -31,15 +31,21 @@ export const calculate = (well: Well): Checked<Results> => {
 	if (outside.length > 0) return { diagnostics: [...diagnostics, ...outside] };
 	const cement = cementResults(well, path, casing, gaps);
 	const stimulation = stimulationResults(well, path, casing, gaps);
+	const ladder = stimulation?.ladder === undefined ? [] : ladderFaults(stimulation.ladder);
 	const pressure = pressureResults(well, path, gaps);
-	const isolation = isolationResults(well, { casing, cement, ...maybe("stimulation", stimulation) }, gaps);
-	const site = siteResults(well, path, gaps);
+	const site = siteResults(well, path, trajectory, gaps);
+	const isolation = isolationResults(
+		well,
+		{ trajectory, casing, cement, site, ...maybe("stimulation", stimulation) },
+		gaps,
+	);
 	const logistics = logisticsResults(well, { casing, cement, ...maybe("stimulation", stimulation) }, gaps);
 	const safety = safetyResults(well, site, gaps);
 	const value: Results = {
 		trajectory,
 		geology,
 		casing,
+		...maybe("drill_string", drillStringResults(well)),
 		cement,
 		...maybe("stimulation", stimulation),
 		pressure,
@@ -49,5 +55,5 @@ export const calculate = (well: Well): Checked<Results> => {
 		...maybe("safety", safety),
 		undetermined: gaps.undetermined,
 	};
-	return { value, diagnostics };
+	return { value, diagnostics: [...diagnostics, ...ladder] };
 };

@@ -90,6 +90,14 @@ export const offsetWell = entry(
 		total_depth: optional(
 			depth(["vertical", "measured"], "Total depth", "Shows whether it reaches the treated rock.", PUBLIC),
 		),
+		position_uncertainty: optional(
+			q(
+				"distance",
+				"Uncertainty of its place",
+				"An old location may be some hundred feet off; it is taken off the distance in space.",
+				RECORD,
+			),
+		),
 		evidence: optional(
 			text("Evidence of its condition", "What the status rests on.", RECORD, "plugging record on file"),
 		),

@@ -1,14 +1,17 @@
 /**
  * What stands between the water and the treated rock.
  *
- * takes  strings, cement columns with their evidence, water, perforations, neighbors' wells
- * gives  separations and counts at the base of protected water
+ * takes  the path, strings, cement columns with their evidence, water, flow zones, perforations, wells nearby
+ * gives  layers at any depth, counts across each zone in each part of the well's life, gaps, separations, confining beds,
+ *        how near other bores come
  * may not count a planned column as verified, or say that anything is isolated
  */
 import type { AnyFormula } from "../../cite/formula.ts";
 import { formulasIn } from "../formulas-in.ts";
+import * as inSpace from "./in-space.ts";
 import * as separation from "./separation.ts";
 
 export { isolationResults } from "./isolation-results.ts";
+export { layersAt } from "./layers.ts";
 
-export const isolationFormulas: readonly AnyFormula[] = formulasIn(separation);
+export const isolationFormulas: readonly AnyFormula[] = formulasIn(separation, inSpace);

@@ -1,25 +1,88 @@
-import type { Known } from "../../cite/known.ts";
-import type { CementActual, Well } from "../../well/well.ts";
+import type { Known, KnownTable } from "../../cite/known.ts";
+import type { Well } from "../../well/well.ts";
+import { holeMark } from "../depths/marks.ts";
 import { type Gaps, maybe } from "../gaps.ts";
-import type { IsolationResults, Results } from "../results.ts";
+import type { IsolationResults, OffsetWellResults, Results } from "../results.ts";
+import { maximumTvd } from "../trajectory/path-summary.ts";
+import { cementEvidence } from "./evidence.ts";
+import { distanceInSpace, inSpaceAtLeast, nearestDepthInSpace } from "./in-space.ts";
+import { annulusGaps, layerIntervals } from "./layers.ts";
 import {
 	columnsAcross,
 	neighborWellBottom,
 	separationAboveFracture,
 	verticalSeparation,
 } from "./separation.ts";
+import { zoneIsolation } from "./zones.ts";
 
 type Tvd = Known<"true-vertical-depth">;
-type Before = Pick<Results, "casing" | "cement" | "stimulation">;
+type Before = Pick<Results, "casing" | "cement" | "stimulation" | "site"> & {
+	readonly trajectory: Pick<Results["trajectory"], "path" | "total_depth">;
+};
 
-/** What stands across the base of protected water, and the rock between it and the shallowest perforation. */
+/**
+ * What stands between the inside of the well and the rock, all the way down; what stands across each zone while drilling,
+ * treating and producing; the rock between protected water and the shallowest perforation; and the wells nearby.
+ */
 export const isolationResults = (well: Well, before: Before, gaps: Gaps): IsolationResults => {
 	const topPerforation = before.stimulation?.top_perforation.tvd;
+	const { path, total_depth } = before.trajectory;
+	const bare = annulusGaps(well, path, before);
 	return {
 		...waterResults(well, before, topPerforation, gaps),
+		layers: layerIntervals(well, path, before, total_depth.md),
+		...zoneIsolation(well, path, before, {
+			deepest: maximumTvd.of({ path, MD: total_depth.md }),
+			gaps: bare,
+		}),
+		strings: stringsAgainstWater(well, before),
+		confining: confiningBeds(well, topPerforation),
 		neighbor_wells: neighborWells(well, topPerforation),
-		offset_wells: offsetWells(well, topPerforation),
+		offset_wells: well.offsetWells.map((other) => offsetWell(well, path, before.site, other, topPerforation)),
 	};
+};
+
+const stringsAgainstWater = (well: Well, { casing, cement }: Before): IsolationResults["strings"] => {
+	const base = well.geology.protectedWater?.base;
+	return well.strings.map(({ id }) => {
+		const [shoe, top] = [casing[id]?.shoe.tvd, cement[id]?.top.tvd];
+		return {
+			id,
+			...maybe(
+				"shoe_below_protected_water",
+				base && shoe && verticalSeparation.of({ TVD_lower: shoe, TVD_upper: base }),
+			),
+			...maybe(
+				"cement_top_above_protected_water",
+				base && top && verticalSeparation.of({ TVD_lower: base, TVD_upper: top }),
+			),
+		};
+	});
+};
+
+/** Beds stated to confine, as far as they lie between protected water and the shallowest perforation. */
+const confiningBeds = ({ geology }: Well, topPerforation: Tvd | undefined): IsolationResults["confining"] => {
+	const water = geology.protectedWater?.base;
+	if (water === undefined || topPerforation === undefined) return [];
+	return geology.formations.flatMap(({ id, name, lithology, confining, top, base = topPerforation }) => {
+		const upper = top.value > water.value ? top : water;
+		const lower = base.value < topPerforation.value ? base : topPerforation;
+		return confining && upper.value < lower.value
+			? [
+					{
+						id,
+						name,
+						lithology,
+						top,
+						base,
+						thickness: verticalSeparation.of({
+							TVD_lower: lower,
+							TVD_upper: upper,
+						}),
+					},
+				]
+			: [];
+	});
 };
 
 const waterResults = (well: Well, before: Before, topPerforation: Tvd | undefined, gaps: Gaps) => {
@@ -71,31 +134,13 @@ const protectingString = (well: Well, { casing, cement }: Before, base: Tvd): st
 		);
 	})?.id;
 
-type Evidence = NonNullable<IsolationResults["cement_at_protected_water"]>[number]["evidence"];
-
 const cementAcross = (well: Well, { cement }: Before, base: Tvd) =>
 	well.strings.flatMap(({ id, cement: job }) => {
 		const column = cement[id];
 		return column !== undefined && spans(column.top.tvd, column.bottom.tvd, base)
-			? [{ string: id, evidence: evidenceOf(job?.actual) }]
+			? [{ string: id, evidence: cementEvidence(job?.actual) }]
 			: [];
 	});
-
-/**
- * What a column's top rests on. Pumping alone proves no top: without a recorded one, or cement seen at surface, the
- * column is still only planned.
- */
-const evidenceOf = (actual: CementActual | undefined): Evidence => {
-	if (actual === undefined) return "planned";
-	const { top, returnsToSurface, evaluationLog } = actual;
-	const seen =
-		top?.method === "returns seen" || (returnsToSurface !== undefined && returnsToSurface.value > 0);
-	if (top === undefined && !seen) return "planned";
-	if (evaluationLog !== undefined && evaluationLog !== "none") return "logged";
-	if (top?.method === "temperature survey" || top?.method === "bond log" || top?.method === "tagged")
-		return "logged";
-	return seen ? "returns seen" : "calculated";
-};
 
 /** From the water to where a simple model lets the fracture reach: the top of the pay less the growth. */
 const toFracture = (well: Well, { stimulation }: Before, base: Tvd): Known<"offset"> | undefined => {
@@ -118,14 +163,42 @@ const neighborWells = (well: Well, topPerforation: Tvd | undefined): IsolationRe
 			const bottom = depth && neighborWellBottom.of({ D: depth.depth, a: well.datum.aboveGround });
 			const above =
 				bottom && topPerforation && verticalSeparation.of({ TVD_lower: topPerforation, TVD_upper: bottom });
-			return { id, name, ...maybe("bottom", bottom), ...maybe("above_top_perforation", above) };
+			return {
+				id,
+				name,
+				...maybe("bottom", bottom),
+				...maybe("above_top_perforation", above),
+			};
 		});
 
-/** Old and present wells nearby whose vertical depth is given. */
-const offsetWells = (well: Well, topPerforation: Tvd | undefined): IsolationResults["offset_wells"] =>
-	well.offsetWells.map(({ id, name, total_depth }) => {
-		const bottom = total_depth?.reference === "vertical" ? total_depth.depth : undefined;
-		const above =
-			bottom && topPerforation && verticalSeparation.of({ TVD_lower: topPerforation, TVD_upper: bottom });
-		return { id, name, ...maybe("bottom", bottom), ...maybe("above_top_perforation", above) };
-	});
+/** How deep another well goes, and how near its bore may come: its place from the site results, its bore taken vertical. */
+const offsetWell = (
+	well: Well,
+	path: KnownTable,
+	site: Results["site"],
+	{ id, name, total_depth, position_uncertainty }: Well["offsetWells"][number],
+	topPerforation: Tvd | undefined,
+): OffsetWellResults => {
+	const bottom = total_depth?.reference === "vertical" ? total_depth.depth : undefined;
+	const place = site.offset_wells.find((each) => each.id === id);
+	const bore = place?.north && place.east && bottom && { path, N: place.north, E: place.east, TVD: bottom };
+	const known = [position_uncertainty, well.trajectory?.uncertainty?.radius].filter(
+		(each) => each !== undefined,
+	);
+	const inSpace = bore && distanceInSpace.of(bore);
+	return {
+		id,
+		name,
+		...maybe("bottom", bottom),
+		...maybe(
+			"above_top_perforation",
+			bottom && topPerforation && verticalSeparation.of({ TVD_lower: topPerforation, TVD_upper: bottom }),
+		),
+		...maybe("in_space", inSpace),
+		...maybe("nearest_in_space", bore && holeMark(path, nearestDepthInSpace.of(bore), well.datum)),
+		...maybe(
+			"in_space_at_least",
+			inSpace && known.length > 0 ? inSpaceAtLeast.of({ s: inSpace, u: known }) : undefined,
+		),
+	};
+};

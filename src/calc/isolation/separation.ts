@@ -7,7 +7,10 @@ export const verticalSeparation = formula({
 	name: "Vertical separation",
 	expression: "TVD_lower − TVD_upper",
 	source: cite("definition", "both from the same datum"),
-	inputs: { TVD_lower: "true-vertical-depth", TVD_upper: "true-vertical-depth" },
+	inputs: {
+		TVD_lower: "true-vertical-depth",
+		TVD_upper: "true-vertical-depth",
+	},
 	gives: "offset",
 	compute: ({ TVD_lower, TVD_upper }) => TVD_lower - TVD_upper,
 });
@@ -52,4 +55,25 @@ export const columnsAcross = formula({
 		TVD_top.length !== TVD_bottom.length
 			? Number.NaN
 			: TVD_top.filter((upper, i) => upper <= z && z <= (TVD_bottom[i] ?? Number.NEGATIVE_INFINITY)).length,
+});
+
+/** Layers that cover a zone whole [count]. */
+export const layersSpanning = formula({
+	id: "isolation/layers-spanning",
+	name: "Layers across a zone",
+	expression: "number with TVD_top ≤ z_top and z_base ≤ TVD_bottom",
+	source: cite("definition", "a layer counts where it spans the zone from top to base"),
+	inputs: {
+		z_top: "true-vertical-depth",
+		z_base: "true-vertical-depth",
+		TVD_top: { many: "true-vertical-depth" },
+		TVD_bottom: { many: "true-vertical-depth" },
+	},
+	gives: "count",
+	validity: "one top for each bottom; a base no shallower than the top",
+	compute: ({ z_top, z_base, TVD_top, TVD_bottom }) =>
+		TVD_top.length !== TVD_bottom.length || z_base < z_top
+			? Number.NaN
+			: TVD_top.filter((upper, i) => upper <= z_top && z_base <= (TVD_bottom[i] ?? Number.NEGATIVE_INFINITY))
+					.length,
 });

@@ -3,17 +3,31 @@ import { describe, expect, test } from "vitest";
 import { cementResults } from "../../../src/calc/cement/index.ts";
 import { holeMark } from "../../../src/calc/depths/index.ts";
 import { openGaps } from "../../../src/calc/gaps.ts";
-import { isolationResults } from "../../../src/calc/isolation/index.ts";
+import { steelEvidence } from "../../../src/calc/isolation/evidence.ts";
+import {
+	distanceInSpace,
+	inSpaceAtLeast,
+	nearestDepthInSpace,
+} from "../../../src/calc/isolation/in-space.ts";
+import { isolationResults, layersAt } from "../../../src/calc/isolation/index.ts";
 import {
 	columnsAcross,
 	neighborWellBottom,
 	separationAboveFracture,
 	verticalSeparation,
 } from "../../../src/calc/isolation/separation.ts";
-import type { CasingResults, StimulationResults } from "../../../src/calc/results.ts";
-import type { CementActual, Well } from "../../../src/well/well.ts";
+import type {
+	CasingResults,
+	Results,
+	SiteResults,
+	StimulationResults,
+	WellPath,
+} from "../../../src/calc/results.ts";
+import { distanceToPath } from "../../../src/calc/site/local-plane.ts";
+import { minimumCurvaturePath } from "../../../src/calc/trajectory/path.ts";
+import type { CasingString, CementActual, Well } from "../../../src/well/well.ts";
 import { hole, job, md, slurry, straightDown, string, well } from "../a-well.ts";
-import { given } from "../given.ts";
+import { given, stationTable } from "../given.ts";
 
 const tvd = (value: number) => given("true-vertical-depth", value);
 
@@ -23,7 +37,10 @@ describe("separations and counts", () => {
 		fc.assert(
 			fc.property(depth, depth, depth, (a, b, c) => {
 				const from = (upper: number, lower: number) =>
-					verticalSeparation.of({ TVD_lower: tvd(lower), TVD_upper: tvd(upper) }).value;
+					verticalSeparation.of({
+						TVD_lower: tvd(lower),
+						TVD_upper: tvd(upper),
+					}).value;
 				expect(from(a, b)).toBe(-from(b, a) + 0);
 				expect(from(a, b) + from(b, c)).toBeCloseTo(from(a, c), 8);
 			}),
@@ -79,14 +96,28 @@ const designed = ({ surfaceTop = 20, productionTop = 3000, actual, more = {} }: 
 			}),
 		],
 		{
-			geology: { formations: [], water: [], protectedWater: { base: tvd(1000) } },
+			geology: {
+				formations: [],
+				water: [],
+				protectedWater: { base: tvd(1000) },
+			},
 			...more,
 		} as Partial<Well>,
 	);
 
-const isolation = (of: Well, topPerforation?: number) => {
-	const gaps = openGaps();
-	const casing = Object.fromEntries(
+const formation = (name: string, top: number, base: number, more: object) => ({
+	id: name.toLowerCase().replaceAll(" ", "-"),
+	name,
+	top: tvd(top),
+	base: tvd(base),
+	lithology: "shale",
+	confining: false,
+	target: false,
+	...more,
+});
+
+const casingOf = (of: Well): Results["casing"] =>
+	Object.fromEntries(
 		of.strings.map((s) => [
 			s.id,
 			{
@@ -95,7 +126,17 @@ const isolation = (of: Well, topPerforation?: number) => {
 			} as CasingResults,
 		]),
 	);
-	const cement = cementResults(of, straightDown, casing, openGaps());
+const cementOf = (of: Well) => cementResults(of, straightDown, casingOf(of), openGaps());
+
+const nowhere: SiteResults = { neighbors: [], offset_wells: [] };
+const isolation = (
+	of: Well,
+	topPerforation?: number,
+	{ path = straightDown, site = nowhere, end = 8990 } = {},
+) => {
+	const gaps = openGaps();
+	const casing = casingOf(of);
+	const cement = cementOf(of);
 	const stimulation =
 		topPerforation === undefined
 			? {}
@@ -104,7 +145,15 @@ const isolation = (of: Well, topPerforation?: number) => {
 						top_perforation: holeMark(straightDown, md(topPerforation), of.datum),
 					} as StimulationResults,
 				};
-	return { ...isolationResults(of, { casing, cement, ...stimulation }, gaps), gaps: gaps.undetermined };
+	const trajectory = {
+		path: path as WellPath,
+		total_depth: holeMark(path, md(end), of.datum),
+	};
+	const before = { trajectory, casing, cement, site, ...stimulation };
+	return {
+		...isolationResults(of, before, gaps),
+		undetermined: gaps.undetermined,
+	};
 };
 
 const evidence = (actual?: CementActual) =>
@@ -118,7 +167,7 @@ describe("what stands across protected water", () => {
 		expect(found.protecting_string).toBe("surface");
 		expect(found.shoe_below_protected_water?.value).toBe(1000);
 		expect(found.steel_at_protected_water?.value).toBe(2);
-		expect(found.gaps).toEqual([]);
+		expect(found.undetermined).toEqual([]);
 	});
 
 	test("an outer string that is not cemented across it leaves that to the next", () => {
@@ -131,13 +180,13 @@ describe("what stands across protected water", () => {
 		const found = isolation(designed({ surfaceTop: 1200 }));
 		expect(found).not.toHaveProperty("protecting_string");
 		expect(found).not.toHaveProperty("shoe_below_protected_water");
-		expect(found.gaps.map((g) => g.key)).toEqual(["isolation.protecting_string"]);
+		expect(found.undetermined.map((g) => g.key)).toEqual(["isolation.protecting_string"]);
 		expect(found.cement_at_protected_water).toEqual([]);
 	});
 
 	test("without a base of protected water nothing is told", () => {
 		const found = isolation(designed({ more: { geology: { formations: [], water: [] } } }));
-		expect(found.gaps.map((g) => g.needs)).toEqual([[["geology", "protected_water"]]]);
+		expect(found.undetermined.map((g) => g.needs)).toEqual([[["geology", "protected_water"]]]);
 		expect(found).not.toHaveProperty("steel_at_protected_water");
 	});
 });
@@ -153,9 +202,12 @@ describe("evidence of a cement column", () => {
 		expect(evidence({ pumped: [], returnsToSurface: given("volume", 30) })).toEqual(["returns seen"]);
 		expect(evidence({ pumped: [], top: { depth: md(100), method: "calculated" } })).toEqual(["calculated"]);
 		expect(evidence({ pumped: [], top: { depth: md(100), method: "bond log" } })).toEqual(["logged"]);
-		expect(evidence({ pumped: [], top: { depth: md(100), method: "temperature survey" } })).toEqual([
-			"logged",
-		]);
+		expect(
+			evidence({
+				pumped: [],
+				top: { depth: md(100), method: "temperature survey" },
+			}),
+		).toEqual(["logged"]);
 	});
 
 	test("a log lifts what returns showed, and the word none does not", () => {
@@ -181,8 +233,18 @@ describe("the rock between", () => {
 		{ id: "home", kind: "dwelling", name: "Home" },
 	] as unknown as Well["neighbors"];
 	const offsetWells = [
-		{ id: "old", name: "Old", status: "plugged", total_depth: { reference: "vertical", depth: tvd(4120) } },
-		{ id: "slant", name: "Slant", status: "idle", total_depth: { reference: "measured", depth: md(5000) } },
+		{
+			id: "old",
+			name: "Old",
+			status: "plugged",
+			total_depth: { reference: "vertical", depth: tvd(4120) },
+		},
+		{
+			id: "slant",
+			name: "Slant",
+			status: "idle",
+			total_depth: { reference: "measured", depth: md(5000) },
+		},
 	] as unknown as Well["offsetWells"];
 
 	test("is counted from the shallowest perforation up, to the water and to each well", () => {
@@ -202,5 +264,238 @@ describe("the rock between", () => {
 		const found = isolation(designed({ more: { neighbors } }));
 		expect(found).not.toHaveProperty("protected_water_to_top_perforation");
 		expect(found.neighbor_wells[0]?.bottom?.value).toBe(320);
+	});
+});
+
+describe("layers from the inside of the well to the rock", () => {
+	const found = isolation(designed());
+	const at = (depth: number) =>
+		layersAt(designed(), { casing: casingOf(designed()), cement: cementOf(designed()) }, depth).map(
+			({ kind, string: of }) => `${kind} ${of}`,
+		);
+
+	test("are told from the inside outward, with the open annulus among them", () => {
+		expect(at(1000)).toEqual([
+			"steel production",
+			"open annulus production",
+			"steel surface",
+			"cement surface",
+		]);
+		expect(at(2500)).toEqual(["steel production", "open annulus production"]);
+		expect(at(5000)).toEqual(["steel production", "cement production"]);
+		expect(at(8995)).toEqual([]);
+	});
+
+	test("come in stretches that follow one another down to total depth, agreeing with the layers at their middle", () => {
+		expect(found.layers.map(({ top, bottom }) => [top.md.value, bottom.md.value])).toEqual([
+			[22, 2000],
+			[2000, 3000],
+			[3000, 8990],
+		]);
+		for (const { top, bottom, layers } of found.layers)
+			expect(layers.map(({ kind, string: of }) => `${kind} ${of}`)).toEqual(
+				at((top.md.value + bottom.md.value) / 2),
+			);
+	});
+
+	test("a test that fell too far proves nothing of the steel", () => {
+		const tested = (fall: number) =>
+			steelEvidence({
+				...designed().strings[0],
+				pressureTest: {
+					pressure: given("pressure", 1000),
+					hold: given("duration", 30),
+					allowedFall: given("share", 0.1),
+					actual: { pressure: given("pressure", 1000), fall: given("share", fall) },
+				},
+			} as CasingString);
+		expect([tested(0.1), tested(0.11)]).toEqual(["tested", "planned"]);
+	});
+});
+
+describe("zones, in each part of the well's life", () => {
+	const geology = {
+		formations: [
+			formation("Gas Sand", 2300, 2400, { flowZone: "gas", porePressure: given("density", 9.5) }),
+			formation("Pay", 8000, 9500, { target: true }),
+		],
+		water: [{ id: "aquifer", name: "Aquifer", top: tvd(100), base: tvd(900) }],
+		protectedWater: { base: tvd(1000) },
+	};
+	const of = designed({ more: { geology, stimulation: {} } as unknown as Partial<Well> });
+	const found = isolation(of, 8200);
+	const counts = (id: string) =>
+		found.zones
+			.find((zone) => zone.id === id)
+			?.phases.map((p) => [p.id, p.steel.value, p.cement.value, p.open ?? "", p.fluid ?? ""]);
+
+	test("water is open to the first hole, and behind what spans it afterwards", () => {
+		expect(counts("aquifer")).toEqual([
+			["drilling-surface", 0, 0, "hole", ""],
+			["drilling-production", 1, 1, "", ""],
+			["stimulating", 2, 1, "", ""],
+			["producing", 2, 1, "", ""],
+		]);
+	});
+
+	test("a flow zone open to the hole tells whether the fluid stands over it; behind bare pipe it has no cement", () => {
+		expect(counts("gas-sand")).toEqual([
+			["drilling-production", 0, 0, "hole", "holds"],
+			["stimulating", 1, 0, "", ""],
+			["producing", 1, 0, "", ""],
+		]);
+	});
+
+	test("the target is open on purpose", () => {
+		expect(counts("pay")?.at(-1)).toEqual(["producing", 1, 1, "perforations", ""]);
+	});
+
+	test("what is only planned is not counted as verified", () => {
+		expect(
+			found.zones.flatMap(({ phases }) =>
+				phases.map((p) => p.verified_cement.value + p.verified_steel.value),
+			),
+		).toEqual(found.zones.flatMap(({ phases }) => phases.map(() => 0)));
+		const recorded = isolation(
+			designed({ actual: { pumped: [], returnsToSurface: given("volume", 30) }, more: { geology } as never }),
+		);
+		expect(recorded.zones.find(({ id }) => id === "aquifer")?.phases.at(-1)?.verified_cement.value).toBe(1);
+	});
+
+	test("a gap against the rock names the zones it opens; between two strings it opens none", () => {
+		expect(
+			found.gaps.map(({ id, against, zones, top, bottom }) => [
+				id,
+				against,
+				top.md.value,
+				bottom.md.value,
+				zones,
+			]),
+		).toEqual([
+			["production-1", "surface", 22, 2000, []],
+			["production-2", "rock", 2000, 3000, ["gas-sand"]],
+		]);
+		expect(found.zones.find(({ id }) => id === "gas-sand")?.gaps).toEqual(["production-2"]);
+	});
+
+	test("a gap that opens water and gas joins them", () => {
+		const joined = isolation(
+			designed({
+				surfaceTop: 1500,
+				productionTop: 3000,
+				more: {
+					geology: { ...geology, water: [{ id: "deep", name: "Deep", top: tvd(2100), base: tvd(2200) }] },
+				} as never,
+			}),
+		);
+		expect(joined.gaps.find(({ id }) => id === "production-2")?.zones).toEqual(["deep", "gas-sand"]);
+	});
+
+	test("confining beds count only as far as they lie between", () => {
+		const beds = [
+			formation("Above", 400, 900, { confining: true }),
+			formation("Across", 900, 1300, { confining: true }),
+			formation("Deep", 7000, 8600, { confining: true }),
+			formation("Loose", 3000, 4000, {}),
+		];
+		const { confining } = isolation(
+			designed({ more: { geology: { ...geology, formations: beds } } as never }),
+			8200,
+		);
+		expect(confining.map(({ name, thickness }) => [name, thickness.value])).toEqual([
+			["Across", 300],
+			["Deep", 1200],
+		]);
+	});
+
+	test("each string is counted from the water", () => {
+		expect(
+			found.strings.map((s) => [
+				s.id,
+				s.shoe_below_protected_water?.value,
+				s.cement_top_above_protected_water?.value,
+			]),
+		).toEqual([
+			["surface", 1000, 980],
+			["production", 7990, -2000],
+		]);
+	});
+});
+
+describe("other bores in space", () => {
+	const lateral = minimumCurvaturePath.of({
+		stations: stationTable([
+			[0, 0, 0],
+			[8000, 0, 0],
+			[8900, 90, 0],
+			[13900, 90, 0],
+		]),
+		TD: given("measured-depth", 13900),
+		Avs: given("angle", 0),
+	});
+	const radius = 900 / (Math.PI / 2);
+	const level = 8000 + radius;
+	const space = (N: number, E: number, TVD: number, path = lateral) =>
+		distanceInSpace.of({ path, N: given("offset", N), E: given("offset", E), TVD: tvd(TVD) }).value;
+
+	test("a bore past the lateral's depth is as far as it is square to it; a shallower one is farther by Pythagoras", () => {
+		expect(space(3000, 200, 9000)).toBeCloseTo(200, 6);
+		expect(space(3000, 200, level - 150)).toBeCloseTo(250, 6);
+		expect(space(radius + 5000 + 30, 40, 9500)).toBeCloseTo(50, 6);
+	});
+
+	test("beside a vertical bore it is the distance between the wellheads", () => {
+		expect(space(300, 400, 5000, straightDown)).toBeCloseTo(500, 9);
+		expect(space(-30, 40, 100)).toBeCloseTo(50, 6);
+	});
+
+	test("is never more than the horizontal distance between the wellheads, nor less than to the path in plan", () => {
+		const place = fc.double({ min: -8000, max: 8000, noNaN: true });
+		fc.assert(
+			fc.property(place, place, fc.double({ min: 10, max: 12_000, noNaN: true }), (N, E, TVD) => {
+				const found = space(N, E, TVD);
+				const plan = distanceToPath.of({ path: lateral, N: given("offset", N), E: given("offset", E) }).value;
+				expect(found).toBeLessThanOrEqual(Math.hypot(N, E) + 1e-6);
+				expect(found).toBeGreaterThanOrEqual(plan - 1e-6);
+				expect(space(N, E, TVD + 100)).toBeLessThanOrEqual(found + 1e-6);
+			}),
+		);
+	});
+
+	test("tells where, and takes off what is stated as uncertain", () => {
+		const at = { path: lateral, N: given("offset", radius + 1000), E: given("offset", 200), TVD: tvd(9000) };
+		expect(nearestDepthInSpace.of(at).value).toBeCloseTo(9900, 6);
+		const left = (...u: number[]) =>
+			inSpaceAtLeast.of({ s: given("distance", 200), u: u.map((each) => given("distance", each)) }).value;
+		expect([left(), left(60), left(60, 100), left(150, 100)]).toEqual([200, 140, 40, 0]);
+	});
+
+	test("a well's results carry it, where its place and its depth are known", () => {
+		const place = { id: "old", name: "Old", north: given("offset", 3000), east: given("offset", 200) };
+		const offsetWells = [
+			{
+				id: "old",
+				name: "Old",
+				status: "plugged",
+				total_depth: { reference: "vertical", depth: tvd(9000) },
+				position_uncertainty: given("distance", 80),
+			},
+			{
+				id: "lost",
+				name: "Lost",
+				status: "plugged",
+				total_depth: { reference: "vertical", depth: tvd(9000) },
+			},
+		] as unknown as Well["offsetWells"];
+		const { offset_wells } = isolation(designed({ more: { offsetWells } }), 8000, {
+			path: lateral,
+			site: { neighbors: [], offset_wells: [place, { id: "lost", name: "Lost" }] } as SiteResults,
+		});
+		expect(
+			offset_wells.map((w) => [w.in_space?.value.toFixed(3), w.in_space_at_least?.value.toFixed(3)]),
+		).toEqual([
+			["200.000", "120.000"],
+			[undefined, undefined],
+		]);
 	});
 });
