@@ -1,4 +1,4 @@
-import type { Known } from "../cite/known.ts";
+import type { Known, KnownTable } from "../cite/known.ts";
 import type { HoleMark } from "./result-marks.ts";
 
 export interface StimulationResults {
@@ -41,6 +41,21 @@ export interface StimulationResults {
 	/** The greatest surface pressure expected of any stage, perforations fresh, and the power that it takes. */
 	readonly expected_treating_pressure?: Known<"pressure">;
 	readonly expected_horsepower?: Known<"hydraulic-power">;
+	/** Whose that is, and how its pressure goes while it is pumped. */
+	readonly hardest_stage?: HardestStage;
+	/** Expected < kickouts < relief ≤ maximum ≤ each element. */
+	readonly ladder?: PressureLadder;
+	/** Pumps that give the power, each loaded no more than stated, the spare ones with them. */
+	readonly pumps?: Known<"count">;
+	/** Averages over the stages and over the treated length. */
+	readonly averages?: StimulationAverages;
+	readonly fractures?: FractureRange;
+	/** By annulus watched. */
+	readonly annuli: readonly AnnulusResults[];
+	/** Plugs to be drilled out. */
+	readonly plugs: Known<"count">;
+	/** Water expected back, by the stated shares. */
+	readonly returned?: { readonly low: Known<"volume">; readonly high: Known<"volume"> };
 	/** That stage's pressure with smoother and rougher pipe: how far the figure may be trusted. */
 	readonly roughness_sensitivity?: readonly {
 		readonly id: string;
@@ -56,6 +71,24 @@ export interface StimulationResults {
 		readonly growth_above: Known<"length">;
 	};
 	readonly disclosure?: DisclosureResults;
+}
+
+/** Pressures that limit the job, from the lowest due to the highest; the line test stands last, apart. */
+export interface PressureLadder {
+	readonly rungs: readonly {
+		readonly id: string;
+		readonly tier: "expected" | "kickout" | "relief" | "maximum" | "element" | "line-test";
+		/** The element, or the number of the kickout. */
+		readonly name?: string;
+		readonly pressure: Known<"pressure">;
+	}[];
+	/** Each pair that stands the wrong way round: ids of rungs, and by how much the lower passes the upper. */
+	readonly broken: readonly {
+		readonly id: string;
+		readonly lower: string;
+		readonly upper: string;
+		readonly over: Known<"pressure-difference">;
+	}[];
 }
 
 /** What is pumped, by mass. Shares are greatest shares: their sum may pass the whole. */
@@ -91,6 +124,82 @@ export interface DisclosureResults {
 		readonly cas?: string;
 		readonly share: Known<"share">;
 	}[];
+}
+
+export interface StimulationAverages {
+	readonly treated_length: Known<"length">;
+	readonly clean_per_stage: Known<"volume">;
+	readonly proppant_per_stage: Known<"mass">;
+	/** Barrels on each foot of hole. */
+	readonly clean_per_length: Known<"capacity">;
+	readonly proppant_per_length: Known<"linear-weight">;
+}
+
+export interface HardestStage {
+	readonly number: number;
+	/**
+	 * While it is pumped: cumulative slurry and time, the rate, and the surface pressure with its parts, as the column in
+	 * the casing changes and the perforations wear. Two rows where the rate steps.
+	 */
+	readonly course: KnownTable<CourseColumn>;
+	/** Greatest over the course. */
+	readonly greatest: Known<"pressure">;
+	/** With the casing full of the richest slurry when the perforations pack off. */
+	readonly screen_out?: {
+		readonly proppant_in_pipe: Known<"mass">;
+		readonly room_to_first_kickout?: Known<"pressure-difference">;
+	};
+	/** Rate into each cluster, deepest first, by the stress differences stated. */
+	readonly limited_entry?: readonly {
+		readonly id: string;
+		readonly cluster: number;
+		readonly stress: Known<"pressure">;
+		readonly fresh: Known<"flow-rate">;
+		readonly worn: Known<"flow-rate">;
+	}[];
+}
+
+export type CourseColumn =
+	| "step"
+	| "slurry"
+	| "time"
+	| "rate"
+	| "hydrostatic"
+	| "pipe_friction"
+	| "perforation_friction"
+	| "surface";
+
+/** One fracture by several simple models: a range that illustrates, and predicts nothing. */
+export interface FractureRange {
+	readonly formation: string;
+	readonly models: readonly {
+		readonly id: FractureModel;
+		readonly height: Known<"length">;
+		/** From the well to the tip, one wing. */
+		readonly half_length: Known<"length">;
+		/** Mean over the fracture. */
+		readonly width: Known<"diameter">;
+		readonly net_pressure: Known<"pressure">;
+		readonly efficiency: Known<"share">;
+		/** Its shallowest point. */
+		readonly top: Known<"true-vertical-depth">;
+		/** Rock between that and the base of protected water. */
+		readonly below_protected_water?: Known<"offset">;
+	}[];
+	/** The shallowest of the tops, and its rock to protected water. */
+	readonly highest_top: Known<"true-vertical-depth">;
+	readonly least_below_protected_water?: Known<"offset">;
+}
+
+export type FractureModel = "pkn" | "kgd" | "pkn-grown" | "radial";
+
+export interface AnnulusResults {
+	readonly id: string;
+	/** From the treated string's swelling, where the annulus lies outside that string. */
+	readonly rise_from_pressure?: Known<"pressure">;
+	/** From the warming stated, in a closed annulus. */
+	readonly rise_from_heat?: Known<"pressure">;
+	readonly rise?: Known<"pressure">;
 }
 
 export interface StageResults {

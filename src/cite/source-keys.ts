@@ -64,6 +64,8 @@ export const SOURCE_KEYS = [
 	"guo-2007",
 	"nolte-1986",
 	"howard-fast-1957",
+	"geertsma-de-klerk-1969",
+	"lame-1852",
 	"simonson-1978",
 	"bell-sukup-tariq-1995",
 	"colebrook-1939",

@@ -4,7 +4,7 @@ import { parseQuantity } from "../units/parse.ts";
 import { EVERY, RECORD, TECHNICAL } from "./audience.ts";
 import { measuredDepth } from "./depth-field.ts";
 import { date, entry, field, file, group, list, optional, reference, text } from "./field.ts";
-import { count, q, refuse, typed } from "./quantity-field.ts";
+import { count, part, q, refuse, typed } from "./quantity-field.ts";
 
 /** The flush: as much as fills the pipe to the uppermost cluster, which the calculation finds. */
 export interface FlushTo {
@@ -42,6 +42,19 @@ const step = entry("Step", "One part of a stage, at one fluid and one concentrat
 });
 
 const steps = list("Steps", "In the order pumped.", EVERY, step);
+
+const ramp = group(
+	"Proppant ramp",
+	"Pad and proppant steps found from the fluid's efficiency, put in before the flush.",
+	EVERY,
+	{
+		slurry_volume: q("volume", "Slurry volume", "Pad and proppant steps together.", EVERY),
+		proppant: reference("Proppant", "Short name of the proppant.", TECHNICAL),
+		mass: q("mass", "Proppant mass", "Placed by the whole ramp.", EVERY),
+		efficiency: part("Fluid efficiency", "The part of what is pumped that stays in the fracture.", TECHNICAL),
+		steps: count("Steps", "Into which the ramp is cut, after the pad.", TECHNICAL),
+	},
+);
 
 const perforating = {
 	shot_diameter: optional(q("diameter", "Shot diameter", "Pressure lost through the holes.", TECHNICAL)),
@@ -111,7 +124,19 @@ export const stages = group("Stages", "Where the rock is opened, and what is pum
 	treatment: group("Treatment", "What is pumped in each stage unless an override says otherwise.", EVERY, {
 		rate: q("flow-rate", "Rate", "Sets pressure and time.", TECHNICAL),
 		steps,
+		ramp: optional(ramp),
 	}),
+	couplings: optional(
+		group(
+			"Couplings",
+			"Where the casing's couplings are, from its tally: plugs and guns keep clear of them.",
+			RECORD,
+			{
+				file: file("Coupling file", "A CSV with the depth of each coupling.", RECORD, "couplings.csv"),
+				clearance: q("length", "Clearance", "Least distance to a plug or a cluster.", RECORD),
+			},
+		),
+	),
 	overrides: optional(list("Stages that differ", "From the layout or the treatment.", EVERY, override)),
 	actual: optional(
 		group("As pumped", "The job's records, stage by stage.", RECORD, {

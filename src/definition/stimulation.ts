@@ -3,7 +3,7 @@ import { EVERY, PUBLIC, RECORD, TECHNICAL } from "./audience.ts";
 import { measuredDepth } from "./depth-field.ts";
 import { entry, field, flag, group, list, oneOf, optional, reference, text } from "./field.ts";
 import { additive, proppant } from "./materials.ts";
-import { part, partSpan, q, ratio } from "./quantity-field.ts";
+import { part, partSpan, q, ratio, tally } from "./quantity-field.ts";
 import { stages } from "./stages.ts";
 
 const waterSource = entry("Water source", "Neighbors ask where the water comes from.", PUBLIC, {
@@ -37,8 +37,22 @@ const pressureModel = group(
 				},
 			),
 		),
+		cluster_stress: optional(
+			list(
+				"Stress of each cluster above the easiest",
+				"Deepest first; the rate that each cluster takes is solved against them.",
+				RECORD,
+				q("pressure", "Stress difference", "0 psi for the cluster that opens easiest.", RECORD),
+			),
+		),
 	},
 );
+
+const pumps = group("Pumps", "How many there must be on location.", TECHNICAL, {
+	horsepower_each: q("hydraulic-power", "Hydraulic horsepower of one pump", "By its maker.", TECHNICAL),
+	load: part("Share of it to be used", "Pumps that run flat out fail.", TECHNICAL),
+	spare: optional(tally("Spare pumps", "On line, to take over.", TECHNICAL)),
+});
 
 const boundaryElement = entry("Element under treating pressure", "The weakest limits the job.", TECHNICAL, {
 	element: text("Element", "What it is; `casing` and `casing test` are found from the strings.", TECHNICAL),
@@ -83,7 +97,14 @@ const annulus = entry(
 		predicted_rise: optional(
 			q("pressure", "Predicted rise", "From heat and squeeze of the string.", TECHNICAL),
 		),
+		warming: optional(
+			group("Warming of the fluid in it", "A closed annulus that warms gains pressure.", TECHNICAL, {
+				from: q("temperature", "From", "Before the job.", TECHNICAL),
+				to: q("temperature", "To", "The warmest it will be.", TECHNICAL),
+			}),
+		),
 		stop_above: optional(q("pressure", "Stop above", "The job stops.", TECHNICAL)),
+		tell: optional(text("Who is told", "The agency, where nobody is named.", TECHNICAL)),
 		notify_within: optional(q("duration", "Notify the agency within", "Some rules set hours.", TECHNICAL)),
 		actual: optional(
 			group("As recorded", "The highest seen on the job.", TECHNICAL, {
@@ -94,10 +115,11 @@ const annulus = entry(
 );
 
 const toe = group("Toe", "How the first stage gets its way into the rock.", TECHNICAL, {
+	// Guns cannot be pumped down before there is injection, so that way is not on the list.
 	kind: oneOf(
 		["guns on coiled tubing", "guns on wireline tractor", "initiation valve"],
 		"Kind",
-		"Each brings its own hazards.",
+		"Guns cannot be pumped down before fluid can go into the rock; each other way brings its own hazards.",
 		TECHNICAL,
 	),
 	depth: measuredDepth("Depth", "Deepest opening.", TECHNICAL),
@@ -136,6 +158,7 @@ export const stimulation = group(
 			list("Pressure boundary", "Every element that sees treating pressure.", TECHNICAL, boundaryElement),
 		),
 		limits: optional(limits),
+		pumps: optional(pumps),
 		toe: optional(toe),
 		stages,
 		proppants: optional(list("Proppants", "What holds the fractures open.", EVERY, proppant)),

@@ -50,8 +50,8 @@ export const resolveStimulation = (
 
 const pressures = (
 	written: StimulationDefinition,
-): Pick<Stimulation, "boundary" | "pressureModel" | "limits"> => {
-	const { pressure_model: model, limits } = written;
+): Pick<Stimulation, "boundary" | "pressureModel" | "limits" | "pumps"> => {
+	const { pressure_model: model, limits, pumps } = written;
 	return {
 		boundary: (written.pressure_boundary ?? []).map(({ element, rating, factor }) => ({
 			element,
@@ -67,6 +67,16 @@ const pressures = (
 						...maybe("frictionReduction", model.friction_reduction),
 						...maybe("roughness", model.roughness),
 						...maybe("discharge", model.discharge),
+						...maybe("clusterStress", model.cluster_stress),
+					},
+				}),
+		...(pumps === undefined
+			? {}
+			: {
+					pumps: {
+						horsepowerEach: pumps.horsepower_each,
+						load: pumps.load,
+						...maybe("spare", pumps.spare),
 					},
 				}),
 		...(limits === undefined
@@ -121,6 +131,8 @@ const annuliOf = (
 		return {
 			between: each.between,
 			...maybe("predictedRise", each.predicted_rise),
+			...maybe("warming", each.warming),
+			...maybe("tell", each.tell),
 			...maybe("stopAbove", each.stop_above),
 			...maybe("notifyWithin", each.notify_within),
 			...maybe("highest", each.actual?.highest),

@@ -99,6 +99,12 @@ export interface Formation {
 	readonly lithology: Lithology;
 	readonly porePressure?: Known<"density">;
 	readonly fractureGradient?: Known<"pressure-gradient">;
+	/** Where no gradient is given: how it is to be worked. */
+	readonly fractureFrom?: {
+		readonly method: "Eaton" | "Hubbert-Willis lower" | "Hubbert-Willis upper" | "Matthews-Kelly";
+		readonly poissonsRatio?: Known<"ratio">;
+		readonly matrixStressCoefficient?: Known<"ratio">;
+	};
 	readonly flowZone?: "gas" | "oil" | "water" | "brine";
 	readonly competent?: boolean;
 	readonly confining: boolean;
@@ -136,6 +142,14 @@ export interface Trajectory {
 	readonly plan?: TrajectoryPlan;
 	readonly survey?: Survey;
 	readonly verticalSectionAzimuth?: Known<"angle">;
+	/** From the wellhead; the wellhead itself where absent. */
+	readonly verticalSectionOrigin?: { readonly north: Known<"offset">; readonly east: Known<"offset"> };
+	/** Stated by the engineer; the tool works out none. */
+	readonly uncertainty?: {
+		readonly radius: Known<"distance">;
+		readonly confidence?: Known<"share">;
+		readonly source: string;
+	};
 }
 
 /** Shapes of plan; each is an exact list of arcs and straights. */
@@ -168,6 +182,8 @@ export interface PathSegment {
 /** Stations as surveyed; the first is the tie-in. */
 export interface Survey {
 	readonly stations: KnownTable<"md" | "inclination" | "azimuth">;
+	/** The north its azimuths are counted from, where stated; else that of the site. */
+	readonly north?: "grid" | "true" | "magnetic";
 	readonly company?: string;
 	readonly tool?: string;
 	readonly dates?: readonly [string, string];
@@ -183,6 +199,8 @@ export interface Hole {
 	readonly plannedBottom?: Known<"measured-depth">;
 	/** Enlargement on diameter. */
 	readonly washout?: Known<"share">;
+	/** The caliper log, deeper row by row. */
+	readonly caliper?: KnownTable<"md" | "diameter">;
 	readonly fluid?: DrillingFluid;
 }
 
@@ -211,6 +229,11 @@ export interface CasingString {
 	readonly landed?: string;
 	readonly sections: readonly PipeSection[];
 	readonly shoeTrack?: Known<"length">;
+	/** Of a liner: what it is run and cemented through. */
+	readonly runningString?: {
+		readonly outsideDiameter: Known<"diameter">;
+		readonly insideDiameter: Known<"diameter">;
+	};
 	readonly floats: readonly string[];
 	readonly centralizers: readonly CentralizerRun[];
 	readonly cement?: CementJob;
@@ -297,19 +320,74 @@ export interface CentralizerRun {
 	readonly bottom: Known<"measured-depth">;
 	/** Joints between centralizers; 1 is every joint. */
 	readonly everyJoints: Known<"count">;
+	/** At 67 % standoff: as stated, else the least of the standard for bow springs on this pipe. */
+	readonly restoringForce?: Known<"force">;
+	/** Over the blades. */
+	readonly outsideDiameter?: Known<"diameter">;
 }
 
 export interface CementJob {
 	readonly volumeBasis: "gauge hole" | "washed-out hole" | "caliper";
 	/** In the order pumped: the lead first. */
 	readonly slurries: readonly Slurry[];
-	readonly spacer?: { readonly volume: Known<"volume">; readonly density?: Known<"density"> };
-	readonly displacement?: { readonly density: Known<"density">; readonly rate?: Known<"flow-rate"> };
+	readonly spacer?: { readonly volume: Known<"volume">; readonly density?: Known<"density"> } & Rheology;
+	readonly displacement?: {
+		readonly density: Known<"density">;
+		readonly rate?: Known<"flow-rate">;
+		/** What is pumped slowly at the end. */
+		readonly last?: { readonly volume: Known<"volume">; readonly rate: Known<"flow-rate"> };
+	} & Rheology;
+	/** Over the final circulating pressure. */
+	readonly bump?: Known<"pressure">;
+	/** Slurries above it are a second stage. */
+	readonly stageTool?: Known<"measured-depth">;
+	/** Either way of each slurry's density. */
+	readonly densityWindow?: Known<"density">;
+	readonly drillOut?: { readonly after?: Known<"duration">; readonly strength?: Known<"pressure"> };
+	readonly further?: readonly FurtherCementJob[];
 	readonly plugs: readonly string[];
 	readonly waitOnCement?: Known<"duration">;
 	readonly topMethod: "returns seen" | "calculated" | "temperature survey" | "bond log" | "tagged";
 	readonly ifReturnsStop?: string;
 	readonly actual?: CementActual;
+}
+
+export interface Rheology {
+	readonly plasticViscosity?: Known<"plastic-viscosity">;
+	readonly yieldPoint?: Known<"yield-point">;
+}
+
+/** A top-up from the surface, or a squeeze. */
+export interface FurtherCementJob {
+	readonly kind: "top-up" | "squeeze";
+	readonly top: Known<"measured-depth">;
+	readonly bottom: Known<"measured-depth">;
+	readonly excess?: Known<"share">;
+	readonly yield: Known<"slurry-yield">;
+	readonly water?: Known<"water-requirement">;
+	readonly density?: Known<"density">;
+	readonly when?: string;
+}
+
+/** What a slurry is made of, for a sack of cement. */
+export interface SlurryDesign {
+	/** Of the cement itself. */
+	readonly cementGravity: Known<"ratio">;
+	readonly water?: Known<"water-requirement">;
+	readonly waterByWeight?: Known<"share">;
+	readonly components: readonly SlurryComponent[];
+	/** Which of the slurry's own figures are to be worked from it. */
+	readonly open: readonly ("density" | "yield" | "water")[];
+}
+
+export interface SlurryComponent {
+	readonly material: string;
+	readonly specificGravity: Known<"ratio">;
+	/** Where it does not follow from the specific gravity: salt in solution. */
+	readonly absoluteVolume?: Known<"specific-volume">;
+	readonly share?: Known<"share">;
+	readonly shareOfWater?: Known<"share">;
+	readonly volume?: Known<"water-requirement">;
 }
 
 export interface Slurry {
@@ -332,6 +410,8 @@ export interface Slurry {
 	readonly freeFluid?: Known<"free-fluid">;
 	/** Recipe in words. */
 	readonly additives?: string;
+	/** Recipe in figures. */
+	readonly design?: SlurryDesign;
 }
 
 export interface StrengthPoint {
@@ -418,6 +498,13 @@ export interface Stimulation {
 		readonly frictionReduction?: Known<"share">;
 		readonly roughness?: Known<"diameter">;
 		readonly discharge?: readonly [Known<"ratio">, Known<"ratio">];
+		/** Of each cluster above the easiest, deepest first. */
+		readonly clusterStress?: readonly Known<"pressure">[];
+	};
+	readonly pumps?: {
+		readonly horsepowerEach: Known<"hydraulic-power">;
+		readonly load: Known<"share">;
+		readonly spare?: Known<"count">;
 	};
 	readonly boundary: readonly {
 		readonly element: string;
@@ -529,6 +616,10 @@ export interface AnnulusLimit {
 	/** Ids of the inner and the outer string. */
 	readonly between: readonly [string, string];
 	readonly predictedRise?: Known<"pressure">;
+	/** Of the fluid in it. */
+	readonly warming?: { readonly from: Known<"temperature">; readonly to: Known<"temperature"> };
+	/** Who is told, where it is not the agency. */
+	readonly tell?: string;
 	readonly stopAbove?: Known<"pressure">;
 	readonly notifyWithin?: Known<"duration">;
 	/** Highest pressure recorded on the job. */

@@ -8,19 +8,26 @@
 import type { AnyFormula } from "../../cite/formula.ts";
 import * as stageLayout from "../../well/stage-layout.ts";
 import { formulasIn } from "../formulas-in.ts";
+import * as annulusRise from "./annulus-rise.ts";
+import * as averages from "./averages.ts";
 import * as disclosure from "./disclosure.ts";
 import * as fractureHeight from "./fracture-height.ts";
 import * as kgd from "./kgd.ts";
+import * as leakingFracture from "./leaking-fracture.ts";
 import * as leakoff from "./leakoff.ts";
+import * as limitedEntry from "./limited-entry.ts";
 import * as pipeFriction from "./pipe-friction.ts";
 import * as pkn from "./pkn.ts";
 import * as planeStrain from "./plane-strain.ts";
+import * as pressureLadder from "./pressure-ladder.ts";
 import * as radial from "./radial.ts";
 import * as schedule from "./schedule.ts";
 import * as settling from "./settling.ts";
 import * as slurry from "./slurry.ts";
+import * as stageCourse from "./stage-course.ts";
 import * as treatingPressure from "./treating-pressure.ts";
 
+export { ladderFaults } from "./ladder-faults.ts";
 export { stimulationResults } from "./stimulation-results.ts";
 
 export const stimulationFormulas: readonly AnyFormula[] = formulasIn(
@@ -37,4 +44,10 @@ export const stimulationFormulas: readonly AnyFormula[] = formulasIn(
 	leakoff,
 	settling,
 	disclosure,
+	pressureLadder,
+	stageCourse,
+	limitedEntry,
+	averages,
+	leakingFracture,
+	annulusRise,
 );

@@ -169,3 +169,14 @@ export const countOf = formula({
 	gives: "count",
 	compute: ({ number }) => number.length,
 });
+
+/** How many plugs there are to drill out. */
+export const plugCount = formula({
+	id: "stimulation/plug-count",
+	name: "Plugs to drill out",
+	expression: "how many stages have a plug below them",
+	source: cite("definition"),
+	inputs: { number: { many: "count" } },
+	gives: "count",
+	compute: ({ number }) => number.length,
+});

@@ -6,13 +6,25 @@ import { totalVolume } from "../cement/capacity.ts";
 import { holeMark } from "../depths/marks.ts";
 import { type Gaps, maybe } from "../gaps.ts";
 import type { CasingResults, StageResults, StimulationResults } from "../results.ts";
+import { annulusResults } from "./annulus-results.ts";
+import {
+	massPerLength,
+	massPerStage,
+	pumpCount,
+	treatedLength,
+	volumePerLength,
+	volumePerStage,
+} from "./averages.ts";
 import { boundaryResults, limitingElement } from "./boundary.ts";
 import { disclosureResults } from "./disclosure-results.ts";
+import { fractureRange } from "./fracture-range.ts";
+import { hardestStage } from "./hardest-stage.ts";
 import { illustrativeHeight } from "./illustrative-height.ts";
-import { countOf, sharedVolume, totalMass, totalTime, volumeLess } from "./slurry.ts";
+import { pressureLadder } from "./pressure-ladder.ts";
+import { countOf, plugCount, sharedVolume, totalMass, totalTime, volumeLess } from "./slurry.ts";
 import { frictionDown, pressureInputs } from "./stage-pressure.ts";
 import { type StageContext, stageResults, uppermost } from "./stage-results.ts";
-import { surfaceTreatingPressure } from "./treating-pressure.ts";
+import { hydraulicHorsepower, surfaceTreatingPressure } from "./treating-pressure.ts";
 
 /** The whole stimulation, every stage, or nothing where none is planned. */
 export const stimulationResults = (
@@ -34,20 +46,64 @@ export const stimulationResults = (
 		{ water: volumes.water_volume, neat: volumes.neat_volumes, proppants: volumes.proppant_by_type },
 		gaps,
 	);
+	const hard = hardest(context, stages);
+	const height = illustrativeHeight(context, top);
+	const count = countOf.of({ number: stages.map((s) => stageNumber(s.number)) });
+	const { pumps, limits, flowback } = stimulation;
+	const returned = flowback?.returned;
 	return {
 		stages,
 		top_perforation: holeMark(path, top, well.datum),
 		bottom_perforation: holeMark(path, bottom, well.datum),
-		stage_count: countOf.of({ number: stages.map((s) => stageNumber(s.number)) }),
+		stage_count: count,
 		...volumes,
 		pumping_time: totalTime.of({ t_i: stages.map((s) => s.pumping_time) }),
 		boundary,
 		...maybe("limiting", limitingElement(boundary)),
-		...hardest(context, stages),
-		...maybe("illustrative_height", illustrativeHeight(context, top)),
+		...hard,
+		...maybe("ladder", pressureLadder(stimulation, boundary, hard.expected_treating_pressure)),
+		...maybe(
+			"pumps",
+			pumps &&
+				hard.expected_horsepower &&
+				pumpCount.of({
+					HHP: hard.expected_horsepower,
+					h: pumps.horsepowerEach,
+					s: pumps.load,
+					n_s: pumps.spare ?? NO_SPARE,
+				}),
+		),
+		averages: averagesOf(volumes, count, treatedLength.of({ MD_top: top, MD_bottom: bottom })),
+		annuli: annulusResults(context, limits?.maximumTreatingPressure ?? hard.expected_treating_pressure),
+		plugs: plugCount.of({
+			number: stages.flatMap((s) => (s.plug === undefined ? [] : [stageNumber(s.number)])),
+		}),
+		...maybe(
+			"returned",
+			returned && {
+				low: sharedVolume.of({ V: volumes.water_volume, s: returned[0] }),
+				high: sharedVolume.of({ V: volumes.water_volume, s: returned[1] }),
+			},
+		),
+		...maybe("illustrative_height", height),
+		...maybe("fractures", fractureRange(context, stages, top, height)),
 		...maybe("disclosure", disclosure),
 	};
 };
+
+const NO_SPARE = constant("count", 0, "no spare pumps are stated", cite("definition"));
+
+const averagesOf = (
+	{ clean_volume, proppant_mass }: Volumes,
+	N: Known<"count">,
+	L: Known<"length">,
+): NonNullable<StimulationResults["averages"]> => ({
+	treated_length: L,
+	clean_per_stage: volumePerStage.of({ V: clean_volume, N }),
+	proppant_per_stage: massPerStage.of({ m: proppant_mass, N }),
+	clean_per_length: volumePerLength.of({ V: clean_volume, L }),
+	proppant_per_length: massPerLength.of({ m: proppant_mass, L }),
+});
 
 const stageNumber = (number: number): Known<"count"> =>
 	constant("count", number, "number of the stage", cite("definition"));
@@ -116,7 +172,7 @@ const ROUGHNESS = [
 
 type Hardest = Pick<
 	StimulationResults,
-	"expected_treating_pressure" | "expected_horsepower" | "roughness_sensitivity"
+	"expected_treating_pressure" | "expected_horsepower" | "hardest_stage" | "roughness_sensitivity"
 >;
 
 /** The stage that needs the greatest pressure, and how far that figure moves with the pipe's roughness. */
@@ -152,9 +208,15 @@ const hardest = (context: StageContext, stages: readonly StageResults[]): Hardes
 					}),
 				};
 	});
+	const through = inputs && hardestStage(context, { stage, worked: worst, down, inputs, pressure });
+	const greatest = through?.greatest;
 	return {
-		expected_treating_pressure: pressure.treating_fresh,
-		expected_horsepower: pressure.horsepower,
+		expected_treating_pressure: greatest ?? pressure.treating_fresh,
+		expected_horsepower:
+			greatest === undefined || inputs === undefined
+				? pressure.horsepower
+				: hydraulicHorsepower.of({ P: greatest, Q: inputs.rate }),
+		...maybe("hardest_stage", through),
 		roughness_sensitivity: sensitivity.filter((s) => s !== undefined),
 	};
 };

@@ -26,6 +26,38 @@ export const CALC_CODES = {
 			"bit that is the usual practice; over hundreds of feet the depths are a guess. Carry the plan or the survey to the " +
 			"bottom of the hole.",
 	},
+	"calc/expected-pressure": {
+		severity: "warning",
+		title: "The job as designed needs more pressure than a limit allows",
+		explain:
+			"The expected treating pressure is the greatest of any stage, worked from closure, net pressure, the fluid column and " +
+			"friction. It must lie below every pump kickout, the relief valve, the maximum and what each element is allowed, or the " +
+			"pumps stop before the design rate is reached. The figure moves with roughness and friction reduction: look at its " +
+			"sensitivity before trusting the margin.",
+	},
+	"calc/line-test": {
+		severity: "warning",
+		title: "The line is tested to less than it is to see",
+		explain:
+			"Before pumping, the treating line is tested with nobody near it, at no less than the maximum treating pressure. A test " +
+			"below that proves nothing for the pressures that may follow.",
+	},
+	"calc/pressure-boundary": {
+		severity: "warning",
+		title: "A pressure limit passes what an element of the pressure boundary is allowed",
+		explain:
+			"Each element that sees treating pressure is allowed its rating times a factor; the casing's is the weakest pipe or " +
+			"connection, and the casing test's the pressure it was tested to. Kickouts, the relief valve and the maximum must all lie " +
+			"at or below the least of these. Every pair that stands the wrong way round is named in the papers.",
+	},
+	"calc/pressure-ladder": {
+		severity: "warning",
+		title: "Pressure limits are out of order",
+		explain:
+			"From the lowest up: expected pressure, pump kickouts, relief valve, maximum treating pressure. If a kickout stands at or " +
+			"above the relief valve, the valve opens with the pumps still running; if the relief stands above the maximum, nothing " +
+			"holds the maximum. Set each below the next.",
+	},
 	"calc/unusable-survey": {
 		severity: "error",
 		title: "The survey does not describe a hole",
