@@ -21,6 +21,8 @@ export interface Results {
 	readonly geology: GeologyResults;
 	/** By string id, in the definition's order. */
 	readonly casing: Readonly<Record<string, CasingResults>>;
+	/** Where a drill string is given. */
+	readonly drill_string?: DrillStringResults;
 	readonly cement: Readonly<Record<string, CementResults>>;
 	readonly stimulation?: StimulationResults;
 	readonly pressure: PressureResults;
@@ -48,7 +50,9 @@ export type PathColumn =
 	| "north"
 	| "east"
 	| "vertical_section"
-	| "dogleg";
+	| "dogleg"
+	| "build"
+	| "turn";
 export type WellPath = KnownTable<PathColumn>;
 
 export interface TrajectoryResults {
@@ -63,6 +67,8 @@ export interface TrajectoryResults {
 	readonly last_station?: HoleMark;
 	readonly kickoff?: HoleMark;
 	readonly landing?: HoleMark;
+	/** From kickoff to landing. */
+	readonly curve?: CurveResults;
 	/** Measured length from landing to total depth. */
 	readonly lateral_length?: Known<"length">;
 	readonly maximum_dogleg: Known<"dogleg">;
@@ -70,6 +76,17 @@ export interface TrajectoryResults {
 	/** Horizontal distance and direction from wellhead to total depth. */
 	readonly closure: Known<"length">;
 	readonly closure_azimuth: Known<"angle">;
+	/** How far from its stated place the hole may be, as stated. */
+	readonly uncertainty_radius?: Known<"distance">;
+}
+
+export interface CurveResults {
+	readonly length: Known<"length">;
+	readonly depth_gained: Known<"offset">;
+	/** Horizontally. */
+	readonly departure: Known<"length">;
+	/** Mean over the curve. */
+	readonly radius?: Known<"length">;
 }
 
 export interface GeologyResults {
@@ -86,6 +103,19 @@ export interface GeologyResults {
 		readonly base: DepthMark;
 	}[];
 	readonly protected_water_base?: DepthMark;
+}
+
+/** The string that drills each hole, at its bottom. */
+export interface DrillStringResults {
+	readonly joint_mass?: Known<"mass">;
+	readonly holes: readonly {
+		readonly id: string;
+		readonly pipe_length: Known<"length">;
+		readonly joints?: Known<"count">;
+		readonly pipe_mass: Known<"mass">;
+		/** With the collars, where they are weighed. */
+		readonly mass?: Known<"mass">;
+	}[];
 }
 
 export interface CasingResults {

@@ -2,7 +2,8 @@ import * as z from "zod";
 import { EVERY, RECORD, TECHNICAL } from "./audience.ts";
 import { measuredDepth, verticalDepth } from "./depth-field.ts";
 import { entry, field, file, group, list, optional, text } from "./field.ts";
-import { q } from "./quantity-field.ts";
+import { northReference } from "./north-reference.ts";
+import { part, q } from "./quantity-field.ts";
 
 const kickoff = measuredDepth("Kickoff", "Where the hole leaves vertical.", EVERY);
 const build = q("dogleg", "Build rate", "How fast it turns; sets the bending of pipe.", TECHNICAL);
@@ -76,9 +77,30 @@ export const trajectory = group("Trajectory", "Every depth and distance follows 
 	vertical_section_azimuth: optional(
 		q("angle", "Azimuth of the vertical section", "The plane that the section view is drawn in.", RECORD),
 	),
+	vertical_section_origin: optional(
+		group(
+			"Origin of the vertical section",
+			"Where the section is counted from, if not the wellhead.",
+			RECORD,
+			{
+				north: q("offset", "North of the wellhead", "A pad's slots often share one origin.", RECORD),
+				east: q("offset", "East of the wellhead", "A pad's slots often share one origin.", RECORD),
+			},
+		),
+	),
+	uncertainty: optional(
+		group("Survey uncertainty", "How far from its stated place the hole may be.", EVERY, {
+			radius: q("distance", "Radius", "Printed beside every distance and separation.", EVERY),
+			confidence: optional(part("Confidence", "How often the hole is inside it.", RECORD)),
+			source: text("Source", "Whose error model, and for which tool.", RECORD),
+		}),
+	),
 	actual: optional(
 		group("As drilled", "Calculations use the survey where there is one.", RECORD, {
 			survey,
+			north: optional(
+				northReference("North of the survey", "Turned to the well's own north where it is another.", RECORD),
+			),
 			company: optional(text("Survey company", "Asked for in directional filings.", RECORD)),
 			tool: optional(text("Tool", "Its error model bounds every distance.", RECORD, "MWD")),
 			dates: optional(

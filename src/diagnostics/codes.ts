@@ -1,7 +1,9 @@
 import { CALC_CODES } from "./codes/calc.ts";
+import { CEMENT_CODES } from "./codes/cement.ts";
 import { CSV_CODES } from "./codes/csv.ts";
 import { DEFINITION_CODES } from "./codes/definition.ts";
 import { FILE_CODES } from "./codes/file.ts";
+import { PATH_AND_PIPE_CODES } from "./codes/path-and-pipe.ts";
 import { QUANTITY_CODES } from "./codes/quantity.ts";
 import { RULES_CODES } from "./codes/rules.ts";
 import { SEED_CODES } from "./codes/seed.ts";
@@ -20,6 +22,7 @@ export interface CodeEntry {
 /** The catalogue of everything the tool can find fault with, an area a file. A conventions test keeps it complete. */
 export const CODES = {
 	...CALC_CODES,
+	...CEMENT_CODES,
 	...CSV_CODES,
 	...DEFINITION_CODES,
 	...FILE_CODES,
@@ -29,6 +32,7 @@ export const CODES = {
 		explain:
 			"This is a defect in Casebound, not in the definition. Please report it with the definition that showed it.",
 	},
+	...PATH_AND_PIPE_CODES,
 	...QUANTITY_CODES,
 	...RULES_CODES,
 	...SEED_CODES,

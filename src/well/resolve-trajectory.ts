@@ -36,6 +36,8 @@ export const resolveTrajectory = (
 		...maybe("plan", plan),
 		...maybe("survey", survey),
 		...maybe("verticalSectionAzimuth", written.vertical_section_azimuth),
+		...maybe("verticalSectionOrigin", written.vertical_section_origin),
+		...maybe("uncertainty", written.uncertainty),
 	};
 };
 
@@ -118,6 +120,7 @@ const resolveSurvey = (
 	};
 	return {
 		stations: table,
+		...maybe("north", actual.north),
 		...maybe("company", actual.company),
 		...maybe("tool", actual.tool),
 		...maybe("dates", actual.dates),

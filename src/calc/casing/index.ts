@@ -11,6 +11,7 @@ import * as axial from "./axial.ts";
 import * as collapse from "./collapse.ts";
 import * as collapseConstants from "./collapse-constants.ts";
 import * as collapseUnderLoad from "./collapse-under-load.ts";
+import * as drillString from "./drill-string.ts";
 import * as internalYield from "./internal-yield.ts";
 import * as jointStrength from "./joint-strength.ts";
 import * as axialForce from "./loads/axial-force.ts";
@@ -24,6 +25,7 @@ import * as tally from "./tally.ts";
 import * as triaxial from "./triaxial.ts";
 
 export { casingResults } from "./casing-results.ts";
+export { drillStringResults } from "./drill-string.ts";
 
 export const casingFormulas: readonly AnyFormula[] = formulasIn(
 	pipeBody,
@@ -33,6 +35,7 @@ export const casingFormulas: readonly AnyFormula[] = formulasIn(
 	collapseUnderLoad,
 	jointStrength,
 	tally,
+	drillString,
 	triaxial,
 	axial,
 	profiles,

@@ -1,22 +1,13 @@
-import geodesic from "geographiclib-geodesic";
 import { formula } from "../../cite/formula.ts";
 import { cite } from "../../cite/source.ts";
 import { FOOT } from "../../units/factors.ts";
-
-/** Ellipsoid of each horizontal datum: equatorial radius [m] and inverse flattening. */
-const ELLIPSOIDS = {
-	NAD83: { name: "GRS 80", a: 6_378_137, inverseFlattening: 298.257222101 },
-	WGS84: { name: "WGS 84", a: 6_378_137, inverseFlattening: 298.257223563 },
-	NAD27: { name: "Clarke 1866", a: 6_378_206.4, inverseFlattening: 294.978698214 },
-} as const;
-export type HorizontalDatum = keyof typeof ELLIPSOIDS;
+import { ELLIPSOIDS, geodesicOn, type HorizontalDatum } from "./ellipsoids.ts";
 
 const inputs = { φ_1: "angle", λ_1: "angle", φ_2: "angle", λ_2: "angle" } as const;
 const validity = "both places in one datum, degrees, north and east positive; heights are left out";
 
 const inverse = (datum: HorizontalDatum) => {
-	const { a, inverseFlattening } = ELLIPSOIDS[datum];
-	const ellipsoid = new geodesic.Geodesic.Geodesic(a, 1 / inverseFlattening);
+	const ellipsoid = geodesicOn(datum);
 	return (φ1: number, λ1: number, φ2: number, λ2: number) => ellipsoid.Inverse(φ1, λ1, φ2, λ2);
 };
 

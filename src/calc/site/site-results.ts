@@ -3,25 +3,69 @@ import { cite } from "../../cite/source.ts";
 import type { Neighbor, OffsetWell } from "../../definition/definition.ts";
 import type { Well } from "../../well/well.ts";
 import { holeMark } from "../depths/marks.ts";
-import type { Gaps } from "../gaps.ts";
-import type { PlaceResults, SiteResults } from "../results.ts";
+import { type Gaps, maybe } from "../gaps.ts";
+import type { HoleMark, PlaceOnMap, PlaceResults, SiteResults, TrajectoryResults } from "../results.ts";
+import { eastAtMd, northAtMd } from "../trajectory/at-depth.ts";
+import { closure, closureAzimuth } from "../trajectory/horizontal.ts";
+import { northOfTrue, turnOf } from "../trajectory/north.ts";
 import { GEODESICS } from "./distance.ts";
 import {
 	azimuthFromPathNorth,
+	distanceLessUncertainty,
 	distanceToPath,
 	eastOfWellhead,
 	nearestMeasuredDepth,
 	northOfWellhead,
 } from "./local-plane.ts";
+import { PLACES, trueAzimuth } from "./place-of-station.ts";
+
+/** Places of the path that are wanted on the map. */
+export type PathMarks = Pick<TrajectoryResults, "landing" | "total_depth" | "closure">;
 
 /** How far each neighbor and offset well is from the wellhead, and from the well path in plan. */
-export const siteResults = (well: Well, path: KnownTable, gaps: Gaps): SiteResults => {
-	const north = northOf(well, gaps);
+export const siteResults = (well: Well, path: KnownTable, marks: PathMarks, gaps: Gaps): SiteResults => {
+	const north = northOf(well, marks, gaps);
 	const place = (list: string) => (thing: Neighbor | OffsetWell, i: number) =>
 		placeResults(well, path, thing, { north, key: `site.${list}.${thing.id}`, at: ["site", list, i], gaps });
 	return {
 		neighbors: well.neighbors.map(place("neighbors")),
 		offset_wells: well.offsetWells.map(place("offset_wells")),
+		...onTheMap(well, path, marks, north, gaps),
+	};
+};
+
+/** The way made good, laid off from the surface location. */
+const onTheMap = (
+	{ site }: Well,
+	path: KnownTable,
+	{ landing, total_depth }: PathMarks,
+	north: Known<"angle"> | undefined,
+	gaps: Gaps,
+): Pick<SiteResults, "stations" | "landing" | "total_depth"> => {
+	const home = site.surface_location;
+	if (home === undefined) {
+		gaps.missing("site.total_depth", "The well's surface location is not given.", [
+			["site", "surface_location"],
+		]);
+		return {};
+	}
+	if (north === undefined) return {};
+	const on = PLACES[home.datum];
+	const start = { φ_0: home.latitude, λ_0: home.longitude };
+	const place = (mark: HoleMark): PlaceOnMap => {
+		const at = { path, MD: mark.md };
+		const [N, E] = [northAtMd.of(at), eastAtMd.of(at)];
+		const line = {
+			...start,
+			s: closure.of({ N, E }),
+			A_true: trueAzimuth.of({ A: closureAzimuth.of({ N, E }), γ: north }),
+		};
+		return { latitude: on.latitude.of(line), longitude: on.longitude.of(line) };
+	};
+	return {
+		stations: on.stations.of({ path, ...start, γ: north }),
+		...maybe("landing", landing && place(landing)),
+		total_depth: place(total_depth),
 	};
 };
 
@@ -66,30 +110,44 @@ const placeResults = (
 
 const planResults = (well: Well, path: KnownTable, s: Known<"distance">, A: Known<"angle">) => {
 	const [N, E] = [northOfWellhead.of({ s, A }), eastOfWellhead.of({ s, A })];
+	const from = distanceToPath.of({ path, N, E });
+	const { uncertainty } = well.trajectory;
 	return {
 		north: N,
 		east: E,
-		from_path: distanceToPath.of({ path, N, E }),
+		from_path: from,
+		...maybe(
+			"from_path_least",
+			uncertainty && distanceLessUncertainty.of({ d: from, r: uncertainty.radius }),
+		),
 		nearest: holeMark(path, nearestMeasuredDepth.of({ path, N, E }), well.datum),
 	};
 };
 
-const TRUE_NORTH = constant("angle", 0, "azimuths are counted from true north", cite("definition"));
+/** Nearer to the wellhead than this, which north it is makes no difference [ft]. */
+const NOWHERE = 1;
 
 /** How far east of true north the path's north lies. Only wanted where there is something to place. */
-const northOf = ({ site, neighbors, offsetWells }: Well, gaps: Gaps): Known<"angle"> | undefined => {
-	if (neighbors.length + offsetWells.length === 0) return undefined;
+const northOf = (
+	{ site, neighbors, offsetWells }: Well,
+	{ closure: away }: PathMarks,
+	gaps: Gaps,
+): Known<"angle"> | undefined => {
+	const placed = site.surface_location !== undefined;
+	if (neighbors.length + offsetWells.length === 0 && !placed) return undefined;
 	const { north } = site;
-	if (north?.reference === "true") return TRUE_NORTH;
-	const turn = north?.reference === "grid" ? north.convergence : north?.declination;
-	if (north !== undefined && turn !== undefined) return turn;
+	const turn = north === undefined ? undefined : northOfTrue(north.reference, site);
+	if (turn !== undefined) return turn;
+	if (away.value < NOWHERE)
+		return constant("angle", 0, "a hole straight down goes to no side", cite("definition"));
 	const [what, at] =
-		north === undefined
-			? ["The north that azimuths are counted from is not given.", "north"]
-			: north.reference === "grid"
-				? ["Grid convergence is not given.", "convergence"]
-				: ["Magnetic declination is not given.", "declination"];
-	return gaps.missing("site.from_path", `${what} Distances to the well path need it.`, [
-		at === "north" ? ["site", "north"] : ["site", "north", at],
-	]);
+		north === undefined || north.reference === "true"
+			? ["the north that azimuths are counted from", "north"]
+			: turnOf(north.reference);
+	const because = `${what.charAt(0).toUpperCase()}${what.slice(1)} is not given.`;
+	return gaps.missing(
+		"site.from_path",
+		`${because} Places on the map and distances to the well path need it.`,
+		[at === "north" ? ["site", "north"] : ["site", "north", at]],
+	);
 };

@@ -100,7 +100,9 @@ export const turnRate = formula({
 	validity: "MD2 > MD1",
 	compute: ({ MD1, A1, MD2, A2 }) => {
 		if (!(MD2 > MD1)) return Number.NaN;
-		const turn = (((A2 - A1 + 180) % 360) + 360) % 360;
-		return ((turn - 180) * 100) / (MD2 - MD1);
+		return (shorterTurn(A1, A2) * 100) / (MD2 - MD1);
 	},
 });
+
+/** From one azimuth to another by the shorter way round, clockwise positive [°]. */
+export const shorterTurn = (A1: number, A2: number): number => ((((A2 - A1 + 180) % 360) + 360) % 360) - 180;

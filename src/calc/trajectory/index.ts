@@ -8,17 +8,21 @@
 import type { AnyFormula } from "../../cite/formula.ts";
 import { formulasIn } from "../formulas-in.ts";
 import * as atDepth from "./at-depth.ts";
+import * as curve from "./curve.ts";
 import * as dogleg from "./dogleg.ts";
 import * as horizontal from "./horizontal.ts";
 import * as mdAtTvd from "./md-at-tvd.ts";
 import * as minimumCurvature from "./minimum-curvature.ts";
+import * as north from "./north.ts";
 import * as path from "./path.ts";
 import * as pathSummary from "./path-summary.ts";
 import * as planGeometry from "./plan-geometry.ts";
 import * as plannedStations from "./planned-stations.ts";
+import * as sectionOrigin from "./section-origin.ts";
 
 export { azimuthAt, inclinationAt, placeAt, tvdAt } from "./at-depth.ts";
 export { mdAtTvd } from "./md-at-tvd.ts";
+export { northOfTrue, turnOf } from "./north.ts";
 export { pathStationsOf } from "./path.ts";
 export { trajectoryResults } from "./trajectory-results.ts";
 
@@ -32,4 +36,7 @@ export const trajectoryFormulas: readonly AnyFormula[] = formulasIn(
 	plannedStations,
 	atDepth,
 	mdAtTvd,
+	north,
+	sectionOrigin,
+	curve,
 );

@@ -2,7 +2,7 @@ import { tableFormula } from "../../cite/formula.ts";
 import type { KnownTable } from "../../cite/known.ts";
 import { cite } from "../../cite/source.ts";
 import { arcStep, type Station } from "./arc.ts";
-import { doglegAngle } from "./dogleg.ts";
+import { doglegAngle, shorterTurn } from "./dogleg.ts";
 import { degrees, radians } from "./tangent.ts";
 
 /** Columns of a path, in the order a survey listing prints them. */
@@ -15,15 +15,20 @@ export const PATH_COLUMNS = {
 	east: "offset",
 	vertical_section: "offset",
 	dogleg: "dogleg",
+	build: "dogleg",
+	turn: "dogleg",
 } as const;
 
-/** A station with its place. `dogleg` is of the interval that ends here. */
+/** A station with its place. Dogleg, build and turn are of the interval that ends here. */
 export interface PathStation extends Station {
 	readonly tvd: number;
 	readonly north: number;
 	readonly east: number;
 	readonly vertical_section: number;
 	readonly dogleg: number;
+	readonly build: number;
+	/** None where the hole is vertical at either end: there it has no azimuth to turn from. */
+	readonly turn: number;
 }
 
 /**
@@ -76,6 +81,8 @@ const pathThrough = (given: readonly Station[], TD: number, Avs: number): readon
 				east: 0,
 				vertical_section: 0,
 				dogleg: 0,
+				build: 0,
+				turn: 0,
 			});
 			continue;
 		}
@@ -90,9 +97,19 @@ const pathThrough = (given: readonly Station[], TD: number, Avs: number): readon
 			east,
 			vertical_section: north * Math.cos(radians(Avs)) + east * Math.sin(radians(Avs)),
 			dogleg: (100 * degrees(β)) / (station.md - above.md),
+			...ratesBetween(above, station),
 		});
 	}
 	return path;
+};
+
+const ratesBetween = (above: Station, station: Station): Pick<PathStation, "build" | "turn"> => {
+	const per = 100 / (station.md - above.md);
+	const vertical = Math.sin(radians(above.inclination)) === 0 || Math.sin(radians(station.inclination)) === 0;
+	return {
+		build: (station.inclination - above.inclination) * per,
+		turn: vertical ? 0 : shorterTurn(above.azimuth, station.azimuth) * per,
+	};
 };
 
 /** A tie-in below the datum hangs from a vertical start at the datum. */

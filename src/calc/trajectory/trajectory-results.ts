@@ -7,13 +7,15 @@ import { intervalLength } from "../cement/capacity.ts";
 import { holeMark } from "../depths/marks.ts";
 import { maybe } from "../gaps.ts";
 import type { TrajectoryResults, WellPath } from "../results.ts";
-import { arcStep } from "./arc.ts";
 import { eastAtMd, northAtMd } from "./at-depth.ts";
+import { curveResults } from "./curve.ts";
 import { closure, closureAzimuth } from "./horizontal.ts";
 import { minimumCurvaturePath, stationsOf } from "./path.ts";
 import { kickoffOnPath, landingOnPath, maximumDogleg, maximumInclination, pathEnd } from "./path-summary.ts";
 import { landingDepth } from "./plan-geometry.ts";
 import { planAzimuth, plannedStations } from "./planned-path.ts";
+import { sectionFromOrigin } from "./section-origin.ts";
+import { surveyedStations, unknownStart, unusable } from "./survey.ts";
 
 type Stations = KnownTable<"md" | "inclination" | "azimuth">;
 
@@ -31,18 +33,24 @@ export const trajectoryResults = (well: Well): Checked<TrajectoryResults> => {
 	const { plan, survey } = well.trajectory;
 	const planned = plan === undefined ? undefined : plannedStations(plan);
 	const diagnostics: Diagnostic[] = [...(planned?.diagnostics ?? [])];
-	const stations = survey?.stations ?? planned?.value;
+	const surveyed = survey && surveyedStations(well, survey);
+	if (surveyed !== undefined && "code" in surveyed) return { diagnostics: [...diagnostics, surveyed] };
+	const stations = surveyed ?? planned?.value;
 	if (stations === undefined) return { diagnostics };
-	if (survey !== undefined) diagnostics.push(...unusable(survey.stations));
+	if (survey !== undefined) diagnostics.push(...unusable(survey.stations), ...unknownStart(survey.stations));
 	const to = totalDepthOf(well, stations);
 	const Avs = sectionAzimuth(well, stations, to);
-	const path: WellPath = minimumCurvaturePath.of({ stations, TD: to, Avs });
+	const path = sectioned(well, minimumCurvaturePath.of({ stations, TD: to, Avs }), Avs);
 	if (path.rows.length === 0) return { diagnostics };
 	diagnostics.push(...extended(stations, to, survey !== undefined));
 	const plannedPath =
 		survey === undefined || planned?.value === undefined
 			? undefined
-			: minimumCurvaturePath.of({ stations: planned.value, TD: pathEnd.of({ path: planned.value }), Avs });
+			: sectioned(
+					well,
+					minimumCurvaturePath.of({ stations: planned.value, TD: pathEnd.of({ path: planned.value }), Avs }),
+					Avs,
+				);
 	const last = pathEnd.of({ path: stations });
 	return {
 		value: {
@@ -64,6 +72,7 @@ const summary = (
 	const [N, E] = [northAtMd.of({ path, MD: to }), eastAtMd.of({ path, MD: to })];
 	const mark = (md: Known<"measured-depth"> | undefined) =>
 		md === undefined || !Number.isFinite(md.value) ? undefined : holeMark(path, md, well.datum);
+	const kickoff = mark(kickoffOf(well.trajectory.plan, path));
 	const landing = mark(landingOf(well.trajectory.plan, surveyed, path));
 	return {
 		basis: surveyed ? "surveyed" : "planned",
@@ -71,14 +80,24 @@ const summary = (
 		...maybe("planned", plannedPath),
 		vertical_section_azimuth: Avs,
 		total_depth: holeMark(path, to, well.datum),
-		...maybe("kickoff", mark(kickoffOf(well.trajectory.plan, path))),
+		...maybe("kickoff", kickoff),
 		...maybe("landing", landing),
+		...maybe("curve", curveResults(path, kickoff, landing)),
 		...maybe("lateral_length", landing && intervalLength.of({ MD_top: landing.md, MD_bottom: to })),
 		maximum_dogleg: maximumDogleg.of({ path }),
 		maximum_inclination: maximumInclination.of({ path }),
 		closure: closure.of({ N, E }),
 		closure_azimuth: closureAzimuth.of({ N, E }),
+		...maybe("uncertainty_radius", well.trajectory.uncertainty?.radius),
 	};
+};
+
+/** The vertical section counted from its stated origin, or from the wellhead. */
+const sectioned = ({ trajectory }: Well, path: WellPath, Avs: Known<"angle">): WellPath => {
+	const { verticalSectionOrigin: origin } = trajectory;
+	return origin === undefined
+		? path
+		: sectionFromOrigin.of({ path, N_0: origin.north, E_0: origin.east, Avs });
 };
 
 /** The deepest hole; a well without holes ends where its stations do. */
@@ -128,39 +147,6 @@ const landingInclination = (plan: TrajectoryPlan | undefined): Known<"angle"> | 
 	const last = plan.segments.at(-1)?.inclination;
 	return last !== undefined && last.value >= LATERAL ? last : undefined;
 };
-
-/** Why a survey gives no path; nothing where it does. */
-const unusable = (table: Stations): readonly Diagnostic[] => {
-	const stations = stationsOf(table);
-	for (const [i, station] of stations.entries()) {
-		const above = stations[i - 1];
-		if (above === undefined) continue;
-		if (!(station.md > above.md))
-			return [
-				diagnose("calc/unusable-survey", surveyPlace(table), {
-					what: `survey station ${i + 1} lies no deeper than the one before it`,
-					expected: `a measured depth below ${above.md} ft`,
-					found: `${station.md} ft`,
-					mend: "put the stations in order of depth, each once",
-				}),
-			];
-		if (!Number.isFinite(arcStep(above, station)[2]))
-			return [
-				diagnose("calc/unusable-survey", surveyPlace(table), {
-					what: `the hole turns right back on itself at survey station ${i + 1}`,
-					expected: "less than a half turn between stations",
-					found: `${above.inclination}° at ${above.azimuth}°, then ${station.inclination}° at ${station.azimuth}°`,
-					mend: "correct the inclination or the azimuth of the station",
-				}),
-			];
-	}
-	return [];
-};
-
-const surveyPlace = ({ from }: Stations) =>
-	from.kind === "definition"
-		? { path: from.at, ...(from.file === undefined ? {} : { file: from.file }) }
-		: { path: ["trajectory", "actual", "survey"] };
 
 const extended = (
 	stations: Stations,

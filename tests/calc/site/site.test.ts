@@ -1,18 +1,21 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { holeMark } from "../../../src/calc/depths/index.ts";
 import { openGaps } from "../../../src/calc/gaps.ts";
 import { GEODESICS } from "../../../src/calc/site/distance.ts";
 import { siteResults } from "../../../src/calc/site/index.ts";
 import {
 	azimuthFromPathNorth,
+	distanceLessUncertainty,
 	distanceToPath,
 	eastOfWellhead,
 	nearestMeasuredDepth,
 	northOfWellhead,
 } from "../../../src/calc/site/local-plane.ts";
+import { PLACES, trueAzimuth } from "../../../src/calc/site/place-of-station.ts";
 import { minimumCurvaturePath } from "../../../src/calc/trajectory/path.ts";
 import type { Well } from "../../../src/well/well.ts";
-import { straightDown, well } from "../a-well.ts";
+import { well } from "../a-well.ts";
 import { given, stationTable } from "../given.ts";
 
 const deg = (value: number) => given("angle", value);
@@ -125,14 +128,24 @@ describe("the way to the well path", () => {
 	});
 });
 
+const marksOf = (of: Well) => ({
+	landing: holeMark(level, given("measured-depth", 1100), of.datum),
+	total_depth: holeMark(level, given("measured-depth", 6100), of.datum),
+	closure: given("length", reach),
+});
+
 describe("neighbors", () => {
 	const home = { latitude: deg(31.482716), longitude: deg(-98.771204), datum: "NAD83" as const };
 	const north = { reference: "true" as const };
 	const neighbor = (more: object) => ({ id: "n", kind: "dwelling", name: "House", ...more });
 	const results = (site: object, neighbors: object[]) => {
 		const gaps = openGaps();
-		const of = well([], [], { site: { jurisdictions: [], ...site }, neighbors } as unknown as Partial<Well>);
-		return { found: siteResults(of, straightDown, gaps), gaps: gaps.undetermined };
+		const of = well([], [], {
+			site: { jurisdictions: [], ...site },
+			neighbors,
+			trajectory: {},
+		} as unknown as Partial<Well>);
+		return { found: siteResults(of, level, marksOf(of), gaps), gaps: gaps.undetermined };
 	};
 	const placed = neighbor({ latitude: deg(31.485), longitude: deg(-98.771204) });
 
@@ -141,10 +154,23 @@ describe("neighbors", () => {
 		expect(gaps).toEqual([]);
 		expect(found.neighbors[0]?.direction?.value).toBeCloseTo(0, 9);
 		expect(found.neighbors[0]?.east?.value).toBeCloseTo(0, 6);
-		expect(found.neighbors[0]?.from_path?.value).toBeCloseTo(
-			found.neighbors[0]?.from_wellhead?.value ?? 0,
-			9,
-		);
+		// The lateral goes due north, right under it.
+		expect(found.neighbors[0]?.from_path?.value).toBeCloseTo(0, 6);
+		expect(found.neighbors[0]?.from_path_least).toBeUndefined();
+	});
+
+	test("a stated uncertainty is taken off the distance, and never more than all of it", () => {
+		const house = neighbor({ latitude: deg(31.482716), longitude: deg(-98.76) });
+		const gaps = openGaps();
+		const of = well([], [], {
+			site: { jurisdictions: [], surface_location: home, north },
+			neighbors: [house, { ...placed, id: "under" }],
+			trajectory: { uncertainty: { radius: given("distance", 60), source: "a test" } },
+		} as unknown as Partial<Well>);
+		const { neighbors } = siteResults(of, level, marksOf(of), gaps);
+		const [beside, under] = neighbors;
+		expect(beside?.from_path_least?.value).toBeCloseTo((beside?.from_path?.value ?? 0) - 60, 9);
+		expect(under?.from_path_least?.value).toBe(0);
 	});
 
 	test("one datum is not mixed with another", () => {
@@ -155,7 +181,7 @@ describe("neighbors", () => {
 
 	test("without coordinates, or without the well's own, there is no distance, and it is said", () => {
 		expect(results({ surface_location: home, north }, [neighbor({})]).gaps).toHaveLength(1);
-		expect(results({ north }, [placed]).gaps).toHaveLength(1);
+		expect(results({ north }, [placed]).gaps).toHaveLength(2);
 	});
 
 	test("without grid convergence there is a distance to the wellhead, but none to the path", () => {
@@ -165,7 +191,80 @@ describe("neighbors", () => {
 		expect(gaps.map((g) => g.needs)).toEqual([[["site", "north", "convergence"]]]);
 	});
 
-	test("where there is nothing to place, nothing is wanting", () => {
-		expect(results({}, []).gaps).toEqual([]);
+	test("a well without a place is asked for one, and for nothing else", () => {
+		expect(results({}, []).gaps.map((g) => g.needs)).toEqual([[["site", "surface_location"]]]);
+	});
+});
+
+describe("places of the path on the map", () => {
+	const home = { latitude: deg(31.482716), longitude: deg(-98.771204), datum: "NAD83" as const };
+	const placesWith = (north: object) => {
+		const gaps = openGaps();
+		const of = well([], [], {
+			site: { jurisdictions: [], surface_location: home, north },
+			trajectory: {},
+		} as unknown as Partial<Well>);
+		return { ...siteResults(of, level, marksOf(of), gaps), gaps: gaps.undetermined };
+	};
+
+	test("the geodesic back to the wellhead has the length and the direction laid off", () => {
+		for (const [north, azimuth] of [
+			[{ reference: "true" }, 0],
+			[{ reference: "grid", convergence: deg(0.8) }, 0.8],
+			[{ reference: "magnetic", declination: deg(-3.5) }, 356.5],
+		] as const) {
+			const { total_depth, stations } = placesWith(north);
+			if (total_depth === undefined) throw new Error("no place");
+			const ends = {
+				φ_1: home.latitude,
+				λ_1: home.longitude,
+				φ_2: total_depth.latitude,
+				λ_2: total_depth.longitude,
+			};
+			expect(GEODESICS.NAD83.distance.of(ends).value).toBeCloseTo(reach, 4);
+			expect(GEODESICS.NAD83.azimuth.of(ends).value).toBeCloseTo(azimuth, 6);
+			const last = stations?.rows.at(-1);
+			expect(last?.latitude).toBeCloseTo(total_depth.latitude.value, 12);
+			expect(last?.longitude).toBeCloseTo(total_depth.longitude.value, 12);
+			expect(stations?.rows[0]?.latitude).toBeCloseTo(home.latitude.value, 12);
+			expect(stations?.rows[0]?.longitude).toBeCloseTo(home.longitude.value, 12);
+			expect(stations?.rows).toHaveLength(level.rows.length);
+		}
+	});
+
+	test("a lateral with grid azimuths and no convergence has no place, and asks for it", () => {
+		const { total_depth, gaps } = placesWith({ reference: "grid" });
+		expect(total_depth).toBeUndefined();
+		expect(gaps.map((g) => g.needs)).toEqual([[["site", "north", "convergence"]]]);
+	});
+
+	test("every ellipsoid lays its own line off, and by nearly the same degrees", () => {
+		const line = { φ_0: home.latitude, λ_0: home.longitude, s: given("length", 8573), A_true: deg(158.8) };
+		const places = Object.entries(PLACES).map(([datum, on]) => ({
+			datum: datum as keyof typeof PLACES,
+			latitude: on.latitude.of(line),
+			longitude: on.longitude.of(line),
+		}));
+		for (const { datum, latitude: φ_2, longitude: λ_2 } of places) {
+			const back = GEODESICS[datum].distance.of({ φ_1: line.φ_0, λ_1: line.λ_0, φ_2, λ_2 });
+			expect(back.value).toBeCloseTo(8573, 4);
+			expect(Math.abs(φ_2.value - (places[0]?.latitude.value ?? 0))).toBeLessThan(1e-5);
+		}
+	});
+
+	test("turned to true and back is where it began", () => {
+		fc.assert(
+			fc.property(fc.double({ min: 0, max: 359.99, noNaN: true }), offset, (A, γ) => {
+				const there = trueAzimuth.of({ A: deg(A), γ: deg(γ) });
+				const back = azimuthFromPathNorth.of({ A_true: there, γ: deg(γ) }).value;
+				expect(Math.cos(((back - A) * Math.PI) / 180)).toBeCloseTo(1, 12);
+			}),
+		);
+	});
+
+	test("uncertainty leaves a distance shorter, never below nothing", () => {
+		const left = (d: number, r: number) =>
+			distanceLessUncertainty.of({ d: given("distance", d), r: given("distance", r) }).value;
+		expect([left(500, 60), left(50, 60), left(500, 0)]).toEqual([440, 0, 500]);
 	});
 });
