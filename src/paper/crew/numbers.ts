@@ -231,6 +231,3 @@ export const SHEET_VALUES: Readonly<Record<string, SheetValue>> = {
 		})),
 	flowback_goes_to: (c) => words(c.well.stimulation?.flowback?.goesTo),
 };
-
-const known = (value: Known): Cell => ({ kind: "quantity", dimension: value.dimension, value: value.value });
-const sizeOf = (section: CasingString["sections"][number]): string => `${section.number}`;

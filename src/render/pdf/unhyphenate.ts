@@ -9,7 +9,8 @@ export const unhyphenated = (pages: readonly PageNode[]): readonly PageNode[] =>
 
 const inNode = (node: LayoutNode): LayoutNode => {
 	if (node.type === "SVG") return node;
-	if (node.type === "TEXT" && node.lines !== undefined) return { ...node, lines: inLines(node.lines, squash(sourceText(node))) };
+	if (node.type === "TEXT" && node.lines !== undefined)
+		return { ...node, lines: inLines(node.lines, squash(sourceText(node))) };
 	return node.children === undefined ? node : { ...node, children: node.children.map(inNode) };
 };
 
@@ -26,7 +27,7 @@ const inLines = (lines: readonly TextLine[], source: string): readonly TextLine[
 		const ahead = squash(next.string).slice(0, AHEAD);
 		const asWritten = source.includes(`${bare}-${ahead}`);
 		// A number parted from what it is joined to stays a fault, for the audit to find.
-		const parted = /\d$/u.test(bare) && /^\p{L}/u.test(ahead);
+		const parted = /\d-$/u.test(line.string) && /^\p{L}/u.test(next.string);
 		return !asWritten && !parted && source.includes(bare + ahead) ? withoutLastGlyph(line) : line;
 	});
 
