@@ -3,8 +3,11 @@ import { crewContacts, crewSignIn, crewSite } from "../crew/site.ts";
 import { answersTable, openQuestions } from "./answers.ts";
 import { casingTable, centralizersTable, holesTable, ratingsTable, stringFacts } from "./casing.ts";
 import { cementJobs } from "./cement.ts";
+import { deadlinesTable } from "./deadlines.ts";
 import { keyDepths } from "./depths.ts";
+import { chemicalsTable, disclosureTable, flowbackFacts } from "./disclosure.ts";
 import { figures } from "./figures.ts";
+import { fractureRange } from "./fractures.ts";
 import { formationsTable, protectedWaterFacts, waterTable } from "./geology.ts";
 import {
 	assumptionsTable,
@@ -46,6 +49,14 @@ import {
 	treatingLimits,
 } from "./tests-and-limits.ts";
 import { pathTable, planAgainstSurvey, shoesAgainstPlan, trajectoryFacts } from "./trajectory.ts";
+import {
+	expectedPressure,
+	limitedEntry,
+	pressureLadder,
+	roughnessSensitivity,
+	stageCourse,
+	stagePressures,
+} from "./treating-pressure.ts";
 
 /** Every part that a page order may name. */
 export const PARTS: Readonly<Record<string, Part>> = {
@@ -75,6 +86,16 @@ export const PARTS: Readonly<Record<string, Part>> = {
 	"pressure-boundary": pressureBoundary,
 	"treating-limits": treatingLimits,
 	"annuli-table": annuliTable,
+	"pressure-ladder": pressureLadder,
+	"expected-pressure": expectedPressure,
+	"stage-course": stageCourse,
+	"roughness-sensitivity": roughnessSensitivity,
+	"stage-pressures": stagePressures,
+	"limited-entry": limitedEntry,
+	"fracture-range": fractureRange,
+	"disclosure-table": disclosureTable,
+	"chemicals-table": chemicalsTable,
+	"flowback-facts": flowbackFacts,
 	"isolation-facts": isolationFacts,
 	"barriers-table": barriersTable,
 	"neighbors-table": neighborsTable,
@@ -87,6 +108,7 @@ export const PARTS: Readonly<Record<string, Part>> = {
 	"proppants-table": proppantsTable,
 	"additives-table": additivesTable,
 	"rule-checks": ruleChecks,
+	"deadlines-table": deadlinesTable,
 	"formulas-table": formulasTable,
 	"data-sources": dataSources,
 	contents: () => [{ kind: "contents" }],

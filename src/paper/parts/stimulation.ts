@@ -22,6 +22,14 @@ export const stimulationTotals: Part = (context) => {
 		["slurry_volume", cell(context, totals.slurry_volume, { decimals: 0 })],
 		["proppant_mass", cell(context, totals.proppant_mass)],
 		["pumping_time", cell(context, totals.pumping_time, { unit: "hr", decimals: 1 })],
+		["treated_length", cell(context, totals.averages?.treated_length, { decimals: 0 })],
+		["clean_per_stage", cell(context, totals.averages?.clean_per_stage, { decimals: 0 })],
+		["clean_per_length", cell(context, totals.averages?.clean_per_length, { decimals: 1 })],
+		["proppant_per_stage", cell(context, totals.averages?.proppant_per_stage, { nearest: 100 })],
+		["proppant_per_length", cell(context, totals.averages?.proppant_per_length, { decimals: 0 })],
+		["toe_kind", textCell(plan.toe?.kind)],
+		["toe_depth", cell(context, plan.toe?.depth)],
+		["toe_opens_at", cell(context, plan.toe?.opensAt)],
 	]);
 };
 
@@ -114,42 +122,53 @@ export const stageTable: Part = (context) => {
 	);
 };
 
-/** What was pumped, where a record stands beside the plan. */
-export const stageRecords: Part = (context) =>
-	table(
+/** What was pumped, each stage's record beside its plan. */
+export const stageRecords: Part = (context) => {
+	const worked = new Map(context.results.stimulation?.stages.map((stage) => [stage.number, stage]));
+	return table(
 		context,
 		"stage_records",
 		[
-			{ ...quantityColumn(context, "stage", "count", { width: 0.7, rowHead: true }) },
+			quantityColumn(context, "stage", "count", { width: 0.6, rowHead: true }),
 			textColumn(context, "date", { width: 1.2 }),
-			quantityColumn(context, "average_rate", "flow-rate"),
+			quantityColumn(context, "planned_rate", "flow-rate", { style: { decimals: 0 } }),
+			quantityColumn(context, "average_rate", "flow-rate", { style: { decimals: 1 } }),
+			quantityColumn(context, "expected_pressure", "pressure", { style: { decimals: 0 } }),
 			quantityColumn(context, "average_pressure", "pressure"),
 			quantityColumn(context, "maximum_pressure", "pressure"),
 			quantityColumn(context, "breakdown", "pressure"),
 			quantityColumn(context, "shut_in", "pressure"),
-			quantityColumn(context, "clean", "volume", { style: { decimals: 0 } }),
-			quantityColumn(context, "proppant_mass", "mass", { width: 1.1 }),
+			quantityColumn(context, "planned_clean", "volume", { style: { decimals: 0 } }),
+			quantityColumn(context, "clean_pumped", "volume", { style: { decimals: 0 } }),
+			quantityColumn(context, "planned_proppant", "mass", { width: 1.1, style: { nearest: 100 } }),
+			quantityColumn(context, "proppant_placed", "mass", { width: 1.1, style: { nearest: 100 } }),
 		],
 		(context.well.stimulation?.stages ?? []).flatMap((stage) => {
 			const record = stage.actual;
+			const plan = worked.get(stage.number);
 			return record === undefined
 				? []
 				: [
 						row({
 							stage: { kind: "quantity", dimension: "count", value: stage.number },
 							date: textCell(record.date),
+							planned_rate: cell(context, stage.rate),
 							average_rate: cell(context, record.averageRate),
+							expected_pressure: cell(context, plan?.pressure?.treating_fresh),
 							average_pressure: cell(context, record.averagePressure),
 							maximum_pressure: cell(context, record.maximumPressure),
 							breakdown: cell(context, record.breakdown),
 							shut_in: cell(context, record.instantaneousShutIn),
-							clean: cell(context, record.cleanVolume),
-							proppant_mass: cell(context, record.proppantMass),
+							planned_clean: cell(context, plan?.clean_volume),
+							clean_pumped: cell(context, record.cleanVolume),
+							planned_proppant: cell(context, plan?.proppant_mass),
+							proppant_placed: cell(context, record.proppantMass),
 						}),
 					];
 		}),
-		{ dense: true },
+		{ dense: true, note: "stage_records" },
 	);
+};
 
 export const waterSources: Part = (context) =>
 	table(
@@ -158,12 +177,17 @@ export const waterSources: Part = (context) =>
 		[
 			textColumn(context, "source", { width: 2, rowHead: true }),
 			quantityColumn(context, "share", "share", { style: { decimals: 0 } }),
+			quantityColumn(context, "water", "volume", { style: { nearest: 100 } }),
 			textColumn(context, "recycled", { width: 1 }),
 		],
 		(context.well.stimulation?.waterSources ?? []).map((source) =>
 			row({
 				source: textCell(source.name),
 				share: cell(context, source.share),
+				water: cell(
+					context,
+					context.results.stimulation?.water_by_source.find(({ name }) => name === source.name)?.volume,
+				),
 				recycled: textCell(context.words.label(source.recycled ? "phrases.yes" : "phrases.no")),
 			}),
 		),
@@ -196,35 +220,44 @@ export const proppantsTable: Part = (context) =>
 		),
 	);
 
-export const additivesTable: Part = (context) =>
-	table(
+/** Additives as stated. Their ingredients stand here only where no share of the fluid can be told of them. */
+export const additivesTable: Part = (context) => {
+	const disclosed = context.results.stimulation?.disclosure !== undefined;
+	return table(
 		context,
-		"additives",
+		disclosed ? "additives_rates" : "additives",
 		[
 			textColumn(context, "additive", { width: 1.8, rowHead: true }),
 			textColumn(context, "additive_purpose", { width: 1.4 }),
-			textColumn(context, "supplier", { width: 1.2 }),
+			textColumn(context, "supplier", { width: 1.4 }),
 			quantityColumn(context, "additive_rate", "additive-rate", { width: 1.2 }),
+			quantityColumn(context, "density", "density"),
 			textColumn(context, "ingredient", { width: 1.8 }),
 			textColumn(context, "cas", { width: 1.1 }),
 			quantityColumn(context, "max_share", "share", { style: { decimals: 0 } }),
 		],
-		(context.well.stimulation?.additives ?? []).flatMap((additive) =>
-			additive.ingredients.map((ingredient, i) =>
+		(context.well.stimulation?.additives ?? []).flatMap((additive) => {
+			const stated = {
+				additive: textCell(additive.name),
+				additive_purpose: textCell(additive.purpose),
+				supplier: textCell(additive.supplier),
+				additive_rate: cell(context, additive.rate),
+				density: cell(context, additive.density),
+			};
+			if (disclosed) return [row(stated)];
+			return additive.ingredients.map((ingredient, i) =>
 				row({
-					additive: i === 0 ? textCell(additive.name) : textCell("″"),
-					additive_purpose: i === 0 ? textCell(additive.purpose) : { kind: "none" },
-					supplier: i === 0 ? textCell(additive.supplier) : { kind: "none" },
-					additive_rate: i === 0 ? cell(context, additive.rate) : { kind: "none" },
-					ingredient: textCell(ingredient.tradeSecret ?? ingredient.name),
+					...(i === 0 ? stated : { additive: textCell("″") }),
+					ingredient: textCell(ingredient.name),
 					cas: textCell(
 						ingredient.tradeSecret === undefined
 							? ingredient.cas
-							: context.words.label("phrases.trade_secret"),
+							: `${context.words.label("phrases.trade_secret")}, ${context.words.label("phrases.claimed_by")} ${ingredient.tradeSecret}`,
 					),
 					max_share: cell(context, ingredient.maxShare),
 				}),
-			),
-		),
-		{ dense: true, note: "additives" },
+			);
+		}),
+		disclosed ? { dense: true } : { dense: true, note: "additives" },
 	);
+};

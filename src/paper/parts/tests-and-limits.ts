@@ -111,20 +111,36 @@ export const treatingLimits: Part = (context) => {
 	);
 };
 
-export const annuliTable: Part = (context) =>
-	table(
+/** Pressure outside the treated string: stated, worked and recorded, where the job stops, and who is told. */
+export const annuliTable: Part = (context) => {
+	const worked = new Map(context.results.stimulation?.annuli.map((each) => [each.id, each]));
+	const agency = context.well.agency?.name ?? context.words.label("phrases.agency");
+	return table(
 		context,
 		"annuli",
 		[
-			textColumn(context, "annulus", { width: 2.4, rowHead: true }),
+			textColumn(context, "annulus", { width: 2.2, rowHead: true }),
 			quantityColumn(context, "predicted_rise", "pressure"),
+			quantityColumn(context, "rise_from_pressure", "pressure", { style: { nearest: 10 } }),
+			quantityColumn(context, "rise_from_heat", "pressure", { style: { nearest: 10 } }),
 			quantityColumn(context, "stop_above", "pressure"),
+			quantityColumn(context, "highest_recorded", "pressure"),
+			textColumn(context, "tell", { width: 1.8 }),
+			quantityColumn(context, "notify_within", "duration", { style: { unit: "hr", decimals: 0 } }),
 		],
-		(context.well.stimulation?.annuli ?? []).map((annulus) =>
-			row({
+		(context.well.stimulation?.annuli ?? []).map((annulus) => {
+			const rise = worked.get(annulus.between.join("-"));
+			return row({
 				annulus: textCell(annulus.between.map(titled).join(" – ")),
 				predicted_rise: cell(context, annulus.predictedRise),
+				rise_from_pressure: cell(context, rise?.rise_from_pressure),
+				rise_from_heat: cell(context, rise?.rise_from_heat),
 				stop_above: cell(context, annulus.stopAbove),
-			}),
-		),
+				highest_recorded: cell(context, annulus.highest),
+				tell: textCell(annulus.tell ?? agency),
+				notify_within: cell(context, annulus.notifyWithin, { unit: "hr", decimals: 0 }),
+			});
+		}),
+		{ note: "annuli" },
 	);
+};

@@ -1,0 +1,246 @@
+import type { PressureLadder, StageResults } from "../../calc/results.ts";
+import type { Block, Cell } from "../../document/blocks.ts";
+import { cell, type PaperContext, textCell } from "../context.ts";
+import { facts, type Part, quantityColumn, row, table, textColumn, titled } from "./part.ts";
+
+type Rung = PressureLadder["rungs"][number];
+
+const rungName = (context: PaperContext, { tier, name }: Rung): string =>
+	tier === "element"
+		? `${context.words.label("ladder.element")} ${name ?? ""}`
+		: [context.words.label(`ladder.${tier}`), name].filter((word) => word !== undefined).join(" ");
+
+/** Every pair that stands the wrong way round, in words; the papers of the regulator and of the crew say the same. */
+export const brokenPairs = (context: PaperContext): readonly Block[] => {
+	const ladder = context.results.stimulation?.ladder;
+	if (ladder === undefined || ladder.broken.length === 0) return [];
+	const rung = (id: string) => ladder.rungs.find((each) => each.id === id);
+	return [
+		{
+			kind: "callout",
+			tone: "stop",
+			title: context.words.label("ladder.broken_title"),
+			blocks: [
+				{
+					kind: "list",
+					ordered: false,
+					items: ladder.broken.map(({ lower, upper }): readonly Block[] => {
+						const [low, high] = [rung(lower), rung(upper)];
+						return low === undefined || high === undefined
+							? []
+							: [
+									{
+										kind: "paragraph",
+										children: [
+											{ kind: "text", text: `${rungName(context, low)}, ` },
+											inline(cell(context, low.pressure, WHOLE)),
+											{
+												kind: "text",
+												text: `, ${context.words.label("ladder.not_below")} ${rungName(context, high)}, `,
+											},
+											inline(cell(context, high.pressure, WHOLE)),
+										],
+									},
+								];
+					}),
+				},
+			],
+		},
+	];
+};
+
+const WHOLE = { decimals: 0 } as const;
+const inline = (found: Cell) => (found.kind === "quantity" ? found : ({ kind: "text", text: "" } as const));
+
+/** Pressures that limit the job, from the lowest due to the highest. */
+export const pressureLadder: Part = (context) => {
+	const ladder = context.results.stimulation?.ladder;
+	if (ladder === undefined) return [];
+	const limiting = context.results.stimulation?.limiting?.element;
+	const brokenBy = (rung: Rung): string => {
+		const over = ladder.broken
+			.filter(({ lower }) => lower === rung.id)
+			.flatMap(({ upper }) => ladder.rungs.find(({ id }) => id === upper) ?? []);
+		return over.length === 0
+			? context.words.label("ladder.in_order")
+			: `${context.words.label("ladder.above")} ${over.map((each) => rungName(context, each)).join("; ")}`;
+	};
+	const discharge = context.well.stimulation?.limits?.reliefDischargesTo;
+	return [
+		...brokenPairs(context),
+		...table(
+			context,
+			"pressure_ladder",
+			[
+				textColumn(context, "limit", { width: 2.4, rowHead: true }),
+				quantityColumn(context, "pressure", "pressure", { style: WHOLE }),
+				textColumn(context, "must_be", { width: 1.8 }),
+				textColumn(context, "order", { width: 2 }),
+				textColumn(context, "limits", { width: 1.3 }),
+			],
+			ladder.rungs.map((rung) =>
+				row({
+					limit: textCell(rungName(context, rung)),
+					pressure: cell(context, rung.pressure, WHOLE),
+					must_be: textCell(context.words.label(`ladder.must_be.${rung.tier}`)),
+					order: textCell(brokenBy(rung)),
+					limits:
+						rung.tier === "element" && rung.name === limiting
+							? textCell(context.words.label("phrases.limits_the_job"))
+							: { kind: "none" },
+				}),
+			),
+			{ note: "pressure_ladder" },
+		),
+		...facts(context, [["relief_discharges_to", textCell(discharge)]]),
+	];
+};
+
+const TENTH = { decimals: 1 } as const;
+
+/** What the hardest stage needs, and what the figure rests on. */
+export const expectedPressure: Part = (context) => {
+	const totals = context.results.stimulation;
+	const hardest = totals?.hardest_stage;
+	const stage = totals?.stages.find(({ number }) => number === hardest?.number);
+	if (totals?.expected_treating_pressure === undefined) return [];
+	const model = context.well.stimulation?.pressureModel;
+	return facts(
+		context,
+		[
+			["expected_treating_pressure", cell(context, totals.expected_treating_pressure, WHOLE)],
+			["expected_horsepower", cell(context, totals.expected_horsepower, WHOLE)],
+			["pumps", cell(context, totals.pumps)],
+			["net_pressure", cell(context, model?.net, WHOLE)],
+			["pipe_roughness", cell(context, model?.roughness)],
+			["drag_reduction_stated", cell(context, model?.frictionReduction, WHOLE)],
+			["drag_reduction_reached", cell(context, stage?.pressure?.drag_reduction, WHOLE)],
+			["room_to_first_kickout", cell(context, hardest?.screen_out?.room_to_first_kickout, WHOLE)],
+			["proppant_in_pipe", cell(context, hardest?.screen_out?.proppant_in_pipe, { nearest: 100 })],
+		],
+		{ caption: "expected_pressure" },
+	);
+};
+
+/** How the surface pressure of the hardest stage goes, step by step. */
+export const stageCourse: Part = (context) => {
+	const totals = context.results.stimulation;
+	const hardest = totals?.hardest_stage;
+	const stage = totals?.stages.find(({ number }) => number === hardest?.number);
+	if (hardest === undefined || stage === undefined) return [];
+	const psi = (value: number | undefined): Cell =>
+		value === undefined ? { kind: "none" } : { kind: "quantity", dimension: "pressure", value, style: WHOLE };
+	return table(
+		context,
+		"stage_course",
+		[
+			textColumn(context, "step", { width: 1.2, rowHead: true }),
+			quantityColumn(context, "rate", "flow-rate", { style: WHOLE }),
+			quantityColumn(context, "slurry_density", "density", { style: TENTH }),
+			quantityColumn(context, "ends_at", "duration", { style: TENTH }),
+			quantityColumn(context, "pressure_start", "pressure", { style: WHOLE }),
+			quantityColumn(context, "pressure_end", "pressure", { style: WHOLE }),
+			quantityColumn(context, "pressure_greatest", "pressure", { style: WHOLE }),
+		],
+		stage.steps.map((step, i) => {
+			const moments = hardest.course.rows.filter((moment) => moment.step === i + 1);
+			const surface = moments.map((moment) => moment.surface);
+			const end = moments.at(-1);
+			return row({
+				step: textCell(step.name),
+				rate: cell(context, step.rate),
+				slurry_density: cell(context, step.slurry_density),
+				ends_at:
+					end === undefined ? { kind: "none" } : { kind: "quantity", dimension: "duration", value: end.time },
+				pressure_start: psi(surface[0]),
+				pressure_end: psi(surface.at(-1)),
+				pressure_greatest: psi(surface.length === 0 ? undefined : Math.max(...surface)),
+			});
+		}),
+		{ note: "stage_course", suffix: `${context.words.label("phrases.stage")} ${hardest.number}` },
+	);
+};
+
+/** The same stage with smoother and rougher pipe. */
+export const roughnessSensitivity: Part = (context) =>
+	table(
+		context,
+		"roughness_sensitivity",
+		[
+			textColumn(context, "pipe_wall", { width: 1.6, rowHead: true }),
+			quantityColumn(context, "roughness", "diameter", { style: { decimals: 4 } }),
+			quantityColumn(context, "pipe_friction", "pressure", { style: WHOLE }),
+			quantityColumn(context, "treating_pressure", "pressure", { style: WHOLE }),
+		],
+		(context.results.stimulation?.roughness_sensitivity ?? []).map((each) =>
+			row({
+				pipe_wall: textCell(titled(each.id)),
+				roughness: cell(context, each.roughness, { decimals: 4 }),
+				pipe_friction: cell(context, each.pipe_friction, WHOLE),
+				treating_pressure: cell(context, each.treating_pressure, WHOLE),
+			}),
+		),
+		{ note: "roughness_sensitivity" },
+	);
+
+/** What each stage needs at its own rate, and what that is made of. */
+export const stagePressures: Part = (context) =>
+	table(
+		context,
+		"stage_pressures",
+		[
+			quantityColumn(context, "stage", "count", { width: 0.7, rowHead: true }),
+			quantityColumn(context, "fracturing", "pressure", { style: WHOLE }),
+			quantityColumn(context, "hydrostatic", "pressure", { style: WHOLE }),
+			quantityColumn(context, "pipe_friction", "pressure", { style: WHOLE }),
+			quantityColumn(context, "perforations_fresh", "pressure", { style: WHOLE }),
+			quantityColumn(context, "perforations_worn", "pressure", { style: WHOLE }),
+			quantityColumn(context, "near_wellbore", "pressure", { style: WHOLE }),
+			quantityColumn(context, "surface_fresh", "pressure", { style: WHOLE }),
+			quantityColumn(context, "surface_worn", "pressure", { style: WHOLE }),
+			quantityColumn(context, "horsepower", "hydraulic-power", { style: WHOLE }),
+		],
+		(context.results.stimulation?.stages ?? []).flatMap(({ number, pressure }: StageResults) =>
+			pressure === undefined
+				? []
+				: [
+						row({
+							stage: { kind: "quantity", dimension: "count", value: number },
+							fracturing: cell(context, pressure.fracturing),
+							hydrostatic: cell(context, pressure.hydrostatic),
+							pipe_friction: cell(context, pressure.pipe_friction),
+							perforations_fresh: cell(context, pressure.perforation_friction_fresh),
+							perforations_worn: cell(context, pressure.perforation_friction_worn),
+							near_wellbore: cell(context, pressure.near_wellbore),
+							surface_fresh: cell(context, pressure.treating_fresh),
+							surface_worn: cell(context, pressure.treating_worn),
+							horsepower: cell(context, pressure.horsepower),
+						}),
+					],
+		),
+		{ dense: true, note: "stage_pressures" },
+	);
+
+/** Rate into each cluster of the hardest stage, as the stress differences stated share it out. */
+export const limitedEntry: Part = (context) => {
+	const hardest = context.results.stimulation?.hardest_stage;
+	return table(
+		context,
+		"limited_entry",
+		[
+			quantityColumn(context, "cluster", "count", { width: 0.7, rowHead: true }),
+			quantityColumn(context, "stress_difference", "pressure", { style: WHOLE }),
+			quantityColumn(context, "rate_fresh", "flow-rate", { style: TENTH }),
+			quantityColumn(context, "rate_worn", "flow-rate", { style: TENTH }),
+		],
+		(hardest?.limited_entry ?? []).map((each) =>
+			row({
+				cluster: { kind: "quantity", dimension: "count", value: each.cluster },
+				stress_difference: cell(context, each.stress, WHOLE),
+				rate_fresh: cell(context, each.fresh, TENTH),
+				rate_worn: cell(context, each.worn, TENTH),
+			}),
+		),
+		{ note: "limited_entry", suffix: `${context.words.label("phrases.stage")} ${hardest?.number ?? ""}` },
+	);
+};
