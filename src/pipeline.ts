@@ -11,11 +11,12 @@ import type { Language, Paper, PaperDocument } from "./document/document.ts";
 import type { Drawing } from "./document/shapes.ts";
 import { composePaper } from "./paper/compose.ts";
 import type { Findings } from "./paper/context.ts";
+import { deadlineCalendar } from "./paper/deadlines.ts";
 import { findJob, jobName, jobsOfWell, nextJob } from "./paper/jobs.ts";
 import { wellDrawings } from "./paper/parts/figures.ts";
 import { loadWords } from "./paper/words/words.ts";
 import type { RenderedPdf } from "./render/pdf/render-pdf.ts";
-import { judge, missingIn } from "./rules/index.ts";
+import { dueDates, judge, missingIn } from "./rules/index.ts";
 import { decodeText } from "./source/decode-text.ts";
 import { readYaml } from "./source/read-yaml.ts";
 import type { UnitSystem } from "./units/format.ts";
@@ -88,7 +89,8 @@ export const understand = (file: NamedFile, { catalog, version, readFile, ownRul
 	const results = calculated.value;
 	if (results === undefined || hasErrors(diagnostics)) return { diagnostics, texts };
 
-	const judgement = judge(well.value, results, [...(shipped.value ?? []), ...own]);
+	const jurisdictions = [...(shipped.value ?? []), ...own];
+	const judgement = judge(well.value, results, jurisdictions);
 	return {
 		diagnostics,
 		texts,
@@ -97,6 +99,7 @@ export const understand = (file: NamedFile, { catalog, version, readFile, ownRul
 			results,
 			judgement,
 			missing: missingIn(judgement),
+			due: dueDates(well.value, jurisdictions),
 			index: indexValues({ well: well.value, results, findings: judgement.findings }),
 			sources: catalog.sources,
 			glossary: catalog.glossary,
@@ -194,3 +197,17 @@ export const renderPaper = async (paper: PaperDocument): Promise<RenderedPdf> =>
 /** Every drawing of the well, with the name its file takes. */
 export const drawings = (findings: Findings, units: UnitSystem): readonly { readonly name: string; readonly drawing: Drawing }[] =>
 	wellDrawings(findings, units).map((drawing) => ({ name: `${fileSlug(findings.well.identity.name)}.${drawing.id}`, drawing }));
+
+/** The deadlines of the well as iCalendar, with the name its file takes. The library is loaded only here. */
+export const calendarFile = async (
+	findings: Findings,
+	language: Language,
+): Promise<{ readonly name: string; readonly text: string }> => {
+	const { renderCalendar } = await import("./render/calendar/render-calendar.ts");
+	const words = loadWords(language);
+	const suffix = language === "en" ? "" : `.${language}`;
+	return {
+		name: `${fileSlug(findings.well.identity.name)}.deadlines${suffix}.ics`,
+		text: renderCalendar(deadlineCalendar(findings, words)),
+	};
+};

@@ -65,6 +65,7 @@ const LIBRARIES: Readonly<Record<string, { readonly rooms: readonly string[]; re
 	commander: { rooms: ["cli"], because: "arguments are read at the door" },
 	"geographiclib-geodesic": { rooms: ["calc/site"], because: "geodesics are a solved problem; the rest of calc takes no library" },
 	proj4: { rooms: ["calc/site"], because: "datums are a solved problem; the rest of calc takes no library" },
+	"ical-generator": { rooms: ["render/calendar"], because: "one writer of calendars" },
 	"fastest-levenshtein": { rooms: ["diagnostics"], because: "near names are suggested where faults are told" },
 	"node:fs": { rooms: ["cli", "catalog", "paper/words", "measure", "render/pdf"], because: "user files at the door, shipped files through one small door a room" },
 	"node:fs/promises": { rooms: ["cli"], because: "files are touched at the door" },

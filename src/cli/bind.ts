@@ -2,7 +2,7 @@ import { join } from "node:path";
 import { Argument, Command, Option } from "commander";
 import { LANGUAGES, PAPERS, type Language, type Paper } from "../document/document.ts";
 import { VERDICTS } from "../document/verdict.ts";
-import { composePapers, type PaperRequest, renderPaper } from "../pipeline.ts";
+import { calendarFile, composePapers, type PaperRequest, renderPaper } from "../pipeline.ts";
 import type { UnitSystem } from "../units/format.ts";
 import { EXIT } from "./exit-codes.ts";
 import { writeWhole } from "./files.ts";
@@ -18,9 +18,14 @@ interface BindOptions {
 	readonly out: string;
 	readonly lang: Language;
 	readonly units: UnitSystem;
+	readonly with: readonly Extra[];
 	readonly strict?: boolean;
 	readonly rules: readonly string[];
 }
+
+/** What may be written beside the papers. */
+const EXTRAS = ["calendar"] as const;
+type Extra = (typeof EXTRAS)[number];
 
 const DEFAULT_PAPERS: readonly Paper[] = ["regulator", "landowner", "crew"];
 
@@ -38,6 +43,11 @@ export const bindCommand = (session: Session): Command =>
 		.option("--out <folder>", "where to write", "papers")
 		.addOption(new Option("--lang <language>", "language of the papers").choices([...LANGUAGES]).default("en"))
 		.addOption(new Option("--units <system>", "units of the papers").choices(["field", "metric"]).default("field"))
+		.addOption(
+			new Option("--with <extras>", `what else to write, separated by commas: ${EXTRAS.join(", ")}`)
+				.argParser(commaList("extra", EXTRAS))
+				.default([], "nothing"),
+		)
 		.addOption(rulesOption())
 		.option("--strict", "exit with 2 if a check is not met or cannot be told")
 		.addHelpText("after", "\nExample:\n  casebound bind my-well.yaml --for regulator,crew --job pumping --out papers")
@@ -84,6 +94,13 @@ const bindOne = async (
 		const target = join(options.out, `${document.name}.pdf`);
 		writeWhole(target, rendered.bytes, { mayReplace: true });
 		written.push(`  ${target}  ${rendered.pages} page${rendered.pages === 1 ? "" : "s"}`);
+	}
+	if (options.with.includes("calendar")) {
+		const { name, text } = await calendarFile(findings, options.lang);
+		const target = join(options.out, name);
+		writeWhole(target, text, { mayReplace: true });
+		const days = findings.due.filter(({ sent }) => sent === undefined).length;
+		written.push(`  ${target}  ${days} deadline${days === 1 ? "" : "s"}`);
 	}
 	const { counts } = findings.judgement;
 	terminal.out(

@@ -7,6 +7,7 @@ import type { Known } from "../cite/known.ts";
 import type { Cell } from "../document/blocks.ts";
 import type { Paper } from "../document/document.ts";
 import type { QuantityStyle, QuantityText } from "../document/inline.ts";
+import type { DueItem } from "../rules/due-dates.ts";
 import type { Judgement, MissingItem } from "../rules/finding.ts";
 import type { UnitSystem } from "../units/format.ts";
 import type { Well } from "../well/well.ts";
@@ -18,6 +19,8 @@ export interface Findings {
 	readonly results: Results;
 	readonly judgement: Judgement;
 	readonly missing: readonly MissingItem[];
+	/** Due dates by the schedule, earliest first. */
+	readonly due: readonly DueItem[];
 	readonly index: ValueIndex;
 	readonly sources: Bibliography;
 	readonly glossary: readonly GlossaryTerm[];

@@ -1,20 +1,34 @@
-import type { Jurisdiction, Limit } from "../catalog/limits/limit.ts";
+import type { Jurisdiction, Limit, Rule } from "../catalog/limits/limit.ts";
+import { readConditions } from "../catalog/limits/read-conditions.ts";
 import type { Well } from "../well/well.ts";
 import { dueDate } from "./deadline.ts";
+import { EVENT_WORDS } from "./events.ts";
+import type { Standing } from "./finding.ts";
+import { howKnown, PERMIT } from "./judge.ts";
 
 /** A notice or report with its day, for a calendar. */
 export interface DueItem {
+	/** `notice` before the work, `report` after it, or another check whose rule sets a day. */
+	readonly check: string;
 	readonly rule: string;
+	/** Of the rule's deadlines, from 1. */
+	readonly number: number;
 	readonly citation: string;
+	readonly standing: Standing;
+	readonly howKnown: string;
 	readonly jurisdictionName: string;
 	readonly requirement: string;
 	/** ISO date. */
 	readonly due: string;
 	readonly event: string;
+	/** `spud`, `the end of drilling`. */
+	readonly eventWords: string;
 	/** `2 business days before`, `30 days after`. */
 	readonly span: string;
 	readonly eventDate: string;
 	readonly basis: "recorded" | "planned";
+	/** ISO date on which the definition records it as sent. */
+	readonly sent?: string;
 }
 
 const deadlinesIn = (limit: Limit): readonly Extract<Limit, { form: "deadline" }>[] => {
@@ -23,16 +37,50 @@ const deadlinesIn = (limit: Limit): readonly Extract<Limit, { form: "deadline" }
 	return limit.form === "if" ? deadlinesIn(limit.limit) : [];
 };
 
-/** Every due date that can be worked out, earliest first. Those whose event has no date are findings of `judge`. */
-export const dueDates = (well: Well, jurisdictions: readonly Jurisdiction[]): readonly DueItem[] =>
-	jurisdictions
-		.flatMap((jurisdiction) =>
-			jurisdiction.rules.flatMap(({ id, citation, requirement, limit }) =>
-				deadlinesIn(limit).flatMap((deadline): DueItem[] => {
-					const found = dueDate({ well, jurisdiction }, deadline);
-					if (!("due" in found)) return [];
-					return [{ rule: id, citation, jurisdictionName: jurisdiction.name, requirement, ...found }];
-				}),
-			),
-		)
-		.sort((a, b) => a.due.localeCompare(b.due) || a.rule.localeCompare(b.rule));
+/**
+ * Every due date that can be worked out, of the jurisdictions in force on the day of issue and of the permit's own
+ * conditions, earliest first. Those whose event has no date are findings of `judge`.
+ */
+export const dueDates = (well: Well, jurisdictions: readonly Jurisdiction[]): readonly DueItem[] => {
+	const conditions = readConditions(well.conditions).flatMap(({ rule, fault }) =>
+		fault === undefined ? [rule] : [],
+	);
+	return [
+		...jurisdictions.flatMap((jurisdiction) =>
+			jurisdiction.rules.flatMap((rule) => dueOf(well, jurisdiction, rule)),
+		),
+		...conditions.flatMap((rule) => dueOf(well, PERMIT, rule)),
+	].sort((a, b) => a.due.localeCompare(b.due) || a.rule.localeCompare(b.rule) || a.number - b.number);
+};
+
+const dueOf = (
+	well: Well,
+	authority: Pick<Jurisdiction, "name" | "holidays">,
+	rule: Rule,
+): readonly DueItem[] => {
+	const { id, check, citation, standing, requirement, limit, inForce } = rule;
+	const { issued } = well.identity;
+	const early = inForce.from !== "unknown" && inForce.from > issued;
+	const late = inForce.to !== undefined && inForce.to < issued;
+	if (early || late) return [];
+	const sent = well.site.notices?.find((notice) => notice.rule === id)?.sent;
+	return deadlinesIn(limit).flatMap((deadline, i): readonly DueItem[] => {
+		const found = dueDate({ well, jurisdiction: authority }, deadline);
+		if (!("due" in found)) return [];
+		return [
+			{
+				check,
+				rule: id,
+				number: i + 1,
+				citation,
+				standing,
+				howKnown: howKnown(rule.howKnown),
+				jurisdictionName: authority.name,
+				requirement,
+				...found,
+				eventWords: EVENT_WORDS[found.event],
+				...(sent === undefined ? {} : { sent }),
+			},
+		];
+	});
+};

@@ -19,7 +19,7 @@ interface Authority {
 	readonly holidays?: NonNullable<Jurisdiction["holidays"]>;
 }
 
-const PERMIT: Authority = { code: "permit", name: "Conditions of the permit" };
+export const PERMIT: Authority = { code: "permit", name: "Conditions of the permit" };
 
 /** Whether the rule was in force when the well's paper was issued; unknown dates do not take a rule out. */
 const outOfForce = ({ inForce }: Rule, issued: string): Outcome | undefined => {
@@ -67,7 +67,7 @@ const varied = (
 	};
 };
 
-const howKnown = ({ way, confidence }: Rule["howKnown"]): string =>
+export const howKnown = ({ way, confidence }: Rule["howKnown"]): string =>
 	confidence === undefined ? way : `${way}, ${confidence} confidence`;
 
 const findingOf = (authority: Authority, rule: Rule, well: Well, subject: string, raw: Outcome): Finding => {

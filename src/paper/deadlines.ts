@@ -1,0 +1,37 @@
+import type { CalendarDocument } from "../document/calendar.ts";
+import type { Findings } from "./context.ts";
+import type { Words } from "./words/words.ts";
+
+/** `us-tx.report.cement` of `Sorrel Bench Unit 3-16H` as one id, the same in every issue. */
+const slug = (text: string): string =>
+	text
+		.toLowerCase()
+		.replaceAll(/[^\p{L}\p{N}.]+/gu, "-")
+		.replaceAll(/^-+|-+$/gu, "");
+
+/** Deadlines of the rules and of the permit that are still open on the day of issue, as days of a calendar. */
+export const deadlineCalendar = ({ well, due }: Findings, words: Words): CalendarDocument => {
+	const label = words.label;
+	const { identity } = well;
+	return {
+		name: `${identity.name}: ${label("calendar.name")}`,
+		language: words.language,
+		issued: identity.issued,
+		sequence: Math.max(0, (identity.revisions?.length ?? 1) - 1),
+		entries: due
+			.filter(({ sent }) => sent === undefined)
+			.map((item) => ({
+				id: `${slug(item.rule)}.${item.number}.${slug(identity.api_number ?? identity.name)}@casebound`,
+				day: item.due,
+				summary: `${identity.name}: ${label(`calendar.${item.check}`)} (${item.citation})`,
+				description: [
+					item.requirement,
+					`${item.span} ${item.eventWords}, ${label(`calendar.${item.basis}`)} ${item.eventDate}.`,
+					item.standing === "compared" ? "" : `${label("phrases.not_compared")} (${item.howKnown}).`,
+					label("calendar.caution"),
+				]
+					.filter((line) => line !== "")
+					.join("\n"),
+			})),
+	};
+};

@@ -1,0 +1,28 @@
+import { textCell } from "../context.ts";
+import { type Part, row, table, textColumn } from "./part.ts";
+
+/** Every due date that the schedule gives, earliest first, with what is recorded as sent. */
+export const deadlinesTable: Part = (context) =>
+	table(
+		context,
+		"deadlines",
+		[
+			textColumn(context, "due", { width: 1, rowHead: true }),
+			textColumn(context, "requirement", { width: 3.2 }),
+			textColumn(context, "counted_from", { width: 2.4 }),
+			textColumn(context, "citation", { width: 1.8 }),
+			textColumn(context, "sent", { width: 1 }),
+		],
+		context.due.map((item) =>
+			row({
+				due: textCell(item.due),
+				requirement: textCell(item.requirement),
+				counted_from: textCell(
+					`${item.span} ${item.eventWords}, ${context.words.label(`calendar.${item.basis}`)} ${item.eventDate}`,
+				),
+				citation: textCell(item.citation),
+				sent: textCell(item.sent),
+			}),
+		),
+		{ dense: true, note: "deadlines" },
+	);
