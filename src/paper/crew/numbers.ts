@@ -109,8 +109,8 @@ export const SHEET_VALUES: Readonly<Record<string, SheetValue>> = {
 	string_length: (c, s) => one(c, casing(c, s)?.length),
 	string_joints: (c, s) => one(c, casing(c, s)?.joints),
 	string_weight_in_air: (c, s) => one(c, casing(c, s)?.weight_in_air, { nearest: 1000 }),
-	string_drift: (_, s) =>
-		(s?.sections ?? []).map((section) => ({ of: sizeOf(section), cell: known(section.drift) })),
+	string_drift: (c, s) =>
+		(s?.sections ?? []).map((section) => ({ of: `${section.number}`, cell: shown(c, section.drift) })),
 	string_body_yield: (c, s) =>
 		(casing(c, s)?.sections ?? []).map((section) => ({
 			...(s !== undefined && s.sections.length > 1 ? { of: `${section.number}` } : {}),
