@@ -4,7 +4,7 @@ import { printInline } from "../../print/print-text.ts";
 import { type Design, INK } from "../design.ts";
 import { inSection, type Scene } from "../scene.ts";
 import type { Tag } from "../tags.ts";
-import { Box, type BoxStyle, type, Words } from "./primitives.tsx";
+import { Box, type BoxStyle, Space, type, Words } from "./primitives.tsx";
 
 type CalloutBlock = Extract<Block, { kind: "callout" }>;
 
@@ -56,32 +56,34 @@ export const Callout = ({
 	const div: Tag = { role: "Div", ...inSection(scene) };
 	const heading = block.tone === "stop" ? design.body + 2 : design.body + 0.5;
 	return (
-		<Box
-			tag={div}
-			wrap={lengthOf(block.blocks, scene) > LONG}
-			style={{
-				...style,
-				paddingTop: design.step * 0.9,
-				paddingBottom: design.step * 0.5,
-				paddingLeft: side,
-				paddingRight: side,
-				marginTop: design.step * 0.8,
-				marginBottom: design.step * 1.8,
-			}}
-		>
-			<Words
-				tag={{ role: "P" }}
-				minPresenceAhead={design.body * 3}
+		<>
+			<Box
+				tag={div}
+				wrap={lengthOf(block.blocks, scene) > LONG}
 				style={{
-					...type(heading, 1.25, "bold"),
-					width,
-					marginBottom: design.step * 0.5,
-					...(block.tone === "stop" ? { color: INK.stop } : {}),
+					...style,
+					paddingTop: design.step * 0.9,
+					paddingBottom: design.step * 0.5,
+					paddingLeft: side,
+					paddingRight: side,
+					marginTop: design.step * 0.8,
 				}}
 			>
-				{`${words.tones[block.tone]}: ${block.title}`}
-			</Words>
-			{blocks(block.blocks, { ...scene, width, sect: div })}
-		</Box>
+				<Words
+					tag={{ role: "P" }}
+					minPresenceAhead={design.body * 3}
+					style={{
+						...type(heading, 1.25, "bold"),
+						width,
+						marginBottom: design.step * 0.5,
+						...(block.tone === "stop" ? { color: INK.stop } : {}),
+					}}
+				>
+					{`${words.tones[block.tone]}: ${block.title}`}
+				</Words>
+				{blocks(block.blocks, { ...scene, width, sect: div })}
+			</Box>
+			<Space height={design.step * 1.8} />
+		</>
 	);
 };

@@ -6,7 +6,7 @@ import { FAMILY } from "../../../measure/faces.ts";
 import { INK } from "../design.ts";
 import type { NodeProps } from "../layout-node.ts";
 import { inSection, type Scene } from "../scene.ts";
-import { Box, type, Words } from "./primitives.tsx";
+import { Box, Space, type, Words } from "./primitives.tsx";
 import { setInline } from "./rich.tsx";
 
 // The library's types lack the properties that carry meaning, and text anchoring.
@@ -162,31 +162,34 @@ export const Figure = ({
 }): ReactElement => {
 	const { design } = scene;
 	return (
-		<Box
-			{...(block.id === undefined ? {} : { id: block.id })}
-			wrap={false}
-			style={{ marginTop: design.step * 0.6, marginBottom: design.step * 1.8, alignItems: "center" }}
-		>
-			<Shapes drawing={block.drawing} scene={scene} />
-			<Words
-				tag={{ role: "P", ...inSection(scene) }}
-				style={{
-					...type(design.note, 1.3, "semibold"),
-					width: scene.width,
-					marginTop: design.step * 0.7,
-					color: INK.heading,
-				}}
+		<>
+			<Box
+				{...(block.id === undefined ? {} : { id: block.id })}
+				wrap={false}
+				style={{ marginTop: design.step * 0.6, alignItems: "center" }}
 			>
-				{setInline(block.caption, scene)}
-			</Words>
-			{saysScale(block.drawing) ? null : (
+				<Shapes drawing={block.drawing} scene={scene} />
 				<Words
 					tag={{ role: "P", ...inSection(scene) }}
-					style={{ ...type(design.note, 1.3), width: scene.width }}
+					style={{
+						...type(design.note, 1.3, "semibold"),
+						width: scene.width,
+						marginTop: design.step * 0.7,
+						color: INK.heading,
+					}}
 				>
-					{block.drawing.scale}
+					{setInline(block.caption, scene)}
 				</Words>
-			)}
-		</Box>
+				{saysScale(block.drawing) ? null : (
+					<Words
+						tag={{ role: "P", ...inSection(scene) }}
+						style={{ ...type(design.note, 1.3), width: scene.width }}
+					>
+						{block.drawing.scale}
+					</Words>
+				)}
+			</Box>
+			<Space height={design.step * 1.8} />
+		</>
 	);
 };

@@ -98,8 +98,8 @@ export const Pages = ({ fontSize, children }: { fontSize: number; children: Reac
 export { Root };
 
 /**
- * Space below a table. It may not be the table's own margin: where that alone falls on the next page, the head would be
- * repeated there over nothing.
+ * Space below a block that may not be parted. It may not be the block's own margin: a whole block moves to the next
+ * page where its margin alone does not fit, and a table would repeat its head there over nothing.
  */
 export const Space = ({ height }: { height: number }): ReactElement => <Box style={{ minHeight: height }} />;
 

@@ -159,7 +159,7 @@ const BodyRow = ({ plan, row, last }: { plan: TablePlan; row: Row; last: boolean
 	);
 };
 
-/** The first two rows stay together, and so do the last two: a page shows no row alone. */
+/** The first two rows stay together, and so do the last two, with the note below them: a page shows neither alone. */
 const inCompany = (
 	rows: readonly Row[],
 ): readonly { readonly rows: readonly Row[]; readonly from: number }[] => {
@@ -182,6 +182,15 @@ export const Table = ({ block, scene }: { block: TableBlock; scene: Scene }): Re
 	const setRow = (item: Row, i: number): ReactElement => (
 		<BodyRow key={i} plan={planned} row={item} last={i === block.rows.length - 1} />
 	);
+	const note =
+		block.note === undefined ? null : (
+			<Words
+				tag={{ role: "P", within: scene.sect ?? tag }}
+				style={{ ...type(design.note, 1.3), width: scene.width, marginTop: design.step * 0.6 }}
+			>
+				{setInline(block.note, scene)}
+			</Words>
+		);
 	return (
 		<>
 			<Space height={design.step * 0.6} />
@@ -203,25 +212,17 @@ export const Table = ({ block, scene }: { block: TableBlock; scene: Scene }): Re
 			>
 				<Head plan={planned} />
 				{inCompany(block.rows).map(({ rows, from }) =>
-					rows.length === 1 ? (
+					rows.length === 1 && from < block.rows.length - 1 ? (
 						rows.map((item) => setRow(item, from))
 					) : (
 						<Box key={from} wrap={false}>
 							{rows.map((item, i) => setRow(item, from + i))}
+							{from + rows.length === block.rows.length ? note : null}
 						</Box>
 					),
 				)}
 			</Box>
-			{block.note === undefined ? (
-				<Space height={design.step * 1.8} />
-			) : (
-				<Words
-					tag={{ role: "P", ...inSection(scene) }}
-					style={{ ...type(design.note, 1.3), marginTop: design.step * 0.6, marginBottom: design.step * 1.8 }}
-				>
-					{setInline(block.note, scene)}
-				</Words>
-			)}
+			<Space height={design.step * 1.8} />
 		</>
 	);
 };

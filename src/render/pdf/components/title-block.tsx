@@ -20,7 +20,7 @@ export const TitleBlock = ({ scene }: { scene: Scene }): ReactElement => {
 		...(imprint.validUntil === undefined ? [] : [{ label: words.validUntil, value: imprint.validUntil }]),
 		{ label: words.digest, value: imprint.digest },
 	].map((item) => ({ ...item, label: item.label.charAt(0).toUpperCase() + item.label.slice(1) }));
-	const field = design.setting === "field";
+	const compact = design.setting === "field" || scene.document.paper === "handout";
 	const small = design.setting === "public" ? design.note : design.table;
 	const widths = fitColumns(
 		items.map(({ label, value }) => ({
@@ -32,7 +32,7 @@ export const TitleBlock = ({ scene }: { scene: Scene }): ReactElement => {
 		scene.width,
 	);
 	return (
-		<Box wrap={false} style={{ marginBottom: field ? design.step * 1.4 : design.step * 3.4 }}>
+		<Box wrap={false} style={{ marginBottom: compact ? design.step * 1.4 : design.step * 3.4 }}>
 			<Box style={{ flexDirection: "row", justifyContent: "space-between", alignItems: "flex-start" }}>
 				<Box style={{ width: scene.width - 170 }}>
 					<Words tag={{ role: "P" }} style={{ ...type(design.body, 1.25, "semibold") }}>
@@ -58,7 +58,7 @@ export const TitleBlock = ({ scene }: { scene: Scene }): ReactElement => {
 				style={{
 					...type(design.title, 1.14, "bold"),
 					color: INK.heading,
-					marginTop: design.step * (field ? 0.5 : 2.4),
+					marginTop: design.step * (compact ? 0.5 : 2.4),
 				}}
 			>
 				{imprint.title}
@@ -68,13 +68,13 @@ export const TitleBlock = ({ scene }: { scene: Scene }): ReactElement => {
 					{imprint.subtitle}
 				</Words>
 			)}
-			{/* A sheet for the field has all of it in its head and foot, and needs the room. */}
-			{field ? null : (
+			{/* A single sheet has all of it in its head and foot, and needs the room. */}
+			{compact ? null : (
 				<Box
 					tag={{ role: "L" }}
 					style={{
 						flexDirection: "row",
-						marginTop: design.step * (field ? 1 : 2),
+						marginTop: design.step * (compact ? 1 : 2),
 						paddingTop: design.step * 0.7,
 						borderTopWidth: design.rule.thick,
 						borderColor: INK.heading,
