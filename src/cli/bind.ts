@@ -1,8 +1,9 @@
 import { join } from "node:path";
 import { Argument, Command, Option } from "commander";
-import { LANGUAGES, PAPERS, type Language, type Paper } from "../document/document.ts";
+import { type Language, PAPERS, type Paper } from "../document/document.ts";
 import { VERDICTS } from "../document/verdict.ts";
 import { calendarFile, composePapers, type PaperRequest, renderPaper } from "../pipeline.ts";
+import { spokenLanguages } from "../paper/words/words.ts";
 import type { UnitSystem } from "../units/format.ts";
 import { EXIT } from "./exit-codes.ts";
 import { writeWhole } from "./files.ts";
@@ -41,7 +42,7 @@ export const bindCommand = (session: Session): Command =>
 		)
 		.option("--job <job>", "of the crew pack: which job, such as pumping or cementing-surface (default: the next one)")
 		.option("--out <folder>", "where to write", "papers")
-		.addOption(new Option("--lang <language>", "language of the papers").choices([...LANGUAGES]).default("en"))
+		.addOption(new Option("--lang <language>", "language of the papers").choices([...spokenLanguages()]).default("en"))
 		.addOption(new Option("--units <system>", "units of the papers").choices(["field", "metric"]).default("field"))
 		.addOption(
 			new Option("--with <extras>", `what else to write, separated by commas: ${EXTRAS.join(", ")}`)

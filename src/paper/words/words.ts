@@ -1,12 +1,18 @@
 import { readdirSync, readFileSync } from "node:fs";
 import type { Block } from "../../document/blocks.ts";
-import type { Language, Paper } from "../../document/document.ts";
+import { LANGUAGES, type Language, type Paper } from "../../document/document.ts";
 import { readYaml } from "../../source/read-yaml.ts";
 import { type PageOrder, pageOrder } from "./page-order.ts";
 import { type QuestionGroup, questionGroups } from "./questions.ts";
 import { compileTemplate, type Template } from "./template.ts";
 
 const TEMPLATES = new URL("../../../templates/", import.meta.url);
+
+/** Languages that have their words. */
+export const spokenLanguages = (): readonly Language[] => {
+	const folders = readdirSync(TEMPLATES);
+	return LANGUAGES.filter((language) => folders.includes(language));
+};
 
 /** The words of one language: labels, page orders and running text. A missing word is a fault of ours and throws. */
 export interface Words {
