@@ -40,7 +40,7 @@ const PLANTED: readonly Planted[] = [
 	// Missing and empty
 	{ code: "definition/missing", path: ["well", "name"], value: undefined },
 	{ code: "definition/missing", path: ["definition"], value: undefined },
-	{ code: "definition/missing", path: ["casing", 2, "cement", "slurries", 1, "yield"], value: undefined },
+	{ code: "definition/missing", path: ["casing", 2, "cement", "slurries", 1, "excess"], value: undefined },
 	{ code: "definition/missing", path: ["trajectory", "plan", "lateral"], value: undefined },
 	{ code: "definition/missing", path: ["safety", "gas_alarms", 0, "gas"], value: undefined },
 	{ code: "definition/empty", path: ["casing", 1, "shoe_track"], value: null },
