@@ -40,10 +40,13 @@ const keep = (node: unknown, path: Path, paper: Paper): unknown => {
 	if (!isOpenTo(node, paper)) return undefined;
 	return Object.fromEntries(
 		Object.entries(node)
-			.filter(([key]) => key === "papers" || "known" in node || mayAppear(paper, [...path, key], undefined))
-			.map(([key, child]) => [key, "known" in node ? child : keep(child, [...path, key], paper)]),
+			.filter(([key]) => key === "papers" || isDepth(node) || mayAppear(paper, [...path, key], undefined))
+			.map(([key, child]) => [key, isDepth(node) ? child : keep(child, [...path, key], paper)]),
 	);
 };
+
+/** A depth as read, with what it is measured from: one entry of the definition, not a block of several. */
+const isDepth = (node: object): boolean => "reference" in node && "depth" in node;
 
 /** A block may name the papers it is for; without a list it goes where its fields go. */
 const isOpenTo = (node: unknown, paper: Paper): boolean => {

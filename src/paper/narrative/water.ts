@@ -53,8 +53,7 @@ export const waterWords = (context: PaperContext): Record<string, unknown> => {
 		if_returns_stop: sayText(protecting?.cement?.ifReturnsStop?.replace(/\.$/u, "")),
 		has_water_wells: wells.length > 0,
 		deepest_water_well: deepest?.name ?? false,
-		deepest_water_well_depth:
-			neighbor && "depth" in neighbor && neighbor.depth ? depthSaid(neighbor.depth, context) : false,
+		deepest_water_well_depth: say(context, neighbor?.depth?.depth),
 		deepest_water_well_gap: about(context, deepest?.above_top_perforation),
 		deepest_water_well_gap_exact: say(context, deepest?.above_top_perforation),
 		has_surveyed: surveyed.length > 0,
@@ -70,8 +69,3 @@ export const waterWords = (context: PaperContext): Record<string, unknown> => {
 		}),
 	};
 };
-
-const depthSaid = (depth: { readonly known?: unknown } | object, context: PaperContext): unknown =>
-	"known" in depth && typeof depth.known === "object" && depth.known !== null
-		? say(context, depth.known as Parameters<typeof say>[1])
-		: false;

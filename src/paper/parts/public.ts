@@ -40,7 +40,7 @@ export const neighborWellsPlain: Part = (context) => {
 			const neighbor = neighbors.get(well.id);
 			return row({
 				neighbor: textCell(well.name),
-				well_depth: cell(context, well.depth),
+				well_depth: cell(context, neighbor?.depth?.depth),
 				above_perforation: cell(context, well.above_top_perforation),
 				sampled: textCell(neighbor?.sampled),
 			});
