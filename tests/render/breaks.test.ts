@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Block } from "../../src/document/blocks.ts";
 import type { PaperDocument } from "../../src/document/document.ts";
+import { text } from "../../src/document/inline.ts";
 import { setPaper } from "../../src/render/pdf/layout.ts";
 import { type LayoutNode, type PageNode, sourceText } from "../../src/render/pdf/layout-node.ts";
 import type { Tag } from "../../src/render/pdf/tags.ts";
@@ -19,6 +20,7 @@ const placesOf = (pages: readonly PageNode[]): readonly { tag: Tag; page: number
 	});
 
 const ROWS = 12;
+const NOTE = [text("A selection of stations is printed.")];
 
 const startingAt = (height: number): PaperDocument => {
 	const filler: Block = { kind: "figure", drawing: { ...drawing, height, shapes: [] }, caption: [] };
@@ -32,7 +34,7 @@ const startingAt = (height: number): PaperDocument => {
 					filler,
 					{ kind: "heading", level: 2, text: "Survey" },
 					p("One line before it."),
-					surveyTable(ROWS),
+					{ ...surveyTable(ROWS), note: NOTE },
 				],
 			},
 		],
@@ -47,6 +49,7 @@ const defectsOf = async (height: number): Promise<readonly string[]> => {
 		places.filter(({ tag }) => tag.role === role && tag.once === once).map(({ page }) => page);
 	const [heading = -1] = pagesOf("H3");
 	const following = places.find(({ tag, text }) => tag.role === "P" && text === "One line before it.");
+	const note = places.find(({ text }) => text === "A selection of stations is printed.");
 	const [caption = -1] = pagesOf("Caption");
 	const heads = pagesOf("TR", true);
 	const rows = pagesOf("TR");
@@ -59,6 +62,7 @@ const defectsOf = async (height: number): Promise<readonly string[]> => {
 			? []
 			: ["a page of rows without its head"]),
 		...(rows.filter((page) => page === rows[0]).length >= 2 ? [] : ["a single row beneath the caption"]),
+		...(note?.page === rows.at(-1) ? [] : ["note parted from the last row"]),
 	].map((defect) => `${height}: ${defect}`);
 };
 
