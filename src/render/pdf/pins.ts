@@ -44,7 +44,8 @@ export const assertPins = (): void => {
 const WHOLE_WORD = 16;
 
 /** Where a word may be broken over lines (never with a hyphen: see `unhyphenated`). */
-const pieces = (word: string): string[] => (word.length <= WHOLE_WORD ? [word] : word.split(/(?<=[._/=·-])/u));
+const pieces = (word: string): string[] =>
+	word.length <= WHOLE_WORD ? [word] : word.split(/(?<=[._/=·-])/u);
 
 interface OpenFont extends RunFont {
 	layout(text: string, ...rest: readonly unknown[]): unknown;
