@@ -24,6 +24,16 @@ export interface AtSurface {
 	readonly surface: true;
 }
 
+/** How a depth says where it is counted from. */
+const WORD = { measured: "", vertical: " TVD", ground: " below ground" } as const;
+
+/** Depths from sea level are other figures; no word makes them right. */
+const SUBSEA = /ss$|sea/i;
+
+/** The depth as it would be written with each word that the field takes: `640 ft TVD` or `640 ft below ground`. */
+const worded = (depth: string, references: readonly DepthReference[]): string =>
+	references.map((each) => `\`${depth}${WORD[each]}\``).join(" or ");
+
 const WRITTEN = {
 	measured: "1185 ft",
 	vertical: "8850 ft TVD",
@@ -60,8 +70,16 @@ const read = <R extends DepthReference>(
 	const dimension = DIMENSION_OF[first ?? "measured"];
 	if (!found.ok) {
 		const accepted = references.map((each) => WRITTEN[each]);
-		const failure = found.reason === "unknown-reference" ? { ...found, accepted } : found;
-		return refuse(ctx, text, { dimension, failure });
+		if (found.reason !== "unknown-reference") return refuse(ctx, text, { dimension, failure: found });
+		const depth = text.trim().slice(0, -found.found.length).trim();
+		return refuse(ctx, text, {
+			dimension,
+			failure: {
+				...found,
+				accepted,
+				...(SUBSEA.test(found.found) ? {} : { cure: worded(depth, references) }),
+			},
+		});
 	}
 	if (!references.some((each) => each === found.reference)) {
 		return refuse(ctx, text, {
@@ -71,6 +89,7 @@ const read = <R extends DepthReference>(
 				reason: "unknown-reference",
 				found: found.stated ? text.trim() : `${text.trim()} (a measured depth)`,
 				accepted: references.map((each) => WRITTEN[each]),
+				...(found.stated ? {} : { cure: worded(text.trim(), references) }),
 			},
 		});
 	}

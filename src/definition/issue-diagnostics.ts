@@ -1,4 +1,4 @@
-import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { type Diagnostic, MOST_FAULTS } from "../diagnostics/diagnostic.ts";
 import type { Path } from "../diagnostics/path.ts";
 import { valueAt } from "./fault.ts";
 import type { FieldMeta } from "./field.ts";
@@ -26,7 +26,8 @@ export const issueDiagnostics = (issue: Issue, reading: Reading, base: Path = []
 	const at = pathOf(issue, base);
 	const found = valueAt(reading.tree, at);
 	const meta = fieldAt(reading.schema, at);
-	if (issue.code === "unrecognized_keys") return issue.keys.map((key) => unknownKey(key, at, reading));
+	if (issue.code === "unrecognized_keys")
+		return issue.keys.slice(0, MOST_FAULTS).map((key) => unknownKey(key, at, reading));
 	if (found === undefined) return [missing(at, reading)];
 	if (found === null) return [empty(at, meta)];
 	switch (issue.code) {

@@ -19,17 +19,29 @@ export interface Reading {
 
 /* The wording of every fault that a schema can find, a function each. */
 
+const placesBySchema = new WeakMap<z.ZodType, ReadonlyMap<string, readonly string[]>>();
+
+/** Everywhere in the definition that a name may stand. */
+const placesOf = (name: string, schema: z.ZodType): readonly string[] => {
+	const known = placesBySchema.get(schema);
+	if (known !== undefined) return known.get(name) ?? [];
+	const places = new Map<string, string[]>();
+	for (const { pattern } of everyField(schema)) {
+		const last = pattern.slice(pattern.lastIndexOf(".") + 1).replace(/(\[\])+$/, "");
+		places.set(last, [...(places.get(last) ?? []), pattern]);
+	}
+	placesBySchema.set(schema, places);
+	return places.get(name) ?? [];
+};
+
 export const unknownKey = (key: string, block: Path, { schema, tree }: Reading): Diagnostic => {
 	const names = keysAt(schema, block);
 	const present = valueAt(tree, block);
-	const taken = isBlock(present) ? Object.keys(present) : [];
 	const near = nearestName(
 		key,
-		names.filter((name) => !taken.includes(name)),
+		names.filter((name) => !(isBlock(present) && Object.hasOwn(present, name))),
 	);
-	const elsewhere = everyField(schema)
-		.filter(({ pattern }) => pattern === key || pattern.endsWith(`.${key}`))
-		.map(({ pattern }) => pattern);
+	const elsewhere = placesOf(key, schema);
 	const place = elsewhere.length > 0 && elsewhere.length <= 3 ? elsewhere.join(", ") : undefined;
 	const bare = valueAt(tree, [...block, key]) === null;
 	return faultAt({

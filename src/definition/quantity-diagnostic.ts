@@ -2,7 +2,7 @@ import type { Code } from "../diagnostics/codes.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { Path } from "../diagnostics/path.ts";
 import { DIMENSIONS } from "../units/dimensions.ts";
-import type { QuantityReason } from "../units/parse.ts";
+import { parseQuantity, type QuantityReason } from "../units/parse.ts";
 import { faultAt } from "./fault.ts";
 import type { FieldMeta } from "./field.ts";
 import { expectedQuantity, type QuantityFault } from "./quantity-field.ts";
@@ -27,7 +27,7 @@ const WHAT: Readonly<Record<QuantityReason, string>> = {
 	comma: "a comma in a number",
 	"digit-space": "a space inside a number",
 	"improper-fraction": "a fraction that is one or more, which is usually a size with its space lost",
-	"not-a-number": "this does not begin with a number",
+	"not-a-number": "this cannot be read as a number and a unit",
 	negative: "a value below zero, which means nothing here",
 	"not-finite": "not a finite number",
 	"unknown-reference": "a depth counted from a place that does not fit here",
@@ -35,14 +35,41 @@ const WHAT: Readonly<Record<QuantityReason, string>> = {
 
 const listed = (words: readonly string[]): string => words.join(", ");
 
+/** The number and the unit inside words that surround them: `40 ft` of `about 40 ft`. */
+const quantityWithin = (written: string, { dimension }: QuantityFault): string | undefined => {
+	const [inner] = /[-+.]?\d.*$/s.exec(written) ?? [];
+	if (dimension === "true-vertical-depth" || dimension === "depth-below-ground") return undefined;
+	return inner !== undefined && inner !== written && parseQuantity(inner, dimension).ok
+		? inner.trim()
+		: undefined;
+};
+
+/** A bare number with the first unit it could have. */
+const withUnit = (written: string, accepted: readonly string[]): string | undefined =>
+	accepted[0] !== undefined && /^[-+]?[\d.\s/-]+$/.test(written)
+		? `${written.trim()} ${accepted[0]}`
+		: undefined;
+
+/** What is not in the text as it stands but would be right, where that can be said. */
+const guess = (written: string, fault: QuantityFault): string | undefined => {
+	const { failure } = fault;
+	if (failure.cure !== undefined) return failure.cure;
+	if (failure.reason === "negative")
+		return written.trim().replace(/^[-\u2010-\u2014\u2212\ufe63\uff0d]\s*/u, "");
+	return failure.reason === "not-a-number" ? quantityWithin(written, fault) : undefined;
+};
+
 /** The message for a quantity that could not be taken. */
 export const quantityDiagnostic = (
 	at: Path,
 	written: string,
-	{ dimension, failure }: QuantityFault,
+	quantityFault: QuantityFault,
 	meta: FieldMeta | undefined,
 ): Diagnostic => {
-	const { reason, found, accepted, cure, alternative } = failure;
+	const { dimension, failure } = quantityFault;
+	const { reason, found, accepted } = failure;
+	const cure = guess(written, quantityFault);
+	const { alternative } = failure;
 	const otherwise = alternative === undefined ? "" : `, or \`${alternative}\` if the comma marks decimals`;
 	const example = DIMENSIONS[dimension].example;
 	const units = accepted.length > 0 ? listed(accepted) : "";
@@ -58,7 +85,18 @@ export const quantityDiagnostic = (
 			return faultAt({
 				...fault,
 				expected: `one of these units after the number: ${units}`,
-				mend: `write the unit after the number, as in \`${example}\``,
+				mend: [
+					withUnit(written, accepted),
+					...accepted.slice(1, 2).flatMap((unit) => withUnit(written, [unit]) ?? []),
+				]
+					.filter((each) => each !== undefined)
+					.map((each, i) => (i === 0 ? `write \`${each}\`` : `or \`${each}\``))
+					.concat(
+						withUnit(written, accepted) === undefined
+							? [`write the unit after the number, as in \`${example}\``]
+							: [],
+					)
+					.join(", "),
 			});
 		case "unknown-unit":
 			return faultAt({
@@ -71,7 +109,10 @@ export const quantityDiagnostic = (
 				...fault,
 				expected: due,
 				why: "depths along the hole, straight down from the datum and below ground are different depths",
-				mend: `say what the depth is counted from: ${listed(accepted.map((form) => `\`${form}\``))}`,
+				mend:
+					cure === undefined
+						? `work out the depth as it is counted here, and write it as in ${accepted.map((form) => `\`${form}\``).join(" or ")}`
+						: `say what the depth is counted from: ${cure}`,
 			});
 		default:
 			return faultAt({

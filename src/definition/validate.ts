@@ -1,4 +1,4 @@
-import { type Checked, type Diagnostic, hasErrors } from "../diagnostics/diagnostic.ts";
+import { type Checked, type Diagnostic, hasErrors, MOST_FAULTS } from "../diagnostics/diagnostic.ts";
 import { nearestName } from "../diagnostics/nearest-name.ts";
 import { type Path, pathKey } from "../diagnostics/path.ts";
 import { type Definition, definitionSchema } from "./definition.ts";
@@ -16,7 +16,11 @@ import { withinTopics } from "./within-topics.ts";
 export const validate = (tree: unknown): Checked<Definition> => {
 	const parsed = definitionSchema.safeParse(tree);
 	const reading = { schema: definitionSchema, tree };
-	const found = (parsed.error?.issues ?? []).flatMap((issue) => issueDiagnostics(issue, reading));
+	const found: Diagnostic[] = [];
+	for (const issue of parsed.error?.issues ?? []) {
+		if (found.length >= MOST_FAULTS) break;
+		found.push(...issueDiagnostics(issue, reading));
+	}
 	const diagnostics = withoutEchoes([...found, ...withinTopics(tree)], tree);
 	if (!parsed.success || hasErrors(diagnostics)) return { diagnostics };
 	return { value: locate(parsed.data, tree), diagnostics };
@@ -28,7 +32,9 @@ const withoutEchoes = (found: readonly Diagnostic[], tree: unknown): readonly Di
 	for (const { code, at } of found) {
 		if (code !== "definition/unknown-key") continue;
 		const block = pathKey(at.path.slice(0, -1));
-		strangers.set(block, [...(strangers.get(block) ?? []), String(at.path.at(-1))]);
+		const there = strangers.get(block);
+		if (there === undefined) strangers.set(block, [String(at.path.at(-1))]);
+		else there.push(String(at.path.at(-1)));
 	}
 	const misspelled = (path: Path): boolean => {
 		const block = path.slice(0, -1);

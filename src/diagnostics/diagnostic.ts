@@ -39,5 +39,8 @@ export interface Checked<T> {
 	readonly diagnostics: readonly Diagnostic[];
 }
 
+/** A stage stops telling after so many faults: beyond it is one slip made many times, or the wrong file. */
+export const MOST_FAULTS = 1000;
+
 export const hasErrors = (diagnostics: readonly Diagnostic[]): boolean =>
 	diagnostics.some((d) => d.severity === "error");

@@ -1,6 +1,6 @@
 import type { Code } from "./codes.ts";
 import type { Diagnostic } from "./diagnostic.ts";
-import type { Path } from "./path.ts";
+import { type Path, pathKey } from "./path.ts";
 
 /** Faults of form that leave the entry they name half understood; the later stages may stumble over it again. */
 const OF_ONE_ENTRY: ReadonlySet<Code> = new Set<Code>([
@@ -12,6 +12,12 @@ const OF_ONE_ENTRY: ReadonlySet<Code> = new Set<Code>([
 	"syntax/tag",
 ]);
 
+/** Faults that leave open what else their block was to hold: a part of it may have been swallowed. */
+const SWALLOWS: ReadonlySet<Code> = new Set<Code>(["syntax/comma-in-text", "syntax/no-value"]);
+
+const blockOf = ({ code, at }: Diagnostic): Path =>
+	code === "syntax/no-value" ? at.path : at.path.slice(0, -1);
+
 const within = (path: Path, entry: Path): boolean =>
 	entry.length > 0 && entry.length <= path.length && entry.every((step, index) => step === path[index]);
 
@@ -21,5 +27,12 @@ export const withoutEchoes = (
 	reading: readonly Diagnostic[],
 ): readonly Diagnostic[] => {
 	const entries = reading.filter(({ code }) => OF_ONE_ENTRY.has(code)).map(({ at }) => at.path);
-	return later.filter(({ at }) => !entries.some((entry) => within(at.path, entry)));
+	const blocks = new Set(
+		reading.filter(({ code }) => SWALLOWS.has(code)).map((each) => pathKey(blockOf(each))),
+	);
+	return later.filter(
+		({ code, at }) =>
+			!entries.some((entry) => within(at.path, entry)) &&
+			!(code === "definition/missing" && blocks.has(pathKey(at.path.slice(0, -1)))),
+	);
 };

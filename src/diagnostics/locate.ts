@@ -8,16 +8,21 @@ export type Sources = ReadonlyMap<string, SourceText>;
 export interface Location {
 	/** Undefined only where there are no sources at all. */
 	readonly file: string | undefined;
-	/** Undefined where the file's text is not at hand, or the place is the file as a whole. */
+	/** Undefined where the file's text is not at hand. Of the file as a whole it is the head of the file. */
 	readonly start?: LineColumn;
 	readonly end?: LineColumn;
-	/** The line the place starts on, and the part of it that is meant, as columns from 0. */
+	/** The line the place starts on, and the part of it that is meant, as columns from 0; none of a whole file. */
 	readonly line?: { readonly text: string; readonly from: number; readonly to: number };
 }
 
-const rangeIn = (place: Place, { positions }: SourceText): Range | undefined => {
+const wholeFile = ({ range, path, key }: Place): boolean =>
+	range === undefined && path.length === 0 && key !== true;
+
+const HEAD: Range = [0, 0];
+
+const rangeIn = (place: Place, { positions }: SourceText): Range => {
 	if (place.range !== undefined) return place.range;
-	if (positions === undefined || (place.path.length === 0 && place.key !== true)) return undefined;
+	if (positions === undefined || wholeFile(place)) return HEAD;
 	return (place.key === true ? positions.keyRange(place.path) : positions.valueRange(place.path)).range;
 };
 
@@ -38,8 +43,8 @@ const find = (place: Place, sources: Sources): Found => {
 	const [main] = sources.keys();
 	const file = place.file ?? main;
 	const source = file === undefined ? undefined : sources.get(file);
-	const found = source === undefined ? undefined : rangeIn(place, source);
-	if (source === undefined || found === undefined) return { file };
+	if (source === undefined) return { file };
+	const found = rangeIn(place, source);
 	const { length } = source.text;
 	const range: Range = [Math.min(found[0], length), Math.min(found[1], length)];
 	return { file, start: lineColumn(linesOf(source), range[0]), source, range };
@@ -53,6 +58,7 @@ export const locateStart = (place: Place, sources: Sources): Pick<Location, "fil
 export const locate = (place: Place, sources: Sources): Location => {
 	const { file, start, source, range } = find(place, sources);
 	if (start === undefined || source === undefined || range === undefined) return { file };
+	if (wholeFile(place)) return { file, start };
 	const starts = linesOf(source);
 	const lineStart = starts[start.line - 1] ?? 0;
 	const text = source.text.slice(lineStart, starts[start.line]).replace(/[\r\n]+$/, "");

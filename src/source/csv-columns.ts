@@ -1,6 +1,6 @@
 import type { Code } from "../diagnostics/codes.ts";
 import { diagnose, type Telling } from "../diagnostics/diagnose.ts";
-import type { Checked, Diagnostic, Place } from "../diagnostics/diagnostic.ts";
+import { type Checked, type Diagnostic, MOST_FAULTS, type Place } from "../diagnostics/diagnostic.ts";
 import { toCanonical } from "../units/convert.ts";
 import type { Dimension, Unit } from "../units/dimensions.ts";
 import { plainText, readNumber } from "../units/parse-number.ts";
@@ -99,7 +99,8 @@ export const readColumns = <C extends string>(
 ): Checked<CsvColumns<C>> => {
 	const diagnostics: Diagnostic[] = [];
 	const report = (code: Code, { range }: Cell, telling: Telling): void => {
-		diagnostics.push(diagnose(code, { file: table.file, path: [], range }, telling));
+		if (diagnostics.length < MOST_FAULTS)
+			diagnostics.push(diagnose(code, { file: table.file, path: [], range }, telling));
 	};
 	const names = Object.keys(columns) as C[];
 	const found = new Map<C, Found>();

@@ -1,8 +1,8 @@
 import type { Code } from "../diagnostics/codes.ts";
 import { diagnose, type Telling } from "../diagnostics/diagnose.ts";
-import type { Checked, Diagnostic } from "../diagnostics/diagnostic.ts";
+import { type Checked, type Diagnostic, MOST_FAULTS } from "../diagnostics/diagnostic.ts";
 import type { Range } from "../diagnostics/source-text.ts";
-import { textFault } from "./decode-text.ts";
+import { LARGEST_TABLE, textFault } from "./decode-text.ts";
 
 /** One cell: its text without quotes and outer blanks, and where it stands. */
 export interface Cell {
@@ -113,7 +113,7 @@ export const readCsv = (text: string, file: string): Checked<CsvTable> => {
 	const body = text.replace(/^\ufeff/, "");
 	const at = (code: Code, range: Range, telling: Telling): Diagnostic =>
 		diagnose(code, { file, path: [], range }, telling);
-	const unreadable = textFault(body, file);
+	const unreadable = textFault(body, file, LARGEST_TABLE);
 	if (unreadable !== undefined) return { diagnostics: [unreadable] };
 	const { rows, badQuote } = scan(body);
 	if (badQuote !== undefined) return { diagnostics: [at("csv/quote", badQuote, QUOTE)] };
@@ -128,7 +128,8 @@ export const readCsv = (text: string, file: string): Checked<CsvTable> => {
 	const kept = lines.filter((row) => {
 		if (row.length === header.length) return true;
 		const range: Range = [row[0]?.range[0] ?? 0, row.at(-1)?.range[1] ?? 0];
-		diagnostics.push(at("csv/row-length", range, rowLength(row, header.length)));
+		if (diagnostics.length < MOST_FAULTS)
+			diagnostics.push(at("csv/row-length", range, rowLength(row, header.length)));
 		return false;
 	});
 	return { value: { file, text: body, header, rows: kept }, diagnostics };

@@ -1,18 +1,21 @@
 import { diagnose } from "../diagnostics/diagnose.ts";
 import type { Checked, Diagnostic } from "../diagnostics/diagnostic.ts";
 
-/** Largest file read, in bytes (or characters, where it is text already). */
-export const LARGEST_FILE = 5_000_000;
+/** Largest definition read, in bytes (or characters, where it is text already): many times what a well needs. */
+export const LARGEST_TEXT = 500_000;
+
+/** Largest table read: a survey with a station every foot of a very long hole. */
+export const LARGEST_TABLE = 5_000_000;
 
 const bytes = (size: number): string => `${String(size).replace(/\B(?=(\d{3})+$)/g, ",")} bytes`;
 
-const tooLarge = (size: number, file: string): Diagnostic =>
+const tooLarge = (size: number, most: number, file: string): Diagnostic =>
 	diagnose(
 		"syntax/too-large",
 		{ file, path: [] },
 		{
-			what: "the file is far larger than a well definition or a survey",
-			expected: `${bytes(LARGEST_FILE)} at most`,
+			what: "the file is larger than any well needs",
+			expected: `${bytes(most)} at most`,
 			found: bytes(size),
 			mend: "check that this is the file you meant",
 		},
@@ -35,8 +38,12 @@ const notText = (file: string, found: string, range?: readonly [number, number])
 const UNREADABLE = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f\ufffd]/;
 
 /** The reason why a text cannot be read at all: too long, or no text. */
-export const textFault = (text: string, file: string): Diagnostic | undefined => {
-	if (text.length > LARGEST_FILE) return tooLarge(text.length, file);
+export const textFault = (
+	text: string,
+	file: string,
+	most: number = LARGEST_TEXT,
+): Diagnostic | undefined => {
+	if (text.length > most) return tooLarge(text.length, most, file);
 	const match = UNREADABLE.exec(text);
 	if (match === null) return undefined;
 	const code = (match[0].codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, "0");
@@ -44,8 +51,8 @@ export const textFault = (text: string, file: string): Diagnostic | undefined =>
 };
 
 /** Text of a file's bytes: strict UTF-8, its byte order mark dropped. UTF-16 and binary files are told apart and refused. */
-export const decodeText = (bytes: Uint8Array, file: string): Checked<string> => {
-	if (bytes.length > LARGEST_FILE) return { diagnostics: [tooLarge(bytes.length, file)] };
+export const decodeText = (bytes: Uint8Array, file: string, most: number = LARGEST_TEXT): Checked<string> => {
+	if (bytes.length > most) return { diagnostics: [tooLarge(bytes.length, most, file)] };
 	const [first, second] = bytes;
 	if ((first === 0xff && second === 0xfe) || (first === 0xfe && second === 0xff))
 		return { diagnostics: [notText(file, "text in UTF-16")] };
@@ -53,8 +60,9 @@ export const decodeText = (bytes: Uint8Array, file: string): Checked<string> => 
 	try {
 		text = new TextDecoder("utf-8", { fatal: true }).decode(bytes);
 	} catch {
-		return { diagnostics: [notText(file, "bytes that are not UTF-8")] };
+		const at = new TextDecoder().decode(bytes).indexOf("\ufffd");
+		return { diagnostics: [notText(file, "bytes that are not UTF-8", at < 0 ? undefined : [at, at + 1])] };
 	}
-	const fault = textFault(text, file);
+	const fault = textFault(text, file, most);
 	return fault === undefined ? { value: text, diagnostics: [] } : { diagnostics: [fault] };
 };

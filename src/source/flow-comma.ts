@@ -42,7 +42,8 @@ const commaInText = (written: string): Telling => ({
 		: `write \`"${written}"\` with double quotes`,
 });
 
-const noValue = (name: string): Telling => {
+/** @param before the text before the comma, which the name may be the rest of */
+const noValue = (name: string, before: string | undefined): Telling => {
 	const joined = /^([\w-]+):(\S.*)$/.exec(name);
 	if (joined !== null) {
 		return {
@@ -56,9 +57,12 @@ const noValue = (name: string): Telling => {
 		what: `\`${name}\` has no value`,
 		expected: "`name: value` between commas",
 		found: name,
-		mend: /^\w+$/.test(name)
-			? `write \`${name}: …\` with its value, or take it away`
-			: "put a colon and a space after the name",
+		mend:
+			before !== undefined
+				? `write \`"${before}, ${name}"\` in double quotes if it belongs to the text before the comma; else give \`${name}: \` its value`
+				: /^\w+$/.test(name)
+					? `write \`${name}: …\` with its value, or take it away`
+					: "put a colon and a space after the name",
 	};
 };
 
@@ -83,7 +87,10 @@ export const cutInMap = (map: YAMLMap, text: string): CutValue[] => {
 				text: undefined,
 				range,
 				code: "syntax/no-value",
-				telling: noValue(name),
+				telling: noValue(
+					name,
+					plain(before) && /[a-z]{2}/i.test(sourceOf(before, text)) ? sourceOf(before, text) : undefined,
+				),
 			});
 			continue;
 		}

@@ -1,7 +1,4 @@
-import { Lexer } from "yaml";
-
-/** Marks that the lexer puts between its tokens; they stand for nothing in the text. */
-const MARKS = new Set(["\u0002", "\u0018", "\u001f"]);
+import { lexemes } from "./lexemes.ts";
 
 /**
  * Offsets of every `#` that starts a comment but was meant as part of a value: `8.8 #/gal`, `Sorrel #3`. A comment has
@@ -9,14 +6,11 @@ const MARKS = new Set(["\u0002", "\u0018", "\u001f"]);
  */
 export const hashTraps = (text: string): ReadonlySet<number> => {
 	const found = new Set<number>();
-	let offset = 0;
-	for (const token of new Lexer().lex(text)) {
-		if (MARKS.has(token)) continue;
+	for (const [token, offset] of lexemes(text)) {
 		if (/^#[\d/]/.test(token)) {
 			const lineStart = offset === 0 ? 0 : text.lastIndexOf("\n", offset - 1) + 1;
 			if (text.slice(lineStart, offset).trim() !== "") found.add(offset);
 		}
-		offset += token.length;
 	}
 	return found;
 };

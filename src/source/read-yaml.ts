@@ -100,7 +100,7 @@ export const readYaml = (text: string, fileName: string): Checked<YamlRead> => {
 	if (fault !== undefined) {
 		const hash = tree.diagnostics.find(({ code }) => code === "syntax/hash-in-value");
 		if (hash !== undefined) return { diagnostics: [hash] };
-		const related = fault.opener && [{ at: at(fault.opener), label: "the last one opened is here" }];
+		const related = fault.next && [{ at: at(fault.next), label: "read as far as here" }];
 		return stop(fault.code, fault.range, { ...fault.telling, ...(related && { related }) });
 	}
 	const diagnostics: Diagnostic[] = [...tree.diagnostics];

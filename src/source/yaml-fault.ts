@@ -2,14 +2,15 @@ import type { YAMLError } from "yaml";
 import type { Code } from "../diagnostics/codes.ts";
 import type { Telling } from "../diagnostics/diagnose.ts";
 import type { Range } from "../diagnostics/source-text.ts";
+import { lexemes } from "./lexemes.ts";
 
 /** A fault of form, worded for somebody who knows wells and not YAML. */
 export interface YamlFault {
 	readonly code: Code;
 	readonly range: Range;
 	readonly telling: Telling;
-	/** The bracket or quote that is not closed. */
-	readonly opener?: Range;
+	/** Of a bracket or quote that is not closed: where the reader saw that it is not. */
+	readonly next?: Range;
 }
 
 const ENTRY =
@@ -39,19 +40,26 @@ const unclosed = (what: string, closer: string): Telling => ({
 });
 
 const blockAsKey = (line: string): Telling =>
-	(line.match(/:(?=\s)/g) ?? []).length > 1
+	/^\s*-[^\s-]/.test(line)
 		? {
-				what: "a value contains a colon followed by a space, which starts another entry",
-				expected: ENTRY,
+				what: "the dash has no space after it, so it starts no item",
+				expected: "`- ` before each item of a list",
 				found: line.trim(),
-				mend: "put the whole value in double quotes",
+				mend: `write \`${line.trim().replace("-", "- ")}\``,
 			}
-		: {
-				what: "this line stands further in than the entry above it, which already has a value",
-				expected: ENTRY,
-				found: line.trim(),
-				mend: "move the line to the column of the entries it belongs with",
-			};
+		: (line.match(/:(?=\s)/g) ?? []).length > 1
+			? {
+					what: "a value contains a colon followed by a space, which starts another entry",
+					expected: ENTRY,
+					found: line.trim(),
+					mend: "put the whole value in double quotes",
+				}
+			: {
+					what: "this line stands further in than the entry above it, which already has a value",
+					expected: ENTRY,
+					found: line.trim(),
+					mend: "move the line to the column of the entries it belongs with",
+				};
 
 const notAnEntry = (line: string): Telling => {
 	const joined = missingSpace(line);
@@ -96,6 +104,10 @@ const leftOver = (text: string, offset: number): Telling => {
 	};
 };
 
+/** The value that begins at an offset, to the next comma, bracket or line end. */
+const scalarAt = (text: string, offset: number): string =>
+	/^[^\r\n,\]}]*/.exec(text.slice(offset, offset + 200))?.[0].trim() ?? "";
+
 /** The last `{` or `[` before the offset that has no partner; brackets inside quotes may mislead it. */
 const lastOpener = (text: string, offset: number): Range | undefined => {
 	let closed = 0;
@@ -107,6 +119,23 @@ const lastOpener = (text: string, offset: number): Range | undefined => {
 	}
 	return undefined;
 };
+
+/** The quote that is open at an offset. */
+const openQuote = (text: string, offset: number): Range | undefined => {
+	for (const [lexeme, start] of lexemes(text))
+		if (/^['"]/.test(lexeme) && start < offset && start + lexeme.length >= offset) return [start, start + 1];
+	return undefined;
+};
+
+/** Two entries in a `{ }` or `[ ]` that YAML reads as one, for want of a comma between them. */
+const noComma = (written: string): Telling => ({
+	what: written.includes(";")
+		? "a `;` stands between two entries, where a comma is due"
+		: "two entries stand side by side without a comma",
+	expected: "one comma between two entries",
+	found: written,
+	mend: written.includes(";") ? "write a comma instead" : "put a comma before the second name",
+});
 
 const telling = (error: YAMLError, text: string): Telling => {
 	const [offset] = error.pos;
@@ -122,8 +151,14 @@ const telling = (error: YAMLError, text: string): Telling => {
 				mend: "move the line to the column of the entries it belongs with",
 			};
 		case "MISSING_CHAR":
-			if (/quote/.test(error.message))
-				return unclosed("the quote", text.charAt(offset - 1) === "'" ? "'" : '"');
+			if (/quote/.test(error.message)) {
+				const mark = /Missing closing '/.test(error.message) ? "'" : '"';
+				return {
+					what: "the quote is not closed",
+					expected: `a matching \`${mark}\` at the end of the value`,
+					mend: `add the missing \`${mark}\`; for inches write \`in\` instead of a quote`,
+				};
+			}
 			if (/Missing ,/.test(error.message)) {
 				return {
 					what: "two values stand side by side without a comma",
@@ -138,12 +173,16 @@ const telling = (error: YAMLError, text: string): Telling => {
 			return notAnEntry(line);
 		case "BLOCK_AS_IMPLICIT_KEY":
 			return blockAsKey(line);
+		case "BLOCK_IN_FLOW":
+			return noComma(text.slice(...error.pos));
 		case "BAD_SCALAR_START":
 			return {
 				what: `a value cannot start with \`${text.charAt(offset)}\` unless it is quoted`,
 				expected: "a letter, a digit or a quote first",
-				found: line.trim(),
-				mend: "put the value in double quotes",
+				found: scalarAt(text, offset),
+				mend: /^%\s*\d/.test(text.slice(offset, offset + 8))
+					? "write the number before the `%`, as in `30 %`"
+					: "put the value in double quotes",
 			};
 		case "BAD_DQ_ESCAPE":
 			return {
@@ -177,7 +216,9 @@ export const yamlFault = (errors: readonly YAMLError[], text: string): YamlFault
 	if (error === undefined) return undefined;
 	const [start, end] = error.pos;
 	const least = error.code === "BAD_DQ_ESCAPE" ? 2 : 1;
-	const range: Range = [Math.min(start, text.length), Math.max(start + least, end)];
+	const whole =
+		error.code === "BLOCK_AS_IMPLICIT_KEY" ? /^[^\r\n]*/.exec(text.slice(start))?.[0].trimEnd() : undefined;
+	const range: Range = [Math.min(start, text.length), Math.max(start + (whole?.length ?? least), end)];
 	const indent = /^[ \t]*/.exec(lineAt(text, start))?.[0] ?? "";
 	const tab = lineStart(text, start) + indent.indexOf("\t");
 	if (error.code === "TAB_AS_INDENT" || (indent.includes("\t") && tab <= start)) {
@@ -192,7 +233,11 @@ export const yamlFault = (errors: readonly YAMLError[], text: string): YamlFault
 		};
 	}
 	const opener =
-		error.code === "BAD_INDENT" && /^Flow/.test(error.message) ? lastOpener(text, start) : undefined;
+		error.code === "BAD_INDENT" && /^Flow/.test(error.message)
+			? lastOpener(text, start)
+			: error.code === "MISSING_CHAR" && /quote/.test(error.message)
+				? openQuote(text, start)
+				: undefined;
 	const fault = { code: "syntax/yaml", range, telling: telling(error, text) } as const;
-	return opener === undefined ? fault : { ...fault, opener };
+	return opener === undefined ? fault : { ...fault, range: opener, next: range };
 };

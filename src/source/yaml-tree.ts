@@ -11,7 +11,7 @@ import {
 } from "yaml";
 import type { Code } from "../diagnostics/codes.ts";
 import { diagnose, type Telling } from "../diagnostics/diagnose.ts";
-import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { type Diagnostic, MOST_FAULTS } from "../diagnostics/diagnostic.ts";
 import type { Path } from "../diagnostics/path.ts";
 import type { Range } from "../diagnostics/source-text.ts";
 import { type CutValue, cutInList, cutInMap } from "./flow-comma.ts";
@@ -66,7 +66,7 @@ export const yamlTree = (
 	let exhausted = false;
 
 	const report = (code: Code, path: Path, range: Range, telling: Telling): void => {
-		diagnostics.push(diagnose(code, { file, path, range }, telling));
+		if (diagnostics.length < MOST_FAULTS) diagnostics.push(diagnose(code, { file, path, range }, telling));
 	};
 
 	const withTag = ([start, end]: Range): Range => [

@@ -145,7 +145,7 @@ export const DIMENSIONS = {
 		units: [
 			{
 				symbol: "lb/gal",
-				spellings: ["ppg", "#/gal", "lbm/gal"],
+				spellings: ["ppg", "#/gal", "lbm/gal", "pounds/gallon"],
 				si: POUND / GALLON,
 			},
 			{ symbol: "SG", spellings: ["s.g."], si: WATER },
@@ -180,7 +180,7 @@ export const DIMENSIONS = {
 		units: [
 			{
 				symbol: "lb/ft",
-				spellings: ["lbm/ft", "ppf", "#/ft"],
+				spellings: ["lbm/ft", "ppf", "#/ft", "#"],
 				si: POUND / FOOT,
 			},
 			{ symbol: "kg/m", si: 1 },

@@ -33,7 +33,8 @@ export const parseDepth = (text: string): DepthRead => {
 	const read = parseQuantity(head, "measured-depth");
 	if (read.ok) return { ...read, reference, stated: head !== plain };
 	if (!read.ok && read.reason !== "unknown-unit") return read;
-	const [, depth = "", word = ""] = /^(.*?\d ?\S*?[^\d\s]\S*) (\D+)$/.exec(plain) ?? [];
+	// A depth below sea level may be written with a minus; the word after it is what is wrong first.
+	const [, depth = "", word = ""] = /^[-+]?(.*?\d ?\S*?[^\d\s]\S*) (\D+)$/.exec(plain) ?? [];
 	return word !== "" && parseQuantity(depth, "measured-depth").ok
 		? {
 				ok: false,

@@ -17,8 +17,8 @@ export const acceptedUnits = (dimension: Dimension): string[] =>
 		.filter((word) => word !== "");
 
 /**
- * One spelling for what people write in several: `°F`, `degF`, `ft²`, `ft2`, `100 ft`, `100ft`, `lb per gal`, and the
- * typographic inch and foot marks.
+ * One spelling for what people write in several: `°F`, `degF`, `ft²`, `ft2`, `100 ft`, `100ft`, `lb per gal`, `lbs`,
+ * `sack`, `sx`, and the typographic inch and foot marks.
  */
 export const unitKey = (text: string): string =>
 	text
@@ -30,6 +30,9 @@ export const unitKey = (text: string): string =>
 		.replace(/³/g, "3")
 		.replace(/[·⋅]/g, ".")
 		.replace(/°/g, "deg")
+		.replace(/\^([23])(?![.\d])/g, "$1")
+		.replace(/\blbs\b/gi, "lb")
+		.replace(/\b(?:sacks?|sks|sx)\b/gi, "sk")
 		.replace(/ per /gi, "/")
 		.replace(/ ?([/^.]) ?/g, "$1")
 		.replace(/(\d) (?=[a-z])/gi, "$1");

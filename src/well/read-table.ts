@@ -2,7 +2,7 @@ import type { Known } from "../cite/known.ts";
 import type { Path } from "../diagnostics/path.ts";
 import { type CsvTable, readCsv } from "../source/csv.ts";
 import { type Column, type CsvColumns, type CsvRow, readColumns } from "../source/csv-columns.ts";
-import { decodeText } from "../source/decode-text.ts";
+import { decodeText, LARGEST_TABLE } from "../source/decode-text.ts";
 import type { Dimension } from "../units/dimensions.ts";
 import { quantity } from "../units/quantity.ts";
 import { definitionOf } from "../units/units-of.ts";
@@ -31,7 +31,7 @@ export const readNamedTable = <C extends string>(
 			found: name,
 			mend: "put the file there, or correct its name",
 		});
-	const text = decodeText(file.bytes, file.file);
+	const text = decodeText(file.bytes, file.file, LARGEST_TABLE);
 	desk.faults.push(...text.diagnostics);
 	if (text.value === undefined) return undefined;
 	const table = readCsv(text.value, file.file);

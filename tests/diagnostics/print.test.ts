@@ -106,7 +106,7 @@ describe("printDiagnostics", () => {
 		);
 		expect(
 			printed.filter((line) => line.includes("  syntax/yaml")).map((line) => line.split("  ")[0]),
-		).toEqual(["well.yaml", "well.yaml:2:9", "well.yaml:3:11", "survey.csv:2:1"]);
+		).toEqual(["well.yaml:1:1", "well.yaml:2:9", "well.yaml:3:11", "survey.csv:2:1"]);
 		expect(printed.at(-2)).toBe("3 errors, 1 warning");
 	});
 

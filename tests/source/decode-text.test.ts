@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { decodeText, LARGEST_FILE } from "../../src/source/decode-text.ts";
+import { decodeText, LARGEST_TEXT } from "../../src/source/decode-text.ts";
 
 const bytes = (text: string): Uint8Array => new TextEncoder().encode(text);
 
@@ -22,9 +22,9 @@ describe("decodeText", () => {
 	});
 
 	it("refuses what is too large", () => {
-		const { diagnostics } = decodeText(new Uint8Array(LARGEST_FILE + 1), "a.yaml");
+		const { diagnostics } = decodeText(new Uint8Array(LARGEST_TEXT + 1), "a.yaml");
 		expect(diagnostics.map(({ code, found }) => [code, found])).toEqual([
-			["syntax/too-large", "5,000,001 bytes"],
+			["syntax/too-large", "500,001 bytes"],
 		]);
 	});
 });

@@ -119,8 +119,8 @@ export const SYNTAX_CODES = {
 		severity: "error",
 		title: "The file is too large",
 		explain:
-			"A definition is some tens of kilobytes, a dense survey less than one megabyte. A file beyond five megabytes is " +
-			"most likely a log or the wrong file. Thin the data to the stations needed, or name the right file.",
+			"A definition is some tens of kilobytes and may have half a megabyte; a dense survey is less than one megabyte and may " +
+			"have five. A larger file is most likely a log or the wrong file. Thin the data, or name the right file.",
 	},
 	"syntax/yaml": {
 		severity: "error",
