@@ -133,6 +133,8 @@ export interface OffsetWellResults {
 	/** Where its vertical depth is given. */
 	readonly bottom?: Known<"true-vertical-depth">;
 	readonly above_top_perforation?: Known<"offset">;
+	/** Least distance in space from its bore, taken vertical, to the treated interval. */
+	readonly treated_in_space?: Known<"distance">;
 	/** Least distance in space from its bore, taken vertical, to this well's path, and where on it. */
 	readonly in_space?: Known<"distance">;
 	readonly nearest_in_space?: HoleMark;

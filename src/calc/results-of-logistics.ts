@@ -26,6 +26,26 @@ export interface SafetyResults {
 	readonly noise_at_nearest_dwelling?: NoiseAtPlace;
 	/** At every neighbor whose distance is known: by spreading alone, without ground, wind or walls. */
 	readonly noise_at_neighbors: readonly NoiseAtPlace[];
+	/** Where the definition states both the fraction and the rate of gas that could escape. */
+	readonly hydrogen_sulfide?: HydrogenSulfideResults;
+}
+
+/**
+ * Radii of exposure by two published methods, each whole: no radius of one is compared with a limit of the other. Neither
+ * is a safe distance.
+ */
+export interface HydrogenSulfideResults {
+	/** The form of the rules, by the fraction and the rate of gas. */
+	readonly rule: {
+		readonly to_100_ppm: Known<"distance">;
+		readonly to_500_ppm: Known<"distance">;
+	};
+	/** The recommended practice's screening, by the hydrogen sulfide released, to 100 ppm, a continuous release. */
+	readonly practice: {
+		readonly released: Known<"gas-rate">;
+		readonly by_day: Known<"distance">;
+		readonly at_night: Known<"distance">;
+	};
 }
 
 export interface NoiseAtPlace {

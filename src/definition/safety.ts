@@ -112,6 +112,14 @@ export const safety = group(
 			group("Hydrogen sulfide", "Kills at low concentrations.", EVERY, {
 				expected: flag("Expected", "Whether this well may bring it.", EVERY),
 				fraction: optional(q("gas-fraction", "Fraction of the gas", "Sets the radius of exposure.", RECORD)),
+				gas_rate: optional(
+					q(
+						"gas-rate",
+						"Gas that could escape",
+						"With the fraction it gives the radius of exposure.",
+						RECORD,
+					),
+				),
 				stated_by: optional(text("Stated by", "Whose finding it is.", RECORD)),
 			}),
 		),

@@ -24,6 +24,19 @@ export const distanceInSpace = formula({
 	compute: ({ path, N, E, TVD }) => nearest(path, [N, E, TVD]).distance,
 });
 
+/** The same, to a stretch of this well's path alone, such as the treated one [ft]. */
+export const stretchInSpace = formula({
+	id: "isolation/stretch-in-space",
+	name: "Least distance in space to a stretch of the well path",
+	expression: "min over the other bore and MD_top ≤ MD ≤ MD_bottom of √(ΔN² + ΔE² + ΔTVD²)",
+	source,
+	inputs: { ...inputs, MD_top: "measured-depth", MD_bottom: "measured-depth" },
+	gives: "distance",
+	validity,
+	compute: ({ path, N, E, TVD, MD_top, MD_bottom }) =>
+		nearest(path, [N, E, TVD], [MD_top, MD_bottom]).distance,
+});
+
 /** Where along this hole the two come nearest [ft]. */
 export const nearestDepthInSpace = formula({
 	id: "isolation/nearest-depth-in-space",
@@ -69,10 +82,19 @@ const betweenPieces = (p: Point, p2: Point, q: Point, q2: Point) => {
 	return { s, distance: Math.sqrt(dot(gap, gap)) };
 };
 
-/** Of equally near places, as beside a vertical bore, the shallowest. */
+const mix = (a: Point, b: Point, s: number): Point => [
+	a[0] + s * (b[0] - a[0]),
+	a[1] + s * (b[1] - a[1]),
+	a[2] + s * (b[2] - a[2]),
+];
+
+const WHOLE: readonly [number, number] = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
+
+/** The nearest place of a path, or of a stretch of it; of equally near ones, as beside a vertical bore, the shallowest. */
 const nearest = (
 	{ rows }: KnownTable,
 	[N, E, TVD]: Point,
+	[from, to]: readonly [number, number] = WHOLE,
 ): { readonly distance: number; readonly md: number } => {
 	const point = (row: Readonly<Record<string, number>> | undefined): Point => [
 		row?.["north"] ?? Number.NaN,
@@ -82,9 +104,13 @@ const nearest = (
 	let best = { distance: Number.POSITIVE_INFINITY, md: Number.NaN };
 	for (const [i, row] of rows.entries()) {
 		const next = rows[i + 1] ?? row;
-		const { s, distance } = betweenPieces(point(row), point(next), [N, E, 0], [N, E, TVD]);
 		const [md, below] = [row["md"] ?? Number.NaN, next["md"] ?? Number.NaN];
-		if (distance < best.distance - 1e-9) best = { distance, md: md + s * (below - md) };
+		const [upper, lower] = [Math.max(md, from), Math.min(below, to)];
+		if (upper > lower) continue;
+		const along = (at: number): number => (below > md ? (at - md) / (below - md) : 0);
+		const ends = [along(upper), along(lower)].map((s) => mix(point(row), point(next), s)) as [Point, Point];
+		const { s, distance } = betweenPieces(...ends, [N, E, 0], [N, E, TVD]);
+		if (distance < best.distance - 1e-9) best = { distance, md: upper + s * (lower - upper) };
 	}
 	return best;
 };

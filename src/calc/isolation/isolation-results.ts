@@ -5,7 +5,7 @@ import { type Gaps, maybe } from "../gaps.ts";
 import type { IsolationResults, OffsetWellResults, Results } from "../results.ts";
 import { maximumTvd } from "../trajectory/path-summary.ts";
 import { cementEvidence } from "./evidence.ts";
-import { distanceInSpace, inSpaceAtLeast, nearestDepthInSpace } from "./in-space.ts";
+import { distanceInSpace, inSpaceAtLeast, nearestDepthInSpace, stretchInSpace } from "./in-space.ts";
 import { annulusGaps, layerIntervals } from "./layers.ts";
 import {
 	columnsAcross,
@@ -38,7 +38,7 @@ export const isolationResults = (well: Well, before: Before, gaps: Gaps): Isolat
 		strings: stringsAgainstWater(well, before),
 		confining: confiningBeds(well, topPerforation),
 		neighbor_wells: neighborWells(well, topPerforation),
-		offset_wells: well.offsetWells.map((other) => offsetWell(well, path, before.site, other, topPerforation)),
+		offset_wells: well.offsetWells.map((other) => offsetWell(well, path, before, other)),
 	};
 };
 
@@ -175,10 +175,12 @@ const neighborWells = (well: Well, topPerforation: Tvd | undefined): IsolationRe
 const offsetWell = (
 	well: Well,
 	path: KnownTable,
-	site: Results["site"],
+	{ site, stimulation }: Before,
 	{ id, name, total_depth, position_uncertainty }: Well["offsetWells"][number],
-	topPerforation: Tvd | undefined,
 ): OffsetWellResults => {
+	const top = stimulation?.top_perforation;
+	const treated = top &&
+		stimulation.bottom_perforation && { MD_top: top.md, MD_bottom: stimulation.bottom_perforation.md };
 	const bottom = total_depth?.reference === "vertical" ? total_depth.depth : undefined;
 	const place = site.offset_wells.find((each) => each.id === id);
 	const bore = place?.north && place.east && bottom && { path, N: place.north, E: place.east, TVD: bottom };
@@ -192,8 +194,9 @@ const offsetWell = (
 		...maybe("bottom", bottom),
 		...maybe(
 			"above_top_perforation",
-			bottom && topPerforation && verticalSeparation.of({ TVD_lower: topPerforation, TVD_upper: bottom }),
+			bottom && top && verticalSeparation.of({ TVD_lower: top.tvd, TVD_upper: bottom }),
 		),
+		...maybe("treated_in_space", bore && treated && stretchInSpace.of({ ...bore, ...treated })),
 		...maybe("in_space", inSpace),
 		...maybe("nearest_in_space", bore && holeMark(path, nearestDepthInSpace.of(bore), well.datum)),
 		...maybe(

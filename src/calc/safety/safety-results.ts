@@ -1,11 +1,53 @@
 import type { Known } from "../../cite/known.ts";
 import type { Well } from "../../well/well.ts";
 import { type Gaps, maybe } from "../gaps.ts";
-import type { SafetyResults, SiteResults } from "../results.ts";
+import type { HydrogenSulfideResults, SafetyResults, SiteResults } from "../results.ts";
+import {
+	continuousRadiusDay,
+	continuousRadiusNight,
+	hydrogenSulfideRate,
+	ruleRadius100,
+	ruleRadius500,
+} from "./hydrogen-sulfide.ts";
 import { soundLevelAtDistance } from "./noise.ts";
 
-/** Noise at the neighbors; nothing where no level is stated. */
+/** Radii of exposure, and noise at the neighbors; nothing where neither is stated. */
 export const safetyResults = (well: Well, site: SiteResults, gaps: Gaps): SafetyResults | undefined => {
+	const hydrogenSulfide = exposure(well, gaps);
+	const noise = noiseResults(well, site, gaps);
+	return hydrogenSulfide === undefined && noise === undefined
+		? undefined
+		: { noise_at_neighbors: [], ...noise, ...maybe("hydrogen_sulfide", hydrogenSulfide) };
+};
+
+/** Both methods, each by itself. Gas that carries none has no radius; a rate that is not stated is told. */
+const exposure = ({ safety }: Well, gaps: Gaps): HydrogenSulfideResults | undefined => {
+	const { fraction, gas_rate: rate } = safety?.hydrogen_sulfide ?? {};
+	if (fraction === undefined || fraction.value <= 0) return undefined;
+	if (rate === undefined)
+		return gaps.missing("safety.hydrogen_sulfide", "The rate of gas that could escape is not given.", [
+			["safety", "hydrogen_sulfide", "gas_rate"],
+		]);
+	if (rate.value <= 0) return undefined;
+	const released = hydrogenSulfideRate.of({ Q: rate, ppm: fraction });
+	return {
+		rule: {
+			to_100_ppm: ruleRadius100.of({ MF: fraction, Q: rate }),
+			to_500_ppm: ruleRadius500.of({ MF: fraction, Q: rate }),
+		},
+		practice: {
+			released,
+			by_day: continuousRadiusDay.of({ q: released }),
+			at_night: continuousRadiusNight.of({ q: released }),
+		},
+	};
+};
+
+const noiseResults = (
+	well: Well,
+	site: SiteResults,
+	gaps: Gaps,
+): Omit<SafetyResults, "hydrogen_sulfide"> | undefined => {
 	const noise = well.safety?.noise;
 	if (noise === undefined) return undefined;
 	const levels = well.neighbors.flatMap((neighbor) => {

@@ -1,11 +1,55 @@
 import type { Block } from "../../document/blocks.ts";
+import type { Language } from "../../document/document.ts";
 import type { Drawing } from "../../document/shapes.ts";
 import { isolationCloseUp } from "../../drawing/close-up/isolation-close-up.ts";
+import { DRAWING_WORDS } from "../../drawing/drawing-words.ts";
+import { planView } from "../../drawing/maps/plan-view.ts";
+import { sectionView } from "../../drawing/maps/section-view.ts";
 import { wellboreSchematic } from "../../drawing/schematic/wellbore-schematic.ts";
-import { ENGLISH } from "../../drawing/words-en.ts";
 import type { UnitSystem } from "../../units/format.ts";
 import type { Findings, PaperContext } from "../context.ts";
 import type { Part } from "./part.ts";
+
+/** Width of the text column [pt]. */
+const COLUMN = 504;
+
+interface DrawingContext extends Pick<Findings, "well" | "results" | "index"> {
+	readonly units: UnitSystem;
+	readonly language: Language;
+}
+
+/** A drawing of a height; nothing where the well has nothing to draw there. */
+type Sketch = (context: DrawingContext, height: number) => readonly Drawing[];
+
+const options = ({ units, index, language }: DrawingContext, height: number) => ({
+	units,
+	width: COLUMN,
+	height,
+	words: DRAWING_WORDS[language],
+	keyOf: index.keyOf,
+});
+
+const schematic =
+	(detail: "full" | "plain" | "numbers"): Sketch =>
+	(context, height) => [
+		wellboreSchematic(context.well, context.results, { ...options(context, height), detail }),
+	];
+
+/** Nothing to draw where the protected water is not known. */
+const closeUp =
+	(detail: "full" | "plain"): Sketch =>
+	(context, height) =>
+		context.results.geology.protected_water_base === undefined
+			? []
+			: [isolationCloseUp(context.well, context.results, { ...options(context, height), detail })];
+
+const section: Sketch = (context, height) => [
+	sectionView(context.well, context.results, options(context, height)),
+];
+
+const plan =
+	(detail: "full" | "plain"): Sketch =>
+	(context, height) => [planView(context.well, context.results, { ...options(context, height), detail })];
 
 const figure = (drawing: Drawing): Block => ({
 	kind: "figure",
@@ -14,45 +58,40 @@ const figure = (drawing: Drawing): Block => ({
 	id: drawing.id,
 });
 
-const options = (context: Pick<PaperContext, "units" | "index">, width: number, height: number) => ({
-	units: context.units,
-	width,
-	height,
-	words: ENGLISH,
-	keyOf: context.index.keyOf,
-});
+const part =
+	(sketch: Sketch, height: number): Part =>
+	(context: PaperContext) =>
+		sketch({ ...context, language: context.words.language }, height).map(figure);
 
-const schematic =
-	(detail: "full" | "plain", width: number, height: number): Part =>
-	(context) => [
-		figure(wellboreSchematic(context.well, context.results, { ...options(context, width, height), detail })),
-	];
-
-/** Nothing to draw where the protected water is not known. */
-const closeUp =
-	(width: number, height: number): Part =>
-	(context) =>
-		context.results.geology.protected_water_base === undefined
-			? []
-			: [figure(isolationCloseUp(context.well, context.results, options(context, width, height)))];
-
-/** Drawings, each at the size that its page leaves for it [pt]. */
+/** Drawings, each at the height that its page leaves for it [pt]. */
 export const figures: Readonly<Record<string, Part>> = {
-	schematic: schematic("full", 504, 570),
-	"schematic-plain": schematic("plain", 504, 520),
-	"isolation-close-up": closeUp(500, 420),
-	"isolation-close-up-plain": closeUp(480, 400),
-	"schematic-small": schematic("plain", 504, 285),
+	schematic: part(schematic("full"), 570),
+	"schematic-plain": part(schematic("plain"), 520),
+	"schematic-small": part(schematic("plain"), 285),
+	"isolation-close-up": part(closeUp("full"), 420),
+	"isolation-close-up-small": part(closeUp("full"), 320),
+	"isolation-close-up-plain": part(closeUp("plain"), 400),
+	"section-view": part(section, 420),
+	"plan-view": part(plan("full"), 400),
+	"plan-view-plain": part(plan("plain"), 400),
 };
 
 /** Every drawing of a well, for files of their own. */
-export const wellDrawings = (findings: Findings, units: UnitSystem): readonly Drawing[] => {
-	const { well, results, index } = findings;
-	const size = options({ units, index }, 504, 570);
-	return [
-		wellboreSchematic(well, results, { ...size, detail: "full" }),
-		...(results.geology.protected_water_base === undefined
-			? []
-			: [isolationCloseUp(well, results, { ...size, height: 420 })]),
+export const wellDrawings = (
+	findings: Findings,
+	units: UnitSystem,
+	language: Language = "en",
+): readonly Drawing[] => {
+	const context = { ...findings, units, language };
+	const sketches: readonly (readonly [Sketch, number])[] = [
+		[schematic("full"), 570],
+		[schematic("plain"), 520],
+		[schematic("numbers"), 570],
+		[closeUp("full"), 420],
+		[closeUp("plain"), 400],
+		[section, 420],
+		[plan("full"), 400],
+		[plan("plain"), 400],
 	];
+	return sketches.flatMap(([sketch, height]) => sketch(context, height));
 };

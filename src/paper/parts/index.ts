@@ -9,6 +9,7 @@ import { chemicalsTable, disclosureTable, flowbackFacts } from "./disclosure.ts"
 import { figures } from "./figures.ts";
 import { fractureRange } from "./fractures.ts";
 import { formationsTable, protectedWaterFacts, waterTable } from "./geology.ts";
+import { exposureRadii } from "./hydrogen-sulfide.ts";
 import {
 	assumptionsTable,
 	checkTally,
@@ -17,7 +18,17 @@ import {
 	revisionsTable,
 	undeterminedTable,
 } from "./identity.ts";
-import { barriersTable, isolationFacts, neighborsTable, offsetWellsTable } from "./isolation.ts";
+import {
+	barriersTable,
+	confiningTable,
+	gapsTable,
+	isolationFacts,
+	layersTable,
+	neighborsTable,
+	offsetWellsTable,
+	padWellsTable,
+	zonesTable,
+} from "./isolation.ts";
 import type { Part } from "./part.ts";
 import { publicContacts, signature } from "./people.ts";
 import { dataSources, formulasTable } from "./provenance.ts";
@@ -98,6 +109,11 @@ export const PARTS: Readonly<Record<string, Part>> = {
 	"flowback-facts": flowbackFacts,
 	"isolation-facts": isolationFacts,
 	"barriers-table": barriersTable,
+	"zones-table": zonesTable,
+	"gaps-table": gapsTable,
+	"layers-table": layersTable,
+	"confining-table": confiningTable,
+	"pad-wells-table": padWellsTable,
 	"neighbors-table": neighborsTable,
 	"offset-wells-table": offsetWellsTable,
 	"stimulation-totals": stimulationTotals,
@@ -109,6 +125,7 @@ export const PARTS: Readonly<Record<string, Part>> = {
 	"additives-table": additivesTable,
 	"rule-checks": ruleChecks,
 	"deadlines-table": deadlinesTable,
+	"exposure-radii": exposureRadii,
 	"formulas-table": formulasTable,
 	"data-sources": dataSources,
 	contents: () => [{ kind: "contents" }],

@@ -1,121 +1,352 @@
+import type { AnnulusGap, IsolationLayer, ZonePhase } from "../../calc/results.ts";
 import type { Cell } from "../../document/blocks.ts";
-import { cell, textCell } from "../context.ts";
+import { cell, type PaperContext, shown, textCell } from "../context.ts";
 import { facts, type Part, quantityColumn, row, table, textColumn, titled } from "./part.ts";
 
+const sentence = (words: readonly string[]): string => titled(words.join(", "));
+
+/** The few lines that answer whether the water is isolated; the rock is counted from the base of protected water. */
 export const isolationFacts: Part = (context) => {
-	const { isolation, geology } = context.results;
+	const { isolation, geology, stimulation } = context.results;
 	return facts(context, [
 		["protected_water_base_ground", cell(context, geology.protected_water_base?.below_ground)],
-		[
-			"protecting_string",
-			textCell(isolation.protecting_string === undefined ? undefined : titled(isolation.protecting_string)),
-		],
-		["shoe_below_water", cell(context, isolation.shoe_below_protected_water)],
 		["steel_layers", cell(context, isolation.steel_at_protected_water)],
+		["cement_layers", verifiedOf(context)],
 		["water_to_perforation", cell(context, isolation.protected_water_to_top_perforation)],
+		["water_to_fracture", cell(context, stimulation?.fractures?.least_below_protected_water)],
+		["confining_between", confiningWords(context)],
 	]);
 };
 
-/** Each cement column across the base of protected water, with its evidence; a planned column never counts as proven. */
-export const barriersTable: Part = (context) =>
-	table(
+/** Cement columns across the base, and how many of them are more than a plan. */
+const verifiedOf = (context: PaperContext): Cell => {
+	const columns = context.results.isolation.cement_at_protected_water;
+	if (columns === undefined) return { kind: "none" };
+	const verified = columns.filter(({ evidence }) => evidence !== "planned").length;
+	const count = (value: number) => ({ kind: "quantity" as const, dimension: "count" as const, value });
+	return {
+		kind: "rich",
+		children: [
+			count(columns.length),
+			{ kind: "text", text: `, ${context.words.label("phrases.of_them_verified")} ` },
+			count(verified),
+		],
+	};
+};
+
+const confiningWords = (context: PaperContext): Cell => {
+	const beds = context.results.isolation.confining;
+	if (beds.length === 0) return { kind: "none" };
+	return {
+		kind: "rich",
+		children: beds.flatMap(({ name, thickness }, i) => {
+			const value = cell(context, thickness);
+			return [
+				{ kind: "text" as const, text: `${i > 0 ? "; " : ""}${name}, ` },
+				...(value.kind === "quantity" ? [value] : []),
+			];
+		}),
+	};
+};
+
+/** Each string against the base of protected water: shoe, cement top, and what the column rests on. */
+export const barriersTable: Part = (context) => {
+	const { isolation, casing, cement, geology } = context.results;
+	if (geology.protected_water_base === undefined) return [];
+	return table(
 		context,
 		"barriers",
 		[
-			textColumn(context, "string", { width: 1.4, rowHead: true }),
-			quantityColumn(context, "cement_top", "measured-depth"),
+			textColumn(context, "string", { width: 1.3, rowHead: true }),
 			quantityColumn(context, "shoe", "measured-depth"),
-			textColumn(context, "evidence", { width: 2 }),
+			quantityColumn(context, "shoe_below_water", "offset", { width: 1.2 }),
+			quantityColumn(context, "cement_top", "measured-depth"),
+			quantityColumn(context, "cement_above_water", "offset", { width: 1.2 }),
+			textColumn(context, "evidence", { width: 2.2 }),
 		],
-		(context.results.isolation.cement_at_protected_water ?? []).map((column) =>
-			row({
-				string: textCell(titled(column.string)),
-				cement_top: cell(context, context.results.cement[column.string]?.top.md),
-				shoe: cell(context, context.results.casing[column.string]?.shoe.md),
-				evidence: textCell(context.words.label(`evidence.${column.evidence}`)),
-			}),
-		),
+		isolation.strings.map((string) => {
+			const across = isolation.cement_at_protected_water?.find((column) => column.string === string.id);
+			return row({
+				string: textCell(titled(string.id)),
+				shoe: cell(context, casing[string.id]?.shoe.md),
+				shoe_below_water: cell(context, string.shoe_below_protected_water),
+				cement_top: cell(context, cement[string.id]?.top.md),
+				cement_above_water: cell(context, string.cement_top_above_protected_water),
+				evidence: textCell(
+					context.words.label(across === undefined ? "evidence.not_across" : `evidence.${across.evidence}`),
+				),
+			});
+		}),
 		{ note: "barriers" },
 	);
+};
 
+/** Every stretch of hole with what is crossed from the inside of the well to the rock. */
+export const layersTable: Part = (context) =>
+	table(
+		context,
+		"layers",
+		[
+			quantityColumn(context, "top_md", "measured-depth", { rowHead: true }),
+			quantityColumn(context, "bottom_md", "measured-depth"),
+			quantityColumn(context, "bottom_tvd", "true-vertical-depth"),
+			textColumn(context, "layers", { width: 6 }),
+		],
+		context.results.isolation.layers.map(({ top, bottom, layers }) =>
+			row({
+				top_md: cell(context, top.md),
+				bottom_md: cell(context, bottom.md),
+				bottom_tvd: cell(context, bottom.tvd),
+				layers: textCell(
+					layers.length === 0
+						? context.words.label("layers.open_hole")
+						: sentence(layers.map((layer) => layerWords(context, layer))),
+				),
+			}),
+		),
+		{ dense: true, note: "layers" },
+	);
+
+const layerWords = (context: PaperContext, layer: IsolationLayer): string => {
+	const label = context.words.label;
+	const name = titled(layer.string).toLowerCase();
+	if (layer.kind === "open annulus") return `${label("layers.open_annulus")} (${name})`;
+	return layer.kind === "steel"
+		? `${name} ${label("layers.steel")} (${label(`steel_evidence.${layer.evidence}`)})`
+		: `${name} ${label("layers.cement")} (${label(`evidence.${layer.evidence}`)})`;
+};
+
+/** Layers across each zone, a column for each part of the well's life; only layers that span the zone whole are counted. */
+export const zonesTable: Part = (context) => {
+	const { zones } = context.results.isolation;
+	const phases = new Map(zones.flatMap((zone) => zone.phases.map((phase) => [phase.id, phase] as const)));
+	const order = [...context.well.holes.map(({ id }) => `drilling-${id}`), "stimulating", "producing"];
+	return table(
+		context,
+		"zones",
+		[
+			textColumn(context, "zone", { width: 1.7, rowHead: true }),
+			quantityColumn(context, "top_tvd", "true-vertical-depth", { width: 0.8 }),
+			quantityColumn(context, "base_tvd", "true-vertical-depth", { width: 0.8 }),
+			...order.flatMap((id) => {
+				const phase = phases.get(id);
+				return phase === undefined
+					? []
+					: [{ id, head: phaseWords(context, phase), kind: "text" as const, width: 1.4 }];
+			}),
+		],
+		zones.map(({ name, kind, top, base, phases: of }) =>
+			row({
+				zone: textCell(
+					kind === "base of protected water" ? name : `${name} (${context.words.label(`zones.${kind}`)})`,
+				),
+				top_tvd: cell(context, top),
+				base_tvd: cell(context, base),
+				...Object.fromEntries(of.map((phase) => [phase.id, countsCell(context, phase)])),
+			}),
+		),
+		{ dense: true, note: "zones" },
+	);
+};
+
+const phaseWords = (context: PaperContext, { phase, hole }: ZonePhase): string =>
+	`${context.words.label(`life.${phase}`)}${hole === undefined ? "" : ` ${titled(hole).toLowerCase()}`}`;
+
+/** `2 steel (1 tested), 2 cement (1 verified)`, and what the zone is open to. */
+const countsCell = (context: PaperContext, phase: ZonePhase): Cell => {
+	const label = context.words.label;
+	const text = (words: string) => ({ kind: "text" as const, text: words });
+	const open = openWords(context, phase);
+	if (open !== undefined && phase.steel.value + phase.cement.value === 0) return textCell(open);
+	return {
+		kind: "rich",
+		children: [
+			shown(context, phase.steel),
+			text(` ${label("layers.steel")} (`),
+			shown(context, phase.verified_steel),
+			text(` ${label("phrases.tested")}), `),
+			shown(context, phase.cement),
+			text(` ${label("layers.cement")} (`),
+			shown(context, phase.verified_cement),
+			text(` ${label("phrases.verified")})${open === undefined ? "" : `. ${open}`}`),
+		],
+	};
+};
+
+const openWords = (context: PaperContext, { open, fluid }: ZonePhase): string | undefined => {
+	if (open === undefined) return undefined;
+	const label = context.words.label;
+	return `${label(`open_to.${open}`)}${fluid === undefined ? "" : `; ${label(`fluid.${fluid}`)}`}`;
+};
+
+/** Stretches of annulus without cement, with what stands open in them. */
+export const gapsTable: Part = (context) => {
+	const zones = new Map(context.results.isolation.zones.map(({ id, name }) => [id, name]));
+	const label = context.words.label;
+	const opened = ({ against, zones: ids }: AnnulusGap): string =>
+		against !== "rock"
+			? label("phrases.between_strings")
+			: ids.length === 0
+				? label("phrases.no_zone_open")
+				: ids.map((id) => zones.get(id) ?? id).join(", ");
+	return table(
+		context,
+		"gaps",
+		[
+			textColumn(context, "outside_of", { width: 1.4, rowHead: true }),
+			quantityColumn(context, "top_md", "measured-depth"),
+			quantityColumn(context, "bottom_md", "measured-depth"),
+			quantityColumn(context, "bottom_tvd", "true-vertical-depth"),
+			textColumn(context, "against", { width: 1.3 }),
+			textColumn(context, "opens", { width: 3 }),
+		],
+		context.results.isolation.gaps.map((gap) =>
+			row({
+				outside_of: textCell(titled(gap.string)),
+				top_md: cell(context, gap.top.md),
+				bottom_md: cell(context, gap.bottom.md),
+				bottom_tvd: cell(context, gap.bottom.tvd),
+				against: textCell(gap.against === "rock" ? label("phrases.the_rock") : titled(gap.against)),
+				opens: textCell(opened(gap)),
+			}),
+		),
+		{ note: "gaps" },
+	);
+};
+
+/** Beds stated to confine between protected water and the shallowest perforation. */
+export const confiningTable: Part = (context) =>
+	table(
+		context,
+		"confining",
+		[
+			textColumn(context, "formation", { width: 2, rowHead: true }),
+			textColumn(context, "lithology", { width: 1.3 }),
+			quantityColumn(context, "top_tvd", "true-vertical-depth"),
+			quantityColumn(context, "base_tvd", "true-vertical-depth"),
+			quantityColumn(context, "thickness_between", "offset", { width: 1.4 }),
+		],
+		context.results.isolation.confining.map((bed) =>
+			row({
+				formation: textCell(bed.name),
+				lithology: textCell(bed.lithology),
+				top_tvd: cell(context, bed.top),
+				base_tvd: cell(context, bed.base),
+				thickness_between: cell(context, bed.thickness),
+			}),
+		),
+	);
+
+/** A surveyed distance where there is one, with who measured it; else the one computed from coordinates. */
+const distanceCell = (
+	context: PaperContext,
+	neighbor: PaperContext["well"]["neighbors"][number],
+	from: "wellhead" | "pad edge" | "wellbore",
+): Cell => {
+	const place = context.results.site.neighbors.find(({ id }) => id === neighbor.id);
+	const surveyed = neighbor.surveyed?.find((entry) => entry.from === from);
+	const computed =
+		from === "wellhead" ? place?.from_wellhead : from === "wellbore" ? place?.from_path : undefined;
+	const distance = cell(context, surveyed?.distance ?? computed);
+	return surveyed === undefined || distance.kind !== "quantity"
+		? distance
+		: {
+				kind: "rich",
+				children: [
+					distance,
+					{ kind: "text", text: ` (${surveyed.by ?? context.words.label("phrases.surveyed")})` },
+				],
+			};
+};
+
+/** What is near: how far from wellhead, pad and path, and how much rock lies below its well. */
 export const neighborsTable: Part = (context) => {
 	const wells = new Map(context.results.isolation.neighbor_wells.map((well) => [well.id, well]));
 	return table(
 		context,
 		"neighbors",
 		[
-			textColumn(context, "neighbor", { width: 1.8, rowHead: true }),
-			textColumn(context, "neighbor_kind", { width: 1.2 }),
-			quantityColumn(context, "well_depth", "depth-below-ground", { width: 1.2 }),
-			quantityColumn(context, "above_perforation", "offset", { width: 1.4 }),
-			textColumn(context, "surveyed", { width: 2.2 }),
+			textColumn(context, "neighbor", { width: 1.7, rowHead: true }),
+			textColumn(context, "neighbor_kind", { width: 1.1 }),
+			textColumn(context, "from_wellhead", { width: 1.3 }),
+			textColumn(context, "from_pad", { width: 1.3 }),
+			textColumn(context, "from_path", { width: 1.3 }),
+			quantityColumn(context, "well_depth", "depth-below-ground", { width: 1 }),
+			quantityColumn(context, "above_perforation", "offset", { width: 1.3 }),
 			textColumn(context, "sampled", { width: 1.1 }),
 		],
-		context.well.neighbors.map((neighbor) => {
-			const computed = wells.get(neighbor.id);
-			return row({
+		context.well.neighbors.map((neighbor) =>
+			row({
 				neighbor: textCell(neighbor.name),
 				neighbor_kind: textCell(neighbor.kind),
-				well_depth: cell(context, neighborDepth(neighbor)),
-				above_perforation: cell(context, computed?.above_top_perforation),
-				surveyed: surveyed(neighbor, context),
+				from_wellhead: distanceCell(context, neighbor, "wellhead"),
+				from_pad: distanceCell(context, neighbor, "pad edge"),
+				from_path: distanceCell(context, neighbor, "wellbore"),
+				well_depth: cell(context, neighbor.depth?.depth),
+				above_perforation: cell(context, wells.get(neighbor.id)?.above_top_perforation),
 				sampled: textCell(neighbor.sampled),
-			});
-		}),
+			}),
+		),
+		{ dense: true, note: "neighbors" },
 	);
 };
 
-type Neighbor = Parameters<typeof surveyed>[0];
-const surveyed = (
-	neighbor: {
-		readonly surveyed?:
-			| readonly {
-					readonly from: string;
-					readonly distance: Parameters<typeof cell>[1] & object;
-					readonly by?: string | undefined;
-			  }[]
-			| undefined;
-	},
-	context: Parameters<typeof cell>[0],
-): Cell => {
-	const entries = neighbor.surveyed ?? [];
-	if (entries.length === 0) return { kind: "none" };
-	return {
-		kind: "rich",
-		children: entries.flatMap((entry, i) => {
-			const shown = cell(context, entry.distance);
-			return [
-				...(i > 0 ? [{ kind: "text" as const, text: "; " }] : []),
-				...(shown.kind === "quantity" ? [shown] : []),
-				{ kind: "text" as const, text: ` ${context.words.label("phrases.from")} ${entry.from}` },
-			];
-		}),
-	};
-};
-
-const neighborDepth = (neighbor: Neighbor & { readonly depth?: unknown }): Parameters<typeof cell>[1] => {
-	const depth = neighbor.depth;
-	return typeof depth === "object" && depth !== null && "known" in depth
-		? (depth.known as Parameters<typeof cell>[1])
-		: undefined;
-};
-
-export const offsetWellsTable: Part = (context) =>
-	table(
+/** Other wells nearby: where they are in plan and in space, how well that is known, and what their state rests on. */
+export const offsetWellsTable: Part = (context) => {
+	const places = new Map(context.results.site.offset_wells.map((place) => [place.id, place]));
+	const found = new Map(context.results.isolation.offset_wells.map((well) => [well.id, well]));
+	return table(
 		context,
 		"offset_wells",
 		[
-			textColumn(context, "offset_well", { width: 1.6, rowHead: true }),
-			textColumn(context, "api_number", { width: 1.4 }),
-			textColumn(context, "status", { width: 1.3 }),
-			textColumn(context, "evidence", { width: 2.4 }),
+			textColumn(context, "offset_well", { width: 1.9, rowHead: true }),
+			textColumn(context, "status", { width: 1.1 }),
+			quantityColumn(context, "to_trace", "distance", { width: 1 }),
+			quantityColumn(context, "treated_in_space", "distance", { width: 1.1 }),
+			quantityColumn(context, "in_space", "distance", { width: 1 }),
+			quantityColumn(context, "nearest_md", "measured-depth", { width: 1 }),
+			quantityColumn(context, "uncertainty", "distance", { width: 1 }),
+			quantityColumn(context, "above_perforation", "offset", { width: 1.2 }),
+			textColumn(context, "evidence", { width: 1.7 }),
 		],
-		context.well.offsetWells.map((well) =>
+		context.well.offsetWells.map((well) => {
+			const [place, bore] = [places.get(well.id), found.get(well.id)];
+			return row({
+				offset_well: textCell(
+					[well.name, well.api_number].filter((part) => part !== undefined).join(", API "),
+				),
+				status: textCell(well.status),
+				to_trace: cell(context, place?.from_path),
+				treated_in_space: cell(context, bore?.treated_in_space),
+				in_space: cell(context, bore?.in_space),
+				nearest_md: cell(context, bore?.nearest_in_space?.md),
+				uncertainty:
+					well.position_uncertainty === undefined
+						? { kind: "text", text: context.words.label("phrases.not_stated") }
+						: cell(context, well.position_uncertainty),
+				above_perforation: cell(context, bore?.above_top_perforation),
+				evidence: textCell(well.evidence),
+			});
+		}),
+		{ dense: true, note: "offset_wells" },
+	);
+};
+
+/** The pad's other wells, by name. */
+export const padWellsTable: Part = (context) =>
+	table(
+		context,
+		"pad_wells",
+		[
+			textColumn(context, "offset_well", { width: 2.4, rowHead: true }),
+			textColumn(context, "status", { width: 1.4 }),
+			quantityColumn(context, "between_wellheads", "distance", { width: 1.2 }),
+		],
+		(context.well.site.pad?.other_wells ?? []).map((well) =>
 			row({
 				offset_well: textCell(well.name),
-				api_number: textCell(well.api_number),
 				status: textCell(well.status),
-				evidence: textCell(well.evidence),
+				between_wellheads: cell(context, well.distance),
 			}),
 		),
 	);

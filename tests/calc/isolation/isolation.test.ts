@@ -8,6 +8,7 @@ import {
 	distanceInSpace,
 	inSpaceAtLeast,
 	nearestDepthInSpace,
+	stretchInSpace,
 } from "../../../src/calc/isolation/in-space.ts";
 import { isolationResults, layersAt } from "../../../src/calc/isolation/index.ts";
 import {
@@ -460,6 +461,23 @@ describe("other bores in space", () => {
 				expect(space(N, E, TVD + 100)).toBeLessThanOrEqual(found + 1e-6);
 			}),
 		);
+	});
+
+	test("a stretch is no nearer than the whole, and as near as its ends allow", () => {
+		const stretch = (N: number, E: number, TVD: number, from: number, to: number) =>
+			stretchInSpace.of({
+				path: lateral,
+				N: given("offset", N),
+				E: given("offset", E),
+				TVD: tvd(TVD),
+				MD_top: md(from),
+				MD_bottom: md(to),
+			}).value;
+		expect(stretch(radius + 1000, 200, 9000, 9900, 10_900)).toBeCloseTo(200, 6);
+		// Another 400 ft along the lateral from where it is square to the bore: 3, 4, 5.
+		expect(stretch(radius + 1000, 300, 9000, 10_300, 10_900)).toBeCloseTo(500, 6);
+		expect(stretch(3000, 300, 4000, 9000, 13_900)).toBeCloseTo(Math.hypot(300, level - 4000), 6);
+		expect(stretch(3000, 300, 4000, 0, 13_900)).toBeCloseTo(space(3000, 300, 4000), 9);
 	});
 
 	test("tells where, and takes off what is stated as uncertain", () => {

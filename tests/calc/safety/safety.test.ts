@@ -139,3 +139,44 @@ describe("silica", () => {
 		expect(limit(1.2)).toBeNaN();
 	});
 });
+
+describe("radius of exposure of a well", () => {
+	const found = (gas: object) => {
+		const gaps = openGaps();
+		const of = well([], [], {
+			safety: { hydrogen_sulfide: { expected: true, ...gas } },
+		} as unknown as Partial<Well>);
+		return { results: safetyResults(of, { neighbors: [], offset_wells: [] }, gaps), gaps: gaps.undetermined };
+	};
+	const fraction = given("gas-fraction", 5000);
+	const gas_rate = given("gas-rate", 1e7);
+
+	// 1,165 and 533 ft for 10 MMscf/d at 5,000 ppm: our own arithmetic on the rule's form.
+	test("is worked by both methods, each whole, from the fraction and the rate stated", () => {
+		const radii = found({ fraction, gas_rate }).results?.hydrogen_sulfide;
+		expect(Math.round(radii?.rule.to_100_ppm.value ?? 0)).toBe(1165);
+		expect(Math.round(radii?.rule.to_500_ppm.value ?? 0)).toBe(533);
+		expect(radii?.practice.released.value).toBe(50_000);
+		expect(radii?.practice.by_day.value).toBe(continuousRadiusDay.of({ q: given("gas-rate", 50_000) }).value);
+		const formulas = [
+			radii?.rule.to_100_ppm,
+			radii?.rule.to_500_ppm,
+			radii?.practice.by_day,
+			radii?.practice.at_night,
+		];
+		expect(formulas.map((known) => known?.from.kind === "worked" && known.from.formula)).toEqual([
+			"safety/h2s-radius-100-rule",
+			"safety/h2s-radius-500-rule",
+			"safety/h2s-radius-annex-c-day",
+			"safety/h2s-radius-annex-c-night",
+		]);
+	});
+
+	test("is not guessed: without a rate it is wanting, and gas that carries none has none", () => {
+		expect(found({ fraction }).gaps.map(({ needs }) => needs)).toEqual([
+			[["safety", "hydrogen_sulfide", "gas_rate"]],
+		]);
+		expect(found({ fraction: given("gas-fraction", 0), gas_rate })).toEqual({ results: undefined, gaps: [] });
+		expect(found({ gas_rate }).results).toBeUndefined();
+	});
+});
