@@ -1,5 +1,6 @@
 import { createHash } from "node:crypto";
 import { calculate } from "./calc/calculate.ts";
+import { completeWell } from "./calc/complete-well.ts";
 import type { Catalog } from "./catalog/catalog.ts";
 import { conditionFaults, type Jurisdiction, loadJurisdictions } from "./catalog/jurisdictions.ts";
 import { indexValues } from "./cite/index-values.ts";
@@ -75,8 +76,12 @@ export const understand = (file: NamedFile, { catalog, version, readFile, ownRul
 	diagnostics.push(...withoutEchoes(definition.diagnostics, tree.diagnostics));
 	if (definition.value === undefined || hasErrors(diagnostics)) return { diagnostics, texts };
 
-	const well = resolveWell(definition.value, catalog, recording(readFile, read, texts));
-	diagnostics.push(...well.diagnostics, ...conditionFaults(well.value?.conditions ?? []));
+	const resolved = resolveWell(definition.value, catalog, recording(readFile, read, texts));
+	diagnostics.push(...resolved.diagnostics, ...conditionFaults(resolved.value?.conditions ?? []));
+	if (resolved.value === undefined || hasErrors(diagnostics)) return { diagnostics, texts };
+
+	const well = completeWell(resolved.value);
+	diagnostics.push(...well.diagnostics);
 	if (well.value === undefined || hasErrors(diagnostics)) return { diagnostics, texts };
 
 	const own = ownRules.map(({ jurisdiction }) => jurisdiction);

@@ -1,16 +1,16 @@
-import type { Checked } from "../diagnostics/diagnostic.ts";
+import { type Checked, hasErrors } from "../diagnostics/diagnostic.ts";
 import type { Well } from "../well/well.ts";
 import { casingResults, drillStringResults } from "./casing/index.ts";
-import { cementResults } from "./cement/index.ts";
+import { cementFaults, cementResults } from "./cement/index.ts";
 import { geologyResults } from "./depths/index.ts";
 import { maybe, openGaps } from "./gaps.ts";
 import { isolationResults } from "./isolation/index.ts";
 import { logisticsResults } from "./logistics/index.ts";
-import { pressureResults } from "./pressure/index.ts";
+import { pressureFaults, pressureResults } from "./pressure/index.ts";
 import type { Results } from "./results.ts";
 import { safetyResults } from "./safety/index.ts";
 import { siteResults } from "./site/index.ts";
-import { ladderFaults, stimulationResults } from "./stimulation/index.ts";
+import { ladderFaults, stimulationResults, toeFaults } from "./stimulation/index.ts";
 import { trajectoryResults } from "./trajectory/index.ts";
 
 /**
@@ -28,11 +28,14 @@ export const calculate = (well: Well): Checked<Results> => {
 	const { path } = trajectory;
 	const geology = geologyResults(well, path);
 	const { value: casing, diagnostics: outside } = casingResults(well, path, gaps);
-	if (outside.length > 0) return { diagnostics: [...diagnostics, ...outside] };
+	if (hasErrors(outside)) return { diagnostics: [...diagnostics, ...outside] };
 	const cement = cementResults(well, path, casing, gaps);
 	const stimulation = stimulationResults(well, path, casing, gaps);
-	const ladder = stimulation?.ladder === undefined ? [] : ladderFaults(stimulation.ladder);
-	const pressure = pressureResults(well, path, gaps);
+	const ladder = [
+		...(stimulation?.ladder === undefined ? [] : ladderFaults(stimulation.ladder)),
+		...toeFaults(well, stimulation),
+	];
+	const pressure = pressureResults(well, path, gaps, casing);
 	const site = siteResults(well, path, trajectory, gaps);
 	const isolation = isolationResults(
 		well,
@@ -55,5 +58,14 @@ export const calculate = (well: Well): Checked<Results> => {
 		...maybe("safety", safety),
 		undetermined: gaps.undetermined,
 	};
-	return { value, diagnostics: [...diagnostics, ...ladder] };
+	return {
+		value,
+		diagnostics: [
+			...diagnostics,
+			...outside,
+			...cementFaults(well, path, cement),
+			...pressureFaults(well, pressure),
+			...ladder,
+		],
+	};
 };

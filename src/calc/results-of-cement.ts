@@ -1,5 +1,12 @@
 import type { Known, KnownTable } from "../cite/known.ts";
 import type { DepthMark, HoleMark } from "./result-marks.ts";
+import type {
+	CentralizerCount,
+	FurtherJobResults,
+	PlacementResults,
+	SettingResults,
+	StandoffResults,
+} from "./results-of-placement.ts";
 
 export interface CementResults {
 	readonly id: string;
@@ -49,6 +56,17 @@ export interface CementResults {
 		readonly at: DepthMark;
 		readonly margin: Known<"pressure-difference">;
 	};
+	/** The job from the first spacer to the plug, as planned. */
+	readonly placement?: PlacementResults;
+	/** Strength and time of the slurry at the shoe. */
+	readonly setting?: SettingResults;
+	readonly centralizers: readonly CentralizerCount[];
+	readonly standoff: readonly StandoffResults[];
+	/** Pumped through the stage tool after the first stage. */
+	readonly second_stage_displacement?: Known<"volume">;
+	readonly further: readonly FurtherJobResults[];
+	/** What the column on record is short of the returns seen: recorded top below surface after cement came back. */
+	readonly fall_back?: Known<"length">;
 	readonly pumped_volume?: Known<"volume">;
 	readonly pumped_over_calculated?: Known<"ratio">;
 }
@@ -73,4 +91,9 @@ export interface SlurryResults {
 	readonly mix_water: Known<"volume">;
 	/** What yield and water alone say of the density, for comparison; dry additives make the stated one greater. */
 	readonly density_from_yield: Known<"density">;
+	/** Of each component, for the whole slurry. */
+	readonly components: readonly {
+		readonly material: string;
+		readonly mass: Known<"mass">;
+	}[];
 }

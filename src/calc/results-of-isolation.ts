@@ -166,6 +166,16 @@ export interface HolePressureResults {
 	/** Single bubble. */
 	readonly kick_height?: Known<"length">;
 	readonly kick_tolerance?: Known<"volume">;
+	/** What it is held against: of the hole where it has one of its own, else of the well. */
+	readonly kick_intensity?: Known<"density">;
+	readonly design_kick?: Known<"volume">;
+	/** Tolerance less the design kick; negative where the shoe does not hold it. */
+	readonly kick_margin?: Known<"volume">;
+	/** The most that gas of this hole may bring to surface; nothing to do with pressures while treating. */
+	readonly anticipated_surface_pressure?: Known<"pressure">;
+	/** Of the preventers on the string that is drilled out of. */
+	readonly preventer_rating?: Known<"pressure">;
+	readonly preventer_margin?: Known<"pressure-difference">;
 }
 
 /** Horizontal distances from coordinates; a surveyed distance stands before them. */

@@ -9,6 +9,7 @@ export type * from "./result-marks.ts";
 export type * from "./results-of-cement.ts";
 export type * from "./results-of-isolation.ts";
 export type * from "./results-of-logistics.ts";
+export type * from "./results-of-placement.ts";
 export type * from "./results-of-stimulation.ts";
 
 /**
@@ -148,40 +149,126 @@ export interface CasingResults {
 	readonly drift_clearance?: Known<"diameter">;
 	/** What gas may bring to surface while the hole below is drilled. */
 	readonly maximum_surface_pressure?: Known<"pressure">;
+	/** Pressures inside and outside by situation. */
+	readonly situations: readonly SituationResults[];
+	/** What the hook carries over the depth of the shoe while the string is run. */
+	readonly hook_loads?: KnownTable<
+		"md" | "free" | "run_in_least" | "run_in_greatest" | "pulled_least" | "pulled_greatest"
+	>;
+	/** At bottom. */
+	readonly hook_load?: HookLoadResults;
 	/** Loads against ratings over depth, by situation and kind. */
 	readonly loads: readonly LoadCaseResults[];
 }
 
-/** What happens to the string; papers word it. */
+/** With the shoe at bottom; the traveling block not counted. */
+export interface HookLoadResults {
+	readonly free: Known<"force">;
+	/** Let down. A force below zero means that the string does not slide to bottom by its own weight. */
+	readonly run_in_least_friction: Known<"force">;
+	readonly run_in_greatest_friction: Known<"force">;
+	readonly pulled_least_friction: Known<"force">;
+	readonly pulled_greatest_friction: Known<"force">;
+}
+
+/** A section's steel and connection against hydrogen sulfide. */
+export interface SourServiceResults {
+	readonly finding:
+		| "not sour"
+		| "within the limits"
+		| "outside the limits"
+		| "stated fit"
+		| "stated unfit"
+		| "cannot tell";
+	/** What is wanting where it cannot be told. */
+	readonly missing?:
+		| "hydrogen sulfide"
+		| "fraction"
+		| "pore pressure"
+		| "temperature"
+		| "grade"
+		| "connection"
+		| "welds";
+	readonly partial_pressure?: Known<"pressure">;
+	readonly threshold?: Known<"pressure">;
+	/** At rest, at the section's top. */
+	readonly coldest?: Known<"temperature">;
+	/** Above which the standard takes the grade; absent where it takes it at any. */
+	readonly lowest_temperature?: Known<"temperature">;
+}
+
+/** What happens to the string; papers word it. In the order that a string meets it. */
 export type LoadSituation =
-	/** Hanging in mud. */
+	/** Let down, dragging on the wall, and pulled back. */
 	| "running"
+	/** Pulled back while it is bent in the curve. */
+	| "bending"
+	/** Stopped dead while it is let down. */
+	| "shock"
 	/** Stuck and pulled, in air. */
 	| "overpull"
 	/** Cement in place outside, displacement fluid inside, no pressure held. */
 	| "cementing"
+	/** Pressure held on the landed plug, cement still wet outside. */
+	| "bumped-plug"
+	| "pressure-test"
 	/** Gas kick taken in the hole below and shut in. */
 	| "gas-kick"
-	| "pressure-test"
+	/** Empty, or down to a fluid level, with mud outside. */
+	| "evacuation"
 	/** Treated down the string at the greatest pressure, heaviest slurry, no friction, steel cooled. */
 	| "stimulation"
 	/** Shut in full of gas from the deepest formation. */
 	| "shut-in-gas"
-	/** Empty, or down to a fluid level, with mud outside. */
-	| "evacuation";
+	/** Tubing pressure leaks onto the packer fluid near the surface. */
+	| "tubing-leak"
+	/** The rock drawn down below the packer, packer fluid above it. */
+	| "drawdown"
+	/** Salt presses with its overburden on empty pipe. */
+	| "mobile-salt";
+
+/** Part of the job that a situation belongs to. */
+export type LoadPhase = "running" | "cementing" | "testing" | "drilling below" | "stimulation" | "production";
+
+export type LoadKind = "burst" | "collapse" | "tension" | "triaxial";
+
+/** Pressures that stand inside and outside when something happens. */
+export interface SituationResults {
+	readonly id: LoadSituation;
+	readonly phase: LoadPhase;
+	/** The side that the greater pressure is on. */
+	readonly kind: "burst" | "collapse";
+	/** At surface, inside. */
+	readonly surface_pressure?: Known<"pressure">;
+	readonly inside: KnownTable<"tvd" | "pressure">;
+	readonly outside: KnownTable<"tvd" | "pressure">;
+}
 
 export interface LoadCaseResults {
 	/** `kind-situation`. */
 	readonly id: string;
-	readonly kind: "burst" | "collapse" | "tension" | "triaxial";
+	readonly kind: LoadKind;
 	readonly situation: LoadSituation;
-	/** Load and the rating it is compared with: psi, or lbf for tension. */
+	readonly phase: LoadPhase;
+	/**
+	 * Load and the rating it is compared with: psi, or lbf for tension. Burst and tension have the ratings of `pipe` and
+	 * `connection` apart in two more columns.
+	 */
 	readonly line: KnownTable<"md" | "tvd" | "load" | "rating">;
 	/** Rating over load where that is least, and where; absent where nothing loads the string this way. */
 	readonly least_factor?: Known<"ratio">;
 	readonly at?: HoleMark;
-	/** The design factor that the well's design basis asks for. */
+	/** There. */
+	readonly load?: Known<"pressure" | "pressure-difference" | "force">;
+	readonly rating?: Known<"pressure" | "force">;
+	/** What is weakest there: `pipe` or `connection`, the regime of collapse, the wall of the greatest stress. */
+	readonly governed_by?: string;
+	readonly pipe_factor?: Known<"ratio">;
+	readonly connection_factor?: Known<"ratio">;
+	/** The design factor asked for. */
 	readonly required: Known<"ratio">;
+	/** Whether the least factor is at least the one required. */
+	readonly reached?: boolean;
 }
 
 export interface PipeSectionResults {
@@ -198,4 +285,5 @@ export interface PipeSectionResults {
 	readonly weight_in_air: Known<"force">;
 	readonly capacity: Known<"capacity">;
 	readonly plain_end_mass: Known<"linear-weight">;
+	readonly sour_service: SourServiceResults;
 }

@@ -1,10 +1,14 @@
+import type { Known } from "../cite/known.ts";
 import type { Bibliography } from "./bibliography.ts";
 import { CASING_TABLE, type CasingRow } from "./casing-table.ts";
 import type { CementAdditiveRow, CementClassRow } from "./cement-table.ts";
+import type { BowSpringRow } from "./centralizer-table.ts";
 import type { GlossaryTerm } from "./glossary.ts";
 import { type GradeRow, gradeKey } from "./grade-table.ts";
 import type { Job } from "./jobs.ts";
 import type { Band } from "./plausibility.ts";
+import { SOUR_SERVICE_TABLE, type SourService, type SourServiceRow } from "./sour-service-table.ts";
+import type { StateRow } from "./state-table.ts";
 import type { SizeThreads, ThreadRow } from "./thread-table.ts";
 
 /** Everything that ships with the tool as tables, read and checked. */
@@ -12,10 +16,13 @@ export interface Tables {
 	readonly casing: readonly CasingRow[];
 	readonly grades: readonly GradeRow[];
 	readonly threads: readonly SizeThreads[];
+	readonly sourService: SourService;
 	readonly cementClasses: readonly CementClassRow[];
 	readonly cementAdditives: readonly CementAdditiveRow[];
+	readonly bowSprings: readonly BowSpringRow[];
 	readonly sources: Bibliography;
 	readonly plausibility: readonly Band[];
+	readonly states: readonly StateRow[];
 	readonly glossary: readonly GlossaryTerm[];
 	/** In the order of a well's life. */
 	readonly jobs: readonly Job[];
@@ -30,10 +37,15 @@ export interface Catalog extends Tables {
 	readonly casingOfSize: (outsideDiameter: number) => readonly CasingRow[];
 	/** `L80`, `L-80`, `l80 type 1` … */
 	readonly findGrade: (name: string) => GradeRow | undefined;
+	/** The steel as written, type and all: `L80 type 1` is taken in sour service, `L80-13Cr` is another steel. */
+	readonly findSourService: (name: string) => SourServiceRow | undefined;
 	/** API threads of a size; with the weight, the row of the light weight that has its own short thread. */
 	readonly threadsFor: (outsideDiameter: number, nominalWeight?: number) => ThreadRow | undefined;
 	/** `C`, `class C`. */
 	readonly cementClass: (name: string) => CementClassRow | undefined;
+	readonly cementAdditive: (name: string) => CementAdditiveRow | undefined;
+	/** Least restoring force of a bow spring on casing of an outside diameter [in]. */
+	readonly restoringForce: (outsideDiameter: number) => Known<"force"> | undefined;
 	/** How a shipped figure was known when it was written in: `read`, `memory` … */
 	readonly howKnown: (table: string, row: string, column: string) => string | undefined;
 }
@@ -54,11 +66,18 @@ export const catalogOf = (tables: Tables): Catalog => {
 		),
 	);
 	const knownBy: Readonly<
-		Record<string, readonly { readonly id: string; readonly known: Readonly<Record<string, string>> }[]>
+		Record<
+			string,
+			readonly {
+				readonly id: string;
+				readonly known: Readonly<Record<string, string>>;
+			}[]
+		>
 	> = {
 		[CASING_TABLE]: tables.casing,
 		grades: tables.grades,
 		threads: tables.threads.map(({ usual }) => usual),
+		[SOUR_SERVICE_TABLE]: tables.sourService.grades,
 		"cement classes": tables.cementClasses,
 	};
 	return {
@@ -68,6 +87,10 @@ export const catalogOf = (tables: Tables): Catalog => {
 		findCasingByWall: (od, wall) => ofSize(od).find((row) => near(row.wall.value, wall, WALL_TOLERANCE)),
 		casingOfSize: ofSize,
 		findGrade: (name) => grades.get(gradeKey(name)),
+		findSourService: (name) =>
+			tables.sourService.grades.find((row) =>
+				[row.id, ...row.alsoWritten].some((each) => gradeKey(each) === gradeKey(name)),
+			),
 		threadsFor: (od, weight) => {
 			const found = tables.threads.find(({ usual }) => near(usual.outsideDiameter, od, DIAMETER_TOLERANCE));
 			const light = found?.light;
@@ -82,7 +105,14 @@ export const catalogOf = (tables: Tables): Catalog => {
 				.toUpperCase();
 			return tables.cementClasses.find(({ id }) => id === key);
 		},
+		cementAdditive: (name) => {
+			const key = name.trim().toLowerCase();
+			return tables.cementAdditives.find(({ id }) => id === key);
+		},
+		restoringForce: (od) =>
+			tables.bowSprings.find(({ size }) => near(size, od, DIAMETER_TOLERANCE))?.restoringForce,
 		howKnown: (table, row, column) => {
+			if (table === "bow springs") return "memory";
 			if (table === "cement additives") return tables.cementAdditives.find(({ id }) => id === row)?.howKnown;
 			const rows = knownBy[table] ?? [];
 			return (rows.find(({ id }) => id === row) ?? rows[0])?.known[column];

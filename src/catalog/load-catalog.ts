@@ -11,12 +11,15 @@ import {
 	cementClassRows,
 	cementClassSchema,
 } from "./cement-table.ts";
+import { bowSpringRows, centralizerSchema } from "./centralizer-table.ts";
 import { checkSeed, repeatedNames } from "./check-seed.ts";
 import { glossarySchema, glossaryTerms } from "./glossary.ts";
 import { gradeKey, gradeRows, gradeSchema } from "./grade-table.ts";
 import { JOB_IDS, jobSchema } from "./jobs.ts";
 import { plausibilitySchema } from "./plausibility.ts";
 import { type ReadSeed, readShippedSeed } from "./seed-file.ts";
+import { sourService, sourServiceSchema } from "./sour-service-table.ts";
+import { stateRows, stateSchema } from "./state-table.ts";
 import { threadRows, threadSchema } from "./thread-table.ts";
 
 /*
@@ -37,7 +40,11 @@ const read = <S extends z.ZodType>(
 			diagnose(
 				"seed/unreadable",
 				{ file, path: [], ...(range === undefined ? {} : { range }) },
-				{ what, expected: "the table as it ships", mend: "restore the file from the package" },
+				{
+					what,
+					expected: "the table as it ships",
+					mend: "restore the file from the package",
+				},
 			),
 		);
 	};
@@ -66,10 +73,13 @@ export const loadCatalog = (readSeed: ReadSeed = readShippedSeed): Checked<Catal
 	const casing = table("pipe/casing.yaml", casingSchema);
 	const grades = table("pipe/grades.yaml", gradeSchema);
 	const threads = table("pipe/threads.yaml", threadSchema);
+	const sour = table("pipe/sour-service.yaml", sourServiceSchema);
 	const classes = table("cement/classes.yaml", cementClassSchema);
 	const additives = table("cement/additives.yaml", cementAdditiveSchema);
+	const centralizers = table("cement/centralizers.yaml", centralizerSchema);
 	const sources = table("sources.yaml", bibliographySchema);
 	const plausibility = table("plausibility.yaml", plausibilitySchema);
+	const states = table("states.yaml", stateSchema);
 	const glossary = table("glossary.yaml", glossarySchema);
 	const jobs = JOB_IDS.flatMap((id) => table(`jobs/${id}.yaml`, jobSchema) ?? []);
 	const repeated = (name: string, list: string, names: readonly string[] | undefined): void => {
@@ -96,6 +106,11 @@ export const loadCatalog = (readSeed: ReadSeed = readShippedSeed): Checked<Catal
 		grades?.grades.map(({ grade }) => gradeKey(grade)),
 	);
 	repeated(
+		"pipe/sour-service.yaml",
+		"grades",
+		sour?.grades.map(({ grade }) => gradeKey(grade)),
+	);
+	repeated(
 		"cement/classes.yaml",
 		"classes",
 		classes?.classes.map((row) => row.class),
@@ -104,6 +119,11 @@ export const loadCatalog = (readSeed: ReadSeed = readShippedSeed): Checked<Catal
 		"cement/additives.yaml",
 		"additives",
 		additives?.additives.map(({ additive }) => additive),
+	);
+	repeated(
+		"cement/centralizers.yaml",
+		"bow_springs",
+		centralizers?.bow_springs.map(({ size }) => String(size)),
 	);
 	repeated(
 		"plausibility.yaml",
@@ -115,10 +135,13 @@ export const loadCatalog = (readSeed: ReadSeed = readShippedSeed): Checked<Catal
 		casing === undefined ||
 		grades === undefined ||
 		threads === undefined ||
+		sour === undefined ||
 		classes === undefined ||
 		additives === undefined ||
+		centralizers === undefined ||
 		sources === undefined ||
 		plausibility === undefined ||
+		states === undefined ||
 		glossary === undefined
 	)
 		return { diagnostics };
@@ -128,10 +151,13 @@ export const loadCatalog = (readSeed: ReadSeed = readShippedSeed): Checked<Catal
 			casing: casingRows(casing),
 			grades: gradeRows(grades),
 			threads: threadRows(threads),
+			sourService: sourService(sour),
 			cementClasses: cementClassRows(classes),
 			cementAdditives: cementAdditiveRows(additives),
+			bowSprings: bowSpringRows(centralizers),
 			sources: bibliography(sources),
 			plausibility: plausibility.bands,
+			states: stateRows(states),
 			glossary: glossaryTerms(glossary),
 			jobs,
 		}),

@@ -3,7 +3,19 @@ import { EVERY, RECORD, TECHNICAL } from "./audience.ts";
 import { cement } from "./cement.ts";
 import { measuredDepth, measuredDepthOrSurface, verticalDepth } from "./depth-field.ts";
 import { designFactors } from "./design-basis.ts";
-import { date, entry, field, group, identifier, list, oneOf, optional, reference, text } from "./field.ts";
+import {
+	date,
+	entry,
+	field,
+	flag,
+	group,
+	identifier,
+	list,
+	oneOf,
+	optional,
+	reference,
+	text,
+} from "./field.ts";
 import { count, part, q, typed } from "./quantity-field.ts";
 
 const ratings = group("Ratings stated", "For pipe or connections outside the catalogue.", RECORD, {
@@ -12,6 +24,9 @@ const ratings = group("Ratings stated", "For pipe or connections outside the cat
 	),
 	collapse: optional(q("pressure", "Collapse resistance", "As the maker states.", RECORD)),
 	tension: optional(q("force", "Tension", "Of the weaker of body and connection.", RECORD)),
+	sour_service: optional(
+		flag("Fit for sour service", "As the maker states, of pipe and connection together.", RECORD),
+	),
 	source: text("Source", "Maker's data sheet and its date.", RECORD),
 });
 
@@ -57,6 +72,12 @@ const centralizerRun = entry("Centralizers", "One stretch at one spacing.", TECH
 			expected: "a number of joints, such as `1 joint` or `4 joints`",
 			example: "4 joints",
 		},
+	),
+	restoring_force: optional(
+		q("force", "Restoring force at 67 % standoff", "The maker's test; else the standard's least.", TECHNICAL),
+	),
+	od: optional(
+		q("diameter", "Diameter over the blades", "Of rigid ones: how far off the wall they hold.", TECHNICAL),
 	),
 });
 
@@ -123,6 +144,31 @@ const loads = group("Loads", "What the string is designed against, where not the
 			},
 		),
 	),
+	burst_backup: optional(
+		q("pressure-gradient", "Pressure gradient outside in burst", "Where not the design basis's.", RECORD),
+	),
+	wear: optional(q("share", "Wall loss by wear", "Where not the design basis's.", RECORD)),
+	production: optional(
+		group("Production", "How it is produced through tubing; loads of its life are worked from it.", RECORD, {
+			packer: measuredDepth(
+				"Packer",
+				"The string sees tubing pressure above it, and the rock below.",
+				RECORD,
+			),
+			packer_fluid: q("density", "Packer fluid", "Stands on the packer, inside the string.", RECORD),
+			tubing_pressure: optional(
+				q("pressure", "Shut-in tubing pressure", "What a leak near the surface brings; else worked.", RECORD),
+			),
+			drawn_down_to: optional(
+				q(
+					"pressure",
+					"Least pressure below the packer",
+					"How far the rock is drawn down; else to nothing.",
+					RECORD,
+				),
+			),
+		}),
+	),
 });
 
 const casingString = entry("String", "One string of pipe, with its cement and its tests.", EVERY, {
@@ -137,6 +183,12 @@ const casingString = entry("String", "One string of pipe, with its cement and it
 	),
 	hole: reference("Hole", "The section it is run in; of a tieback, that of the liner it joins.", EVERY),
 	pipe: list("Pipe", "From the top down.", EVERY, pipe),
+	running_string: optional(
+		group("Running string", "Pipe that a liner is run and cemented through.", TECHNICAL, {
+			od: q("diameter", "Outside diameter", "The annulus above the liner.", TECHNICAL),
+			id: q("diameter", "Inside diameter", "The displacement goes down it.", TECHNICAL),
+		}),
+	),
 	shoe_track: optional(q("length", "Shoe track", "Cement left inside, from collar to shoe.", TECHNICAL)),
 	floats: optional(
 		list(

@@ -1,8 +1,8 @@
 import * as z from "zod";
 import { EVERY, RECORD, TECHNICAL } from "./audience.ts";
-import { measuredDepthOrSurface } from "./depth-field.ts";
+import { measuredDepth, measuredDepthOrSurface } from "./depth-field.ts";
 import { date, entry, field, flag, group, list, oneOf, optional, text } from "./field.ts";
-import { q } from "./quantity-field.ts";
+import { q, ratio, tally } from "./quantity-field.ts";
 
 export const TOP_METHODS = [
 	"returns seen",
@@ -18,15 +18,42 @@ const strength = entry("Strength point", "Drilling out and testing wait for it."
 	at: optional(q("temperature", "At", "Temperature of the test.", RECORD)),
 });
 
+const component = entry("Component", "A material blended with the cement or put into its water.", RECORD, {
+	material: text(
+		"Material",
+		"One of the list that ships, or with a specific gravity of its own.",
+		RECORD,
+		"bentonite",
+	),
+	share: optional(q("share", "Share by weight of cement", "How dry materials are stated.", RECORD)),
+	share_of_water: optional(q("share", "Share by weight of water", "How salt is stated.", RECORD)),
+	volume: optional(q("water-requirement", "Volume for a sack", "How liquids are stated.", RECORD)),
+	specific_gravity: optional(ratio("Specific gravity", "Where the list does not have it.", RECORD)),
+});
+
 const slurry = entry("Slurry", "One blend of cement, and the stretch of hole it fills.", EVERY, {
 	role: text("Role", "Lead, tail or filler; names the slurry in results.", EVERY, "lead"),
 	class: optional(text("Cement class", "With density and yield it names the blend.", TECHNICAL, "C")),
 	from: measuredDepthOrSurface("Planned top", "Where the column is to end.", EVERY),
 	to: measuredDepthOrSurface("Bottom", "Where the column begins.", EVERY),
 	excess: q("share", "Excess", "Added to the open-hole annulus only.", TECHNICAL),
-	density: q("density", "Density", "Between mud and fracture.", TECHNICAL),
-	yield: q("slurry-yield", "Yield", "Slurry from a sack of cement.", TECHNICAL),
-	water: q("water-requirement", "Mix water", "Water for a sack of cement.", TECHNICAL),
+	density: optional(q("density", "Density", "Between mud and fracture; or from the components.", TECHNICAL)),
+	yield: optional(
+		q("slurry-yield", "Yield", "Slurry from a sack of cement; or from the components.", TECHNICAL),
+	),
+	water: optional(q("water-requirement", "Mix water", "Water for a sack of cement.", TECHNICAL)),
+	water_by_weight: optional(
+		q("share", "Mix water by weight of cement", "Where the laboratory states it so.", TECHNICAL),
+	),
+	components: optional(
+		list("Components", "Density and yield follow from them; stated ones are compared.", RECORD, component),
+	),
+	sacks: optional(
+		tally("Sacks ordered", "Compared with yield and volume; papers print what is calculated.", TECHNICAL),
+	),
+	volume: optional(
+		q("volume", "Volume ordered", "Compared with sacks and yield; papers print what is calculated.", TECHNICAL),
+	),
 	rate: optional(q("flow-rate", "Pump rate", "Friction and mud removal.", TECHNICAL)),
 	plastic_viscosity: optional(q("plastic-viscosity", "Plastic viscosity", "Friction.", TECHNICAL)),
 	yield_point: optional(q("yield-point", "Yield point", "Friction.", TECHNICAL)),
@@ -84,6 +111,17 @@ export const cementActual = group("Job record", "What was done, beside what was 
 	remedial: optional(text("Remedial work", "What was done where the job fell short.", RECORD)),
 });
 
+const furtherJob = entry("Further job", "A top-up or a squeeze.", RECORD, {
+	kind: oneOf(["top-up", "squeeze"], "Kind", "From the surface, or under pressure.", RECORD),
+	from: measuredDepthOrSurface("Top", "Of the stretch filled.", RECORD),
+	to: measuredDepth("Bottom", "Of the stretch filled.", RECORD),
+	excess: optional(q("share", "Excess", "Added to the annulus.", RECORD)),
+	yield: q("slurry-yield", "Yield", "Slurry from a sack of cement.", RECORD),
+	water: optional(q("water-requirement", "Mix water", "Water for a sack of cement.", RECORD)),
+	density: optional(q("density", "Density", "On the hole below.", RECORD)),
+	when: optional(text("When", "What calls for it.", RECORD, "the top is found below the surface")),
+});
+
 /** One cement job: what is pumped behind one string. */
 export const cement = group("Cement", "The seal between pipe and rock.", EVERY, {
 	volume_basis: optional(
@@ -99,13 +137,40 @@ export const cement = group("Cement", "The seal between pipe and rock.", EVERY, 
 		group("Spacer", "Keeps mud and cement apart.", TECHNICAL, {
 			volume: q("volume", "Volume", "Contact time.", TECHNICAL),
 			density: optional(q("density", "Density", "Between mud and cement.", TECHNICAL)),
+			plastic_viscosity: optional(
+				q("plastic-viscosity", "Plastic viscosity", "Friction; the mud's where it is not given.", TECHNICAL),
+			),
+			yield_point: optional(
+				q("yield-point", "Yield point", "Friction; the mud's where it is not given.", TECHNICAL),
+			),
 		}),
 	),
 	displacement: optional(
 		group("Displacement", "What pushes the cement round.", TECHNICAL, {
 			density: q("density", "Density", "Sets the lift pressure.", TECHNICAL),
 			rate: optional(q("flow-rate", "Rate", "Friction and mud removal.", TECHNICAL)),
+			plastic_viscosity: optional(
+				q("plastic-viscosity", "Plastic viscosity", "Friction; the mud's where it is not given.", TECHNICAL),
+			),
+			yield_point: optional(
+				q("yield-point", "Yield point", "Friction; the mud's where it is not given.", TECHNICAL),
+			),
+			last: optional(
+				group("Last of it", "Pumped slowly, so that the plug lands gently.", TECHNICAL, {
+					volume: q("volume", "Volume", "What is left when the pumps slow down.", TECHNICAL),
+					rate: q("flow-rate", "Slow rate", "Final circulating pressure is read at it.", TECHNICAL),
+				}),
+			),
 		}),
+	),
+	bump: optional(
+		q("pressure", "Bump over final circulating pressure", "Shows that the plug has landed.", TECHNICAL),
+	),
+	stage_tool: optional(
+		measuredDepth("Stage tool", "Slurries above it are pumped through it, as a second stage.", TECHNICAL),
+	),
+	density_window: optional(
+		q("density", "Density window, either way", "Outside it the mixing stops.", TECHNICAL),
 	),
 	plugs: optional(
 		list(
@@ -116,6 +181,20 @@ export const cement = group("Cement", "The seal between pipe and rock.", EVERY, 
 		),
 	),
 	wait_on_cement: optional(q("duration", "Wait on cement", "Nothing disturbs it until then.", EVERY)),
+	drill_out: optional(
+		group("Drill-out", "What the cement must have reached before it is drilled.", RECORD, {
+			after: optional(q("duration", "After", "Where it is not the wait on cement.", RECORD)),
+			strength: optional(q("pressure", "Strength", "Of the cement at the shoe.", RECORD)),
+		}),
+	),
+	further: optional(
+		list(
+			"Further jobs",
+			"Kept ready, or done, beside the main job: from the surface, or through holes in the pipe.",
+			RECORD,
+			furtherJob,
+		),
+	),
 	top_method: optional(
 		oneOf(TOP_METHODS, "How the top will be found", "Rules weigh the methods differently.", RECORD),
 	),

@@ -35,6 +35,24 @@ const formation = entry("Formation", "One bed or group of beds, from its top to 
 	fracture_gradient: optional(
 		q("pressure-gradient", "Fracture gradient", "Mud and cement must stay below it.", TECHNICAL),
 	),
+	fracture_from: optional(
+		group("Fracture gradient by a correlation", "Where none is measured; needs pore pressure.", TECHNICAL, {
+			method: oneOf(
+				["Eaton", "Hubbert-Willis lower", "Hubbert-Willis upper", "Matthews-Kelly"],
+				"Method",
+				"Regional; a test outranks it.",
+				TECHNICAL,
+			),
+			poissons_ratio: optional(ratio("Poisson's ratio", "Of Eaton's method.", TECHNICAL)),
+			matrix_stress_coefficient: optional(
+				ratio(
+					"Matrix stress coefficient",
+					"Of Matthews and Kelly's, from the chart of the region.",
+					TECHNICAL,
+				),
+			),
+		}),
+	),
 	flow_zone: optional(
 		oneOf(
 			["gas", "oil", "water", "brine"],
@@ -49,6 +67,9 @@ const formation = entry("Formation", "One bed or group of beds, from its top to 
 			"Rules ask for a shoe in competent rock; only a geologist can say.",
 			RECORD,
 		),
+	),
+	mobile: optional(
+		flag("Creeps onto the pipe", "Salt that flows loads the string with the weight of the rock.", RECORD),
 	),
 	confining: optional(flag("Confining bed", "Stands between the treated rock and the water.", EVERY)),
 	target: optional(flag("Treated formation", "The rock the well is for.", EVERY)),

@@ -36,6 +36,27 @@ const hole = entry("Hole section", "One diameter of drilled hole.", EVERY, {
 			),
 		}),
 	),
+	caliper: optional(
+		group(
+			"Caliper",
+			"The log of this hole; cement volumes on `volume_basis: caliper` are worked from it.",
+			RECORD,
+			{
+				file: text(
+					"File",
+					"CSV beside the definition: md and diameter, each with its unit in the head.",
+					RECORD,
+					"caliper.csv",
+				),
+			},
+		),
+	),
+	kick: optional(
+		group("Design kick of this hole", "Where it is not the well's: known pressures ask for a smaller one.", TECHNICAL, {
+			intensity: q("density", "Intensity above mud density", "How far the rock exceeds the mud.", TECHNICAL),
+			volume: optional(q("volume", "Volume", "How much enters before it is seen.", TECHNICAL)),
+		}),
+	),
 	fluid: optional(drillingFluid),
 	actual: optional(
 		group("As drilled", "Calculations use it where given.", RECORD, {

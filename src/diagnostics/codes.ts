@@ -1,3 +1,4 @@
+import { AGREEMENT_CODES } from "./codes/agreement.ts";
 import { CALC_CODES } from "./codes/calc.ts";
 import { CEMENT_CODES } from "./codes/cement.ts";
 import { CSV_CODES } from "./codes/csv.ts";
@@ -21,6 +22,7 @@ export interface CodeEntry {
 
 /** The catalogue of everything the tool can find fault with, an area a file. A conventions test keeps it complete. */
 export const CODES = {
+	...AGREEMENT_CODES,
 	...CALC_CODES,
 	...CEMENT_CODES,
 	...CSV_CODES,

@@ -3,6 +3,7 @@ import type { Path } from "../diagnostics/path.ts";
 import { cementDepth } from "./datum.ts";
 import { assumeWord, type Desk, fault, maybe, SAME_DEPTH } from "./desk.ts";
 import { distinctIds } from "./names.ts";
+import { figures } from "./slurry-figures.ts";
 import type { CementActual, CementJob, Datum, Hole, Slurry } from "./well.ts";
 
 /** What a cement job is joined with. */
@@ -36,14 +37,40 @@ export const resolveCement = (written: CementDefinition, place: CementPlace, des
 		),
 		...(written.spacer === undefined
 			? {}
-			: { spacer: { volume: written.spacer.volume, ...maybe("density", written.spacer.density) } }),
+			: {
+					spacer: {
+						volume: written.spacer.volume,
+						...maybe("density", written.spacer.density),
+						...rheology(written.spacer),
+					},
+				}),
 		...(written.displacement === undefined
 			? {}
 			: {
 					displacement: {
 						density: written.displacement.density,
 						...maybe("rate", written.displacement.rate),
+						...maybe("last", written.displacement.last),
+						...rheology(written.displacement),
 					},
+				}),
+		...maybe("bump", written.bump),
+		...maybe("stageTool", written.stage_tool),
+		...maybe("densityWindow", written.density_window),
+		...maybe("drillOut", written.drill_out),
+		...(written.further === undefined
+			? {}
+			: {
+					further: written.further.map((each) => ({
+						kind: each.kind,
+						top: cementDepth(each.from, datum),
+						bottom: each.to,
+						...maybe("excess", each.excess),
+						yield: each.yield,
+						...maybe("water", each.water),
+						...maybe("density", each.density),
+						...maybe("when", each.when),
+					})),
 				}),
 		plugs: written.plugs ?? [],
 		...maybe("waitOnCement", written.wait_on_cement),
@@ -75,7 +102,7 @@ const resolveSlurry = (
 			what: "this class of cement is not known here",
 			expected: `one of: ${desk.catalog.cementClasses.map((row) => row.id).join(", ")}`,
 			found: written.class,
-			mend: "mend the class; the slurry's own density, yield and water are used in any case",
+			mend: "correct the class; the slurry's own density, yield and water are used in any case",
 			source: "api-10a",
 		});
 	return {
@@ -85,12 +112,9 @@ const resolveSlurry = (
 		top: cementDepth(written.from, datum),
 		bottom: Math.abs(bottom.value - plannedShoe.value) <= SAME_DEPTH ? shoe : bottom,
 		excess: written.excess,
-		density: written.density,
-		yield: written.yield,
-		water: written.water,
+		...figures(written, known, [...at, "slurries", i], desk),
 		...maybe("rate", written.rate),
-		...maybe("plasticViscosity", written.plastic_viscosity),
-		...maybe("yieldPoint", written.yield_point),
+		...rheology(written),
 		...maybe("thickeningTime", written.thickening_time),
 		strength: (written.strength ?? []).map(({ value, after, at: temperature }) => ({
 			value,
@@ -102,6 +126,14 @@ const resolveSlurry = (
 	};
 };
 
+const rheology = (written: {
+	readonly plastic_viscosity?: Slurry["plasticViscosity"] | undefined;
+	readonly yield_point?: Slurry["yieldPoint"] | undefined;
+}) => ({
+	...maybe("plasticViscosity", written.plastic_viscosity),
+	...maybe("yieldPoint", written.yield_point),
+});
+
 const resolveActual = (written: NonNullable<CementDefinition["actual"]>, datum: Datum): CementActual => ({
 	...maybe("date", written.date),
 	pumped: (written.pumped ?? []).map(({ fluid, volume, density }) => ({
@@ -112,7 +144,12 @@ const resolveActual = (written: NonNullable<CementDefinition["actual"]>, datum: 
 	...maybe("returnsToSurface", written.returns?.to_surface),
 	...(written.top === undefined
 		? {}
-		: { top: { depth: cementDepth(written.top.depth, datum), method: written.top.method } }),
+		: {
+				top: {
+					depth: cementDepth(written.top.depth, datum),
+					method: written.top.method,
+				},
+			}),
 	...maybe("lift", written.lift),
 	...maybe("bump", written.bump),
 	...maybe("floatsHeld", written.floats_held),

@@ -1,7 +1,7 @@
 import type { GeologyDefinition } from "../definition/definition.ts";
 import type { Path } from "../diagnostics/path.ts";
 import { straightDown } from "./datum.ts";
-import { asWritten, type Desk, fault, placeOf, SAME_DEPTH } from "./desk.ts";
+import { asWritten, type Desk, fault, maybe, placeOf, SAME_DEPTH } from "./desk.ts";
 import { distinctIds } from "./names.ts";
 import type { Datum, Formation, Geology, WaterZone } from "./well.ts";
 
@@ -15,7 +15,10 @@ export const resolveGeology = (geology: GeologyDefinition, datum: Datum, desk: D
 	return {
 		...(temperature === undefined
 			? {}
-			: { surfaceTemperature: temperature.surface, temperatureGradient: temperature.gradient }),
+			: {
+					surfaceTemperature: temperature.surface,
+					temperatureGradient: temperature.gradient,
+				}),
 		...(overburden === undefined ? {} : { overburden }),
 		formations: resolveFormations(geology.formations, datum, desk),
 		water: resolveWater(geology.water ?? [], datum, desk),
@@ -50,7 +53,7 @@ const resolveFormations = (
 				what: `the top of ${each.name} lies above the top of ${written[i - 1]?.name}, which is listed before it`,
 				expected: "formations from the surface down",
 				found: asWritten((each.actual?.top ?? each.top).depth, "ft"),
-				mend: "put the formations in order of depth, or mend the top",
+				mend: "put the formations in order of depth, or correct the top",
 				related: [{ at: { path: [...AT, i - 1, "top"] }, label: "listed before it" }],
 			});
 		const next = tops[i + 1];
@@ -69,8 +72,18 @@ const resolveFormations = (
 				lithology: each.lithology,
 				...(each.pore_pressure === undefined ? {} : { porePressure: each.pore_pressure }),
 				...(each.fracture_gradient === undefined ? {} : { fractureGradient: each.fracture_gradient }),
+				...(each.fracture_from === undefined || each.fracture_gradient !== undefined
+					? {}
+					: {
+							fractureFrom: {
+								method: each.fracture_from.method,
+								...maybe("poissonsRatio", each.fracture_from.poissons_ratio),
+								...maybe("matrixStressCoefficient", each.fracture_from.matrix_stress_coefficient),
+							},
+						}),
 				...(each.flow_zone === undefined ? {} : { flowZone: each.flow_zone }),
 				...(each.competent === undefined ? {} : { competent: each.competent }),
+				...(each.mobile === undefined ? {} : { mobile: each.mobile }),
 				confining: each.confining ?? false,
 				target: each.target ?? false,
 				...(mechanical === undefined
@@ -112,7 +125,7 @@ const checkBase = (
 			what: `the base of ${each.name} is not below its top`,
 			expected: "a base deeper than the top",
 			found,
-			mend: "exchange the two depths, or mend one",
+			mend: "exchange the two depths, or correct one",
 			related: [{ at: { path: [...AT, i, "top"] }, label: "its top" }],
 		});
 	else if (next !== undefined && base > next + SAME_DEPTH)
@@ -120,8 +133,13 @@ const checkBase = (
 			what: `the base of ${each.name} lies below the top of the next formation`,
 			expected: "a base at or above the top of the next formation",
 			found,
-			mend: "leave the base out if it is the top of the next, or mend it",
-			related: [{ at: { path: [...AT, i + 1, "top"] }, label: "top of the next formation" }],
+			mend: "leave the base out if it is the top of the next, or correct it",
+			related: [
+				{
+					at: { path: [...AT, i + 1, "top"] },
+					label: "top of the next formation",
+				},
+			],
 		});
 };
 
@@ -139,7 +157,7 @@ const resolveWater = (
 				what: `the base of ${each.name} is not below its top`,
 				expected: "a base deeper than the top",
 				found: asWritten(each.base.depth, "ft"),
-				mend: "exchange the two depths, or mend one",
+				mend: "exchange the two depths, or correct one",
 				related: [{ at: { path: ["geology", "water", i, "top"] }, label: "its top" }],
 			});
 		return {

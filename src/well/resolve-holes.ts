@@ -1,12 +1,15 @@
 import { cite } from "../cite/source.ts";
 import type { HoleDefinition } from "../definition/definition.ts";
-import { assume, asWritten, type Desk, fault, placeOf } from "./desk.ts";
+import { assume, asWritten, type Desk, fault, maybe, placeOf } from "./desk.ts";
+import type { ReadFile } from "./read-file.ts";
+import { readNamedTable } from "./read-table.ts";
 import type { Datum, DrillingFluid, Hole } from "./well.ts";
 
 /** Hole sections from the surface down; what was drilled stands before what was planned. */
 export const resolveHoles = (
 	written: readonly HoleDefinition[],
 	datum: Datum,
+	files: ReadFile,
 	desk: Desk,
 ): readonly Hole[] => {
 	const bottoms = written.map(({ to, actual }) => actual?.to ?? to);
@@ -31,9 +34,52 @@ export const resolveHoles = (
 					value: 0,
 					source: cite("common-practice"),
 				}),
+			...(each.kick === undefined
+				? {}
+				: { kick: { intensity: each.kick.intensity, ...maybe("volume", each.kick.volume) } }),
+			...maybe("caliper", resolveCaliper(each, i, files, desk)),
 			...(fluid === undefined ? {} : { fluid }),
 		};
 	});
+};
+
+const CALIPER = {
+	md: { dimension: "measured-depth", aliases: ["depth", "measured_depth"] },
+	diameter: { dimension: "diameter", aliases: ["caliper", "hole_diameter"] },
+} as const;
+
+/** The caliper log of a hole, its rows by depth; rows out of order are a fault. */
+const resolveCaliper = (
+	{ id, caliper }: HoleDefinition,
+	i: number,
+	files: ReadFile,
+	desk: Desk,
+): Hole["caliper"] => {
+	if (caliper === undefined) return undefined;
+	const at = ["holes", i, "caliper", "file"] as const;
+	const read = readNamedTable(caliper.file, at, CALIPER, files, desk);
+	if (read === undefined) return undefined;
+	const rows = read.columns.rows.flatMap(({ numbers: { md, diameter } }) =>
+		md === undefined || diameter === undefined ? [] : [{ md, diameter }],
+	);
+	const back = rows.findIndex((row, j) => j > 0 && row.md <= (rows[j - 1]?.md ?? 0));
+	if (rows.length < 2 || back > 0 || rows.some(({ diameter }) => diameter <= 0))
+		return fault(desk, "well/caliper", at, {
+			what:
+				rows.length < 2
+					? `the caliper of the ${id} hole has fewer than two rows`
+					: back > 0
+						? `the caliper of the ${id} hole goes back up at row ${back + 1}`
+						: `the caliper of the ${id} hole has a diameter of nothing`,
+			expected: "rows from the top down, each deeper than the one before, each with a diameter",
+			found: caliper.file,
+			mend: "sort the rows, and leave out those where the tool was closed",
+		});
+	return {
+		columns: { md: "measured-depth", diameter: "diameter" },
+		rows,
+		from: { kind: "definition", at, text: caliper.file, file: caliper.file },
+	};
 };
 
 const resolveFluid = ({ fluid, actual }: HoleDefinition): DrillingFluid | undefined => {
@@ -62,9 +108,12 @@ const checkOrder = (
 				what: `the ${each.id} hole does not go deeper than the ${above.id} hole above it`,
 				expected: `more than ${asWritten(bottomAbove, "ft")}`,
 				found: asWritten(bottom, "ft"),
-				mend: "list the holes from the surface down, or mend the depth",
+				mend: "list the holes from the surface down, or correct the depth",
 				related: [
-					{ at: placeOf(bottomAbove, ["holes", i - 1, "to"]), label: `bottom of the ${above.id} hole` },
+					{
+						at: placeOf(bottomAbove, ["holes", i - 1, "to"]),
+						label: `bottom of the ${above.id} hole`,
+					},
 				],
 			});
 		if (each.diameter.value > above.diameter.value)
@@ -72,9 +121,12 @@ const checkOrder = (
 				what: `the ${each.id} hole is wider than the ${above.id} hole above it`,
 				expected: `at most ${asWritten(above.diameter, "in")}`,
 				found: asWritten(each.diameter, "in"),
-				mend: "list the holes from the surface down, or mend the diameter",
+				mend: "list the holes from the surface down, or correct the diameter",
 				related: [
-					{ at: placeOf(above.diameter, ["holes", i - 1, "diameter"]), label: `the ${above.id} hole` },
+					{
+						at: placeOf(above.diameter, ["holes", i - 1, "diameter"]),
+						label: `the ${above.id} hole`,
+					},
 				],
 			});
 	}

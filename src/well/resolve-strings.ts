@@ -95,14 +95,29 @@ const joinString = (
 		...maybe("landed", actual?.date),
 		sections: asLanded(sections, top, shoe),
 		...maybe("shoeTrack", written.shoe_track),
+		...(written.running_string === undefined
+			? {}
+			: {
+					runningString: {
+						outsideDiameter: written.running_string.od,
+						insideDiameter: written.running_string.id,
+					},
+				}),
 		floats: written.floats ?? [],
-		centralizers: centralizers(written, datum),
+		centralizers: centralizers(written, last.outsideDiameter, datum, desk),
 		...(written.cement === undefined
 			? {}
 			: {
 					cement: resolveCement(
 						written.cement,
-						{ at: [...at, "cement"], string: written.id, hole, datum, shoe, plannedShoe: last.bottom },
+						{
+							at: [...at, "cement"],
+							string: written.id,
+							hole,
+							datum,
+							shoe,
+							plannedShoe: last.bottom,
+						},
 						desk,
 					),
 				}),
@@ -110,6 +125,9 @@ const joinString = (
 		...(written.shoe_test === undefined ? {} : { shoeTest: shoeTest(written.shoe_test) }),
 		designFactors: stringDesignFactors(written.design_factors, basis),
 		...evacuation(written.loads?.evacuation),
+		...maybe("burstBackup", written.loads?.burst_backup),
+		...maybe("wear", written.loads?.wear),
+		...production(written.loads?.production),
 	};
 };
 
@@ -131,14 +149,24 @@ const asLanded = (
 		...(i === sections.length - 1 ? { bottom: shoe } : {}),
 	}));
 
-const centralizers = (written: CasingDefinition, datum: Datum): readonly CentralizerRun[] => {
+const centralizers = (
+	written: CasingDefinition,
+	pipe: Known<"diameter">,
+	datum: Datum,
+	desk: Desk,
+): readonly CentralizerRun[] => {
 	const runs = (kind: CentralizerRun["kind"], key: "bow_spring" | "rigid") =>
 		(written.centralizers?.[key] ?? []).map(
-			({ from, to, every }): CentralizerRun => ({
+			({ from, to, every, restoring_force: force, od }): CentralizerRun => ({
 				kind,
 				top: pipeDepth(from, datum),
 				bottom: to,
 				everyJoints: every,
+				...maybe(
+					"restoringForce",
+					force ?? (kind === "bow spring" ? desk.catalog.restoringForce(pipe.value) : undefined),
+				),
+				...maybe("outsideDiameter", od),
 			}),
 		);
 	return [...runs("bow spring", "bow_spring"), ...runs("rigid", "rigid")];
@@ -181,5 +209,25 @@ const evacuation = (
 ): Pick<CasingString, "evacuation"> => {
 	if (written === undefined) return {};
 	if (written === "full") return { evacuation: { kind: "full" } };
-	return { evacuation: { kind: "level", level: written.fluid_level, fluid: written.fluid } };
+	return {
+		evacuation: {
+			kind: "level",
+			level: written.fluid_level,
+			fluid: written.fluid,
+		},
+	};
 };
+
+const production = (
+	written: NonNullable<CasingDefinition["loads"]>["production"],
+): Pick<CasingString, "production"> =>
+	written === undefined
+		? {}
+		: {
+				production: {
+					packer: written.packer,
+					packerFluid: written.packer_fluid,
+					...maybe("tubingPressure", written.tubing_pressure),
+					...maybe("drawnDownTo", written.drawn_down_to),
+				},
+			};

@@ -18,6 +18,7 @@ import { resolveHoles } from "./resolve-holes.ts";
 import { resolveStimulation } from "./resolve-stimulation.ts";
 import { resolveStrings } from "./resolve-strings.ts";
 import { resolveTrajectory } from "./resolve-trajectory.ts";
+import { keepClearOfCouplings } from "./stage-couplings.ts";
 import type { Geology, Hole, Well } from "./well.ts";
 
 /*
@@ -39,7 +40,7 @@ export const resolveWell = (definition: Definition, catalog: Catalog, files: Rea
 	const desk: Desk = { catalog, faults: [], assumptions: [] };
 	const datum = resolveDatum(definition.site, desk);
 	const geology = resolveGeology(definition.geology, datum, desk);
-	const holes = resolveHoles(definition.holes, datum, desk);
+	const holes = resolveHoles(definition.holes, datum, files, desk);
 	const trajectory = resolveTrajectory(
 		definition.trajectory,
 		descending(holes) ? deepest(holes) : undefined,
@@ -61,7 +62,10 @@ export const resolveWell = (definition: Definition, catalog: Catalog, files: Rea
 	const treated = found.find(
 		({ string }) => string.id === stimulation?.treatedThrough && !astray.has(string.id),
 	)?.string;
-	if (stimulation !== undefined) checkStages(stimulation, treated, desk);
+	if (stimulation !== undefined) {
+		checkStages(stimulation, treated, desk);
+		keepClearOfCouplings(definition.stimulation?.stages.couplings, stimulation.stages, files, desk);
+	}
 	checkWater(geology, holes, desk);
 	checkNames(definition, stringIds, desk);
 	checkRecords(definition, stimulation, desk);
@@ -129,7 +133,7 @@ const checkWater = ({ protectedWater }: Geology, holes: readonly Hole[], desk: D
 			what: "the base of protected water is below the bottom of the well",
 			expected: `a depth above ${asWritten(bottom, "ft")}`,
 			found: `${Number(protectedWater.base.value.toFixed(1))} ft TVD`,
-			mend: "mend the depth and its unit",
+			mend: "correct the depth and its unit",
 			related: [{ at: placeOf(bottom, ["holes"]), label: "bottom of the deepest hole" }],
 		},
 	);

@@ -107,6 +107,8 @@ export interface Formation {
 	};
 	readonly flowZone?: "gas" | "oil" | "water" | "brine";
 	readonly competent?: boolean;
+	/** Whether it creeps onto the pipe, where stated. */
+	readonly mobile?: boolean;
 	readonly confining: boolean;
 	readonly target: boolean;
 	readonly mechanical?: {
@@ -201,6 +203,8 @@ export interface Hole {
 	readonly washout?: Known<"share">;
 	/** The caliper log, deeper row by row. */
 	readonly caliper?: KnownTable<"md" | "diameter">;
+	/** Where it is not the well's. */
+	readonly kick?: { readonly intensity: Known<"density">; readonly volume?: Known<"volume"> };
 	readonly fluid?: DrillingFluid;
 }
 
@@ -248,6 +252,18 @@ export interface CasingString {
 				readonly level: Known<"true-vertical-depth">;
 				readonly fluid: Known<"density">;
 		  };
+	/** Where not the well's own. */
+	readonly burstBackup?: Known<"pressure-gradient">;
+	readonly wear?: Known<"share">;
+	/** How it is produced through tubing. */
+	readonly production?: {
+		readonly packer: Known<"measured-depth">;
+		readonly packerFluid: Known<"density">;
+		/** Shut in at surface; worked from the rock where absent. */
+		readonly tubingPressure?: Known<"pressure">;
+		/** Least pressure below the packer; none at all where absent. */
+		readonly drawnDownTo?: Known<"pressure">;
+	};
 }
 
 /** A run of one pipe, top to bottom, joined with its catalogue rows. */
@@ -263,7 +279,9 @@ export interface PipeSection {
 	readonly grade: string;
 	readonly minimumYield: Known<"pressure">;
 	readonly minimumTensile: Known<"pressure">;
-	/** `STC`, `LTC`, `BTC`, `plain end`, or the name of a proprietary connection. */
+	/** Where the standard takes this steel in hydrogen sulfide: above a temperature, or at any. Absent where it has no row. */
+	readonly sourService?: { readonly lowestTemperature?: Known<"temperature">; readonly source: SourceRef };
+	/** `STC`, `LTC`, `BTC`, `BTC special clearance`, `plain end`, or the name of a proprietary connection. */
 	readonly connection: string;
 	/**
 	 * Dimensions of the API thread that `connection` names, from the catalogue's thread table: round with the short
@@ -280,6 +298,8 @@ export interface PipeSection {
 		readonly internalYield?: Known<"pressure">;
 		readonly collapse?: Known<"pressure">;
 		readonly tension?: Known<"force">;
+		/** Whether the maker gives it, connection and all, for sour service. */
+		readonly sourService?: boolean;
 		/** Maker's data sheet and its date. */
 		readonly source?: string;
 	};
@@ -467,8 +487,15 @@ export interface DesignFactors {
 	readonly burst: Known<"ratio">;
 	readonly collapse: Known<"ratio">;
 	readonly tension: Known<"ratio">;
+	/** Of tension with bending counted in. */
+	readonly bending: Known<"ratio">;
+	/** Of a string stuck and pulled. */
+	readonly overpull: Known<"ratio">;
 	readonly triaxial: Known<"ratio">;
 }
+
+/** A coefficient of friction, from the least to the greatest that is reckoned with. */
+export type FrictionRange = readonly [least: Known<"ratio">, greatest: Known<"ratio">];
 
 export interface DesignBasis {
 	readonly burstBackup: Known<"pressure-gradient">;
@@ -476,6 +503,12 @@ export interface DesignBasis {
 	readonly wear: Known<"share">;
 	readonly temperatureDerating: Known<"share-per-temperature">;
 	readonly overpull: Known<"force">;
+	/** Pipe on casing, and pipe on rock. */
+	readonly friction: { readonly cased: FrictionRange; readonly openHole: FrictionRange };
+	/** The fastest that pipe moves while it is run. */
+	readonly runningSpeed: Known<"fluid-velocity">;
+	/** Partial pressure of hydrogen sulfide from which service counts as sour. */
+	readonly sourThreshold: Known<"pressure">;
 }
 
 export interface Stimulation {
@@ -555,7 +588,16 @@ export interface Stage {
 	/** The plug set below this stage's clusters, where there is one. */
 	readonly plug?: Known<"measured-depth">;
 	readonly rate?: Known<"flow-rate">;
+	/** As written; the calculation adds the ramp's before the flush. */
 	readonly steps: readonly TreatmentStep[];
+	/** Pad and proppant by efficiency, in equal steps of slurry. */
+	readonly ramp?: {
+		readonly slurryVolume: Known<"volume">;
+		readonly proppant: string;
+		readonly mass: Known<"mass">;
+		readonly efficiency: Known<"share">;
+		readonly steps: Known<"count">;
+	};
 	/** Why the stage differs from the layout, where it does. */
 	readonly why?: string;
 	readonly actual?: StageActual;

@@ -3,6 +3,7 @@ import type { CasingString, CementJob, Hole, Well } from "../../well/well.ts";
 import { sectionAt } from "./bore.ts";
 import {
 	annularCapacity,
+	caliperDiameter,
 	intervalLength,
 	intervalVolume,
 	pipeCapacity,
@@ -51,7 +52,7 @@ export const annulusIntervals = (
 	];
 	return piecesBetween(top, bottom, changes).flatMap((piece) => {
 		const at = middleOf(piece);
-		const around = surroundingsAt(well, outside, basis, at);
+		const around = surroundingsAt(well, outside, basis, piece);
 		return around === undefined ? [] : [interval(piece, around, pipeAt(string, at))];
 	});
 };
@@ -83,34 +84,55 @@ const outerStrings = (strings: readonly CasingString[], string: CasingString): r
 	return next === undefined ? [] : [next, ...outerStrings(strings, next)];
 };
 
-/** Above a liner there is no pipe of its own; above a hanger the landing joint goes on. */
+/** Above a liner there is the string it is run on, where that is given; above a hanger the landing joint goes on. */
 const pipeAt = (string: CasingString, at: number): Known<"diameter"> | undefined =>
 	string.kind === "liner" && at < string.top.value
-		? undefined
+		? string.runningString?.outsideDiameter
 		: sectionAt(string.sections, at)?.outsideDiameter;
 
 const surroundingsAt = (
 	well: Pick<Well, "holes">,
 	outside: readonly CasingString[],
 	basis: Basis,
-	at: number,
+	piece: readonly [Depth, Depth],
 ): Pick<AnnulusInterval, "surroundings" | "outer"> | undefined => {
+	const at = middleOf(piece);
 	const cased = outside.find((o) => at < o.shoe.value && (o.kind !== "liner" || at >= o.top.value));
 	const section = cased && sectionAt(cased.sections, at);
 	if (section !== undefined) return { surroundings: "cased", outer: section.insideDiameter };
 	const hole = holeAt(well.holes, at);
-	return hole && { surroundings: "open hole", outer: holeDiameter(hole, basis) };
+	return (
+		hole && {
+			surroundings: "open hole",
+			outer: holeDiameter(hole, basis, piece),
+		}
+	);
 };
 
 /** The hole drilled at a depth; above the first it is the first. */
 export const holeAt = (holes: readonly Hole[], at: number): Hole | undefined =>
 	holes.find((hole) => at < hole.bottom.value);
 
-/** The diameter that volumes are counted with. A caliper's mean enlargement is written as the hole's washout. */
-export const holeDiameter = (hole: Hole, basis: Basis): Known<"diameter"> =>
-	basis === "gauge hole" || hole.washout === undefined
+/**
+ * The diameter that volumes are counted with, over a stretch. By caliper it is the one of equal volume; without a log the
+ * caliper's mean enlargement is written as the hole's washout.
+ */
+export const holeDiameter = (
+	hole: Hole,
+	basis: Basis,
+	[top, bottom]: readonly [Depth, Depth],
+): Known<"diameter"> => {
+	if (basis === "gauge hole") return hole.diameter;
+	if (basis === "caliper" && hole.caliper !== undefined)
+		return caliperDiameter.of({
+			log: hole.caliper,
+			MD_top: top,
+			MD_bottom: bottom,
+		});
+	return hole.washout === undefined
 		? hole.diameter
 		: washedOutDiameter.of({ D: hole.diameter, w: hole.washout });
+};
 
 export const annulusVolume = (intervals: readonly AnnulusInterval[]): Known<"volume"> =>
 	totalVolume.of({ V_i: intervals.map((i) => i.volume) });

@@ -47,6 +47,43 @@ export const washedOutDiameter = formula({
 	compute: ({ D, w }) => (w < 0 ? Number.NaN : D * (1 + w)),
 });
 
+/** Diameter of the round hole that holds as much as a logged one between two depths [in]. */
+export const caliperDiameter = formula({
+	id: "cement/caliper-diameter",
+	name: "Hole diameter of equal volume, by caliper",
+	expression: "D = √(∫ D(z)² dz / (MD_bottom − MD_top)), D(z) on the straight line between rows",
+	source: cite("geometry"),
+	inputs: {
+		log: { table: "md, diameter" },
+		MD_top: "measured-depth",
+		MD_bottom: "measured-depth",
+	},
+	gives: "diameter",
+	validity: "above the first row and below the last the hole is as wide as there",
+	compute: ({ log, MD_top, MD_bottom }) => {
+		if (MD_bottom <= MD_top) return Number.NaN;
+		const widthAt = (depth: number): number => {
+			const i = log.rows.findIndex((row) => (row["md"] ?? 0) >= depth);
+			const [row, before] = [log.rows.at(i), log.rows[i - 1]];
+			if (i <= 0 || row === undefined || before === undefined) return row?.["diameter"] ?? Number.NaN;
+			const [a, b] = [before["md"] ?? 0, row["md"] ?? 0];
+			const [p, q] = [before["diameter"] ?? 0, row["diameter"] ?? 0];
+			return b > a ? p + ((q - p) * (depth - a)) / (b - a) : q;
+		};
+		const between = log.rows.flatMap(({ md }) =>
+			md !== undefined && md > MD_top && md < MD_bottom ? [md] : [],
+		);
+		const depths = [MD_top, ...between, MD_bottom];
+		const integral = depths.slice(1).reduce((sum, depth, i) => {
+			const above = depths[i] ?? depth;
+			const [p, q] = [widthAt(above), widthAt(depth)];
+			// A straight line's square has the mean (p² + pq + q²)/3.
+			return sum + ((p * p + p * q + q * q) / 3) * (depth - above);
+		}, 0);
+		return Math.sqrt(integral / (MD_bottom - MD_top));
+	},
+});
+
 /** Length along the hole between two depths [ft]. */
 export const intervalLength = formula({
 	id: "cement/interval-length",

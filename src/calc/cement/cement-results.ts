@@ -4,9 +4,12 @@ import { holeMark } from "../depths/marks.ts";
 import { type Gaps, maybe } from "../gaps.ts";
 import type { CasingResults, CementResults } from "../results.ts";
 import { annulusIntervals, annulusVolume, holeAt, holeDiameter } from "./annulus.ts";
-import { boreInterval, boreIntervals, boreVolume, DATUM } from "./bore.ts";
-import { totalVolume } from "./capacity.ts";
+import { type BoreInterval, boreInterval, boreIntervals, boreVolume, DATUM } from "./bore.ts";
+import { intervalLength, totalVolume } from "./capacity.ts";
 import { floatCollar } from "./column.ts";
+import { jobPlacement } from "./job-placement.ts";
+import { furtherJobs, settingResults } from "./job-setting.ts";
+import { centralizerCounts, standoffResults } from "./job-standoff.ts";
 import { landedPressures } from "./landed-pressures.ts";
 import { contactTime, pumpedOverCalculated, totalSacks } from "./sacks.ts";
 import { type AtShoe, slurryResults } from "./slurry-results.ts";
@@ -31,7 +34,14 @@ export const cementResults = (
 						[
 							string.id,
 							jobResults(
-								{ well, path, gaps, string, job: string.cement, at: ["casing", i] },
+								{
+									well,
+									path,
+									gaps,
+									string,
+									job: string.cement,
+									at: ["casing", i],
+								},
 								casing[string.id],
 							),
 						] as const,
@@ -70,6 +80,18 @@ const jobResults = (context: JobContext, casing: CasingResults | undefined): Cem
 	);
 	const total = totalVolume.of({ V_i: slurries.map((s) => s.volume) });
 	const pumped = pumpedVolume(job);
+	const displaced = displacement(context, collar);
+	const placement =
+		job.stageTool === undefined
+			? jobPlacement(context, {
+					slurries,
+					displacement: displaced,
+					rathole,
+					casing,
+				})
+			: gaps.missing(`${key}.placement`, "A job with a stage tool is not followed step by step.", [
+					[...context.at, "cement", "stage_tool"],
+				]);
 	return {
 		id: string.id,
 		top: mark(top.depth),
@@ -82,13 +104,26 @@ const jobResults = (context: JobContext, casing: CasingResults | undefined): Cem
 		...maybe("float_collar", collar && mark(collar)),
 		...maybe("shoe_track_volume", track),
 		...maybe("rathole_volume", rathole),
-		...maybe("displacement_volume", displacement(context, collar)),
+		...maybe("displacement_volume", displaced),
+		...maybe("second_stage_displacement", job.stageTool && boreVolume(pumpedThrough(string, job.stageTool))),
 		slurry_volume: total,
 		sacks: totalSacks.of({ n_i: slurries.map((s) => s.sacks) }),
 		mix_water: totalVolume.of({ V_i: slurries.map((s) => s.mix_water) }),
 		annulus_volume: annulusVolume(annulusIntervals(well, string, job.volumeBasis, top.depth, bottom.depth)),
 		...maybe("spacer_contact_time", contact(job)),
-		...landedPressures(context, { key, top: top.depth, collar, slurry: bottom.slurry, casing }),
+		...landedPressures(context, {
+			key,
+			top: top.depth,
+			collar,
+			slurry: bottom.slurry,
+			casing,
+		}),
+		...maybe("placement", placement),
+		...maybe("setting", settingResults(context, bottom.slurry, placement)),
+		centralizers: centralizerCounts(context),
+		standoff: standoffResults(context),
+		further: furtherJobs(context),
+		...maybe("fall_back", fallBack(context)),
 		...maybe("pumped_volume", pumped),
 		...maybe(
 			"pumped_over_calculated",
@@ -122,7 +157,11 @@ const columnTop = ({
 	const { actual } = job;
 	if (actual?.top !== undefined) return { ...actual.top, basis: "recorded" };
 	if (actual?.returnsToSurface !== undefined && actual.returnsToSurface.value > 0)
-		return { depth: well.datum.groundLevel, basis: "recorded", method: "returns seen" };
+		return {
+			depth: well.datum.groundLevel,
+			basis: "recorded",
+			method: "returns seen",
+		};
 	return { depth: plannedTop(job), basis: "planned", method: job.topMethod };
 };
 
@@ -133,6 +172,16 @@ const deepest = (job: CementJob, string: CasingString) => {
 	return Math.abs(depth.value - string.shoe.value) <= AT_SHOE
 		? { slurry, depth: string.shoe }
 		: { slurry: undefined, depth };
+};
+
+/** Cement came back, and was later found lower. */
+const fallBack = ({ well, job }: JobContext): Known<"length"> | undefined => {
+	const { actual } = job;
+	if (actual?.top === undefined || (actual.returnsToSurface?.value ?? 0) <= 0) return undefined;
+	const ground = well.datum.groundLevel;
+	return actual.top.depth.value <= ground.value + AT_SHOE
+		? undefined
+		: intervalLength.of({ MD_top: ground, MD_bottom: actual.top.depth });
 };
 
 const collarOf = ({ string, gaps, at }: JobContext): Depth | undefined => {
@@ -150,7 +199,8 @@ const ratholeVolume = ({ well, string, job }: JobContext): Known<"volume"> | und
 	const hole = holeAt(well.holes, string.shoe.value);
 	if (hole === undefined || string.hole.id !== hole.id || hole.bottom.value <= string.shoe.value)
 		return undefined;
-	return boreInterval(string.shoe, hole.bottom, holeDiameter(hole, job.volumeBasis)).volume;
+	const below = [string.shoe, hole.bottom] as const;
+	return boreInterval(...below, holeDiameter(hole, job.volumeBasis, below)).volume;
 };
 
 /** An outermost string without a shoe track or a displacement is grouted from the surface: it has no plug to land. */
@@ -160,9 +210,9 @@ export const grouted = ({ string, job }: JobContext): boolean =>
 const displacement = (context: JobContext, collar: Depth | undefined): Known<"volume"> | undefined => {
 	const { string, gaps, at } = context;
 	const key = `cement.${string.id}.displacement_volume`;
-	if (string.kind === "liner")
+	if (string.kind === "liner" && string.runningString === undefined)
 		return gaps.missing(key, "A liner is displaced through its running string, whose bore is not given.", [
-			["drill_string"],
+			[...at, "running_string"],
 		]);
 	if (collar === undefined)
 		return grouted(context)
@@ -170,8 +220,17 @@ const displacement = (context: JobContext, collar: Depth | undefined): Known<"vo
 			: gaps.missing(key, "No shoe track is given, so there is no float collar to displace to.", [
 					[...at, "shoe_track"],
 				]);
-	return boreVolume(boreIntervals(string, DATUM, collar));
+	return boreVolume(pumpedThrough(string, collar));
 };
+
+/** The bores from the rig floor down to a depth in a string; of a liner, its running string first. */
+export const pumpedThrough = (string: CasingString, to: Depth): readonly BoreInterval[] =>
+	string.kind === "liner" && string.runningString !== undefined
+		? [
+				boreInterval(DATUM, string.top, string.runningString.insideDiameter),
+				...boreIntervals(string, string.top, to),
+			]
+		: boreIntervals(string, DATUM, to);
 
 const contact = ({ spacer, displacement: pushed }: CementJob): Known<"duration"> | undefined =>
 	spacer === undefined || pushed?.rate === undefined

@@ -9,9 +9,21 @@ import type { AnyFormula } from "../../cite/formula.ts";
 import { formulasIn } from "../formulas-in.ts";
 import * as capacity from "./capacity.ts";
 import * as column from "./column.ts";
+import * as placement from "./placement.ts";
 import * as sacks from "./sacks.ts";
+import * as setting from "./setting.ts";
 import * as slurryDesign from "./slurry-design.ts";
+import * as standoff from "./standoff.ts";
 
+export { cementFaults } from "./cement-faults.ts";
 export { cementResults } from "./cement-results.ts";
 
-export const cementFormulas: readonly AnyFormula[] = formulasIn(capacity, sacks, slurryDesign, column);
+export const cementFormulas: readonly AnyFormula[] = formulasIn(
+	capacity,
+	sacks,
+	slurryDesign,
+	column,
+	placement,
+	setting,
+	standoff,
+);

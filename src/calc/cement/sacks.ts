@@ -73,3 +73,25 @@ export const contactTime = formula({
 	validity: "a rate above zero",
 	compute: ({ V, Q }) => (Q > 0 ? V / Q : Number.NaN),
 });
+
+/** What is left of a volume when a part has been set aside [bbl]. */
+export const volumeLeft = formula({
+	id: "cement/volume-left",
+	name: "Volume less a part of it",
+	expression: "V − V_last",
+	source: cite("conservation"),
+	inputs: { V: "volume", V_last: "volume" },
+	gives: "volume",
+	compute: ({ V, V_last }) => V - V_last,
+});
+
+/** [min] */
+export const totalTime = formula({
+	id: "cement/total-time",
+	name: "Time since the job began",
+	expression: "t = Σ t_i",
+	source: cite("definition"),
+	inputs: { t_i: { many: "duration" } },
+	gives: "duration",
+	compute: ({ t_i }) => t_i.reduce<number>((sum, t) => sum + t, 0),
+});

@@ -32,6 +32,29 @@ export const additiveMass = formula({
 	compute: ({ s }) => SACK_POUNDS * s,
 });
 
+/** Mass of a salt in a slurry of one sack [lb], from its share by weight of the mix water. */
+export const saltMass = formula({
+	id: "cement/salt-mass",
+	name: "Salt by weight of water",
+	expression: "m = 8.33 w s",
+	source: cite("cementing-handbook", "salt is stated by weight of mix water"),
+	inputs: { s: "share", w: "water-requirement" },
+	gives: "mass",
+	compute: ({ s, w }) => WATER_DENSITY * w * s,
+});
+
+/** Mass of a liquid additive in a slurry of one sack [lb]. */
+export const liquidMass = formula({
+	id: "cement/liquid-mass",
+	name: "Mass of a liquid additive",
+	expression: "m = q / V",
+	source: cite("lapeyrouse", "ch. 2, liquid additives by absolute volume"),
+	inputs: { q: "water-requirement", V: "specific-volume" },
+	gives: "mass",
+	validity: "an absolute volume above zero",
+	compute: ({ q, V }) => (V > 0 ? q / V : Number.NaN),
+});
+
 /** Mixing water from a share by weight of cement [gal/sk]. */
 export const waterFromShare = formula({
 	id: "cement/water-from-share",
@@ -97,7 +120,11 @@ export const waterForDensity = formula({
 	name: "Mixing water for a wanted density",
 	expression: "w = (Σ m_i − ρ Σ m_i V_i) / (ρ − 8.33)",
 	source: cite("lapeyrouse", "ch. 2, water requirement and slurry yield for a wanted density"),
-	inputs: { m_i: { many: "mass" }, V_i: { many: "specific-volume" }, ρ: "density" },
+	inputs: {
+		m_i: { many: "mass" },
+		V_i: { many: "specific-volume" },
+		ρ: "density",
+	},
 	gives: "water-requirement",
 	validity: "heavier than water, lighter than the dry mix",
 	compute: ({ m_i, V_i, ρ }) => {
@@ -117,4 +144,15 @@ export const densityFromYield = formula({
 	gives: "density",
 	validity: "one sack of 94 lb and its water; dry additives make the true density greater",
 	compute: ({ y, w }) => (SACK_POUNDS + WATER_DENSITY * w) / (GALLONS_PER_CUBIC_FOOT * y),
+});
+
+/** Of a component, for every sack [lb]. */
+export const componentMass = formula({
+	id: "cement/component-mass",
+	name: "Mass of a component for the whole slurry",
+	expression: "M = n m",
+	source: cite("definition"),
+	inputs: { n: "count", m: "mass" },
+	gives: "mass",
+	compute: ({ n, m }) => n * m,
 });

@@ -5,8 +5,9 @@ import { maybe } from "../gaps.ts";
 import type { SlurryResults } from "../results.ts";
 import { annulusIntervals, annulusVolume } from "./annulus.ts";
 import { totalVolume, volumeWithExcess } from "./capacity.ts";
+import { workedSlurry } from "./designed-slurry.ts";
 import { exactSacks, mixWater, sacks } from "./sacks.ts";
-import { densityFromYield } from "./slurry-design.ts";
+import { componentMass, densityFromYield } from "./slurry-design.ts";
 
 /** What the slurry at the shoe fills besides the annulus. */
 export interface AtShoe {
@@ -30,7 +31,9 @@ export const slurryResults = (
 	});
 	const cased = annulusVolume(intervals.filter((i) => i.surroundings === "cased"));
 	const { shoeTrack, rathole } = atShoe;
-	const volume = totalVolume.of({ V_i: [open, cased, shoeTrack, rathole].filter((v) => v !== undefined) });
+	const volume = totalVolume.of({
+		V_i: [open, cased, shoeTrack, rathole].filter((v) => v !== undefined),
+	});
 	const exact = exactSacks.of({ V: volume, y: slurry.yield });
 	const whole = sacks.of({ n: exact });
 	return {
@@ -45,6 +48,19 @@ export const slurryResults = (
 		sacks_exact: exact,
 		sacks: whole,
 		mix_water: mixWater.of({ n: whole, w: slurry.water }),
-		density_from_yield: densityFromYield.of({ y: slurry.yield, w: slurry.water }),
+		components: componentMasses(slurry, whole),
+		density_from_yield: densityFromYield.of({
+			y: slurry.yield,
+			w: slurry.water,
+		}),
 	};
+};
+
+/** What to load of each component, for every sack. */
+const componentMasses = (slurry: Slurry, n: Known<"count">): SlurryResults["components"] => {
+	const masses = slurry.design && workedSlurry(slurry.design, slurry.density)?.masses;
+	return (masses ?? []).map((m, i) => ({
+		material: slurry.design?.components[i]?.material ?? "",
+		mass: componentMass.of({ n, m }),
+	}));
 };

@@ -1,4 +1,4 @@
-import { formula } from "../../cite/formula.ts";
+import { type Computed, formula } from "../../cite/formula.ts";
 import { cite } from "../../cite/source.ts";
 import { HYDROSTATIC_CONSTANT } from "./hydrostatic.ts";
 
@@ -115,6 +115,37 @@ const flowInputs = {
 	YP: "yield-point",
 } as const;
 
+/** A Bingham fluid in canonical units: lb/gal, cP, lbf/100 ft². */
+export interface BinghamFluid {
+	readonly ρ: number;
+	readonly PV: number;
+	readonly YP: number;
+}
+
+/** Annulus friction [psi/ft] at a rate [bbl/min], for methods that work it many times; NaN outside the slot form. */
+export const annulusGradient = ({ ρ, PV, YP }: BinghamFluid, Q: number, D: number, d: number): Computed => {
+	if (d <= 0.3 * D || d >= D) return Number.NaN;
+	if (Q === 0) return { value: 0, branch: "at rest" };
+	const gap = D - d;
+	const v = (VELOCITY_CONSTANT * Q) / (D ** 2 - d ** 2);
+	const effective = PV + (5 * YP * gap) / v;
+	const reynolds = (757 * ρ * v * gap) / effective;
+	const laminar = (PV * v) / (1000 * gap ** 2) + YP / (200 * gap);
+	const turbulent = (ρ ** 0.75 * v ** 1.75 * PV ** 0.25) / (1396 * gap ** 1.25);
+	return greater(reynolds, laminar, turbulent);
+};
+
+/** Pipe friction [psi/ft] at a rate [bbl/min], for methods that work it many times. */
+export const pipeGradient = ({ ρ, PV, YP }: BinghamFluid, Q: number, d: number): Computed => {
+	if (Q === 0) return { value: 0, branch: "at rest" };
+	const v = (VELOCITY_CONSTANT * Q) / d ** 2;
+	const effective = PV + (6.65 * YP * d) / v;
+	const reynolds = (928 * ρ * v * d) / effective;
+	const laminar = (PV * v) / (1500 * d ** 2) + YP / (225 * d);
+	const turbulent = (ρ ** 0.75 * v ** 1.75 * PV ** 0.25) / (1800 * d ** 1.25);
+	return greater(reynolds, laminar, turbulent);
+};
+
 /** Friction gradient of a Bingham fluid in an annulus [psi/ft]; zero at rest. */
 export const annulusFrictionGradient = formula({
 	id: "pressure/bingham-annulus-friction",
@@ -125,17 +156,7 @@ export const annulusFrictionGradient = formula({
 	inputs: { ...flowInputs, D: "diameter", d: "diameter" },
 	gives: "pressure-gradient",
 	validity: "slot form, inner over outer diameter more than 0.3; pipe in the middle of the hole",
-	compute: ({ ρ, Q, PV, YP, D, d }) => {
-		if (d <= 0.3 * D || d >= D) return Number.NaN;
-		if (Q === 0) return { value: 0, branch: "at rest" };
-		const gap = D - d;
-		const v = (VELOCITY_CONSTANT * Q) / (D ** 2 - d ** 2);
-		const effective = PV + (5 * YP * gap) / v;
-		const reynolds = (757 * ρ * v * gap) / effective;
-		const laminar = (PV * v) / (1000 * gap ** 2) + YP / (200 * gap);
-		const turbulent = (ρ ** 0.75 * v ** 1.75 * PV ** 0.25) / (1396 * gap ** 1.25);
-		return greater(reynolds, laminar, turbulent);
-	},
+	compute: ({ ρ, Q, PV, YP, D, d }) => annulusGradient({ ρ, PV, YP }, Q, D, d),
 });
 
 /** Friction gradient of a Bingham fluid in pipe [psi/ft]; zero at rest. */
@@ -147,15 +168,7 @@ export const pipeFrictionGradient = formula({
 	source: source("pipe flow, Bingham plastic"),
 	inputs: { ...flowInputs, d: "diameter" },
 	gives: "pressure-gradient",
-	compute: ({ ρ, Q, PV, YP, d }) => {
-		if (Q === 0) return { value: 0, branch: "at rest" };
-		const v = (VELOCITY_CONSTANT * Q) / d ** 2;
-		const effective = PV + (6.65 * YP * d) / v;
-		const reynolds = (928 * ρ * v * d) / effective;
-		const laminar = (PV * v) / (1500 * d ** 2) + YP / (225 * d);
-		const turbulent = (ρ ** 0.75 * v ** 1.75 * PV ** 0.25) / (1800 * d ** 1.25);
-		return greater(reynolds, laminar, turbulent);
-	},
+	compute: ({ ρ, Q, PV, YP, d }) => pipeGradient({ ρ, PV, YP }, Q, d),
 });
 
 const greater = (reynolds: number, laminar: number, turbulent: number) =>
@@ -163,7 +176,10 @@ const greater = (reynolds: number, laminar: number, turbulent: number) =>
 		? { value: laminar, branch: "laminar" }
 		: turbulent >= laminar
 			? { value: turbulent, branch: "turbulent" }
-			: { value: laminar, branch: "past laminar; the laminar loss is the greater" };
+			: {
+					value: laminar,
+					branch: "past laminar; the laminar loss is the greater",
+				};
 
 /** Friction over a length of one cross-section [psi]. */
 export const frictionLoss = formula({

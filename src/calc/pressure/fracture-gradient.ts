@@ -1,5 +1,6 @@
 import { formula } from "../../cite/formula.ts";
 import { cite } from "../../cite/source.ts";
+import { HYDROSTATIC_CONSTANT } from "./hydrostatic.ts";
 
 /*
  * Regional correlations. A measured leak-off or injection test outranks every one of them. All gradients are per foot
@@ -24,7 +25,11 @@ export const matrixStress = formula({
 	name: "Matrix stress",
 	expression: "σ = (S − P) D",
 	source: cite("tamu-slides", "S = P + σ"),
-	inputs: { S: "pressure-gradient", P: "pressure-gradient", D: "depth-below-ground" },
+	inputs: {
+		S: "pressure-gradient",
+		P: "pressure-gradient",
+		D: "depth-below-ground",
+	},
 	gives: "pressure",
 	validity: "pore pressure no greater than the overburden",
 	compute: ({ S, P, D }) => (P > S ? Number.NaN : (S - P) * D),
@@ -87,4 +92,16 @@ export const fracturePressure = formula({
 	inputs: { F: "pressure-gradient", D: "depth-below-ground" },
 	gives: "pressure",
 	compute: ({ F, D }) => F * D,
+});
+
+/** Pressure of the fluid in the rock at a depth [psi]. */
+export const porePressure = formula({
+	id: "pressure/pore-pressure",
+	name: "Pore pressure of the formation",
+	expression: "p_p = 0.052 ρ_p D",
+	source: cite("lapeyrouse", "ch. 1, hydrostatic pressure"),
+	inputs: { ρ_p: "density", D: "depth-below-ground" },
+	gives: "pressure",
+	validity: "an equivalent density that counts from ground level",
+	compute: ({ ρ_p, D }) => HYDROSTATIC_CONSTANT * ρ_p * D,
 });

@@ -14,6 +14,7 @@ import * as kickTolerance from "./kick-tolerance.ts";
 import * as shoeStrength from "./shoe-strength.ts";
 import * as window from "./window.ts";
 
+export { pressureFaults } from "./pressure-faults.ts";
 export { pressureResults } from "./pressure-results.ts";
 
 export const pressureFormulas: readonly AnyFormula[] = formulasIn(

@@ -119,3 +119,14 @@ export const kickTolerance = formula({
 			: { value: V_td, branch: "limited when the influx reaches the shoe" };
 	},
 });
+
+/** Below zero the shoe does not hold the design kick [bbl]. */
+export const kickMargin = formula({
+	id: "pressure/kick-margin",
+	name: "Kick tolerance over the design kick",
+	expression: "V − V_design",
+	source: cite("definition"),
+	inputs: { V: "volume", V_design: "volume" },
+	gives: "volume",
+	compute: ({ V, V_design }) => V - V_design,
+});

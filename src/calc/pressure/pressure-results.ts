@@ -3,13 +3,19 @@ import type { CasingString, Hole, Well } from "../../well/well.ts";
 import { annularCapacity } from "../cement/capacity.ts";
 import { holeMark } from "../depths/marks.ts";
 import { type Gaps, maybe } from "../gaps.ts";
-import type { HoleMark, HolePressureResults, PressureResults } from "../results.ts";
+import type { CasingResults, HoleMark, HolePressureResults, PressureResults } from "../results.ts";
 import { inclinationAt } from "../trajectory/at-depth.ts";
 import { fracturePressure } from "./fracture-gradient.ts";
-import { equivalentMudWeight, hydrostaticPressure, temperatureAtDepth } from "./hydrostatic.ts";
+import {
+	equivalentMudWeight,
+	hydrostaticPressure,
+	pressureDifference,
+	temperatureAtDepth,
+} from "./hydrostatic.ts";
 import {
 	kickHeight,
 	kickLength,
+	kickMargin,
 	kickTolerance,
 	kickToleranceFactor,
 	kickVolumeAtBottom,
@@ -19,10 +25,37 @@ import { maximumAnnulusPressure } from "./shoe-strength.ts";
 import { pressureWindow } from "./window.ts";
 
 /** Pressures of each hole while it is drilled, and of the rock. */
-export const pressureResults = (well: Well, path: KnownTable, gaps: Gaps): PressureResults => ({
-	holes: well.holes.map((hole) => holeResults(well, path, hole, gaps)),
+export const pressureResults = (
+	well: Well,
+	path: KnownTable,
+	gaps: Gaps,
+	casing: Readonly<Record<string, Pick<CasingResults, "maximum_surface_pressure">>> = {},
+): PressureResults => ({
+	holes: well.holes.map((hole) => ({
+		...holeResults(well, path, hole, gaps),
+		...preventerResults(well, hole, casing),
+	})),
 	window: windowOf(well, path),
 });
+
+/** What gas may bring to the preventers while a hole is drilled, against what they are rated for. */
+const preventerResults = (
+	well: Well,
+	hole: Hole,
+	casing: Readonly<Record<string, Pick<CasingResults, "maximum_surface_pressure">>>,
+): Pick<HolePressureResults, "anticipated_surface_pressure" | "preventer_rating" | "preventer_margin"> => {
+	const above = stringAbove(well, hole);
+	const anticipated = above && casing[above.id]?.maximum_surface_pressure;
+	const rating = well.wellControl?.preventers?.find(({ over }) => over === above?.id)?.working_pressure;
+	return {
+		...maybe("anticipated_surface_pressure", anticipated),
+		...maybe("preventer_rating", rating),
+		...maybe(
+			"preventer_margin",
+			anticipated && rating && pressureDifference.of({ p_1: rating, p_2: anticipated }),
+		),
+	};
+};
 
 const windowOf = (well: Well, path: KnownTable): PressureResults["window"] => {
 	const deepest = well.holes
@@ -123,10 +156,11 @@ const kickResults = (
 	{ shoe, bottom, strength: FG, density: ρ }: Drilled,
 	gaps: Gaps,
 ) => {
-	const { kick } = well.wellControl ?? {};
+	const kick = well.wellControl?.kick;
+	const design = hole.kick ?? kick;
 	const { drillString } = well;
-	if (kick?.gas_gradient === undefined || drillString === undefined) return {};
-	const [D_shoe, D_td, KI] = [shoe.tvd, bottom.tvd, kick.intensity];
+	if (kick?.gas_gradient === undefined || design === undefined || drillString === undefined) return {};
+	const [D_shoe, D_td, KI] = [shoe.tvd, bottom.tvd, design.intensity];
 	const height = gaps.finite(
 		`pressure.holes.${hole.id}.kick_height`,
 		kickHeight.of({ FG, ρ, KI, g: kick.gas_gradient, D_shoe, D_td }),
@@ -145,5 +179,12 @@ const kickResults = (
 					C_bit: beside(drillString.collars?.od ?? drillString.pipe.od),
 					V_td: atBottom,
 				});
-	return { kick_height: height, kick_tolerance: tolerance };
+	const { volume } = design;
+	return {
+		kick_height: height,
+		kick_tolerance: tolerance,
+		kick_intensity: KI,
+		...maybe("design_kick", volume),
+		...maybe("kick_margin", volume && kickMargin.of({ V: tolerance, V_design: volume })),
+	};
 };

@@ -1,0 +1,389 @@
+import { constant, type Known, type KnownTable } from "../../cite/known.ts";
+import { cite } from "../../cite/source.ts";
+import type { Formation, Slurry } from "../../well/well.ts";
+import { depthBelowGround, holeMark, verticalMark } from "../depths/marks.ts";
+import { maybe } from "../gaps.ts";
+import { fracturePressure, porePressure } from "../pressure/fracture-gradient.ts";
+import type {
+	CasingResults,
+	PlacementResults,
+	PumpedFluid,
+	SlurryResults,
+	TightestMargin,
+} from "../results.ts";
+import { tvdAt } from "../trajectory/at-depth.ts";
+import { totalVolume } from "./capacity.ts";
+import { grouted, type JobContext } from "./cement-results.ts";
+import { type JobWay, jobWay } from "./job-way.ts";
+import {
+	bumpPressure,
+	factoredYield,
+	finalCirculatingPressure,
+	fractureMargins,
+	freeFallFrom,
+	greatestEmpty,
+	greatestPumpPressure,
+	leastLimit,
+	leastNetForce,
+	leastNetForceWhen,
+	placement,
+	poreMargins,
+	tightestAt,
+	tightestMargin,
+	tightestWhen,
+	timeAtPlace,
+} from "./placement.ts";
+import { contactTime, totalTime, volumeLeft } from "./sacks.ts";
+
+type Depth = Known<"measured-depth">;
+
+interface Parts {
+	readonly slurries: readonly SlurryResults[];
+	readonly displacement: Known<"volume"> | undefined;
+	readonly rathole: Known<"volume"> | undefined;
+	readonly casing: CasingResults | undefined;
+}
+
+/** A fluid of the train with its flow. */
+interface Fluid {
+	readonly id: string;
+	readonly V: Known<"volume">;
+	readonly Q: Known<"flow-rate">;
+	readonly ρ: Known<"density">;
+	readonly PV: Known<"plastic-viscosity"> | undefined;
+	readonly YP: Known<"yield-point"> | undefined;
+}
+
+const AIR = constant("density", 0, "air weighs nothing here", cite("hydrostatics"));
+const NO_VISCOSITY = constant("plastic-viscosity", 0, "friction is left out", cite("definition"));
+const NO_YIELD = constant("yield-point", 0, "friction is left out", cite("definition"));
+
+/** The job from the first spacer to the landing of the plug; nothing of a string that is grouted from the surface. */
+export const jobPlacement = (context: JobContext, parts: Parts): PlacementResults | undefined => {
+	const { well, path, string, job, gaps, at } = context;
+	const key = `cement.${string.id}.placement`;
+	if (grouted(context) || parts.displacement === undefined) return undefined;
+	const mud = string.hole.fluid;
+	const before = mud?.kind === "air" ? AIR : mud?.density;
+	const fluids = trainOf(context, parts);
+	if (before === undefined || fluids === undefined)
+		return gaps.missing(
+			key,
+			before === undefined
+				? "The density of the mud is not given."
+				: "A pump rate, or the density of the spacer or of the displacement, is not given.",
+			[[...at, "cement"]],
+		);
+	const flows = fluids.every(({ PV, YP }) => PV !== undefined && YP !== undefined);
+	const moving = before === AIR || (mud?.plasticViscosity !== undefined && mud.yieldPoint !== undefined);
+	const withFriction = flows && moving;
+	if (!withFriction)
+		gaps.missing(
+			`${key}.friction`,
+			"The plastic viscosity or yield point of a fluid is not given; the pressures are those at rest.",
+			[[...at, "cement"]],
+		);
+	const way = jobWay(well, path, string, job, {
+		shoe: string.shoe,
+		rathole: parts.rathole,
+		changes: rockChanges(context),
+	});
+	const flow = {
+		...way.inputs,
+		ρ_i: [before, ...fluids.map(({ ρ }) => ρ)],
+		PV_i: [mud?.plasticViscosity, ...fluids.map(({ PV }) => PV)].map(
+			(PV) => (withFriction ? PV : undefined) ?? NO_VISCOSITY,
+		),
+		YP_i: [mud?.yieldPoint, ...fluids.map(({ YP }) => YP)].map(
+			(YP) => (withFriction ? YP : undefined) ?? NO_YIELD,
+		),
+		V_i: fluids.map(({ V }) => V),
+		Q_i: fluids.map(({ Q }) => Q),
+	};
+	const end = string.sections.at(-1);
+	if (end === undefined || parts.casing === undefined) return undefined;
+	const steps = placement.of({
+		...flow,
+		W: parts.casing.weight_in_air,
+		D_end: end.outsideDiameter,
+	});
+	const schedule = scheduleOf(fluids);
+	const last = schedule.at(-1);
+	if (last === undefined) return undefined;
+	const final = finalCirculatingPressure.of({ job: steps });
+	const falls = freeFallFrom.of({ job: steps });
+	const whole =
+		string.kind === "casing" && new Set(string.sections.map((s) => s.outsideDiameter.value)).size === 1;
+	const bump = job.bump && bumpPressure.of({ p_final: final, Δp: job.bump });
+	return {
+		schedule,
+		pumped: last.cumulative,
+		time: last.elapsed,
+		steps,
+		with_friction: withFriction,
+		...maybe("fracture", margin(context, way, flow, steps, schedule, "fracture")),
+		...maybe("pore", margin(context, way, flow, steps, schedule, "pore")),
+		greatest_pump_pressure: greatestPumpPressure.of({ job: steps }),
+		final_circulating_pressure: final,
+		...maybe("bump_pressure", bump),
+		...maybe("bump_limit", bumpLimit(context, parts.casing)),
+		...(Number.isFinite(falls.value)
+			? {
+					free_fall: {
+						from: falls,
+						most_empty: greatestEmpty.of({ job: steps }),
+					},
+				}
+			: {}),
+		...(whole
+			? {
+					least_net_force: {
+						force: leastNetForce.of({ job: steps }),
+						at_pumped: leastNetForceWhen.of({ job: steps }),
+					},
+				}
+			: {}),
+		contact: contactTimes(context, way, steps, fluids, parts),
+		...maybe("returns_at_measure", returnsAtMeasure(context, parts.slurries)),
+	};
+};
+
+/** What is pumped, in order; nothing where a rate or a density is wanting. */
+const trainOf = (
+	{ job, string }: JobContext,
+	{ slurries, displacement }: Parts,
+): readonly Fluid[] | undefined => {
+	const { spacer, displacement: pushed } = job;
+	const mud = string.hole.fluid;
+	const rate = pushed?.rate ?? job.slurries.find((slurry) => slurry.rate !== undefined)?.rate;
+	if (rate === undefined || pushed === undefined || displacement === undefined) return undefined;
+	if (spacer !== undefined && spacer.density === undefined) return undefined;
+	const flowOf = (fluid: Pick<Slurry, "plasticViscosity" | "yieldPoint">) => ({
+		PV: fluid.plasticViscosity ?? mud?.plasticViscosity,
+		YP: fluid.yieldPoint ?? mud?.yieldPoint,
+	});
+	const mixed = job.slurries.flatMap((slurry): Fluid[] => {
+		const volume = slurries.find(({ id }) => id === slurry.id)?.volume;
+		return volume === undefined || volume.value <= 0
+			? []
+			: [
+					{
+						id: slurry.id,
+						V: volume,
+						Q: slurry.rate ?? rate,
+						ρ: slurry.density,
+						PV: slurry.plasticViscosity,
+						YP: slurry.yieldPoint,
+					},
+				];
+	});
+	const { last } = pushed;
+	const slow = last !== undefined && last.volume.value < displacement.value ? last : undefined;
+	const push = { ρ: pushed.density, ...flowOf(pushed) };
+	return [
+		...(spacer?.density === undefined
+			? []
+			: [
+					{
+						id: "spacer",
+						V: spacer.volume,
+						Q: rate,
+						ρ: spacer.density,
+						...flowOf(spacer),
+					},
+				]),
+		...mixed,
+		{
+			id: "displacement",
+			V: slow === undefined ? displacement : volumeLeft.of({ V: displacement, V_last: slow.volume }),
+			Q: rate,
+			...push,
+		},
+		...(slow === undefined ? [] : [{ id: "last displacement", V: slow.volume, Q: slow.rate, ...push }]),
+	];
+};
+
+const scheduleOf = (fluids: readonly Fluid[]): readonly PumpedFluid[] => {
+	const times = fluids.map(({ V, Q }) => contactTime.of({ V, Q }));
+	return fluids.map(({ id, V, Q, ρ }, i) => ({
+		id,
+		volume: V,
+		cumulative: totalVolume.of({
+			V_i: fluids.slice(0, i + 1).map((fluid) => fluid.V),
+		}),
+		density: ρ,
+		rate: Q,
+		time: times[i] ?? contactTime.of({ V, Q }),
+		elapsed: totalTime.of({ t_i: times.slice(0, i + 1) }),
+	}));
+};
+
+/** Depths where rock or water changes, along the hole. */
+const rockChanges = ({ well, path }: JobContext): readonly Depth[] =>
+	[...well.geology.formations, ...well.geology.water].flatMap(({ top, base }) =>
+		[top, base].flatMap((tvd) => (tvd === undefined ? [] : (verticalMark(path, tvd, well.datum).md ?? []))),
+	);
+
+type Flow = Omit<Parameters<typeof placement.of>[0], "W" | "D_end">;
+
+/** Places of open hole with what the rock bears there, by boundary; at a contact the weaker rock, or the stronger flow. */
+const rockAt = ({ well, path, string }: JobContext, { boundaries }: JobWay, which: "fracture" | "pore") => {
+	const outer = well.strings.find(({ id }) => id === string.within);
+	// Loose ground around an outermost string has no fracture gradient to speak of.
+	if (outer === undefined) return [];
+	return boundaries.flatMap((md, boundary) => {
+		if (md.value < outer.shoe.value - 1e-6) return [];
+		const tvd = tvdAt(path, md);
+		const pressures = well.geology.formations
+			.filter(
+				({ top, base }) =>
+					tvd.value >= top.value - TOUCHING &&
+					tvd.value <= (base?.value ?? Number.POSITIVE_INFINITY) + TOUCHING,
+			)
+			.flatMap((formation) => {
+				const pressure = pressureOf(
+					formation,
+					which,
+					depthBelowGround.of({ TVD: tvd, height: well.datum.aboveGround }),
+				);
+				return pressure === undefined ? [] : [{ formation, pressure }];
+			})
+			.sort((a, b) => (which === "fracture" ? 1 : -1) * (a.pressure.value - b.pressure.value));
+		const [worst] = pressures;
+		return worst === undefined ? [] : [{ boundary, tvd, ...worst }];
+	});
+};
+
+const TOUCHING = 1e-3;
+
+/** Gradients of rock act from ground level. */
+const pressureOf = (
+	{ fractureGradient, porePressure: pore }: Formation,
+	which: "fracture" | "pore",
+	D: Known<"depth-below-ground">,
+): Known<"pressure"> | undefined =>
+	which === "fracture"
+		? fractureGradient && fracturePressure.of({ F: fractureGradient, D })
+		: pore && porePressure.of({ ρ_p: pore, D });
+
+const margin = (
+	context: JobContext,
+	way: JobWay,
+	flow: Flow,
+	job: KnownTable,
+	schedule: readonly PumpedFluid[],
+	which: "fracture" | "pore",
+): TightestMargin | undefined => {
+	const places = rockAt(context, way, which);
+	if (places.length === 0) return undefined;
+	const method = which === "fracture" ? fractureMargins : poreMargins;
+	const steps = method.of({
+		...flow,
+		job,
+		n_j: places.map(({ boundary }) =>
+			constant("count", boundary, "boundary of the annulus, from its top", cite("definition")),
+		),
+		p_j: places.map(({ pressure }) => pressure),
+	});
+	const tvd = tightestAt.of({ margins: steps });
+	const when = tightestWhen.of({ margins: steps });
+	const place = places.find((each) => Math.abs(each.tvd.value - tvd.value) < TOUCHING);
+	const during = schedule.find(({ cumulative }) => when.value <= cumulative.value + TOUCHING);
+	return {
+		steps,
+		margin: tightestMargin.of({ margins: steps }),
+		at: verticalMark(context.path, tvd, context.well.datum),
+		formation: place?.formation.name ?? "",
+		at_pumped: when,
+		during: during?.id ?? "",
+	};
+};
+
+/** What the string, its test and the wellhead are good for when the plug is bumped. */
+const bumpLimit = ({ well, string }: JobContext, casing: CasingResults): PlacementResults["bump_limit"] => {
+	const limits = [
+		{
+			element: "casing",
+			allowed: factoredYield.of({
+				p_yield: casing.least_internal_yield,
+				DF: string.designFactors.burst,
+			}),
+		},
+		...(string.pressureTest === undefined
+			? []
+			: [{ element: "casing test", allowed: string.pressureTest.pressure }]),
+		...(well.wellhead?.drilling === undefined
+			? []
+			: [{ element: "wellhead", allowed: well.wellhead.drilling }]),
+	];
+	const allowed = leastLimit.of({ p_i: limits.map((limit) => limit.allowed) });
+	const governs = limits.find((limit) => limit.allowed.value === allowed.value);
+	return governs && { element: governs.element, allowed };
+};
+
+/** At the base of each water zone that the string passes, where cement is to stand. */
+const contactTimes = (
+	{ well, path, string }: JobContext,
+	way: JobWay,
+	steps: KnownTable,
+	fluids: readonly Fluid[],
+	{ rathole }: Parts,
+): PlacementResults["contact"] => {
+	const cement = fluids.findIndex(({ id }) => id !== "spacer");
+	const end = fluids.findIndex(({ id }) => id === "displacement");
+	const before = (n: number) => totalVolume.of({ V_i: fluids.slice(0, n).map(({ V }) => V) });
+	return well.geology.water.flatMap(({ id, name, base }) => {
+		const md = verticalMark(path, base, well.datum).md;
+		if (md === undefined || md.value >= string.shoe.value) return [];
+		const above = way.boundaries.filter((boundary) => boundary.value > md.value + TOUCHING).length;
+		const X = totalVolume.of({
+			V_i: [
+				...way.inputs.V_pipe,
+				...(rathole === undefined ? [] : [rathole]),
+				...way.inputs.V_annulus.slice(0, above),
+			],
+		});
+		const flowing = timeAtPlace.of({
+			job: steps,
+			X,
+			S_1: before(cement),
+			S_2: before(end),
+		});
+		if (!(flowing.value > 0)) return [];
+		return [
+			{
+				id,
+				name,
+				at: holeMark(path, md, well.datum),
+				...(cement > 0
+					? {
+							spacer: timeAtPlace.of({
+								job: steps,
+								X,
+								S_1: before(0),
+								S_2: before(cement),
+							}),
+						}
+					: {}),
+				cement: flowing,
+			},
+		];
+	});
+};
+
+/** What the excess comes to; it comes back where the hole is no larger than its measure. */
+const returnsAtMeasure = (
+	{ well, job }: JobContext,
+	slurries: readonly SlurryResults[],
+): Known<"volume"> | undefined => {
+	const top = Math.min(...job.slurries.map((slurry) => slurry.top.value));
+	if (top > well.datum.groundLevel.value + 1) return undefined;
+	const parts = slurries.flatMap(({ open_hole_volume: volume }) => {
+		const { from } = volume;
+		const bare = from.kind === "worked" ? from.inputs["V"] : undefined;
+		return bare !== undefined && "dimension" in bare && bare.dimension === "volume"
+			? [volumeLeft.of({ V: volume, V_last: bare as Known<"volume"> })]
+			: [];
+	});
+	return totalVolume.of({ V_i: parts });
+};

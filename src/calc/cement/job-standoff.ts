@@ -1,0 +1,137 @@
+import { constant, type Known } from "../../cite/known.ts";
+import { cite } from "../../cite/source.ts";
+import type { CentralizerRun } from "../../well/well.ts";
+import { holeMark, verticalMark } from "../depths/marks.ts";
+import type { CentralizerCount, StandoffResults } from "../results.ts";
+import { azimuthAt, inclinationAt, tvdAt } from "../trajectory/at-depth.ts";
+import { holeAt } from "./annulus.ts";
+import { sectionAt } from "./bore.ts";
+import type { JobContext } from "./cement-results.ts";
+import {
+	bowSpringStandoff,
+	centralizerCount,
+	centralizerSpacing,
+	rigidStandoff,
+	sagStandoff,
+	sideLoad,
+} from "./standoff.ts";
+
+type Depth = Known<"measured-depth">;
+
+/** How many centralizers the patterns come to; needs the length of a joint. */
+export const centralizerCounts = ({ string, gaps, at }: JobContext): readonly CentralizerCount[] =>
+	string.centralizers.flatMap((run): CentralizerCount[] => {
+		const joint = sectionAt(string.sections, run.bottom.value)?.joint;
+		if (joint === undefined) {
+			gaps.missing(`cement.${string.id}.centralizers`, "The length of a joint is not given.", [
+				[...at, "pipe"],
+			]);
+			return [];
+		}
+		const count = centralizerCount.of({
+			MD_top: run.top,
+			MD_bottom: run.bottom,
+			k: run.everyJoints,
+			L_joint: joint,
+		});
+		return [{ kind: run.kind, top: run.top, bottom: run.bottom, count }];
+	});
+
+/** Standoff at the shoe and at the base of each water zone in open hole; what is missing for one is a gap of its own. */
+export const standoffResults = (context: JobContext): readonly StandoffResults[] => {
+	const { well, path, string } = context;
+	const outer = well.strings.find(({ id }) => id === string.within);
+	const places = [
+		...well.geology.water.flatMap(({ name, base }) => {
+			const md = verticalMark(path, base, well.datum).md;
+			const open = md !== undefined && md.value < string.shoe.value && md.value > (outer?.shoe.value ?? 0);
+			return md !== undefined && open ? [{ name, md }] : [];
+		}),
+		{ name: "shoe", md: string.shoe },
+	];
+	if (string.centralizers.length === 0) return [];
+	return places.flatMap(({ name, md }) => standoffAt(context, name, md) ?? []);
+};
+
+const standoffAt = (context: JobContext, name: string, md: Depth): StandoffResults | undefined => {
+	const { well, path, string, gaps, at } = context;
+	const key = `cement.${string.id}.standoff.${name}`;
+	const run = runAt(string.centralizers, md.value);
+	const pipe = sectionAt(string.sections, md.value);
+	const hole = holeAt(well.holes, md.value - 1e-6);
+	const mud = string.hole.fluid?.density;
+	if (run === undefined) return gaps.missing(key, "No centralizers stand there.", [[...at, "centralizers"]]);
+	if (pipe?.joint === undefined || hole === undefined || mud === undefined)
+		return gaps.missing(key, "The length of a joint or the density of the mud is not given.", [
+			[...at, "pipe"],
+		]);
+	const L = centralizerSpacing.of({ k: run.everyJoints, L_joint: pipe.joint });
+	const upper = constant(
+		"measured-depth",
+		Math.max(0, md.value - L.value),
+		"one spacing above",
+		cite("definition"),
+	);
+	const F = sideLoad.of({
+		w: pipe.nominalWeight,
+		ρ: mud,
+		L,
+		I_1: inclinationAt(path, upper),
+		I_2: inclinationAt(path, md),
+		A_1: azimuthAt(path, upper),
+		A_2: azimuthAt(path, md),
+		D_shoe: tvdAt(path, string.shoe),
+		D: tvdAt(path, md),
+	});
+	const held = heldAt(run, F, pipe.outsideDiameter, hole.diameter);
+	if (held === undefined)
+		return gaps.missing(
+			key,
+			run.kind === "rigid"
+				? "The diameter over the blades of the rigid centralizers is not given."
+				: "The restoring force of the bow springs is not known for this size.",
+			[[...at, "centralizers", run.kind === "rigid" ? "rigid" : "bow_spring"]],
+		);
+	const atCentralizer = gaps.finite(
+		key,
+		held,
+		"The blades are smaller than the pipe or larger than the hole.",
+	);
+	if (atCentralizer === undefined) return undefined;
+	return {
+		at_name: name,
+		at: holeMark(path, md, well.datum),
+		spacing: L,
+		side_load: F,
+		at_centralizer: atCentralizer,
+		between: sagStandoff.of({
+			S: atCentralizer,
+			F,
+			L,
+			D_pipe: pipe.outsideDiameter,
+			d_pipe: pipe.insideDiameter,
+			D_hole: hole.diameter,
+		}),
+	};
+};
+
+/** The closest-spaced run over a depth; ends count. */
+const runAt = (runs: readonly CentralizerRun[], md: number): CentralizerRun | undefined =>
+	runs
+		.filter(({ top, bottom }) => md >= top.value - 1 && md <= bottom.value + 1)
+		.sort((a, b) => a.everyJoints.value - b.everyJoints.value)[0];
+
+const heldAt = (
+	run: CentralizerRun,
+	F: Known<"force">,
+	pipe: Known<"diameter">,
+	hole: Known<"diameter">,
+): Known<"share"> | undefined =>
+	run.kind === "rigid"
+		? run.outsideDiameter &&
+			rigidStandoff.of({
+				D_blades: run.outsideDiameter,
+				D_pipe: pipe,
+				D_hole: hole,
+			})
+		: run.restoringForce && bowSpringStandoff.of({ F, F_67: run.restoringForce });

@@ -1,0 +1,117 @@
+import { formula } from "../../cite/formula.ts";
+import { cite } from "../../cite/source.ts";
+import { STEEL_MODULUS } from "../casing/triaxial.ts";
+
+const source = (at: string) => cite("api-10d-2", `${at}, from memory`);
+
+/** Side load of the pipe between two centralizers [lbf]. */
+export const sideLoad = formula({
+	id: "cement/side-load",
+	name: "Side load on a centralizer",
+	expression:
+		"F = √[(w_b L sin I − T ΔI)² + (T ΔA sin I)²], w_b = w (1 − ρ/65.5), T = w_b (D_shoe − D), ΔI down the hole",
+	source: source("casing weight and tension on a curved hole"),
+	inputs: {
+		w: "linear-weight",
+		ρ: "density",
+		L: "length",
+		I_1: "angle",
+		I_2: "angle",
+		A_1: "angle",
+		A_2: "angle",
+		D_shoe: "true-vertical-depth",
+		D: "true-vertical-depth",
+	},
+	gives: "force",
+	validity:
+		"one fluid inside and outside the pipe; tension from the buoyed weight below, no drag; in a build the tension takes from the weight, in a drop it adds",
+	compute: ({ w, ρ, L, I_1, I_2, A_1, A_2, D_shoe, D }) => {
+		const buoyed = w * (1 - ρ / STEEL_DENSITY);
+		const rad = Math.PI / 180;
+		const sine = Math.sin(((I_1 + I_2) / 2) * rad);
+		const turn = (((A_2 - A_1 + 540) % 360) - 180) * rad;
+		const T = Math.max(0, buoyed * (D_shoe - D));
+		const inPlane = buoyed * L * sine - T * (I_2 - I_1) * rad;
+		return Math.hypot(inPlane, T * turn * sine);
+	},
+});
+
+/** [lb/gal] */
+const STEEL_DENSITY = 65.5;
+
+/** Standoff at a bow spring: the spring gives way in proportion to its load, a third of the gap at its restoring force. */
+export const bowSpringStandoff = formula({
+	id: "cement/bow-spring-standoff",
+	name: "Standoff at a bow spring",
+	expression: "S = 1 − 0.33 F / F_67, 0 ≤ S ≤ 1",
+	source: cite("api-10d", "restoring force is stated at 67 % standoff; the straight line between is ours"),
+	inputs: { F: "force", F_67: "force" },
+	gives: "share",
+	validity: "a spring that reaches the wall; hole at gauge",
+	compute: ({ F, F_67 }) => (F_67 > 0 ? Math.max(0, 1 - (0.33 * F) / F_67) : Number.NaN),
+});
+
+/** Standoff at a rigid centralizer, lying on its blades. */
+export const rigidStandoff = formula({
+	id: "cement/rigid-standoff",
+	name: "Standoff at a rigid centralizer",
+	expression: "S = (D_blades − D_pipe) / (D_hole − D_pipe)",
+	source: source("standoff ratio"),
+	inputs: { D_blades: "diameter", D_pipe: "diameter", D_hole: "diameter" },
+	gives: "share",
+	validity: "blades larger than the pipe and no larger than the hole",
+	compute: ({ D_blades, D_pipe, D_hole }) =>
+		D_blades <= D_pipe || D_blades > D_hole ? Number.NaN : (D_blades - D_pipe) / (D_hole - D_pipe),
+});
+
+/** Standoff half-way between two centralizers, with the sag of the pipe taken off. */
+export const sagStandoff = formula({
+	id: "cement/standoff-between",
+	name: "Standoff between two centralizers",
+	expression:
+		"S − δ / c, δ = 12³ F L³ / (384 E I_p), I_p = π (D⁴ − d⁴) / 64, c = (D_hole − D) / 2, not below 0",
+	source: source("deflection of a beam held at both ends; tension, which takes from it, left out"),
+	inputs: {
+		S: "share",
+		F: "force",
+		L: "length",
+		D_pipe: "diameter",
+		d_pipe: "diameter",
+		D_hole: "diameter",
+	},
+	gives: "share",
+	validity: "pipe smaller than the hole",
+	compute: ({ S, F, L, D_pipe, d_pipe, D_hole }) => {
+		const gap = (D_hole - D_pipe) / 2;
+		const inertia = (Math.PI * (D_pipe ** 4 - d_pipe ** 4)) / 64;
+		const sag = (F * (12 * L) ** 3) / (384 * STEEL_MODULUS * inertia);
+		return gap > 0 ? Math.max(0, S - sag / gap) : Number.NaN;
+	},
+});
+
+/** Centralizers that a pattern comes to, one at each end of its stretch. */
+export const centralizerCount = formula({
+	id: "cement/centralizer-count",
+	name: "Centralizers of a stretch",
+	expression: "n = (MD_bottom − MD_top) / (k L_joint), rounded up",
+	source: cite("common-practice", "one centralizer to every k joints"),
+	inputs: {
+		MD_top: "measured-depth",
+		MD_bottom: "measured-depth",
+		k: "count",
+		L_joint: "length",
+	},
+	gives: "count",
+	compute: ({ MD_top, MD_bottom, k, L_joint }) => Math.ceil((MD_bottom - MD_top) / (k * L_joint) - 1e-9),
+});
+
+/** Distance between centralizers. */
+export const centralizerSpacing = formula({
+	id: "cement/centralizer-spacing",
+	name: "Spacing of centralizers",
+	expression: "L = k L_joint",
+	source: cite("definition"),
+	inputs: { k: "count", L_joint: "length" },
+	gives: "length",
+	compute: ({ k, L_joint }) => k * L_joint,
+});
