@@ -77,6 +77,8 @@ export const ENGLISH = {
 	plainTreatedDepth: "nearest point {depth}",
 	plainTurn: "The well turns sideways",
 	plainLateral: "{length} sideways",
+	plainEnd: "End of the well",
+	plainStages: "rock is fractured along here",
 	// Legend
 	legendCementPlanned: "cement, planned",
 	legendCementBuilt: "cement, as recorded",

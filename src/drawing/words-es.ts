@@ -77,6 +77,8 @@ export const SPANISH: DrawingWords = {
 	plainTreatedDepth: "punto más cercano {depth}",
 	plainTurn: "El pozo gira hacia un lado",
 	plainLateral: "{length} hacia un lado",
+	plainEnd: "Fin del pozo",
+	plainStages: "aquí se fractura la roca",
 	legendCementPlanned: "cemento, planeado",
 	legendCementBuilt: "cemento, según registro",
 	legendSteel: "tubería de acero",

@@ -8,5 +8,7 @@ export interface MapOptions {
 	readonly width: number;
 	readonly height: number;
 	readonly words: DrawingWords;
+	/** `plain`: larger type and everyday words. */
+	readonly detail?: "full" | "plain";
 	readonly keyOf?: KeyOf;
 }

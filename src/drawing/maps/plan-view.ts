@@ -10,11 +10,13 @@ import { placesAlong } from "../path-line.ts";
 import { type Print, printer } from "../print.ts";
 import { openPath, type Point } from "../well-axis.ts";
 import type { DrawingWords } from "../words.ts";
+import { entryOf } from "./entry-of.ts";
 import { equalScale, type PageBox, scaleBar } from "./equal-scale.ts";
 import type { MapOptions } from "./map-options.ts";
 import { type MarkerKind, marker, northArrow } from "./markers.ts";
 
-const SIZE = 8.5;
+/** Type size at each level of detail [pt]. */
+const SIZES = { full: 8.5, plain: 10 } as const;
 
 /** A place near the well, numbered for the list under the map. */
 interface Place {
@@ -29,20 +31,21 @@ interface Place {
  * under the map says what each is and how far it is from the well path.
  */
 export const planView = (well: Well, results: Results, options: MapOptions): Drawing => {
-	const { width, height, words } = options;
+	const { width, height, words, detail = "full" } = options;
+	const size = SIZES[detail];
 	const print = printer(options.units, words, options.keyOf);
 	const near = nearby(well, results, print);
 	const list = (places: readonly Omit<Place, "at">[]): LegendEntry[] => [
 		...places.map((place) => ({
 			text: place.words,
-			swatch: [...marker(place.kind, [5, 4.5]), ...numberText(place.number, [13.5, 7.4])],
+			swatch: [...marker(place.kind, [5, 4.5]), ...numberText(place.number, [13.5, 4.5 + size * 0.34], size)],
 		})),
-		...legendOf(results, words),
+		...legendOf(results, words, detail),
 	];
-	const listBox = { x: 0, width, size: SIZE };
+	const listBox = { x: 0, width, size };
 	const listTall = legendHeight(list(near.map((each) => each.place)), listBox);
-	const foot = height - listTall - SIZE * 2.6;
-	const box: PageBox = { left: 0, top: 0, right: width, bottom: foot - SIZE * 1.2 };
+	const foot = height - listTall - size * 2.6;
+	const box: PageBox = { left: 0, top: 0, right: width, bottom: foot - size * 1.2 };
 	const { trajectory, stimulation } = results;
 	const path = placesAlong(trajectory.path, 0, trajectory.total_depth.md.value);
 	const planned =
@@ -75,7 +78,7 @@ export const planView = (well: Well, results: Results, options: MapOptions): Dra
 	const north = well.site.north?.reference ?? "true";
 	const scaleText = sentence(words.planScale, { north: words.norths[north] });
 	return {
-		id: "plan",
+		id: detail === "plain" ? "plan-plain" : "plan",
 		width,
 		height,
 		title: sentence(words.planOf, { well: well.identity.name }),
@@ -121,10 +124,17 @@ export const planView = (well: Well, results: Results, options: MapOptions): Dra
 				[
 					{ name: "wellhead", text: words.wellhead, at: home },
 					...(Math.hypot(toe[0] - home[0], toe[1] - home[1]) > 30
-						? [{ name: "total depth", text: words.totalDepth, at: toe }]
+						? [
+								{
+									name: "total depth",
+									text: detail === "plain" ? words.plainEnd : words.totalDepth,
+									at: toe,
+								},
+							]
 						: []),
 				],
 				box,
+				size,
 			),
 			...northArrow([width - 16, 10], 26),
 			named(
@@ -132,17 +142,17 @@ export const planView = (well: Well, results: Results, options: MapOptions): Dra
 				setLine([run(words.north, { weight: "bold" })], {
 					x: width - 16,
 					y: 46,
-					size: SIZE * 1.1,
+					size: size * 1.1,
 					anchor: "middle",
 				}),
 			),
-			...scaleBar(print, scale, { x: 2, y: foot, near: 100, size: SIZE }),
+			...scaleBar(print, scale, { x: 2, y: foot, near: 100, size }),
 			named(
 				"label scale",
 				setLine([run(scaleText, { italic: true, color: SECOND_INK })], {
 					x: width,
-					y: foot + SIZE * 0.5,
-					size: SIZE,
+					y: foot + size * 0.5,
+					size,
 					anchor: "end",
 				}),
 			),
@@ -152,7 +162,11 @@ export const planView = (well: Well, results: Results, options: MapOptions): Dra
 };
 
 /** What the lines of the map are. */
-const legendOf = ({ trajectory, stimulation }: Results, words: DrawingWords): LegendEntry[] => {
+const legendOf = (
+	{ trajectory, stimulation }: Results,
+	words: DrawingWords,
+	detail: "full" | "plain",
+): LegendEntry[] => {
 	const stroke = (color: string, width: number, dash?: readonly number[]): Shape => ({
 		kind: "line",
 		x1: 0,
@@ -171,7 +185,12 @@ const legendOf = ({ trajectory, stimulation }: Results, words: DrawingWords): Le
 			: [{ text: words.plannedPath, swatch: [stroke(SECOND_INK, 0.9, [3, 2])] }]),
 		...(stimulation === undefined
 			? []
-			: [{ text: words.legendStage, swatch: [stroke(VERMILLION, 5), stroke(INK, 1.5)] }]),
+			: [
+					{
+						text: detail === "plain" ? words.plainStages : words.legendStage,
+						swatch: [stroke(VERMILLION, 5), stroke(INK, 1.5)],
+					},
+				]),
 	];
 };
 
@@ -183,13 +202,13 @@ const named = (name: string, children: readonly Shape[]): Shape => ({
 	children,
 });
 
-const numberText = (number: number, [x, y]: Point): Shape[] => [
+const numberText = (number: number, [x, y]: Point, size: number): Shape[] => [
 	{
 		kind: "text",
 		x,
 		y,
 		text: String(number),
-		size: SIZE * 0.92,
+		size: size * 0.92,
 		color: INK,
 		weight: "semibold",
 		anchor: "middle",
@@ -205,11 +224,13 @@ const kindOf = (kind: string): MarkerKind =>
 /** Neighbors and offset wells whose place is known, numbered in the definition's order. */
 const nearby = (well: Well, results: Results, print: Print) => {
 	const found = [
-		...(results.site?.neighbors ?? []).map((place) => ({
-			place,
-			kind: kindOf(well.neighbors.find((each) => each.id === place.id)?.kind ?? "other"),
-		})),
-		...(results.site?.offset_wells ?? []).map((place) => ({ place, kind: "offset" as const })),
+		...(results.site?.neighbors ?? []).flatMap((place) => {
+			const neighbor = entryOf(well.neighbors, place);
+			return neighbor === undefined ? [] : [{ place, kind: kindOf(neighbor.kind) }];
+		}),
+		...(results.site?.offset_wells ?? []).flatMap((place) =>
+			entryOf(well.offsetWells, place) === undefined ? [] : [{ place, kind: "offset" as const }],
+		),
 	];
 	let number = 0;
 	return found.flatMap(({ place, kind }) => {
@@ -251,6 +272,7 @@ const tags = (
 	path: readonly Point[],
 	names: readonly Tag[],
 	box: PageBox,
+	size: number,
 ): Shape[] => {
 	const all: Tag[] = [
 		...names,
@@ -262,15 +284,15 @@ const tags = (
 		...path.map(([x, y]) => ({ left: x - 2, right: x + 2, top: y - 2, bottom: y + 2 })),
 	];
 	return all.map((tag): Shape => {
-		const wide = runWidth(run(tag.text, { weight: "semibold" }), SIZE);
+		const wide = runWidth(run(tag.text, { weight: "semibold" }), size);
 		const candidates = ASPECTS.map(([dx, dy]): PageBox => {
 			const middle = tag.at[0] + dx + Math.sign(Math.round(dx)) * (wide / 2);
 			const y = tag.at[1] + dy;
 			return {
 				left: middle - wide / 2 - 1,
 				right: middle + wide / 2 + 1,
-				top: y - SIZE / 2,
-				bottom: y + SIZE / 2,
+				top: y - size / 2,
+				bottom: y + size / 2,
 			};
 		});
 		const cost = (one: PageBox): number =>
@@ -285,13 +307,13 @@ const tags = (
 		return named(`label ${tag.name}`, [
 			{
 				kind: "path",
-				d: boxPath({ x: best.left, y: best.top, width: best.right - best.left, height: SIZE }),
+				d: boxPath({ x: best.left, y: best.top, width: best.right - best.left, height: size }),
 				fill: PAPER,
 			},
 			...setLine([run(tag.text, { weight: "semibold" })], {
 				x: (best.left + best.right) / 2,
-				y: best.bottom - SIZE * 0.2,
-				size: SIZE,
+				y: best.bottom - size * 0.2,
+				size: size,
 				anchor: "middle",
 			}),
 		]);

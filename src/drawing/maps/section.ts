@@ -4,6 +4,7 @@ import type { Well } from "../../well/well.ts";
 import { along, type PathPlace, placesAlong } from "../path-line.ts";
 import type { Print } from "../print.ts";
 import type { Point } from "../well-axis.ts";
+import { entryOf } from "./entry-of.ts";
 import { type EqualScale, equalScale, type PageBox } from "./equal-scale.ts";
 import type { MapOptions } from "./map-options.ts";
 
@@ -79,6 +80,8 @@ export const nearbyWells = (well: Well, results: Results, azimuth: number) => {
 	for (const each of results.isolation.offset_wells ?? []) bottoms.set(each.id, { ...each, kind: "offset" });
 	return [...(site?.neighbors ?? []), ...(site?.offset_wells ?? [])].flatMap((place) => {
 		const found = bottoms.get(place.id);
+		const entries = found?.kind === "water" ? well.neighbors : well.offsetWells;
+		if (entryOf<{ readonly id?: string; readonly name: string }>(entries, place) === undefined) return [];
 		if (found?.bottom === undefined || place.north === undefined || place.east === undefined) return [];
 		const departure = along(azimuth, { north: place.north.value, east: place.east.value });
 		return [
