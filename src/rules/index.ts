@@ -12,4 +12,4 @@ export type { Finding, Judgement, LimitCitation, MissingInput, MissingItem } fro
 export { RULE_FORMULAS } from "./formulas.ts";
 export { judge } from "./judge.ts";
 export { missingIn, missingInformation } from "./missing-information.ts";
-export { type Reason, type ReasonPart, say } from "./reason.ts";
+export { type Reason, type ReasonPart, type SaidPart, say, sayParts } from "./reason.ts";

@@ -1,5 +1,5 @@
 import type { Known } from "../cite/known.ts";
-import { quantityString, type UnitSystem } from "../units/format.ts";
+import { type QuantityStyle, quantityString, type UnitSystem } from "../units/format.ts";
 import { definitionOf } from "../units/units-of.ts";
 import { practicallyEqual } from "./practically-equal.ts";
 
@@ -49,20 +49,32 @@ const decimalsToTell = (a: Known, b: Known, system: UnitSystem): number => {
 	return MOST_DECIMALS;
 };
 
-const factorText = (known: Known, system: UnitSystem): string => {
-	const { dimension, value } = known;
+const factorStyle = ({ value }: Known): QuantityStyle => {
 	for (let decimals = 0; decimals < MOST_FACTOR_DECIMALS; decimals++)
-		if (practicallyEqual(Number(value.toFixed(decimals)), value))
-			return quantityString({ dimension, value, style: { decimals } }, system);
-	return quantityString({ dimension, value, style: { decimals: MOST_FACTOR_DECIMALS } }, system);
+		if (practicallyEqual(Number(value.toFixed(decimals)), value)) return { decimals };
+	return { decimals: MOST_FACTOR_DECIMALS };
+};
+
+/** A part of a sentence as it is said: words, or a value with the style that prints it. */
+export type SaidPart =
+	| string
+	| { readonly known: Known; readonly value: number; readonly style: QuantityStyle };
+
+const saidPart = (part: ReasonPart, system: UnitSystem): SaidPart => {
+	if (typeof part === "string") return part;
+	if ("factor" in part)
+		return { known: part.factor, value: part.factor.value, style: factorStyle(part.factor) };
+	const known = "told" in part ? part.told : "magnitude" in part ? part.magnitude : part;
+	const size = "told" in part ? part.magnitude === true : "magnitude" in part;
+	const extra = "told" in part ? decimalsToTell(part.told, part.from, system) : 0;
+	return { known, value: size ? Math.abs(known.value) : known.value, style: styleOf(known, system, extra) };
 };
 
 const partText = (part: ReasonPart, system: UnitSystem): string => {
-	if (typeof part === "string") return part;
-	if ("told" in part)
-		return print(part.told, system, part.magnitude === true, decimalsToTell(part.told, part.from, system));
-	if ("factor" in part) return factorText(part.factor, system);
-	return "magnitude" in part ? print(part.magnitude, system, true) : print(part, system, false);
+	const said = saidPart(part, system);
+	return typeof said === "string"
+		? said
+		: quantityString({ dimension: said.known.dimension, value: said.value, style: said.style }, system);
 };
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
@@ -73,6 +85,13 @@ export const phrase = (reason: Reason, system: UnitSystem = "field"): string =>
 
 /** The sentence as a paper of this unit system prints it. */
 export const say = (reason: Reason, system: UnitSystem = "field"): string => capital(phrase(reason, system));
+
+/** The sentence in parts, its values still values, for a paper that prints each with the key it is known by. */
+export const sayParts = (reason: Reason, system: UnitSystem): readonly SaidPart[] =>
+	reason.map((part, i) => {
+		const said = saidPart(part, system);
+		return i === 0 && typeof said === "string" ? capital(said) : said;
+	});
 
 /** Sentences one after another, none of them twice. */
 export const joined = (reasons: readonly Reason[]): Reason =>

@@ -127,7 +127,7 @@ const outsideOf = (well: Well, { casing }: Built, id: string, top: Md, bottom: M
 		}),
 		bottom,
 	].sort((a, b) => a.value - b.value);
-	return cuts.flatMap((lower, i) => {
+	const pieces = cuts.flatMap((lower, i) => {
 		const upper = cuts[i - 1];
 		if (upper === undefined) return [];
 		const middle = (upper.value + lower.value) / 2;
@@ -137,4 +137,11 @@ const outsideOf = (well: Well, { casing }: Built, id: string, top: Md, bottom: M
 		});
 		return [{ top: upper, bottom: lower, against: against?.id ?? "rock" }];
 	});
+	// Only what lies directly outside matters: a shoe farther out changes nothing.
+	return pieces.reduceRight<typeof pieces>((done, piece) => {
+		const [next] = done;
+		if (next?.against === piece.against) done.splice(0, 1, { ...piece, bottom: next.bottom });
+		else done.unshift(piece);
+		return done;
+	}, []);
 };

@@ -110,10 +110,8 @@ export const layersTable: Part = (context) =>
 const layerWords = (context: PaperContext, layer: IsolationLayer): string => {
 	const label = context.words.label;
 	const name = titled(layer.string).toLowerCase();
-	if (layer.kind === "open annulus") return `${label("layers.open_annulus")} (${name})`;
-	return layer.kind === "steel"
-		? `${name} ${label("layers.steel")} (${label(`steel_evidence.${layer.evidence}`)})`
-		: `${name} ${label("layers.cement")} (${label(`evidence.${layer.evidence}`)})`;
+	if (layer.kind === "open annulus") return label("layers.open_annulus");
+	return `${name} ${label(`layers.${layer.kind}`)} (${label(`layer_evidence.${layer.evidence}`)})`;
 };
 
 /** Layers across each zone, a column for each part of the well's life; only layers that span the zone whole are counted. */
@@ -152,7 +150,7 @@ export const zonesTable: Part = (context) => {
 const phaseWords = (context: PaperContext, { phase, hole }: ZonePhase): string =>
 	`${context.words.label(`life.${phase}`)}${hole === undefined ? "" : ` ${titled(hole).toLowerCase()}`}`;
 
-/** `2 steel (1 tested), 2 cement (1 verified)`, and what the zone is open to. */
+/** `steel 2 (1), cement 2 (0)`: how many, how many of them verified, and what the zone is open to. */
 const countsCell = (context: PaperContext, phase: ZonePhase): Cell => {
 	const label = context.words.label;
 	const text = (words: string) => ({ kind: "text" as const, text: words });
@@ -161,14 +159,15 @@ const countsCell = (context: PaperContext, phase: ZonePhase): Cell => {
 	return {
 		kind: "rich",
 		children: [
+			text(`${label("layers.steel")} `),
 			shown(context, phase.steel),
-			text(` ${label("layers.steel")} (`),
+			text(" ("),
 			shown(context, phase.verified_steel),
-			text(` ${label("phrases.tested")}), `),
+			text(`), ${label("layers.cement")} `),
 			shown(context, phase.cement),
-			text(` ${label("layers.cement")} (`),
+			text(" ("),
 			shown(context, phase.verified_cement),
-			text(` ${label("phrases.verified")})${open === undefined ? "" : `. ${open}`}`),
+			text(`)${open === undefined ? "" : `. ${open}`}`),
 		],
 	};
 };

@@ -1,5 +1,6 @@
 import type { Inline } from "../../document/inline.ts";
 import type { Finding } from "../../rules/finding.ts";
+import { sayParts } from "../../rules/reason.ts";
 import { type PaperContext, textCell } from "../context.ts";
 import { type Part, row, table, textColumn, verdictColumn } from "./part.ts";
 
@@ -12,17 +13,18 @@ export const ruleChecks: Part = (context) => {
 			context,
 			"rule_checks",
 			[
-				textColumn(context, "citation", { width: 1.7, rowHead: true }),
-				textColumn(context, "requirement", { width: 2.8 }),
-				textColumn(context, "because", { width: 3.4 }),
-				verdictColumn(context, "verdict", 1.15),
+				textColumn(context, "citation", { width: 1.5, rowHead: true }),
+				textColumn(context, "requirement", { width: 2.6 }),
+				textColumn(context, "because", { width: 3.2, label: "here_and_how" }),
+				verdictColumn(context, "verdict", 1.05),
+				textColumn(context, "standing", { width: 1.25 }),
 			],
 			all
 				.filter((finding) => finding.cite.jurisdictionName === name)
 				.map((finding) =>
 					row({
 						citation: textCell(`${finding.cite.citation}, ${finding.subject}`),
-						requirement: textCell(`${finding.requirement} [${standing(finding, context)}]`),
+						requirement: textCell(finding.requirement),
 						because: { kind: "rich", children: because(finding, context) },
 						verdict: { kind: "verdict", verdict: finding.verdict },
 						standing: textCell(standing(finding, context)),
@@ -33,8 +35,20 @@ export const ruleChecks: Part = (context) => {
 	);
 };
 
+/** The sentence of a finding in the units of the paper, each value with its key; what is missing; a variance. */
 const because = (finding: Finding, context: PaperContext): Inline[] => {
-	const words: Inline[] = [{ kind: "text", text: finding.because }];
+	const words = sayParts(finding.reason, context.units).map((part): Inline => {
+		if (typeof part === "string") return { kind: "text", text: part };
+		const { known, value, style } = part;
+		const key = context.index.keyOf(known);
+		return {
+			kind: "quantity",
+			dimension: known.dimension,
+			value,
+			style,
+			...(key === undefined ? {} : { key }),
+		};
+	});
 	const missing = finding.missing ?? [];
 	if (missing.length > 0)
 		words.push({
@@ -49,10 +63,16 @@ const because = (finding: Finding, context: PaperContext): Inline[] => {
 	return words;
 };
 
-const standing = (finding: Finding, context: PaperContext): string =>
-	finding.cite.standing === "compared"
-		? `${context.words.label("phrases.text_of")} ${finding.cite.textAsOf}`
-		: `${context.words.label("phrases.not_compared")} (${finding.cite.howKnown})`;
+/** Which text, how it was known, and from when it is in force. */
+const standing = ({ cite }: Finding, context: PaperContext): string => {
+	const label = context.words.label;
+	const text =
+		cite.standing === "compared"
+			? `${label("phrases.compared")}, ${label("phrases.text_of")} ${cite.textAsOf}`
+			: `${label("phrases.not_compared")} (${cite.howKnown})`;
+	const date = (iso: string) => (iso === "unknown" ? label("phrases.unknown_date") : iso);
+	return `${text}; ${label("phrases.in_force_from")} ${date(cite.inForceFrom)}`;
+};
 
 /** The checks that stand in the way, for the first page. */
 export const openChecks: Part = (context) => {
