@@ -18,7 +18,10 @@ export interface StimulationResults {
 		readonly volume: Known<"volume">;
 	}[];
 	/** Additives pumped neat, such as acid. */
-	readonly neat_volumes: readonly { readonly id: string; readonly volume: Known<"volume"> }[];
+	readonly neat_volumes: readonly {
+		readonly id: string;
+		readonly volume: Known<"volume">;
+	}[];
 	readonly slurry_volume: Known<"volume">;
 	readonly proppant_mass: Known<"mass">;
 	readonly proppant_by_type: readonly {
@@ -45,6 +48,8 @@ export interface StimulationResults {
 	readonly hardest_stage?: HardestStage;
 	/** Expected < kickouts < relief ≤ maximum ≤ each element. */
 	readonly ladder?: PressureLadder;
+	/** What must be read at the surface to open the initiation valve. */
+	readonly toe_opens_at_surface?: Known<"pressure">;
 	/** Pumps that give the power, each loaded no more than stated, the spare ones with them. */
 	readonly pumps?: Known<"count">;
 	/** Averages over the stages and over the treated length. */
@@ -55,7 +60,10 @@ export interface StimulationResults {
 	/** Plugs to be drilled out. */
 	readonly plugs: Known<"count">;
 	/** Water expected back, by the stated shares. */
-	readonly returned?: { readonly low: Known<"volume">; readonly high: Known<"volume"> };
+	readonly returned?: {
+		readonly low: Known<"volume">;
+		readonly high: Known<"volume">;
+	};
 	/** That stage's pressure with smoother and rougher pipe: how far the figure may be trusted. */
 	readonly roughness_sensitivity?: readonly {
 		readonly id: string;
@@ -94,7 +102,13 @@ export interface PressureLadder {
 /** What is pumped, by mass. Shares are greatest shares: their sum may pass the whole. */
 export interface DisclosureResults {
 	readonly total_mass: Known<"mass">;
-	readonly base_fluid: { readonly mass: Known<"mass">; readonly share: Known<"share"> };
+	readonly base_fluid: {
+		readonly mass: Known<"mass">;
+		readonly share: Known<"share">;
+	};
+	/** Of all proppants, and of all additives, in everything pumped. */
+	readonly proppant_share: Known<"share">;
+	readonly additive_share: Known<"share">;
 	readonly proppants: readonly {
 		readonly id: string;
 		readonly mass: Known<"mass">;

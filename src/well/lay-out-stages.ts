@@ -11,7 +11,7 @@ type Layout = NonNullable<StagesDefinition["layout"]>;
 type Override = NonNullable<StagesDefinition["overrides"]>[number];
 
 /** Where a stage is, before what is pumped in it. */
-export type PlacedStage = Omit<Stage, "steps" | "rate" | "actual">;
+export type PlacedStage = Omit<Stage, "steps" | "ramp" | "rate" | "actual">;
 
 const AT: Path = ["stimulation", "stages"];
 
@@ -70,7 +70,7 @@ const layoutFits = (layout: Layout, desk: Desk): boolean => {
 			what: `${count.value} stages of ${asWritten(length, "ft")} do not fit above ${asWritten(bottom, "ft")}`,
 			expected: `at most ${Math.max(0, Math.min(MOST_STAGES, Math.ceil(bottom.value / length.value) - 1))} of them`,
 			found: asWritten(count, ""),
-			mend: "mend the number of stages, their length or the bottom",
+			mend: "correct the number of stages, their length or the bottom",
 			related: [{ at: placeOf(length, [...at, "length"]), label: "length of a stage" }],
 		});
 		return false;

@@ -29,6 +29,15 @@ export const resolveStages = (
 		if (placed.length > 0 && each.stage.value > placed.length)
 			unknownStage([...AT, "overrides", i, "stage"], each.stage.value, placed.length, desk);
 	}
+	const proppantIds = (stimulation.proppants ?? []).map(({ id }) => id);
+	if (treatment.ramp !== undefined && !proppantIds.includes(treatment.ramp.proppant))
+		unknownReference(
+			desk,
+			[...AT, "treatment", "ramp", "proppant"],
+			"proppant",
+			treatment.ramp.proppant,
+			proppantIds,
+		);
 	const records = recordsOf(written, files, desk);
 	for (const { number, at } of records)
 		if (placed.length > 0 && (number < 1 || number > placed.length))
@@ -41,6 +50,9 @@ export const resolveStages = (
 			...stage,
 			rate: rate ?? treatment.rate,
 			steps: (override?.steps ?? treatment.steps).map((step) => resolveStep(step, rate ?? treatment.rate)),
+			...(treatment.ramp === undefined || override?.steps !== undefined
+				? {}
+				: { ramp: rampOf(treatment.ramp) }),
 			...(record === undefined ? {} : { actual: record.actual }),
 		};
 	});
@@ -54,7 +66,7 @@ const placedStages = (
 	if (written.layout !== undefined)
 		return layOutStages(written.layout, written.overrides ?? [], method === "plug and perforate", desk);
 	if (written.rows !== undefined) {
-		const listed = readStageTable(written.rows.file, [...AT, "rows", "file"], files, desk) ?? [];
+		const listed = readStageTable(written.rows.file, [...AT, "rows", "file"], files, desk, written.rows.columns) ?? [];
 		return listed.map((stage) => overridden(stage, written.overrides));
 	}
 	if (written.interval === undefined) return [];
@@ -88,7 +100,7 @@ const overridden = (stage: ListedStage, overrides: readonly Override[] | undefin
 
 const recordsOf = (written: StagesDefinition, files: ReadFile, desk: Desk): readonly StageRecord[] => {
 	const { actual } = written;
-	if (actual?.file !== undefined) return readRecordTable(actual.file, [...AT, "actual", "file"], files, desk);
+	if (actual?.file !== undefined) return readRecordTable(actual.file, [...AT, "actual", "file"], files, desk, actual.columns);
 	return (actual?.records ?? []).map((each, i): StageRecord => {
 		const at: Path = [...AT, "actual", "records", i];
 		return {
@@ -109,6 +121,15 @@ const recordsOf = (written: StagesDefinition, files: ReadFile, desk: Desk): read
 	});
 };
 
+/** A stage that an override gives its own steps has no ramp. */
+const rampOf = (ramp: NonNullable<StagesDefinition["treatment"]["ramp"]>): NonNullable<Stage["ramp"]> => ({
+	slurryVolume: ramp.slurry_volume,
+	proppant: ramp.proppant,
+	mass: ramp.mass,
+	efficiency: ramp.efficiency,
+	steps: ramp.steps,
+});
+
 const unknownStage = (
 	at: Parameters<typeof fault>[2],
 	number: number,
@@ -119,7 +140,7 @@ const unknownStage = (
 		what: `there is no stage ${number}`,
 		expected: `a stage from 1 to ${count}`,
 		found: String(number),
-		mend: "mend the number, or the count of stages",
+		mend: "correct the number, or the count of stages",
 	});
 
 const resolveStep = (step: StepsDefinition[number], rate: Known<"flow-rate">): TreatmentStep => ({

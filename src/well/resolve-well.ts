@@ -2,10 +2,13 @@ import type { Catalog } from "../catalog/catalog.ts";
 import type { Definition } from "../definition/definition.ts";
 import type { Checked } from "../diagnostics/diagnostic.ts";
 import { checkCementColumns } from "./check-cement-columns.ts";
+import { checkDepths } from "./check-depths.ts";
 import { checkNesting } from "./check-nesting.ts";
 import { checkPassage } from "./check-passage.ts";
+import { checkPlace } from "./check-place.ts";
 import { checkPlausibility } from "./check-plausibility.ts";
 import { checkRecords } from "./check-records.ts";
+import { checkSlurryFigures } from "./check-slurry-figures.ts";
 import { checkStages } from "./check-stages.ts";
 import { checkStrings } from "./check-strings.ts";
 import { resolveDatum } from "./datum.ts";
@@ -19,6 +22,7 @@ import { resolveStimulation } from "./resolve-stimulation.ts";
 import { resolveStrings } from "./resolve-strings.ts";
 import { resolveTrajectory } from "./resolve-trajectory.ts";
 import { keepClearOfCouplings } from "./stage-couplings.ts";
+import { resolveTreatingString } from "./treating-string.ts";
 import type { Geology, Hole, Well } from "./well.ts";
 
 /*
@@ -50,8 +54,17 @@ export const resolveWell = (definition: Definition, catalog: Catalog, files: Rea
 	const designBasis = resolveDesignBasis(definition.design_basis, desk);
 	const found = resolveStrings(definition.casing, { holes, datum, basis: designBasis }, desk);
 	const stringIds = definition.casing.map(({ id }) => id);
-	const stimulation =
+	const pumped =
 		definition.stimulation && resolveStimulation(definition.stimulation, stringIds, files, desk);
+	const treatingString =
+		pumped &&
+		definition.stimulation?.treating_string &&
+		resolveTreatingString(
+			definition.stimulation.treating_string,
+			{ stimulation: pumped, strings: found, datum },
+			desk,
+		);
+	const stimulation = pumped && { ...pumped, ...maybe("treatingString", treatingString) };
 
 	const astray = checkStrings(found, desk);
 	// A string left out would make its neighbors look as if they did not nest.
@@ -66,7 +79,10 @@ export const resolveWell = (definition: Definition, catalog: Catalog, files: Rea
 		checkStages(stimulation, treated, desk);
 		keepClearOfCouplings(definition.stimulation?.stages.couplings, stimulation.stages, files, desk);
 	}
+	if (descending(holes) && astray.size === 0) checkDepths(definition, desk);
 	checkWater(geology, holes, desk);
+	checkSlurryFigures(definition, desk);
+	checkPlace(definition, desk);
 	checkNames(definition, stringIds, desk);
 	checkRecords(definition, stimulation, desk);
 	checkPlausibility(definition, desk);

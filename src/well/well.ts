@@ -515,6 +515,8 @@ export interface Stimulation {
 	readonly method: "plug and perforate" | "sliding sleeve" | "single interval";
 	/** Id of the string treated down. */
 	readonly treatedThrough: string;
+	/** Pipe pumped down inside that string, where there is one; below its end the string itself is pumped through. */
+	readonly treatingString?: TreatingString;
 	readonly baseFluid: {
 		readonly kind: string;
 		readonly density: Known<"density">;
@@ -601,6 +603,12 @@ export interface Stage {
 	/** Why the stage differs from the layout, where it does. */
 	readonly why?: string;
 	readonly actual?: StageActual;
+}
+
+export interface TreatingString {
+	/** From the top down. */
+	readonly sections: readonly PipeSection[];
+	readonly packer?: { readonly depth: Known<"measured-depth">; readonly rating?: Known<"pressure"> };
 }
 
 export interface TreatmentStep {

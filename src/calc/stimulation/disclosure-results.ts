@@ -37,6 +37,8 @@ export const disclosureResults = (
 	return {
 		total_mass: total,
 		base_fluid: { mass: base, share: share(base) },
+		proppant_share: share(...pumped.proppants.map((p) => p.mass)),
+		additive_share: share(...known.map((a) => a.mass)),
 		proppants: pumped.proppants.map(({ id, mass }) => ({ id, mass, share: share(mass) })),
 		additives: known.map(({ additive, volume, mass, ingredients }) => ({
 			id: additive.id,

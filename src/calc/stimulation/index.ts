@@ -29,6 +29,7 @@ import * as treatingPressure from "./treating-pressure.ts";
 
 export { ladderFaults } from "./ladder-faults.ts";
 export { stimulationResults } from "./stimulation-results.ts";
+export { toeFaults } from "./toe.ts";
 
 export const stimulationFormulas: readonly AnyFormula[] = formulasIn(
 	stageLayout,

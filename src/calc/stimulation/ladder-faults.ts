@@ -19,10 +19,10 @@ export const ladderFaults = ({ rungs, broken }: PressureLadder): readonly Diagno
 			? []
 			: [
 					diagnose(codeOf(upper, first), placeOf(at), {
-						what: `${listed(over.map(nameOf))} ${over.length === 1 ? "is" : "are"} not below ${nameOf(upper)}`,
+						what: `${listed(over.map(nameOf))} ${over.length === 1 ? "is" : "are"} ${over.some(strict) ? "not below" : "above"} ${nameOf(upper)}`,
 						expected: `${over.some(strict) ? "below" : "at most"} ${psi(upper.pressure)}`,
 						found: over.map(({ pressure }) => psi(pressure)).join(", "),
-						mend: MENDS[codeOf(upper, first)] ?? "mend the pressures",
+						mend: MENDS[codeOf(upper, first)] ?? "correct the pressures",
 						...(at === upper ? {} : { related: [{ at: placeOf(upper), label: nameOf(upper) }] }),
 					}),
 				];

@@ -101,3 +101,62 @@ export const addedConcentration = formula({
 		return solids >= 1 ? Number.NaN : c / (1 - solids);
 	},
 });
+
+/** Slurry of the pad [bbl]. */
+export const rampPad = formula({
+	id: "stimulation/ramp-pad",
+	name: "Pad of a ramp",
+	expression: "V_pad = f_pad V",
+	source: nolte,
+	inputs: { f_pad: "share", V: "volume" },
+	gives: "volume",
+	compute: ({ f_pad, V }) => f_pad * V,
+});
+
+/** Concentration at the end of a ramp that places a mass [lb per gallon of slurry]. */
+export const rampEndConcentration = formula({
+	id: "stimulation/ramp-end-concentration",
+	name: "Proppant concentration at the end of the ramp, in slurry",
+	expression: "c_end = m / (42 V_total η)",
+	source: cite("nolte-1986", "the mass of the ramp, turned round"),
+	inputs: { m: "mass", V_total: "volume", η: "share" },
+	gives: "proppant-concentration",
+	validity: "a volume and an efficiency above zero",
+	compute: ({ m, V_total, η }) => (V_total > 0 && η > 0 ? m / (42 * V_total * η) : Number.NaN),
+});
+
+/** Slurry pumped when so many of the ramp's equal steps are done [bbl]. */
+export const rampBound = formula({
+	id: "stimulation/ramp-bound",
+	name: "Slurry at the end of a step of the ramp",
+	expression: "V_i = V_pad + (V_total − V_pad) i / n",
+	source: cite("definition", "steps of equal slurry"),
+	inputs: { V_pad: "volume", V_total: "volume", i: "count", n: "count" },
+	gives: "volume",
+	validity: "i from 0 to n",
+	compute: ({ V_pad, V_total, i, n }) =>
+		// The last bound is the total itself, to its last bit.
+		i === n ? V_total : V_pad + ((V_total - V_pad) * i) / n,
+});
+
+/** [bbl] */
+export const volumeBetween = formula({
+	id: "stimulation/volume-between",
+	name: "Slurry of a step of the ramp",
+	expression: "V_2 − V_1",
+	source: cite("conservation"),
+	inputs: { V_1: "volume", V_2: "volume" },
+	gives: "volume",
+	compute: ({ V_1, V_2 }) => V_2 - V_1,
+});
+
+/** Clean fluid in a volume of slurry [bbl]. */
+export const cleanOfSlurry = formula({
+	id: "stimulation/clean-of-slurry",
+	name: "Clean volume of a step, from its slurry",
+	expression: "V_c = V_s / (1 + c V), V = 1 / (8.33 SG)",
+	source: cite("conservation", "clean fluid and absolute volume of proppant"),
+	inputs: { V_s: "volume", c: "proppant-concentration", SG: "ratio" },
+	gives: "volume",
+	compute: ({ V_s, c, SG }) => V_s / (1 + c / (8.33 * SG)),
+});

@@ -2,11 +2,12 @@ import type { Known, KnownTable } from "../../cite/known.ts";
 import { constant } from "../../cite/known.ts";
 import { cite } from "../../cite/source.ts";
 import type { Stage, Stimulation, Well } from "../../well/well.ts";
-import { type BoreInterval, boreVolume, pathDown } from "../cement/bore.ts";
+import { type BoreInterval, boreVolume, treatedPath } from "../cement/bore.ts";
 import { totalVolume } from "../cement/capacity.ts";
 import { holeMark } from "../depths/marks.ts";
 import { type Gaps, maybe } from "../gaps.ts";
 import type { StageResults } from "../results.ts";
+import { stepsOf } from "./ramp-steps.ts";
 import { totalMass, totalTime } from "./slurry.ts";
 import { stagePressure } from "./stage-pressure.ts";
 import { stepResults } from "./step-results.ts";
@@ -24,9 +25,9 @@ export const stageResults = (context: StageContext, stage: Stage): StageResults 
 	const { well, stimulation, path, gaps } = context;
 	const key = `stimulation.stages.${stage.number}`;
 	const mark = (md: Known<"measured-depth">) => holeMark(path, md, well.datum);
-	const down = pathDown(well.strings, stimulation.treatedThrough, uppermost(stage));
+	const down = treatedPath(well, uppermost(stage));
 	const flush = flushOf(down, key, gaps);
-	const steps = stage.steps.flatMap(
+	const steps = stepsOf(stage, stimulation.proppants).flatMap(
 		(step, i) => stepResults(stimulation, step, flush, `${key}.steps.${i}`, gaps) ?? [],
 	);
 	const perforations = perforationsOf(stage);

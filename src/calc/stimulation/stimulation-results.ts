@@ -1,7 +1,7 @@
 import { constant, type Known, type KnownTable } from "../../cite/known.ts";
 import { cite } from "../../cite/source.ts";
 import type { Stage, Stimulation, Well } from "../../well/well.ts";
-import { pathDown } from "../cement/bore.ts";
+import { treatedPath } from "../cement/bore.ts";
 import { totalVolume } from "../cement/capacity.ts";
 import { holeMark } from "../depths/marks.ts";
 import { type Gaps, maybe } from "../gaps.ts";
@@ -24,6 +24,7 @@ import { pressureLadder } from "./pressure-ladder.ts";
 import { countOf, plugCount, sharedVolume, totalMass, totalTime, volumeLess } from "./slurry.ts";
 import { frictionDown, pressureInputs } from "./stage-pressure.ts";
 import { type StageContext, stageResults, uppermost } from "./stage-results.ts";
+import { toeOpening } from "./toe.ts";
 import { hydraulicHorsepower, surfaceTreatingPressure } from "./treating-pressure.ts";
 
 /** The whole stimulation, every stage, or nothing where none is planned. */
@@ -62,6 +63,7 @@ export const stimulationResults = (
 		...maybe("limiting", limitingElement(boundary)),
 		...hard,
 		...maybe("ladder", pressureLadder(stimulation, boundary, hard.expected_treating_pressure)),
+		...maybe("toe_opens_at_surface", toeOpening(context)),
 		...maybe(
 			"pumps",
 			pumps &&
@@ -183,7 +185,7 @@ const hardest = (context: StageContext, stages: readonly StageResults[]): Hardes
 	if (worst?.pressure === undefined || stage === undefined) return {};
 	const { pressure } = worst;
 	const inputs = pressureInputs(context, stage, worst.perforations);
-	const down = pathDown(context.well.strings, context.stimulation.treatedThrough, uppermost(stage));
+	const down = treatedPath(context.well, uppermost(stage));
 	const sensitivity = ROUGHNESS.map(([id, inches]) => {
 		const roughness = constant(
 			"diameter",

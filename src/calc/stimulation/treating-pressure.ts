@@ -113,3 +113,14 @@ export const leastPressure = formula({
 	validity: "at least one",
 	compute: ({ P_i }) => (P_i.length === 0 ? Number.NaN : Math.min(...P_i)),
 });
+
+/** Surface pressure that puts a pressure on a valve under a still column [psi]. */
+export const surfaceOpeningPressure = formula({
+	id: "stimulation/surface-opening-pressure",
+	name: "Opening pressure at the surface",
+	expression: "P_s = P_v − P_h",
+	source: cite("hydrostatics", "no flow, so no friction"),
+	inputs: { P_v: "pressure", P_h: "pressure" },
+	gives: "pressure",
+	compute: ({ P_v, P_h }) => P_v - P_h,
+});

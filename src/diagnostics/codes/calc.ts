@@ -58,6 +58,15 @@ export const CALC_CODES = {
 			"above the relief valve, the valve opens with the pumps still running; if the relief stands above the maximum, nothing " +
 			"holds the maximum. Set each below the next.",
 	},
+	"calc/toe-valve": {
+		severity: "warning",
+		title: "The initiation valve cannot be opened as planned, or opens too soon",
+		explain:
+			"An initiation valve gives the first way into the rock, since guns cannot be pumped down before fluid can go anywhere. Its " +
+			"opening pressure, at the surface, must lie above the pressure that the casing is tested to, or the test opens it, and no " +
+			"higher than the maximum treating pressure, or nothing can open it. A valve rated at its own depth opens at that pressure less " +
+			"the fluid column above it. Valves that open only after the test pressure is bled off are a maker's matter: say so in the summary.",
+	},
 	"calc/unusable-survey": {
 		severity: "error",
 		title: "The survey does not describe a hole",

@@ -272,6 +272,13 @@ export const WELL_CODES = {
 			"A plug isolates the stage below: it is set below the stage's bottom cluster and above the uppermost cluster of the " +
 			"stage below. Stage 1, at the toe, has none.",
 	},
+	"well/coupling-near": {
+		severity: "warning",
+		title: "A plug or a cluster stands at a coupling",
+		explain:
+			"A plug set in a coupling may not seal, and shots through one may open the joint. The casing tally says where the couplings " +
+			"are; each plug and cluster keeps at least the stated clearance from them. Move it a few feet by an override of its stage.",
+	},
 	"well/toe-depth": {
 		severity: "error",
 		title: "The toe opening is not at the toe",

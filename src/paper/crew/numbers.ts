@@ -1,7 +1,7 @@
 import type { Known } from "../../cite/known.ts";
 import type { Cell } from "../../document/blocks.ts";
 import type { QuantityStyle } from "../../document/inline.ts";
-import type { CasingString } from "../../well/well.ts";
+import type { AnnulusLimit, CasingString } from "../../well/well.ts";
 import { type PaperContext, shown, textCell } from "../context.ts";
 import { titled } from "../parts/part.ts";
 
@@ -47,6 +47,18 @@ const limits = (context: PaperContext) => context.well.stimulation?.limits;
 const WHOLE = { decimals: 0 } as const;
 const TENTH = { decimals: 1 } as const;
 const HOURS = { unit: "hr", decimals: 0 } as const;
+
+/** Who is told, and within how many hours, where hours are set. */
+const tellWithin = (context: PaperContext, annulus: AnnulusLimit) =>
+	annulus.notifyWithin === undefined
+		? []
+		: [
+				{
+					kind: "text" as const,
+					text: `; ${context.words.label("crew.tell")} ${annulus.tell ?? context.well.agency?.name ?? context.words.label("phrases.agency")} ${context.words.label("crew.within")} `,
+				},
+				shown(context, annulus.notifyWithin, HOURS),
+			];
 
 /** Every value that a file of `seeds/jobs/` may name. */
 export const SHEET_VALUES: Readonly<Record<string, SheetValue>> = {
@@ -161,6 +173,7 @@ export const SHEET_VALUES: Readonly<Record<string, SheetValue>> = {
 	cement_wait: (c, s) => one(c, s?.cement?.waitOnCement, HOURS),
 
 	maximum_treating_pressure: (c) => one(c, limits(c)?.maximumTreatingPressure),
+	expected_pressure: (c) => one(c, c.results.stimulation?.expected_treating_pressure, { nearest: 10 }),
 	limiting_element: (c) => {
 		const limiting = c.results.stimulation?.limiting;
 		return limiting === undefined
@@ -183,32 +196,48 @@ export const SHEET_VALUES: Readonly<Record<string, SheetValue>> = {
 		(c.well.stimulation?.annuli ?? []).flatMap((annulus) =>
 			annulus.stopAbove === undefined
 				? []
-				: [{ of: annulus.between.map(titled).join(" – "), cell: shown(c, annulus.stopAbove) }],
+				: [
+						{
+							of: annulus.between.map(titled).join(" – "),
+							cell: {
+								kind: "rich" as const,
+								children: [shown(c, annulus.stopAbove), ...tellWithin(c, annulus)],
+							},
+						},
+					],
 		),
-	slurry_rate: (c) => one(c, c.well.stimulation?.stages[0]?.rate, WHOLE),
-	most_proppant: (c) => {
-		const steps = c.well.stimulation?.stages.flatMap((stage) => stage.steps) ?? [];
+	slurry_rate: (c) => {
+		const rate = c.well.stimulation?.stages[0]?.rate;
+		const steps = c.results.stimulation?.stages.flatMap((stage) => stage.steps) ?? [];
 		const most = steps.reduce<Known | undefined>(
-			(best, step) =>
-				step.concentration && step.concentration.value > (best?.value ?? 0) ? step.concentration : best,
+			(best, { concentration }) =>
+				concentration && concentration.value > (best?.value ?? 0) ? concentration : best,
 			undefined,
 		);
-		return one(c, most);
+		if (rate === undefined || most === undefined) return one(c, rate, WHOLE);
+		const to = { kind: "text" as const, text: `, ${c.words.label("crew.at_most")} ` };
+		return [
+			{ cell: { kind: "rich", children: [shown(c, rate, WHOLE), to, shown(c, most, { decimals: 2 })] } },
+		];
 	},
 	flush_volume: (c) => {
 		const stages = c.results.stimulation?.stages ?? [];
-		const first = stages[0];
-		const last = stages.at(-1);
-		const line = (stage: typeof first): SheetLine[] =>
+		const ends = [stages[0], stages.length > 1 ? stages.at(-1) : undefined].filter(
+			(stage) => stage?.flush_volume !== undefined,
+		);
+		const children = ends.flatMap((stage, i) =>
 			stage?.flush_volume === undefined
 				? []
 				: [
+						...(i === 0 ? [] : [{ kind: "text" as const, text: ", " }]),
+						shown(c, stage.flush_volume, TENTH),
 						{
-							of: `${c.words.label("phrases.stage")} ${stage.number}`,
-							cell: shown(c, stage.flush_volume, TENTH),
+							kind: "text" as const,
+							text: ` ${c.words.label("phrases.in")} ${c.words.label("phrases.stage")} ${stage.number}`,
 						},
-					];
-		return first === last ? line(first) : [...line(first), ...line(last)];
+					],
+		);
+		return children.length === 0 ? [] : [{ cell: { kind: "rich", children } }];
 	},
 	first_stage: (c) => one(c, c.results.stimulation?.stages[0]?.bottom.md),
 	stage_plan: (c) => one(c, c.results.stimulation?.stage_count),

@@ -2,9 +2,14 @@ import type { Block, Cell } from "../../document/blocks.ts";
 import type { CasingString } from "../../well/well.ts";
 import type { PaperContext } from "../context.ts";
 import { type Part, row, table, textColumn } from "../parts/part.ts";
+import { brokenPairs } from "../parts/treating-pressure.ts";
 import { SHEET_VALUES, type SheetLine } from "./numbers.ts";
 
+/** A job whose sheet has this number is done under treating pressure. */
+const TREATING = "maximum_treating_pressure";
+
 interface SheetNumber {
+	readonly value: string;
 	readonly label: string;
 	readonly critical: boolean;
 	readonly large: boolean;
@@ -19,6 +24,7 @@ export const crewNumbers: Part = (context) => {
 	const rest = numbers.filter((number) => !large.includes(number));
 	return [
 		...missingCallout(missing, context),
+		...(numbers.some(({ value }) => value === TREATING) ? brokenPairs(context) : []),
 		...(large.length === 0
 			? []
 			: [
@@ -63,6 +69,7 @@ const sheetNumbers = (context: PaperContext): SheetNumber[] => {
 		if (find === undefined)
 			throw new Error(`seeds/jobs/${job?.id}.yaml names no known value: "${number.value}"`);
 		return {
+			value: number.value,
 			label: context.words.label(`crew.numbers.${number.value}`),
 			critical: number.critical === true,
 			large: number.large === true,

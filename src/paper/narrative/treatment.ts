@@ -5,6 +5,9 @@ import { about, say, sayText } from "./say.ts";
 export const treatmentWords = (context: PaperContext): Record<string, unknown> => {
 	const plan = context.well.stimulation;
 	const totals = context.results.stimulation;
+	const disclosure = totals?.disclosure;
+	const sandShare = disclosure?.proppant_share;
+	const additiveShare = disclosure?.additive_share;
 	const gallons = context.units === "metric" ? undefined : "gal";
 	return {
 		treated: plan !== undefined && totals !== undefined,
@@ -25,6 +28,13 @@ export const treatmentWords = (context: PaperContext): Record<string, unknown> =
 			share: say(context, source.share, { decimals: 0 }),
 		})),
 		sand: about(context, totals?.proppant_mass),
+		water_share: say(context, disclosure?.base_fluid.share, { decimals: 1 }),
+		sand_share: say(context, sandShare, { decimals: 1 }),
+		additive_share: say(context, additiveShare, { decimals: 2 }),
+		expected_pressure: about(context, totals?.expected_treating_pressure),
+		plugs: say(context, totals?.plugs.value === 0 ? undefined : totals?.plugs),
+		returned_volume_low: about(context, totals?.returned?.low, 2, gallons),
+		returned_volume_high: about(context, totals?.returned?.high, 2, gallons),
 		additives: (plan?.additives ?? []).map((additive) => ({
 			name: additive.name,
 			purpose: additive.purpose,

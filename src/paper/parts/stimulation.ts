@@ -29,7 +29,7 @@ export const stimulationTotals: Part = (context) => {
 		["proppant_per_length", cell(context, totals.averages?.proppant_per_length, { decimals: 0 })],
 		["toe_kind", textCell(plan.toe?.kind)],
 		["toe_depth", cell(context, plan.toe?.depth)],
-		["toe_opens_at", cell(context, plan.toe?.opensAt)],
+		["toe_opens_at", cell(context, totals.toe_opens_at_surface, { nearest: 10 })],
 	]);
 };
 
@@ -52,20 +52,19 @@ export const treatmentSchedule: Part = (context) => {
 			quantityColumn(context, "proppant_mass", "mass"),
 			quantityColumn(context, "time", "duration", { style: { decimals: 1 } }),
 		],
-		stage.steps.map((step, i) => {
-			const worked = computed.steps[i];
-			return row({
+		computed.steps.map((step) =>
+			row({
 				step: textCell(step.name),
 				fluid: textCell(step.fluid ?? context.well.stimulation?.baseFluid.kind),
 				proppant: textCell(step.proppant),
-				concentration: cell(context, step.concentration),
+				concentration: cell(context, step.concentration, { decimals: 2 }),
 				rate: cell(context, step.rate),
-				clean: cell(context, worked?.clean_volume),
-				slurry_volume: cell(context, worked?.slurry_volume),
-				proppant_mass: step.proppant === undefined ? { kind: "none" } : cell(context, worked?.proppant_mass),
-				time: cell(context, worked?.time),
-			});
-		}),
+				clean: cell(context, step.clean_volume),
+				slurry_volume: cell(context, step.slurry_volume),
+				proppant_mass: step.proppant === undefined ? { kind: "none" } : cell(context, step.proppant_mass),
+				time: cell(context, step.time),
+			}),
+		),
 		{ note: "treatment_schedule", suffix: `${context.words.label("phrases.stage")} ${stage.number}` },
 	);
 };
@@ -122,52 +121,65 @@ export const stageTable: Part = (context) => {
 	);
 };
 
-/** What was pumped, each stage's record beside its plan. */
+/** What was pumped, each stage's record beside its plan: rates and pressures, then volumes and proppant. */
 export const stageRecords: Part = (context) => {
 	const worked = new Map(context.results.stimulation?.stages.map((stage) => [stage.number, stage]));
-	return table(
-		context,
-		"stage_records",
-		[
-			quantityColumn(context, "stage", "count", { width: 0.6, rowHead: true }),
-			textColumn(context, "date", { width: 1.2 }),
-			quantityColumn(context, "planned_rate", "flow-rate", { style: { decimals: 0 } }),
-			quantityColumn(context, "average_rate", "flow-rate", { style: { decimals: 1 } }),
-			quantityColumn(context, "expected_pressure", "pressure", { style: { decimals: 0 } }),
-			quantityColumn(context, "average_pressure", "pressure"),
-			quantityColumn(context, "maximum_pressure", "pressure"),
-			quantityColumn(context, "breakdown", "pressure"),
-			quantityColumn(context, "shut_in", "pressure"),
-			quantityColumn(context, "planned_clean", "volume", { style: { decimals: 0 } }),
-			quantityColumn(context, "clean_pumped", "volume", { style: { decimals: 0 } }),
-			quantityColumn(context, "planned_proppant", "mass", { width: 1.1, style: { nearest: 100 } }),
-			quantityColumn(context, "proppant_placed", "mass", { width: 1.1, style: { nearest: 100 } }),
-		],
-		(context.well.stimulation?.stages ?? []).flatMap((stage) => {
-			const record = stage.actual;
-			const plan = worked.get(stage.number);
-			return record === undefined
-				? []
-				: [
-						row({
-							stage: { kind: "quantity", dimension: "count", value: stage.number },
-							date: textCell(record.date),
-							planned_rate: cell(context, stage.rate),
-							average_rate: cell(context, record.averageRate),
-							expected_pressure: cell(context, plan?.pressure?.treating_fresh),
-							average_pressure: cell(context, record.averagePressure),
-							maximum_pressure: cell(context, record.maximumPressure),
-							breakdown: cell(context, record.breakdown),
-							shut_in: cell(context, record.instantaneousShutIn),
-							planned_clean: cell(context, plan?.clean_volume),
-							clean_pumped: cell(context, record.cleanVolume),
-							planned_proppant: cell(context, plan?.proppant_mass),
-							proppant_placed: cell(context, record.proppantMass),
-						}),
-					];
-		}),
-		{ dense: true, note: "stage_records" },
+	const recorded = (context.well.stimulation?.stages ?? []).flatMap((stage) =>
+		stage.actual === undefined ? [] : [{ stage, record: stage.actual, plan: worked.get(stage.number) }],
 	);
+	const number = () => quantityColumn(context, "stage", "count", { width: 0.7, rowHead: true });
+	return [
+		...table(
+			context,
+			"stage_records",
+			[
+				number(),
+				textColumn(context, "date", { width: 1.2 }),
+				quantityColumn(context, "planned_rate", "flow-rate", { style: { decimals: 0 } }),
+				quantityColumn(context, "average_rate", "flow-rate", { style: { decimals: 1 } }),
+				quantityColumn(context, "expected_pressure", "pressure", { style: { decimals: 0 } }),
+				quantityColumn(context, "average_pressure", "pressure"),
+				quantityColumn(context, "maximum_pressure", "pressure"),
+				quantityColumn(context, "breakdown", "pressure", { width: 1.1 }),
+				quantityColumn(context, "shut_in", "pressure"),
+			],
+			recorded.map(({ stage, record, plan }) =>
+				row({
+					stage: { kind: "quantity", dimension: "count", value: stage.number },
+					date: textCell(record.date),
+					planned_rate: cell(context, stage.rate),
+					average_rate: cell(context, record.averageRate),
+					expected_pressure: cell(context, plan?.pressure?.treating_fresh),
+					average_pressure: cell(context, record.averagePressure),
+					maximum_pressure: cell(context, record.maximumPressure),
+					breakdown: cell(context, record.breakdown),
+					shut_in: cell(context, record.instantaneousShutIn),
+				}),
+			),
+			{ dense: true, note: "stage_records" },
+		),
+		...table(
+			context,
+			"stage_volumes",
+			[
+				number(),
+				quantityColumn(context, "planned_clean", "volume", { style: { decimals: 0 } }),
+				quantityColumn(context, "clean_pumped", "volume", { style: { decimals: 0 } }),
+				quantityColumn(context, "planned_proppant", "mass", { width: 1.2, style: { nearest: 100 } }),
+				quantityColumn(context, "proppant_placed", "mass", { width: 1.2, style: { nearest: 100 } }),
+			],
+			recorded.map(({ stage, record, plan }) =>
+				row({
+					stage: { kind: "quantity", dimension: "count", value: stage.number },
+					planned_clean: cell(context, plan?.clean_volume),
+					clean_pumped: cell(context, record.cleanVolume),
+					planned_proppant: cell(context, plan?.proppant_mass),
+					proppant_placed: cell(context, record.proppantMass),
+				}),
+			),
+			{ dense: true },
+		),
+	];
 };
 
 export const waterSources: Part = (context) =>
@@ -177,7 +189,7 @@ export const waterSources: Part = (context) =>
 		[
 			textColumn(context, "source", { width: 2, rowHead: true }),
 			quantityColumn(context, "share", "share", { style: { decimals: 0 } }),
-			quantityColumn(context, "water", "volume", { style: { nearest: 100 } }),
+			quantityColumn(context, "water", "volume", { style: { nearest: 100, decimals: 0 } }),
 			textColumn(context, "recycled", { width: 1 }),
 		],
 		(context.well.stimulation?.waterSources ?? []).map((source) =>

@@ -10,6 +10,9 @@ const rungName = (context: PaperContext, { tier, name }: Rung): string =>
 		? `${context.words.label("ladder.element")} ${name ?? ""}`
 		: [context.words.label(`ladder.${tier}`), name].filter((word) => word !== undefined).join(" ");
 
+/** Whether it must lie below the next, and not merely no higher. */
+const strict = ({ tier }: Rung): boolean => tier === "expected" || tier === "kickout";
+
 /** Every pair that stands the wrong way round, in words; the papers of the regulator and of the crew say the same. */
 export const brokenPairs = (context: PaperContext): readonly Block[] => {
 	const ladder = context.results.stimulation?.ladder;
@@ -36,7 +39,7 @@ export const brokenPairs = (context: PaperContext): readonly Block[] => {
 											inline(cell(context, low.pressure, WHOLE)),
 											{
 												kind: "text",
-												text: `, ${context.words.label("ladder.not_below")} ${rungName(context, high)}, `,
+												text: `, ${context.words.label(strict(low) ? "ladder.is_not_below" : "ladder.is_above")} ${rungName(context, high)}, `,
 											},
 											inline(cell(context, high.pressure, WHOLE)),
 										],
@@ -56,14 +59,13 @@ const inline = (found: Cell) => (found.kind === "quantity" ? found : ({ kind: "t
 export const pressureLadder: Part = (context) => {
 	const ladder = context.results.stimulation?.ladder;
 	if (ladder === undefined) return [];
-	const limiting = context.results.stimulation?.limiting?.element;
 	const brokenBy = (rung: Rung): string => {
 		const over = ladder.broken
 			.filter(({ lower }) => lower === rung.id)
 			.flatMap(({ upper }) => ladder.rungs.find(({ id }) => id === upper) ?? []);
 		return over.length === 0
 			? context.words.label("ladder.in_order")
-			: `${context.words.label("ladder.above")} ${over.map((each) => rungName(context, each)).join("; ")}`;
+			: `${context.words.label(strict(rung) ? "ladder.not_below" : "ladder.above")} ${over.map((each) => rungName(context, each)).join("; ")}`;
 	};
 	const discharge = context.well.stimulation?.limits?.reliefDischargesTo;
 	return [
@@ -72,22 +74,17 @@ export const pressureLadder: Part = (context) => {
 			context,
 			"pressure_ladder",
 			[
-				textColumn(context, "limit", { width: 2.4, rowHead: true }),
-				quantityColumn(context, "pressure", "pressure", { style: WHOLE }),
-				textColumn(context, "must_be", { width: 1.8 }),
-				textColumn(context, "order", { width: 2 }),
-				textColumn(context, "limits", { width: 1.3 }),
+				textColumn(context, "limit", { width: 2.2, rowHead: true }),
+				quantityColumn(context, "pressure", "pressure", { width: 0.9, style: WHOLE }),
+				textColumn(context, "must_be", { width: 2 }),
+				textColumn(context, "order", { width: 2.2 }),
 			],
 			ladder.rungs.map((rung) =>
 				row({
 					limit: textCell(rungName(context, rung)),
-					pressure: cell(context, rung.pressure, WHOLE),
+					pressure: cell(context, rung.pressure, rung.tier === "element" ? { nearest: 10 } : WHOLE),
 					must_be: textCell(context.words.label(`ladder.must_be.${rung.tier}`)),
 					order: textCell(brokenBy(rung)),
-					limits:
-						rung.tier === "element" && rung.name === limiting
-							? textCell(context.words.label("phrases.limits_the_job"))
-							: { kind: "none" },
 				}),
 			),
 			{ note: "pressure_ladder" },
@@ -112,7 +109,7 @@ export const expectedPressure: Part = (context) => {
 			["expected_horsepower", cell(context, totals.expected_horsepower, WHOLE)],
 			["pumps", cell(context, totals.pumps)],
 			["net_pressure", cell(context, model?.net, WHOLE)],
-			["pipe_roughness", cell(context, model?.roughness)],
+			["pipe_roughness", cell(context, model?.roughness, { decimals: 4 })],
 			["drag_reduction_stated", cell(context, model?.frictionReduction, WHOLE)],
 			["drag_reduction_reached", cell(context, stage?.pressure?.drag_reduction, WHOLE)],
 			["room_to_first_kickout", cell(context, hardest?.screen_out?.room_to_first_kickout, WHOLE)],

@@ -1,0 +1,77 @@
+import type { Known } from "../../cite/known.ts";
+import { diagnose } from "../../diagnostics/diagnose.ts";
+import type { Diagnostic, Place } from "../../diagnostics/diagnostic.ts";
+import type { Well } from "../../well/well.ts";
+import { columnPressure, DATUM_DEPTH } from "../pressure/hydrostatic.ts";
+import type { StimulationResults } from "../results.ts";
+import { tvdAt } from "../trajectory/at-depth.ts";
+import type { StageContext } from "./stage-results.ts";
+import { surfaceOpeningPressure } from "./treating-pressure.ts";
+
+const VALVE = "initiation valve";
+const AT = ["stimulation", "toe"] as const;
+
+/**
+ * What must be read at the surface to open the initiation valve, under a column of base fluid where it is rated at its
+ * own depth. A well that is plugged and perforated and does not say how its first stage is opened has a gap.
+ */
+export const toeOpening = ({ stimulation, path, gaps }: StageContext): Known<"pressure"> | undefined => {
+	const { toe, method, baseFluid } = stimulation;
+	if (toe === undefined)
+		return method === "plug and perforate"
+			? gaps.missing(
+					"stimulation.toe",
+					"How the first stage is opened is not stated. Guns cannot be pumped down before fluid can go into the rock.",
+					[[...AT]],
+				)
+			: undefined;
+	if (toe.kind !== VALVE) return undefined;
+	if (toe.opensAt === undefined)
+		return gaps.missing("stimulation.toe_opens_at_surface", "The initiation valve has no opening pressure.", [
+			[...AT, "opens_at"],
+		]);
+	return toe.opensAtMeasured === "valve"
+		? surfaceOpeningPressure.of({
+				P_v: toe.opensAt,
+				P_h: columnPressure.of({
+					ρ: baseFluid.density,
+					D_top: DATUM_DEPTH,
+					D_bottom: tvdAt(path, toe.depth),
+				}),
+			})
+		: toe.opensAt;
+};
+
+/** A valve that the casing test opens, or that nothing allowed can open. */
+export const toeFaults = (
+	{ stimulation, strings }: Well,
+	results: StimulationResults | undefined,
+): readonly Diagnostic[] => {
+	const opening = results?.toe_opens_at_surface;
+	const stated = stimulation?.toe?.opensAt;
+	if (stimulation === undefined || opening === undefined || stated === undefined) return [];
+	const test = strings.find(({ id }) => id === stimulation.treatedThrough)?.pressureTest;
+	const tested = test?.actual?.pressure ?? test?.pressure;
+	const most = stimulation.limits?.maximumTreatingPressure ?? results?.limiting?.allowed;
+	const fault = (what: string, bound: string, limit: Known, label: string) =>
+		diagnose("calc/toe-valve", placeOf(stated), {
+			what,
+			expected: `${bound} ${psi(limit)} at the surface`,
+			found: psi(opening),
+			mend: "choose another opening pressure, or another way to open the toe",
+			...(limit.from.kind === "definition" ? { related: [{ at: placeOf(limit), label }] } : {}),
+		});
+	if (tested !== undefined && opening.value <= tested.value)
+		return [fault("the casing test would open the initiation valve", "above", tested, "the casing test")];
+	if (most !== undefined && opening.value > most.value)
+		return [fault("no allowed pressure opens the initiation valve", "at most", most, "the maximum")];
+	return [];
+};
+
+const psi = (pressure: Known): string =>
+	pressure.from.kind === "definition" ? pressure.from.text.trim() : `${Math.round(pressure.value)} psi`;
+
+const placeOf = ({ from }: Known): Place => {
+	if (from.kind !== "definition") return { path: [...AT] };
+	return from.file === undefined ? { path: from.at } : { path: from.at, file: from.file };
+};
