@@ -86,7 +86,10 @@ export const FIELD_CODE: Readonly<Record<FieldName, Field>> = {
 	"pipe condition": { at: ["casing"], given: (well) => stated(well, "casing", "condition") },
 	"design factors": {
 		at: ["design_basis", "design_factors"],
-		given: (well) => stated(well, "design_basis", "design_factors"),
+		given: (well) =>
+			["burst", "collapse", "tension"].every((factor) =>
+				stated(well, "design_basis", "design_factors", factor),
+			),
 	},
 	"cement slurries": { at: ["casing"], given: (well) => slurries(well).length > 0 },
 	"cement class": { at: ["casing"], given: (well) => each(slurries(well), ({ cementClass }) => cementClass) },
