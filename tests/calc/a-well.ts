@@ -70,6 +70,7 @@ export const string = (
 		sections: sectionsOf(top, runs),
 		floats: [],
 		centralizers: [],
+		designFactors: { burst: given("ratio", 1.1) },
 		...more,
 	}) as unknown as CasingString;
 
@@ -89,7 +90,7 @@ export const slurry = (
 	water: given("water-requirement", 5.2),
 	plasticViscosity: given("plastic-viscosity", 30),
 	yieldPoint: given("yield-point", 12),
-	strength: [],
+	strength: [{ value: given("pressure", 500), after: given("duration", 480) }],
 });
 
 export const job = (slurries: readonly Slurry[], more: Partial<CementJob> = {}): CementJob => ({

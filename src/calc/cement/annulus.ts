@@ -79,7 +79,10 @@ const interval = (
 };
 
 /** The strings around a string, the nearest first. */
-const outerStrings = (strings: readonly CasingString[], string: CasingString): readonly CasingString[] => {
+export const outerStrings = (
+	strings: readonly CasingString[],
+	string: CasingString,
+): readonly CasingString[] => {
 	const next = strings.find((s) => s.id === string.within);
 	return next === undefined ? [] : [next, ...outerStrings(strings, next)];
 };

@@ -1,6 +1,6 @@
 import { constant, type Known } from "../../cite/known.ts";
 import { cite } from "../../cite/source.ts";
-import type { CasingString, PipeSection } from "../../well/well.ts";
+import type { CasingString, PipeSection, Well } from "../../well/well.ts";
 import { intervalLength, intervalVolume, pipeCapacity, totalVolume } from "./capacity.ts";
 import { middleOf, piecesBetween } from "./cuts.ts";
 
@@ -34,7 +34,11 @@ export const boreInterval = (top: Depth, bottom: Depth, insideDiameter: Known<"d
  * The bore of a string between two depths, by sections. Above its uppermost section that section's bore goes on: the
  * landing joint it is pumped through.
  */
-export const boreIntervals = (string: CasingString, top: Depth, bottom: Depth): readonly BoreInterval[] => {
+export const boreIntervals = (
+	string: Pick<CasingString, "sections">,
+	top: Depth,
+	bottom: Depth,
+): readonly BoreInterval[] => {
 	const { sections } = string;
 	const changes = sections.flatMap((s) => [s.top, s.bottom]);
 	return piecesBetween(top, bottom, changes).flatMap((piece) => {
@@ -58,6 +62,25 @@ export const pathStrings = (strings: readonly CasingString[], id: string): reado
 	return string.kind === "liner"
 		? [...pathStrings(strings, tieback?.id ?? string.within ?? ""), string]
 		: [string];
+};
+
+/**
+ * The bores that a treatment is pumped down to a depth: those of the treating string, where there is one, and below its
+ * end those of the string treated through.
+ */
+export const treatedPath = (well: Well, to: Depth): readonly BoreInterval[] => {
+	const { treatedThrough = "", treatingString } = well.stimulation ?? {};
+	const down = pathDown(well.strings, treatedThrough, to);
+	const [first] = treatingString?.sections ?? [];
+	const end = treatingString?.sections.at(-1)?.bottom;
+	if (treatingString === undefined || first === undefined || end === undefined) return down;
+	const inside = end.value < to.value ? end : to;
+	const below = down
+		.filter(({ bottom }) => bottom.value > inside.value)
+		.map((bore) =>
+			bore.top.value < inside.value ? boreInterval(inside, bore.bottom, bore.insideDiameter) : bore,
+		);
+	return [...boreIntervals(treatingString, first.top, inside), ...below];
 };
 
 /**

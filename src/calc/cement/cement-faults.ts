@@ -5,6 +5,7 @@ import type { Path } from "../../diagnostics/path.ts";
 import type { CasingString, CementJob, Well } from "../../well/well.ts";
 import { verticalMark } from "../depths/marks.ts";
 import type { CementResults, PlacementResults, TightestMargin } from "../results.ts";
+import { outerStrings } from "./annulus.ts";
 
 const whole = (value: number): string =>
 	Math.abs(value).toLocaleString("en-US", { maximumFractionDigits: 0 });
@@ -194,16 +195,20 @@ const recordFaults = (
 			),
 		);
 	if (results.top_basis !== "recorded") return found;
+	const outside = outerStrings(well.strings, string);
 	for (const { name, top, base } of well.geology.water) {
 		const passes =
 			(verticalMark(path, base, well.datum).md?.value ?? Number.POSITIVE_INFINITY) < string.shoe.value;
 		const short = results.top.tvd.value - top.value;
-		const elsewhere = Object.values(cement).some(
-			(other) =>
-				other.id !== string.id &&
+		// Cement outside this string, behind one further out; what stands inside it seals nothing against the water.
+		const elsewhere = outside.some(({ id }) => {
+			const other = cement[id];
+			return (
+				other !== undefined &&
 				other.top.tvd.value <= top.value + THERE &&
-				other.bottom.tvd.value >= base.value - THERE,
-		);
+				other.bottom.tvd.value >= base.value - THERE
+			);
+		});
 		if (!passes || short <= THERE || elsewhere) continue;
 		found.push(
 			diagnose(

@@ -7,7 +7,7 @@ import { temperatureAtDepth } from "../pressure/hydrostatic.ts";
 import type { FurtherJobResults, PlacementResults, SettingResults } from "../results.ts";
 import { annulusIntervals, annulusVolume } from "./annulus.ts";
 import { totalVolume, volumeWithExcess } from "./capacity.ts";
-import type { JobContext } from "./cement-results.ts";
+import { grouted, type JobContext } from "./cement-results.ts";
 import { exactSacks, mixWater, sacks } from "./sacks.ts";
 import { drillOutFrom, strengthAfter, timeInUse, timeToStrength } from "./setting.ts";
 
@@ -22,10 +22,11 @@ const AT_START = constant("duration", 0, "the job begins", cite("definition"));
 
 /** When the cement at the shoe may be drilled; nothing where its strength was not tested and nothing thickens. */
 export const settingResults = (
-	{ well, path, job, string, gaps, at }: JobContext,
+	context: JobContext,
 	slurry: Slurry | undefined,
 	placement: PlacementResults | undefined,
 ): SettingResults | undefined => {
+	const { well, path, job, string, gaps, at } = context;
 	if (slurry === undefined) return undefined;
 	const wanted = job.drillOut?.strength ?? USUAL_STRENGTH;
 	const curve = {
@@ -41,9 +42,11 @@ export const settingResults = (
 				`The tests of the ${slurry.id} slurry end below that strength.`,
 				[[...at, "cement", "slurries"]],
 			)
-		: gaps.missing(`${key}.strength_reached`, `The strength of the ${slurry.id} slurry is not given.`, [
-				[...at, "cement", "slurries"],
-			]);
+		: grouted(context)
+			? undefined
+			: gaps.missing(`${key}.strength_reached`, `The strength of the ${slurry.id} slurry is not given.`, [
+					[...at, "cement", "slurries"],
+				]);
 	const planned = job.drillOut?.after ?? job.waitOnCement;
 	const { surfaceTemperature: T_s, temperatureGradient: G } = well.geology;
 	const D = holeMark(path, string.shoe, well.datum).below_ground;

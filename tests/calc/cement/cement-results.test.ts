@@ -28,7 +28,12 @@ const cemented = (cement: CementJob, more: Partial<Well> = {}, shoeTrack: number
 		more,
 	);
 
-const casing = { production: { weight_in_air: given("force", 400_000) } as CasingResults };
+const casing = {
+	production: {
+		weight_in_air: given("force", 400_000),
+		least_internal_yield: given("pressure", 5000),
+	} as CasingResults,
+};
 
 const calculate = (of: Well) => {
 	const gaps = openGaps();
@@ -185,12 +190,18 @@ describe("what is wanting is said", () => {
 
 	test("no displacement density: no lift", () => {
 		const { displacement: _, ...without } = plan;
-		expect(keysOf(cemented(without))).toEqual(["cement.production.final_lift"]);
+		expect(keysOf(cemented(without))).toEqual([
+			"cement.production.placement",
+			"cement.production.final_lift",
+		]);
 	});
 
 	test("no spacer density: no column", () => {
 		const unknown = { ...plan, spacer: { volume: given("volume", 50) } };
-		expect(keysOf(cemented(unknown))).toEqual(["cement.production.annulus_hydrostatic_at_shoe"]);
+		expect(keysOf(cemented(unknown))).toEqual([
+			"cement.production.placement",
+			"cement.production.annulus_hydrostatic_at_shoe",
+		]);
 	});
 
 	test("a column that stops short of the shoe fills neither shoe track nor rathole", () => {
