@@ -200,8 +200,28 @@ export const renderPaper = async (paper: PaperDocument): Promise<RenderedPdf> =>
 };
 
 /** Every drawing of the well, with the name its file takes. */
-export const drawings = (findings: Findings, units: UnitSystem): readonly { readonly name: string; readonly drawing: Drawing }[] =>
-	wellDrawings(findings, units).map((drawing) => ({ name: `${fileSlug(findings.well.identity.name)}.${drawing.id}`, drawing }));
+export const drawings = (
+	findings: Findings,
+	units: UnitSystem,
+	language: Language = "en",
+): readonly { readonly name: string; readonly drawing: Drawing }[] =>
+	wellDrawings(findings, units, language).map((drawing) => ({
+		name: [
+			fileSlug(findings.well.identity.name),
+			drawing.id,
+			language === "en" ? undefined : language,
+			units === "field" ? undefined : units,
+		]
+			.filter((part) => part !== undefined)
+			.join("."),
+		drawing,
+	}));
+
+/** A drawing as a PNG picture. The library is loaded only here. */
+export const renderPicture = async (drawing: Drawing): Promise<Uint8Array> => {
+	const { renderPng } = await import("./render/png/render-png.ts");
+	return renderPng(drawing);
+};
 
 /** The deadlines of the well as iCalendar, with the name its file takes. The library is loaded only here. */
 export const calendarFile = async (

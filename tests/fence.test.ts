@@ -65,6 +65,7 @@ const LIBRARIES: Readonly<Record<string, { readonly rooms: readonly string[]; re
 	commander: { rooms: ["cli"], because: "arguments are read at the door" },
 	"geographiclib-geodesic": { rooms: ["calc/site"], because: "geodesics are a solved problem; the rest of calc takes no library" },
 	proj4: { rooms: ["calc/site"], because: "datums are a solved problem; the rest of calc takes no library" },
+	"@resvg/resvg-js": { rooms: ["render/png"], because: "one maker of pictures" },
 	"ical-generator": { rooms: ["render/calendar"], because: "one writer of calendars" },
 	"fastest-levenshtein": { rooms: ["diagnostics"], because: "near names are suggested where faults are told" },
 	"node:fs": { rooms: ["cli", "catalog", "paper/words", "measure", "render/pdf"], because: "user files at the door, shipped files through one small door a room" },
@@ -73,6 +74,7 @@ const LIBRARIES: Readonly<Record<string, { readonly rooms: readonly string[]; re
 	"node:url": { rooms: ["cli", "catalog", "measure", "render/pdf"], because: "shipped files are found beside the code" },
 	"node:module": { rooms: ["measure", "render/pdf", "cli"], because: "the shipped typeface and the engine's version are found by package name" },
 	"node:crypto": { rooms: ["pipeline", "cli", "render/pdf"], because: "the digest is over everything read, known only to the tour; temporary names belong with files" },
+	"node:zlib": { rooms: ["render/png"], because: "a picture's chunks carry a checksum" },
 	"node:process": { rooms: ["cli", "main"], because: "the process belongs to the door" },
 };
 
