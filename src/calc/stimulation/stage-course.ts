@@ -7,6 +7,9 @@ import { pathStationsOf } from "../trajectory/path.ts";
 import { frictionOver } from "./friction-over.ts";
 import { perforationFriction } from "./treating-pressure.ts";
 
+/** The last bits of a depth: a fluid over less than this is not there [ft]. */
+const SLIVER = 1e-6;
+
 /** A length of bore, from the surface down. */
 interface Bore {
 	readonly md_top: number;
@@ -196,7 +199,7 @@ const columnOf = (
 	const end = bores.at(-1)?.md_bottom ?? top;
 	return slugs.flatMap(({ to, density }) => {
 		const bottom = Math.min(depthOfBarrels(bores, to), end);
-		if (bottom <= top) return [];
+		if (bottom - top < SLIVER) return [];
 		const slug = { top, bottom, density };
 		top = bottom;
 		return [slug];
