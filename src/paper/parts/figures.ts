@@ -69,7 +69,7 @@ export const figures: Readonly<Record<string, Part>> = {
 	"schematic-plain": part(schematic("plain"), 520),
 	"schematic-small": part(schematic("plain"), 285),
 	"isolation-close-up": part(closeUp("full"), 420),
-	"isolation-close-up-small": part(closeUp("full"), 290),
+	"isolation-close-up-small": part(closeUp("full"), 255),
 	"isolation-close-up-plain": part(closeUp("plain"), 400),
 	"section-view": part(section, 420),
 	"plan-view": part(plan("full"), 400),

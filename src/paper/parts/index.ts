@@ -1,3 +1,4 @@
+import { crewLimits } from "../crew/limits.ts";
 import { crewNumbers, crewSteps } from "../crew/sheet.ts";
 import { crewContacts, crewSignIn, crewSite } from "../crew/site.ts";
 import { answersTable, openQuestions } from "./answers.ts";
@@ -29,6 +30,7 @@ import {
 	padWellsTable,
 	zonesTable,
 } from "./isolation.ts";
+import { cementPressures, kickTable } from "./kicks-and-preventers.ts";
 import type { Part } from "./part.ts";
 import { publicContacts, signature } from "./people.ts";
 import { dataSources, formulasTable } from "./provenance.ts";
@@ -92,6 +94,8 @@ export const PARTS: Readonly<Record<string, Part>> = {
 	"strings-table": stringFacts,
 	"centralizers-table": centralizersTable,
 	"cement-jobs": cementJobs,
+	"cement-pressures": cementPressures,
+	"kick-table": kickTable,
 	"pressure-tests": pressureTests,
 	"shoe-tests": shoeTests,
 	"pressure-boundary": pressureBoundary,
@@ -141,6 +145,7 @@ export const PARTS: Readonly<Record<string, Part>> = {
 	glossary,
 	"crew-numbers": crewNumbers,
 	"crew-steps": crewSteps,
+	"crew-limits": crewLimits,
 	"crew-site": crewSite,
 	"crew-contacts": crewContacts,
 	"crew-sign-in": crewSignIn,

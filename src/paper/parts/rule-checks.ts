@@ -15,9 +15,9 @@ export const ruleChecks: Part = (context) => {
 			[
 				textColumn(context, "citation", { width: 1.5, rowHead: true }),
 				textColumn(context, "requirement", { width: 2.6 }),
-				textColumn(context, "because", { width: 3.2, label: "here_and_how" }),
+				textColumn(context, "because", { width: 3, label: "here_and_how" }),
 				verdictColumn(context, "verdict", 1.05),
-				textColumn(context, "standing", { width: 1.25 }),
+				textColumn(context, "standing", { width: 1.6 }),
 			],
 			all
 				.filter((finding) => finding.cite.jurisdictionName === name)

@@ -1,0 +1,149 @@
+import type { Cell } from "../../document/blocks.ts";
+import type { Inline } from "../../document/inline.ts";
+import type { Finding } from "../../rules/finding.ts";
+import { type PaperContext, shown } from "../context.ts";
+import { type Part, row, table, textColumn, titled } from "../parts/part.ts";
+
+/** Checks whose limits a crew can break on a job, those that matter most first. */
+const OF_JOB: Readonly<Record<string, readonly string[]>> = {
+	casing: ["surface-shoe-depth", "shoe-depth", "centralizers", "hole-clearance"],
+	cementing: [
+		"cement-to-surface",
+		"cement-top",
+		"critical-cement-length",
+		"cementing-plugs",
+		"wait-on-cement",
+	],
+	"pressure-test": ["wait-on-cement", "casing-pressure-test"],
+	"preventer-test": ["shoe-test"],
+	"wireline-and-perforating": ["annulus-limit"],
+	pumping: ["internal-yield-margin", "relief-valve", "annulus-limit", "casing-pressure-test"],
+	"plug-drill-out": ["annulus-limit"],
+	flowback: ["annulus-limit"],
+};
+
+/** Jobs under treating pressure: the weakest element and the annuli limit them. */
+const UNDER_PRESSURE = ["pumping"];
+
+const MOST_LINES = 6;
+
+/** A short list of what today's job may not break: by rule and permit, by the weakest element, by the annuli. */
+export const crewLimits: Part = (context) => {
+	const { job } = context;
+	if (job === undefined) return [];
+	const lines = [...(UNDER_PRESSURE.includes(job.id) ? boundary(context) : []), ...ruled(context, job)];
+	return table(
+		context,
+		"crew_limits",
+		[
+			textColumn(context, "may_not_break", { width: 3, rowHead: true }),
+			textColumn(context, "limit", { width: 2 }),
+			textColumn(context, "today", { width: 1.6 }),
+			textColumn(context, "whose", { width: 2.4 }),
+		],
+		lines.slice(0, MOST_LINES).map(({ what, limit, today, whose }) =>
+			row({
+				may_not_break: { kind: "text", text: what },
+				limit,
+				today,
+				whose: { kind: "text", text: whose },
+			}),
+		),
+	);
+};
+
+interface LimitLine {
+	readonly what: string;
+	readonly limit: Cell;
+	readonly today: Cell;
+	readonly whose: string;
+}
+
+const NONE: Cell = { kind: "none" };
+const rich = (...children: readonly Inline[]): Cell => ({ kind: "rich", children });
+const words = (text: string): Inline => ({ kind: "text", text });
+
+/** The weakest element under treating pressure, and the stop of each annulus. */
+const boundary = (context: PaperContext): readonly LimitLine[] => {
+	const label = context.words.label;
+	const limiting = context.results.stimulation?.limiting;
+	const annuli = context.well.stimulation?.annuli ?? [];
+	return [
+		...(limiting === undefined
+			? []
+			: [
+					{
+						what: label("crew.weakest_element"),
+						limit: rich(
+							words(`${label("crew.comparison.at most")} `),
+							shown(context, limiting.allowed, { nearest: 10 }),
+						),
+						today: NONE,
+						whose: titled(limiting.element),
+					},
+				]),
+		...annuli.flatMap(({ between: [inner, outer], stopAbove }) =>
+			stopAbove === undefined
+				? []
+				: [
+						{
+							what: `${label("crew.annulus_stop")}: ${titled(inner)} × ${titled(outer).toLowerCase()}`,
+							limit: rich(words(`${label("crew.comparison.at most")} `), shown(context, stopAbove)),
+							today: NONE,
+							whose: label("crew.company_limit"),
+						},
+					],
+		),
+	];
+};
+
+/** Limits of the rules and of the permit on this job's string; the same limit of several rules is one line. */
+const ruled = (context: PaperContext, job: NonNullable<PaperContext["job"]>): readonly LimitLine[] => {
+	const checks = OF_JOB[job.id] ?? [];
+	const label = context.words.label;
+	const found = context.judgement.findings
+		.filter(({ check, verdict, subject }) => {
+			const here = job.string === undefined || subject === job.string || subject === "well";
+			return checks.includes(check) && here && verdict !== "does not apply" && verdict !== "cannot tell";
+		})
+		// A rule that only asks for a plan is no limit of today.
+		.filter(({ required, check }) => required !== undefined || check === "cement-to-surface")
+		.sort((a, b) => checks.indexOf(a.check) - checks.indexOf(b.check));
+	const lines = new Map<string, LimitLine>();
+	for (const finding of found) {
+		const key = `${finding.check} ${finding.subject} ${finding.comparison ?? ""} ${finding.required?.value ?? ""}`;
+		const before = lines.get(key);
+		const whose = [before?.whose, finding.cite.citation].filter((part) => part !== undefined).join("; ");
+		const subject =
+			finding.subject === "well" || finding.subject === job.string ? "" : `: ${finding.subject}`;
+		lines.set(key, {
+			what: `${label(`crew.checks.${nameOf(finding)}`)}${subject}`,
+			limit: limitCell(context, finding),
+			today: todayCell(context, finding),
+			whose,
+		});
+	}
+	return [...lines.values()];
+};
+
+/** A wait is kept by the clock or by the cement's strength, and a crew has to know which. */
+const nameOf = ({ check, required }: Finding): string =>
+	check === "wait-on-cement" && required?.dimension === "pressure" ? "strength-at-drill-out" : check;
+
+const limitCell = (context: PaperContext, { comparison, required }: Finding): Cell =>
+	required === undefined || comparison === undefined
+		? { kind: "text", text: context.words.label("crew.required") }
+		: rich(
+				words(`${context.words.label(`crew.comparison.${comparison}`)} `),
+				shown(context, required, hours(required)),
+			);
+
+const todayCell = (context: PaperContext, { measured, verdict }: Finding): Cell => {
+	const broken = verdict === "not met" ? [words(` ${context.words.label("crew.not_met")}`)] : [];
+	if (measured === undefined) return broken.length === 0 ? NONE : rich(...broken);
+	return rich(shown(context, measured, hours(measured)), ...broken);
+};
+
+/** Crews count waits in hours. */
+const hours = ({ dimension, value }: { readonly dimension: string; readonly value: number }) =>
+	dimension === "duration" && value >= 60 ? ({ unit: "hr", decimals: 0 } as const) : {};
