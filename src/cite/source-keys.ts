@@ -15,6 +15,7 @@ export const SOURCE_KEYS = [
 	"api-5c2",
 	"api-5ct",
 	"iso-11960",
+	"iso-15156-2",
 	"api-5b",
 	"api-5c3-sheet",
 	"casing-drift-chart",
@@ -31,6 +32,7 @@ export const SOURCE_KEYS = [
 	"strength-of-materials-page",
 	"api-d20",
 	"taylor-mason-1972",
+	"johancsik-1984",
 	"craig-randall-1976",
 	"sawaryn-thorogood-2005",
 	"spe-petrowiki",
@@ -98,6 +100,7 @@ export const SOURCE_KEYS = [
 	"ny-dec-truck-table",
 	"fgdc-2006",
 	"okabe-ito",
+	"census-boundaries",
 ] as const;
 
 export type SourceKey = (typeof SOURCE_KEYS)[number];

@@ -1,21 +1,10 @@
 import * as z from "zod";
 import { EVERY, RECORD, TECHNICAL } from "./audience.ts";
 import { cement } from "./cement.ts";
+import { columnsOf } from "./columns-field.ts";
 import { measuredDepth, measuredDepthOrSurface, verticalDepth } from "./depth-field.ts";
 import { designFactors } from "./design-basis.ts";
-import {
-	date,
-	entry,
-	field,
-	flag,
-	group,
-	identifier,
-	list,
-	oneOf,
-	optional,
-	reference,
-	text,
-} from "./field.ts";
+import { date, entry, field, file, flag, group, identifier, list, oneOf, optional, reference, text } from "./field.ts";
 import { count, part, q, typed } from "./quantity-field.ts";
 
 const ratings = group("Ratings stated", "For pipe or connections outside the catalogue.", RECORD, {
@@ -30,7 +19,7 @@ const ratings = group("Ratings stated", "For pipe or connections outside the cat
 	source: text("Source", "Maker's data sheet and its date.", RECORD),
 });
 
-const pipe = entry("Pipe", "One run of equal pipe; several make a tapered string.", EVERY, {
+export const pipe = entry("Pipe", "One run of equal pipe; several make a tapered string.", EVERY, {
 	od: q("diameter", "Outside diameter", "Names the pipe.", EVERY),
 	weight: optional(q("linear-weight", "Nominal weight", "With the diameter it names the pipe.", EVERY)),
 	wall: optional(q("diameter", "Wall thickness", "Names the pipe where no weight does.", TECHNICAL)),
@@ -215,6 +204,12 @@ const casingString = entry("String", "One string of pipe, with its cement and it
 			shoe: measuredDepth("Shoe as landed", "Stands before the planned shoe.", EVERY),
 			top: optional(measuredDepthOrSurface("Top as landed", "Of a liner.", EVERY)),
 			joints: optional(count("Joints run", "Must agree with the tally.", TECHNICAL)),
+			tally: optional(
+				group("Tally", "Every joint in the string, from the shoe up or from the top down.", RECORD, {
+					file: file("Tally file", "A CSV with the length of each joint.", RECORD, "tally.csv"),
+					columns: columnsOf("joint", "length"),
+				}),
+			),
 		}),
 	),
 });

@@ -1,6 +1,6 @@
-import type * as z from "zod";
+import * as z from "zod";
 import { RECORD } from "./audience.ts";
-import { group, optional } from "./field.ts";
+import { field, group, optional } from "./field.ts";
 import { q, ratio } from "./quantity-field.ts";
 
 /** Safety margins asked of pipe. What is absent is defaulted, and listed as an assumption. */
@@ -8,8 +8,19 @@ export const designFactors = group("Design factors", "Rating over load must reac
 	burst: optional(ratio("Burst", "Pressure from inside.", RECORD)),
 	collapse: optional(ratio("Collapse", "Pressure from outside.", RECORD)),
 	tension: optional(ratio("Tension", "Weight and pull.", RECORD)),
+	bending: optional(ratio("Tension with bending", "Weight and pull, bent in the curve.", RECORD)),
+	overpull: optional(ratio("Overpull", "Stuck, and pulled.", RECORD)),
 	triaxial: optional(ratio("Triaxial", "All of them together.", RECORD)),
 });
+
+const frictionRange = (title: string, why: string) =>
+	field(
+		z.tuple([
+			ratio("Least", "Hook load at its best.", RECORD),
+			ratio("Greatest", "Hook load at its worst.", RECORD),
+		]),
+		{ title, why, papers: RECORD, expected: "a least and a greatest coefficient, such as `[0.20, 0.30]`" },
+	);
 
 export const designBasis = group("Design basis", "Stated once; each string may override.", RECORD, {
 	burst_backup: optional(
@@ -26,6 +37,15 @@ export const designBasis = group("Design basis", "Stated once; each string may o
 		q("share-per-temperature", "Loss of yield with temperature", "Hot steel is weaker.", RECORD),
 	),
 	overpull: optional(q("force", "Overpull", "Pull above weight that the pipe must stand.", RECORD)),
+	friction: optional(
+		group("Friction while running", "Whether pipe slides to bottom, and what it takes to pull it.", RECORD, {
+			cased: optional(frictionRange("Inside casing", "Steel on steel.")),
+			open_hole: optional(frictionRange("In open hole", "Steel on rock.")),
+		}),
+	),
+	running_speed: optional(
+		q("fluid-velocity", "Greatest running speed", "Pipe stopped short is shocked by it.", RECORD),
+	),
 });
 
 export type DesignBasisDefinition = z.output<typeof designBasis>;

@@ -55,6 +55,12 @@ export const lowBelowHigh = (tree: unknown): readonly Diagnostic[] => {
 		typeof share === "string" ? parseQuantity(share, "share") : undefined,
 	);
 	if (low?.ok && high?.ok && low.value > high.value) raise(returned, itemsAt(tree, returned).join(", "));
+	for (const place of ["cased", "open_hole"]) {
+		const path: Path = ["design_basis", "friction", place];
+		const [least, greatest] = itemsAt(tree, path);
+		if (typeof least === "number" && typeof greatest === "number" && least > greatest)
+			raise(path, `${least}, ${greatest}`);
+	}
 	itemsAt(tree, ["well_control", "preventers"]).forEach((_, i) => {
 		const path: Path = ["well_control", "preventers", i, "test"];
 		const test = valueAt(tree, path);

@@ -4,7 +4,7 @@ import type { Known } from "../cite/known.ts";
 import type { ThreadDimensions } from "./well.ts";
 
 /** Connections whose strength the standard gives, and pipe without any. */
-export type StandardConnection = "STC" | "LTC" | "BTC" | "plain end";
+export type StandardConnection = "STC" | "LTC" | "BTC" | "BTC special clearance" | "plain end";
 
 const WRITTEN: Readonly<Record<string, StandardConnection>> = {
 	STC: "STC",
@@ -15,6 +15,11 @@ const WRITTEN: Readonly<Record<string, StandardConnection>> = {
 	"LONG ROUND": "LTC",
 	BTC: "BTC",
 	BUTTRESS: "BTC",
+	"BTC SPECIAL CLEARANCE": "BTC special clearance",
+	"BUTTRESS SPECIAL CLEARANCE": "BTC special clearance",
+	"SPECIAL CLEARANCE": "BTC special clearance",
+	"SPECIAL CLEARANCE BTC": "BTC special clearance",
+	"BTC SC": "BTC special clearance",
 	"PLAIN END": "plain end",
 	PE: "plain end",
 	WELDED: "plain end",
@@ -30,12 +35,13 @@ export const standardConnection = (written: string): StandardConnection | undefi
 			.toUpperCase()
 	];
 
-/** Outside diameter of the standard coupling; every weight of a size has the same. */
+/** Outside diameter of the standard coupling; every weight of a size has the same. None where the size has no such coupling. */
 export const standardCoupling = (
 	connection: StandardConnection,
 	row: CasingRow | undefined,
 ): Known<"diameter"> | undefined => {
 	if (row === undefined || connection === "plain end") return undefined;
+	if (connection === "BTC special clearance") return row.couplingDiameter.specialClearance;
 	return connection === "BTC" ? row.couplingDiameter.buttress : row.couplingDiameter.round;
 };
 
@@ -45,7 +51,8 @@ export const threadDimensions = (
 	row: ThreadRow,
 ): ThreadDimensions | undefined => {
 	if (connection === "plain end") return undefined;
-	if (connection === "BTC") return { kind: "buttress", ...row.buttress };
+	if (connection === "BTC" || connection === "BTC special clearance")
+		return { kind: "buttress", ...row.buttress };
 	const lengths = connection === "STC" ? row.round.short : row.round.long;
 	const { M, E1, A } = row.round;
 	return lengths === undefined ? undefined : { kind: "round", M, E1, A, ...lengths };

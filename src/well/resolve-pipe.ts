@@ -46,6 +46,7 @@ export const resolvePipe = (
 		drift: written.drift ?? row?.drift ?? drift.of({ D: body.od, t: body.wall }),
 		...connection,
 		...strength,
+		...sourOf(written, desk),
 		condition:
 			written.condition ??
 			assumeWord(desk, "new", {
@@ -64,11 +65,25 @@ export const resolvePipe = (
 						...maybe("internalYield", ratings.internal_yield),
 						...maybe("collapse", ratings.collapse),
 						...maybe("tension", ratings.tension),
+						...maybe("sourService", ratings.sour_service),
 						source: ratings.source,
 					},
 				}),
 	};
 	return { section, at, ...maybe("row", row) };
+};
+
+/** What the standard says of the steel as written: a grade's name without its type stands for the usual type. */
+const sourOf = (written: PipeDefinition, desk: Desk): Pick<PipeSection, "sourService"> => {
+	const row = desk.catalog.findSourService(written.grade);
+	return row === undefined
+		? {}
+		: {
+				sourService: {
+					source: row.source,
+					...maybe("lowestTemperature", row.lowestTemperature),
+				},
+			};
 };
 
 interface Body {
@@ -92,7 +107,7 @@ const findBody = (written: PipeDefinition, at: Path, desk: Desk): Body | undefin
 				what: `the wall of ${row.id} is another in the catalogue`,
 				expected: `${row.wall.value} in`,
 				found: asWritten(wall, "in"),
-				mend: "state weight or wall alone, or mend the one that is wrong",
+				mend: "state weight or wall alone, or correct the one that is wrong",
 			});
 		return {
 			od: exactOr(od, row.outsideDiameter),
@@ -148,7 +163,7 @@ const checkListed = (written: PipeDefinition, at: Path, row: CasingRow | undefin
 			what: `${row.id} is not listed in ${grade}`,
 			expected: `one of: ${row.grades.join(", ")}`,
 			found: written.grade,
-			mend: "confirm the pipe with its mill certificate, or mend the grade or the weight",
+			mend: "confirm the pipe with its mill certificate, or correct the grade or the weight",
 			source: "api-5ct",
 		},
 	);
@@ -170,7 +185,10 @@ const findConnection = (
 				found: written.connection,
 				mend: "state its ratings from the maker's data sheet under `ratings`",
 			});
-		return { connection: written.connection, ...maybe("couplingDiameter", written.coupling_od) };
+		return {
+			connection: written.connection,
+			...maybe("couplingDiameter", written.coupling_od),
+		};
 	}
 	const row = desk.catalog.threadsFor(written.od.value, body.weight.value);
 	const threads = row === undefined ? undefined : threadDimensions(standard, row);
@@ -182,8 +200,19 @@ const findConnection = (
 			mend: "name the connection that the pipe has",
 			source: "api-5ct",
 		});
-	const coupling =
-		written.coupling_od ??
-		standardCoupling(standard, body.row ?? desk.catalog.casingOfSize(body.od.value)[0]);
-	return { connection: standard, ...maybe("couplingDiameter", coupling), ...maybe("threads", threads) };
+	const sized = body.row ?? desk.catalog.casingOfSize(body.od.value)[0];
+	const coupling = written.coupling_od ?? standardCoupling(standard, sized);
+	if (standard === "BTC special clearance" && sized !== undefined && coupling === undefined)
+		return fault(desk, "well/connection-size", path, {
+			what: `there is no special-clearance coupling on ${sized.id} pipe`,
+			expected: "BTC, or the coupling's own diameter under `coupling_od`",
+			found: written.connection,
+			mend: "name the connection that the pipe has, or state the coupling's diameter",
+			source: "api-5ct",
+		});
+	return {
+		connection: standard,
+		...maybe("couplingDiameter", coupling),
+		...maybe("threads", threads),
+	};
 };

@@ -9,18 +9,24 @@ import { fracturePressure } from "../pressure/fracture-gradient.ts";
 import { hydrostaticPressure } from "../pressure/hydrostatic.ts";
 import { shoeTestSurfacePressure } from "../pressure/shoe-strength.ts";
 import type { CasingResults, HoleMark, PipeSectionResults } from "../results.ts";
+import { tvdAt } from "../trajectory/at-depth.ts";
 import { buoyancyFactor, buoyedWeight, totalWeight, weightInAir } from "./axial.ts";
 import { leastCollapse, leastInternalYield } from "./internal-yield.ts";
+import { askOfSalt } from "./loads/mobile-salt.ts";
+import { openRock } from "./loads/open-rock.ts";
 import { stringLoads } from "./loads/string-loads.ts";
 import { carriesPreventers, surfacePressureWhileDrilling } from "./loads/surface-pressure-of-string.ts";
+import { notReached } from "./not-reached.ts";
 import { plainEndMass } from "./pipe-body.ts";
 import { sectionRatings } from "./section-ratings.ts";
+import { greatestGasSeen, type SourExposure, sourServiceOf } from "./sour-service.ts";
 import { clearance, jointsInSection, jointsInString, leastDrift, sectionMass, stringMass } from "./tally.ts";
 
 /**
  * Each string: where it stands, what it weighs and withstands, and what acts at its shoe. By string id, in order.
  *
- * A pipe that no published formula covers is an error; what lacks an input is a gap.
+ * A pipe that no published formula covers is an error; a string that falls short of a factor is a warning; what lacks
+ * an input is a gap.
  */
 export const casingResults = (
 	well: Well,
@@ -31,15 +37,23 @@ export const casingResults = (
 	readonly diagnostics: readonly Diagnostic[];
 } => {
 	const diagnostics: Diagnostic[] = [];
+	askOfSalt(well, gaps);
 	const entries = well.strings.map((string) => {
+		const pressure = greatestGasOn(well, path, string);
 		const sections = string.sections.map((section) => {
 			const key = `casing.${string.id}.sections.${section.number}`;
 			const { ratings, diagnostics: outside } = sectionRatings(section, key, gaps);
 			diagnostics.push(...outside);
-			return sectionResults(section, ratings, path, well);
+			return sectionResults(section, ratings, path, { pressure, string, well });
 		});
-		return [string.id, stringResults(string, sections, { well, path, gaps })] as const;
+		const results = stringResults(string, sections, { well, path, gaps });
+		diagnostics.push(...notReached(string, results));
+		return [string.id, results] as const;
 	});
+	if (well.safety?.hydrogen_sulfide === undefined)
+		gaps.missing("casing.sour_service", "Whether hydrogen sulfide is expected is not given.", [
+			["safety", "hydrogen_sulfide"],
+		]);
 	return { value: Object.fromEntries(entries), diagnostics };
 };
 
@@ -47,8 +61,9 @@ const sectionResults = (
 	section: PipeSection,
 	ratings: ReturnType<typeof sectionRatings>["ratings"],
 	path: KnownTable,
-	well: Well,
+	exposure: SourExposure,
 ): PipeSectionResults => {
+	const { well } = exposure;
 	const top = holeMark(path, section.top, well.datum);
 	const bottom = holeMark(path, section.bottom, well.datum);
 	return {
@@ -67,6 +82,7 @@ const sectionResults = (
 		}),
 		capacity: pipeCapacity.of({ d: section.insideDiameter }),
 		plain_end_mass: plainEndMass.of({ D: section.outsideDiameter, t: section.wall }),
+		sour_service: sourServiceOf(section, top, exposure),
 	};
 };
 
@@ -124,7 +140,16 @@ const stringResults = (
 				: undefined,
 		),
 	};
-	return { ...results, loads: stringLoads({ well, path, gaps, string, results }) };
+	return { ...results, ...stringLoads({ well, path, gaps, string, results }) };
+};
+
+/** The greatest pressure of the rock open below a string's shoe; of the last string, of the rock it is set across. */
+const greatestGasOn = (well: Well, path: KnownTable, string: CasingString): Known<"pressure"> | undefined => {
+	const below = holeBelow(well, string);
+	const above = well.strings.find(({ id }) => id === string.within);
+	const shoe = below === undefined ? (above?.shoe ?? string.top) : string.shoe;
+	const P = openRock(well, path, tvdAt(path, shoe), below ?? string.hole).map(({ pressure }) => pressure);
+	return P.length === 0 ? undefined : greatestGasSeen.of({ P });
 };
 
 const massOf = (section: PipeSection, results: PipeSectionResults | undefined): Known<"mass"> | undefined =>

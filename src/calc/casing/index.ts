@@ -15,12 +15,17 @@ import * as drillString from "./drill-string.ts";
 import * as internalYield from "./internal-yield.ts";
 import * as jointStrength from "./joint-strength.ts";
 import * as axialForce from "./loads/axial-force.ts";
+import * as hookLoads from "./loads/hook-loads.ts";
 import * as leastFactor from "./loads/least-factor.ts";
 import * as loadLines from "./loads/load-lines.ts";
 import * as loadSections from "./loads/load-sections.ts";
 import * as profiles from "./loads/profiles.ts";
+import * as softString from "./loads/soft-string.ts";
+import * as steppedProfiles from "./loads/stepped-profiles.ts";
 import * as surfacePressures from "./loads/surface-pressures.ts";
+import * as whyLeast from "./loads/why-least.ts";
 import * as pipeBody from "./pipe-body.ts";
+import * as sourService from "./sour-service.ts";
 import * as tally from "./tally.ts";
 import * as triaxial from "./triaxial.ts";
 
@@ -44,4 +49,9 @@ export const casingFormulas: readonly AnyFormula[] = formulasIn(
 	axialForce,
 	loadLines,
 	leastFactor,
+	softString,
+	hookLoads,
+	steppedProfiles,
+	whyLeast,
+	sourService,
 );

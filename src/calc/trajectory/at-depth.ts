@@ -15,6 +15,8 @@ export interface PlaceOnPath extends ArcPoint {
 	readonly east: number;
 	/** Dogleg severity of the interval [°/100 ft]. */
 	readonly dogleg: number;
+	/** At a station, that of the interval above it; elsewhere the same [°/100 ft]. */
+	readonly dogleg_above: number;
 }
 
 /**
@@ -41,6 +43,7 @@ export const placeAt = (path: readonly PathStation[], md: number): PlaceOnPath |
 		north: upper.north + point.step[0],
 		east: upper.east + point.step[1],
 		dogleg: lower.dogleg,
+		dogleg_above: md === upper.md ? upper.dogleg : lower.dogleg,
 	};
 };
 

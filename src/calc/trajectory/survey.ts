@@ -1,6 +1,6 @@
 import type { KnownTable } from "../../cite/known.ts";
 import { diagnose } from "../../diagnostics/diagnose.ts";
-import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
+import type { Diagnostic, Place } from "../../diagnostics/diagnostic.ts";
 import type { Survey, Well } from "../../well/well.ts";
 import { arcStep } from "./arc.ts";
 import { northOfTrue, turnBetweenNorths, turnedStations, turnOf } from "./north.ts";
@@ -64,7 +64,7 @@ export const unusable = (table: Stations): readonly Diagnostic[] => {
 		if (above === undefined) continue;
 		if (!(station.md > above.md))
 			return [
-				diagnose("calc/unusable-survey", surveyPlace(table), {
+				diagnose("calc/unusable-survey", stationPlace(table, i), {
 					what: `survey station ${i + 1} lies no deeper than the one before it`,
 					expected: `a measured depth below ${above.md} ft`,
 					found: `${station.md} ft`,
@@ -73,7 +73,7 @@ export const unusable = (table: Stations): readonly Diagnostic[] => {
 			];
 		if (!Number.isFinite(arcStep(above, station)[2]))
 			return [
-				diagnose("calc/unusable-survey", surveyPlace(table), {
+				diagnose("calc/unusable-survey", stationPlace(table, i), {
 					what: `the hole turns right back on itself at survey station ${i + 1}`,
 					expected: "less than a half turn between stations",
 					found: `${above.inclination}° at ${above.azimuth}°, then ${station.inclination}° at ${station.azimuth}°`,
@@ -84,7 +84,16 @@ export const unusable = (table: Stations): readonly Diagnostic[] => {
 	return [];
 };
 
-const surveyPlace = ({ from }: Stations) =>
+/** A station where it is written: its row of the file, or its item of the list. */
+const stationPlace = (table: Stations, i: number): Place => {
+	const { from } = table;
+	if (from.kind !== "definition") return surveyPlace(table);
+	const range = from.rows?.[i];
+	if (from.file === undefined) return { path: [...from.at, "stations", i] };
+	return { path: from.at, file: from.file, ...(range === undefined ? {} : { range }) };
+};
+
+const surveyPlace = ({ from }: Stations): Place =>
 	from.kind === "definition"
 		? { path: from.at, ...(from.file === undefined ? {} : { file: from.file }) }
 		: { path: ["trajectory", "actual", "survey"] };

@@ -1,13 +1,25 @@
 import { describe, expect, test } from "vitest";
 import { collapsePressure } from "../../../src/calc/casing/collapse.ts";
 import { collapseUnderTension } from "../../../src/calc/casing/collapse-under-load.ts";
-import { forceAt, hangingForce, heldForce } from "../../../src/calc/casing/loads/axial-force.ts";
-import { leastFactor, leastFactorDepth } from "../../../src/calc/casing/loads/least-factor.ts";
+import { hangingForce, heldForce } from "../../../src/calc/casing/loads/axial-force.ts";
+import { forceAt } from "../../../src/calc/casing/loads/force-table.ts";
 import {
+	forceLoadAtLeast,
+	forceRatingAtLeast,
+	leastFactor,
+	leastFactorDepth,
+	leastFactorOfConnection,
+	leastFactorOfPipe,
+	pressureLoadAtLeast,
+	pressureRatingAtLeast,
+} from "../../../src/calc/casing/loads/least-factor.ts";
+import {
+	bentTensionLine,
 	burstLine,
 	collapseLine,
 	overpullLine,
 	plugTestLine,
+	shockLine,
 	tensionLine,
 	triaxialLine,
 } from "../../../src/calc/casing/loads/load-lines.ts";
@@ -16,6 +28,7 @@ import {
 	pressureProfile,
 	profileAt,
 	temperatureProfile,
+	uniformPressure,
 	uniformTemperature,
 } from "../../../src/calc/casing/loads/profiles.ts";
 import {
@@ -44,6 +57,8 @@ interface Section {
 	readonly D: number;
 	readonly t: number;
 	readonly w: number;
+	readonly P_connection?: number;
+	readonly F_connection?: number;
 }
 
 const sectionsOf = (sections: readonly Section[], wear = 0) =>
@@ -54,7 +69,8 @@ const sectionsOf = (sections: readonly Section[], wear = 0) =>
 		t: sections.map((s) => given("diameter", s.t)),
 		Y_p: sections.map(() => given("pressure", 80_000)),
 		w: sections.map((s) => given("linear-weight", s.w)),
-		P_i: sections.map(() => given("pressure", 6000)),
+		P_pipe: sections.map(() => given("pressure", 6000)),
+		P_connection: sections.map((s) => given("pressure", s.P_connection ?? 6000)),
 		P_c: sections.map((s) =>
 			collapsePressure.of({
 				D: given("diameter", s.D),
@@ -62,7 +78,8 @@ const sectionsOf = (sections: readonly Section[], wear = 0) =>
 				Y_p: given("pressure", 80_000),
 			}),
 		),
-		F_t: sections.map(() => given("force", 900_000)),
+		F_pipe: sections.map(() => given("force", 900_000)),
+		F_connection: sections.map((s) => given("force", s.F_connection ?? 900_000)),
 		wear: given("share", wear),
 	});
 
@@ -76,6 +93,7 @@ const fluid = (ppg: number, surface = 0) =>
 		D_bottom: [given("true-vertical-depth", 10_000)],
 	});
 const empty = fluid(0);
+const air = uniformPressure.of({ p: given("pressure", 0) });
 const cold = uniformTemperature.of({ T: given("temperature", 70) });
 const hot = temperatureProfile.of({
 	T_s: given("temperature", 70),
@@ -139,7 +157,8 @@ describe("axial force", () => {
 		]);
 		const mud = fluid(10);
 		const force = hangingForce.of({ path: vertical, sections: tapered, inside: mud, outside: mud });
-		const jump = forceAt(force, { md: 4000, number: 1 }) - forceAt(force, { md: 4000, number: 2 });
+		const jump =
+			forceAt(force, { md: 4000, tvd: 4000, number: 1 }) - forceAt(force, { md: 4000, tvd: 4000, number: 2 });
 		const shoulder = 2080 * (steel(7, 0.362) - steel(9.625, 0.472));
 		expect(jump).toBeCloseTo(shoulder, 6);
 		const same = sectionsOf([
@@ -235,7 +254,8 @@ describe("load lines", () => {
 		const mud = fluid(10);
 		const force = hangingForce.of({ path: vertical, sections: single, inside: mud, outside: mud });
 		expect(first(tensionLine.of({ ...common, force }), "load")).toBeCloseTo(first(force, "force"), 9);
-		const stuck = overpullLine.of({ ...common, overpull: given("force", 100_000) });
+		const dry = hangingForce.of({ path: vertical, sections: single, inside: air, outside: air });
+		const stuck = overpullLine.of({ ...common, dry, overpull: given("force", 100_000) });
 		expect(first(stuck, "load")).toBeCloseTo(570_000, 6);
 		expect(last(stuck, "load")).toBe(100_000);
 		const bumped = plugTestLine.of({ ...common, force, P: given("pressure", 1000) });
@@ -249,13 +269,62 @@ describe("load lines", () => {
 		expect(first(line, "rating")).toBe(80_000);
 	});
 
+	test("bent, a string is pulled by its bending too; stopped, by its shock", () => {
+		const curved = minimumCurvaturePath.of({
+			stations: stationTable([
+				[0, 0, 0],
+				[2000, 0, 0],
+				[2900, 90, 0],
+				[10_000, 90, 0],
+			]),
+			TD: given("measured-depth", 0),
+			Avs: given("angle", 0),
+		});
+		const mud = fluid(10);
+		const hung = hangingForce.of({ path: curved, sections: single, inside: mud, outside: mud });
+		const bentAt = (md: number) =>
+			bentTensionLine
+				.of({ ...common, path: curved, force: hung })
+				.rows.find((row) => Math.abs(row.md - md) < 1e-6)?.load ?? Number.NaN;
+		const plainAt = (md: number) =>
+			tensionLine
+				.of({ ...common, path: curved, force: hung })
+				.rows.find((row) => Math.abs(row.md - md) < 1e-6)?.load ?? Number.NaN;
+		const stress = 218.166 * 9.625 * 10;
+		expect(bentAt(1000)).toBe(plainAt(1000));
+		// The bend begins at 2,000 ft and ends at 2,900 ft: at either end the pipe is bent on one side.
+		for (const md of [2000, 2900])
+			expect((bentAt(md) - plainAt(md)) / steel(9.625, 0.472) / stress).toBeCloseTo(1, 5);
+		const shocked = shockLine.of({ ...common, path: curved, force: hung, v: given("fluid-velocity", 5) });
+		expect(first(shocked, "load") - first(hung, "force")).toBeCloseTo(1780 * 5 * steel(9.625, 0.472), 4);
+	});
+
 	test("the least factor, and where", () => {
 		const line = burstLine.of({ ...common, inside: fluid(10, 2000), outside: fluid(9) });
 		expect(leastFactor.of({ line }).value).toBeCloseTo(6000 / 2520, 9);
 		expect(leastFactorDepth.of({ line }).value).toBe(10_000);
+		expect(pressureLoadAtLeast.of({ line }).value).toBeCloseTo(2520, 6);
+		expect(pressureRatingAtLeast.of({ line }).value).toBeCloseTo(6000, 9);
 		const unloaded = burstLine.of({ ...common, inside: fluid(9), outside: fluid(10) });
 		expect(leastFactor.of({ line: unloaded }).value).toBeNaN();
 		expect(isKnownTable(unloaded)).toBe(true);
+	});
+
+	test("pipe and connection are each laid beside the load, and the weaker is named", () => {
+		const weak = sectionsOf([
+			{ top: 0, bottom: 10_000, D: 9.625, t: 0.472, w: 47, P_connection: 5000, F_connection: 1_000_000 },
+		]);
+		const inside = fluid(10, 2000);
+		const line = burstLine.of({ ...common, sections: weak, inside, outside: fluid(10) });
+		expect(leastFactor.of({ line }).value).toBeCloseTo(2.5, 9);
+		expect(leastFactor.of({ line }).from).toMatchObject({ branch: "connection" });
+		expect(leastFactorOfPipe.of({ line }).value).toBeCloseTo(3, 9);
+		expect(leastFactorOfConnection.of({ line }).value).toBeCloseTo(2.5, 9);
+		const force = hangingForce.of({ path: vertical, sections: weak, inside: empty, outside: empty });
+		const pulled = tensionLine.of({ ...common, sections: weak, force });
+		expect(leastFactor.of({ line: pulled }).from).toMatchObject({ branch: "pipe" });
+		expect(forceLoadAtLeast.of({ line: pulled }).value).toBeCloseTo(470_000, 6);
+		expect(forceRatingAtLeast.of({ line: pulled }).value).toBeCloseTo(900_000, 6);
 	});
 });
 

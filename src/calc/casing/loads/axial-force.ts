@@ -3,16 +3,9 @@ import type { KnownTable } from "../../../cite/known.ts";
 import { cite } from "../../../cite/source.ts";
 import { quantity } from "../../../units/quantity.ts";
 import { ballooningForce, temperatureForce } from "../axial.ts";
+import { FORCE, type ForceRow, forceAt } from "./force-table.ts";
 import { profileAt } from "./profiles.ts";
 import { type LoadStation, loadStations } from "./stations.ts";
-
-/** `section` tells the two sides of a change of size apart. */
-const FORCE = {
-	md: "measured-depth",
-	tvd: "true-vertical-depth",
-	section: "count",
-	force: "force",
-} as const;
 
 /**
  * True axial force of a string that hangs free, without friction: weight below by the vertical, and pressure on every
@@ -33,7 +26,7 @@ export const hangingForce = tableFormula({
 	gives: FORCE,
 	compute: ({ path, sections, inside, outside }) => {
 		const stations = loadStations(path, sections, inside, outside);
-		const rows: { md: number; tvd: number; section: number; force: number }[] = [];
+		const rows: ForceRow[] = [];
 		let below: (LoadStation & { readonly force: number }) | undefined;
 		for (const station of stations.toReversed()) {
 			const hung = below === undefined ? 0 : below.force + below.section.w * (below.tvd - station.tvd);
@@ -86,7 +79,16 @@ export const heldForce = tableFormula({
 	gives: FORCE,
 	validity: "both ends held; no buckling",
 	compute: (given) =>
-		loadStations(given.path, given.sections, given.inside, given.outside).map((station) => {
+		loadStations(
+			given.path,
+			given.sections,
+			given.inside,
+			given.outside,
+			given.inside_before,
+			given.outside_before,
+			given.temperature_before,
+			given.temperature,
+		).map((station) => {
 			const { tvd, section } = station;
 			const change = (after: KnownTable, before: KnownTable) =>
 				quantity(
@@ -111,18 +113,3 @@ export const heldForce = tableFormula({
 			return { md: station.md, tvd, section: station.number, force: landed + ballooning + thermal };
 		}),
 });
-
-/** Force at a station, straight between the table's rows of the same section. */
-export const forceAt = (forces: KnownTable, { md, number }: Pick<LoadStation, "md" | "number">): number => {
-	const rows = forces.rows as readonly {
-		readonly md: number;
-		readonly section: number;
-		readonly force: number;
-	}[];
-	const own = rows.filter((row) => row.section === number);
-	const i = own.findIndex((row) => row.md >= md);
-	const [upper, lower] = [own[i - 1] ?? own[i], own[i]];
-	if (upper === undefined || lower === undefined) return Number.NaN;
-	if (lower.md === upper.md) return lower.force;
-	return upper.force + ((lower.force - upper.force) * (md - upper.md)) / (lower.md - upper.md);
-};

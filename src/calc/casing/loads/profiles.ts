@@ -64,6 +64,17 @@ export const uniformTemperature = tableFormula({
 	compute: ({ T }) => [{ tvd: 0, temperature: T }],
 });
 
+/** One pressure all the way. */
+export const uniformPressure = tableFormula({
+	id: "casing/uniform-pressure",
+	name: "One pressure over depth",
+	expression: "p(D) = p",
+	source: cite("definition"),
+	inputs: { p: "pressure" },
+	gives: { tvd: "true-vertical-depth", pressure: "pressure" },
+	compute: ({ p }) => [{ tvd: 0, pressure: p }],
+});
+
 /**
  * A profile's value at a depth: straight between its rows, above the first as the first, below the last on at the last
  * gradient.

@@ -1,18 +1,38 @@
 import { constant, type Known, type KnownTable } from "../../../cite/known.ts";
 import { cite } from "../../../cite/source.ts";
-import type { Stimulation } from "../../../well/well.ts";
+import type { CasingString, Well } from "../../../well/well.ts";
 import { fluidsOutside } from "../../cement/standing-fluids.ts";
 import { DATUM_DEPTH, mudGradient } from "../../pressure/hydrostatic.ts";
 import type { LoadSituation } from "../../results.ts";
-import { slurryDensity } from "../../stimulation/slurry.ts";
 import { tvdAt } from "../../trajectory/at-depth.ts";
 import { maximumTvd } from "../../trajectory/path-summary.ts";
+import { saltOn } from "./mobile-salt.ts";
 import { pressureProfile } from "./profiles.ts";
-import type { StringContext } from "./string-loads.ts";
+import { bumpPressure, creepingProfile, packedProfile, pressureAtDepth } from "./stepped-profiles.ts";
+import type { StringContext } from "./string-frame.ts";
 import { gasGradient, gasPressureBelow } from "./surface-pressure-of-string.ts";
+import { treatingPressure } from "./treating-pressure.ts";
 
 const NO_PRESSURE = constant("pressure", 0, "open to the air", cite("definition"));
 const EMPTY = constant("pressure-gradient", 0, "empty pipe", cite("definition"));
+const OVERBURDEN = constant(
+	"pressure-gradient",
+	1,
+	"overburden, where none is stated",
+	cite("devereux", "Table 1-4, collapse: plastic salt"),
+);
+const OVER_LIFT = constant(
+	"pressure",
+	1000,
+	"held over the lift when the plug is bumped, where none is stated: the upper end of 500 to 1,000 psi",
+	cite("common-practice"),
+);
+const DRAWN_EMPTY = constant(
+	"pressure",
+	0,
+	"rock drawn down to nothing, where no pressure is stated",
+	cite("definition"),
+);
 
 /** Pressures inside and outside a string when something happens to it. */
 export interface Situation {
@@ -20,51 +40,164 @@ export interface Situation {
 	readonly kind: "burst" | "collapse";
 	readonly inside: KnownTable;
 	readonly outside: KnownTable;
+	/** At surface, inside. */
+	readonly surfacePressure?: Known<"pressure">;
+	/** Open pipe on the hook until the cement has set, held at both ends from then on. */
+	readonly axial: "open" | "held";
+	/** Cold fluid has been pumped through. */
+	readonly cooled?: true;
 }
 
-/** The situations whose inputs are known, and the mud that the string hangs in. */
-export const situationsOf = (
-	context: StringContext,
-	mud: Known<"density">,
-): { readonly mud: KnownTable; readonly all: readonly Situation[] } => {
-	const bottom = maximumTvd.of({ path: context.path, MD: context.string.shoe });
-	const column = (p_0: Known<"pressure">, density: Known<"density">) =>
-		pressureProfile.of({ p_0, D_0: DATUM_DEPTH, g: [mudGradient.of({ ρ: density })], D_bottom: [bottom] });
-	const gas = (p_0: Known<"pressure">) =>
-		pressureProfile.of({ p_0, D_0: DATUM_DEPTH, g: [gasGradient(context.well)], D_bottom: [bottom] });
-	const inMud = column(NO_PRESSURE, mud);
-	const burst = (name: LoadSituation, inside: KnownTable | undefined): readonly Situation[] =>
-		inside === undefined ? [] : [{ name, kind: "burst", inside, outside: backup(context, bottom) }];
-	const { string, results } = context;
-	const kick = results.maximum_surface_pressure;
-	const shutIn = shutInPressure(context);
-	const test = string.pressureTest?.pressure;
-	const treating = treatingPressure(context);
-	const inPipe = string.cement?.displacement?.density ?? mud;
+export interface Situations {
+	/** Hanging in mud, inside and out. */
+	readonly mud: KnownTable;
+	/** When the cement has set around it: what its length was fixed with. */
+	readonly set: { readonly inside: KnownTable; readonly outside: KnownTable };
+	readonly all: readonly Situation[];
+}
+
+interface Fluids {
+	readonly bottom: Known<"true-vertical-depth">;
+	readonly mud: KnownTable;
+	readonly inPipe: Known<"density">;
+	readonly displaced: KnownTable;
+	/** Mud, spacer and slurries outside when the plug lands; absent where one's density is not known. */
+	readonly wet: KnownTable | undefined;
+	readonly column: (p_0: Known<"pressure">, density: Known<"density">) => KnownTable;
+	readonly gas: (p_0: Known<"pressure">) => KnownTable;
+}
+
+/** The situations whose inputs are known, and the fluids that the string was landed and set in. */
+export const situationsOf = (context: StringContext, mud: Known<"density">): Situations => {
+	const fluids = fluidsOf(context, mud);
 	return {
-		mud: inMud,
+		mud: fluids.mud,
+		set: { inside: fluids.displaced, outside: fluids.wet ?? fluids.mud },
 		all: [
-			{ name: "evacuation", kind: "collapse", inside: evacuated(context, bottom), outside: inMud },
-			...cementing(context, column(NO_PRESSURE, inPipe)),
-			...burst("gas-kick", kick && gas(kick)),
-			...burst("pressure-test", test && column(test, inPipe)),
-			...burst("stimulation", treating && column(treating.pressure, treating.density)),
-			...burst("shut-in-gas", shutIn && gas(shutIn)),
+			...whileCementing(context, fluids),
+			...whileDrilling(context, fluids),
+			...whileTreating(context, fluids),
+			...whileProducing(context, fluids),
 		],
 	};
 };
 
-/** Outside in burst: the design basis's water, from ground level down. */
-const backup = ({ well, path }: StringContext, bottom: Known<"true-vertical-depth">): KnownTable =>
+const fluidsOf = (context: StringContext, mud: Known<"density">): Fluids => {
+	const { string, path, well } = context;
+	const bottom = maximumTvd.of({ path, MD: string.shoe });
+	const one = (p_0: Known<"pressure">, g: Known<"pressure-gradient">) =>
+		pressureProfile.of({ p_0, D_0: DATUM_DEPTH, g: [g], D_bottom: [bottom] });
+	const column = (p_0: Known<"pressure">, density: Known<"density">) =>
+		one(p_0, mudGradient.of({ ρ: density }));
+	const inPipe = string.cement?.displacement?.density ?? mud;
+	return {
+		bottom,
+		mud: column(NO_PRESSURE, mud),
+		inPipe,
+		displaced: column(NO_PRESSURE, inPipe),
+		wet: wetFluids(context),
+		column,
+		gas: (p_0) => one(p_0, gasGradient(well)),
+	};
+};
+
+/** What stands outside when the plug lands. */
+const wetFluids = ({ well, path, string }: StringContext): KnownTable | undefined => {
+	const job = string.cement;
+	const [first, ...rest] = job?.slurries ?? [];
+	if (job === undefined || first === undefined) return undefined;
+	const top = rest.reduce((least, { top: t }) => (t.value < least.value ? t : least), first.top);
+	const { columns } = fluidsOutside(well, path, string, job, top);
+	const [uppermost] = columns;
+	return uppermost === undefined
+		? undefined
+		: pressureProfile.of({
+				p_0: NO_PRESSURE,
+				D_0: uppermost.top,
+				g: columns.map(({ density }) => mudGradient.of({ ρ: density })),
+				D_bottom: columns.map(({ bottom }) => bottom),
+			});
+};
+
+/** Outside in burst: the stated backup, from ground level down. */
+const backup = ({ well, path, string }: StringContext, { bottom }: Fluids): KnownTable =>
 	pressureProfile.of({
 		p_0: NO_PRESSURE,
 		D_0: DATUM_DEPTH,
-		g: [EMPTY, well.designBasis.burstBackup],
+		g: [EMPTY, string.burstBackup ?? well.designBasis.burstBackup],
 		D_bottom: [tvdAt(path, well.datum.groundLevel), bottom],
 	});
 
-const evacuated = ({ string }: StringContext, bottom: Known<"true-vertical-depth">): KnownTable => {
-	const { evacuation } = string;
+const burst = (
+	context: StringContext,
+	fluids: Fluids,
+	name: LoadSituation,
+	surfacePressure: Known<"pressure"> | undefined,
+	inside: (surfacePressure: Known<"pressure">) => KnownTable,
+): readonly Situation[] =>
+	surfacePressure === undefined
+		? []
+		: [
+				{
+					name,
+					kind: "burst",
+					inside: inside(surfacePressure),
+					outside: backup(context, fluids),
+					surfacePressure,
+					axial: "held",
+				},
+			];
+
+const whileCementing = (context: StringContext, fluids: Fluids): readonly Situation[] => {
+	const { wet, displaced, inPipe, bottom } = fluids;
+	const job = context.string.cement;
+	if (wet === undefined || job === undefined) return [];
+	const cementing: Situation = {
+		name: "cementing",
+		kind: "collapse",
+		inside: displaced,
+		outside: wet,
+		axial: "open",
+	};
+	const pressure =
+		job.actual?.bump ??
+		bumpPressure.of({
+			p_o: pressureAtDepth.of({ profile: wet, D: bottom }),
+			p_i: pressureAtDepth.of({ profile: displaced, D: bottom }),
+			over: job.bump ?? OVER_LIFT,
+		});
+	if (job.plugs.length === 0) return [cementing];
+	return [
+		cementing,
+		{
+			name: "bumped-plug",
+			kind: "burst",
+			inside: fluids.column(pressure, inPipe),
+			outside: wet,
+			surfacePressure: pressure,
+			axial: "open",
+		},
+	];
+};
+
+const whileDrilling = (context: StringContext, fluids: Fluids): readonly Situation[] => {
+	const { string, results } = context;
+	return [
+		...burst(context, fluids, "pressure-test", string.pressureTest?.pressure, (p) =>
+			fluids.column(p, fluids.inPipe),
+		),
+		...burst(context, fluids, "gas-kick", results.maximum_surface_pressure, fluids.gas),
+		{
+			name: "evacuation",
+			kind: "collapse",
+			inside: evacuated(context.string, fluids),
+			outside: fluids.mud,
+			axial: "held",
+		},
+	];
+};
+
+const evacuated = ({ evacuation }: CasingString, { bottom }: Fluids): KnownTable => {
 	const [g, D_bottom] =
 		evacuation?.kind === "level"
 			? [
@@ -75,58 +208,87 @@ const evacuated = ({ string }: StringContext, bottom: Known<"true-vertical-depth
 	return pressureProfile.of({ p_0: NO_PRESSURE, D_0: DATUM_DEPTH, g, D_bottom });
 };
 
-/** The fluids that stand outside when the plug lands, and the displacement inside with no pressure held on it. */
-const cementing = ({ well, path, string }: StringContext, inside: KnownTable): readonly Situation[] => {
-	const job = string.cement;
-	const [first, ...rest] = job?.slurries ?? [];
-	if (job === undefined || first === undefined) return [];
-	const top = rest.reduce((least, { top: t }) => (t.value < least.value ? t : least), first.top);
-	const { columns } = fluidsOutside(well, path, string, job, top);
-	const [uppermost] = columns;
-	if (uppermost === undefined) return [];
-	const outside = pressureProfile.of({
-		p_0: NO_PRESSURE,
-		D_0: uppermost.top,
-		g: columns.map(({ density }) => mudGradient.of({ ρ: density })),
-		D_bottom: columns.map(({ bottom }) => bottom),
-	});
-	return [{ name: "cementing", kind: "collapse", inside, outside }];
+const whileTreating = (context: StringContext, fluids: Fluids): readonly Situation[] => {
+	const treating = treatingPressure(context);
+	return burst(context, fluids, "stimulation", treating?.pressure, (p) =>
+		treating === undefined ? fluids.displaced : fluids.column(p, treating.density),
+	).map((each) => ({ ...each, cooled: true as const }));
 };
 
-/** The innermost string that reaches surface may be shut in on the deepest hole's gas. */
+/** The innermost string that reaches surface is the one produced through. */
+const isProduced = ({ strings }: Well, { id }: CasingString): boolean =>
+	strings.findLast((s) => s.kind !== "liner")?.id === id;
+
 const shutInPressure = ({ well, path, string }: StringContext): Known<"pressure"> | undefined => {
-	const innermost = well.strings.findLast((s) => s.kind !== "liner");
 	const hole = well.holes.at(-1);
-	if (innermost?.id !== string.id || hole === undefined) return undefined;
+	if (!isProduced(well, string) || hole === undefined) return undefined;
 	const above = string.within === undefined ? undefined : well.strings.find((s) => s.id === string.within);
 	return gasPressureBelow(well, path, tvdAt(path, above?.shoe ?? string.top), hole);
 };
 
-interface Treating {
-	readonly pressure: Known<"pressure">;
-	readonly density: Known<"density">;
-}
-
-/** The greatest pressure the pumps may reach, on a column of the heaviest slurry: a screen-out has no friction. */
-const treatingPressure = ({ well, string }: StringContext): Treating | undefined => {
-	const { stimulation } = well;
-	if (stimulation === undefined || stimulation.treatedThrough !== string.id) return undefined;
-	const pressure = stimulation.limits?.maximumTreatingPressure ?? stimulation.limits?.reliefValve;
-	return pressure && { pressure, density: heaviestSlurry(stimulation) };
+const whileProducing = (context: StringContext, fluids: Fluids): readonly Situation[] => {
+	const { well, string, gaps } = context;
+	const shutIn = shutInPressure(context);
+	const { production } = string;
+	if (isProduced(well, string) && production === undefined)
+		gaps.missing(
+			`casing.${string.id}.loads.tubing-leak`,
+			"No packer is given, so a leak of the tubing and a drawdown of the rock are not worked.",
+			[["casing", well.strings.indexOf(string), "loads", "production"]],
+		);
+	return [
+		...burst(context, fluids, "shut-in-gas", shutIn, fluids.gas),
+		...(production === undefined ? [] : throughTubing(context, fluids, production, shutIn)),
+		...creepingSalt(context, fluids),
+	];
 };
 
-const heaviestSlurry = (stimulation: Stimulation): Known<"density"> => {
-	const base = stimulation.baseFluid.density;
-	return stimulation.stages
-		.flatMap(({ steps }) => steps)
-		.flatMap(({ concentration, proppant }) => {
-			const sand = stimulation.proppants.find(({ id }) => id === proppant);
-			return concentration === undefined || sand === undefined
-				? []
-				: [slurryDensity.of({ ρ_f: base, c: concentration, SG: sand.specificGravity })];
-		})
-		.reduce<Known<"density">>(
-			(heaviest, slurry) => (slurry.value > heaviest.value ? slurry : heaviest),
-			base,
-		);
+/** Tubing pressure comes out on top of the packer fluid; below the packer the string sees the rock. */
+const throughTubing = (
+	context: StringContext,
+	fluids: Fluids,
+	production: NonNullable<CasingString["production"]>,
+	shutIn: Known<"pressure"> | undefined,
+): readonly Situation[] => {
+	const D_packer = tvdAt(context.path, production.packer);
+	const packed = (p_0: Known<"pressure">, below: KnownTable) =>
+		packedProfile.of({ above: fluids.column(p_0, production.packerFluid), below, D_packer });
+	const tubing = production.tubingPressure ?? shutIn;
+	const drawn = pressureProfile.of({
+		p_0: production.drawnDownTo ?? DRAWN_EMPTY,
+		D_0: DATUM_DEPTH,
+		g: [EMPTY],
+		D_bottom: [fluids.bottom],
+	});
+	return [
+		...burst(context, fluids, "tubing-leak", tubing, (p) => packed(p, fluids.gas(p))),
+		{
+			name: "drawdown",
+			kind: "collapse",
+			inside: packed(NO_PRESSURE, drawn),
+			outside: fluids.mud,
+			axial: "held",
+		},
+	];
+};
+
+const creepingSalt = (context: StringContext, fluids: Fluids): readonly Situation[] => {
+	const { well, string } = context;
+	const beds = saltOn(context, fluids.bottom);
+	if (beds.length === 0) return [];
+	return [
+		{
+			name: "mobile-salt",
+			kind: "collapse",
+			inside: evacuated(string, fluids),
+			outside: creepingProfile.of({
+				fluid: fluids.mud,
+				top: beds.map(({ top }) => top),
+				base: beds.map(({ base }) => base ?? fluids.bottom),
+				g: well.geology.overburden ?? OVERBURDEN,
+				h: well.datum.aboveGround,
+			}),
+			axial: "held",
+		},
+	];
 };

@@ -1,235 +1,240 @@
-import { constant, type Known, type KnownTable } from "../../../cite/known.ts";
+import type { Known, KnownTable } from "../../../cite/known.ts";
+import { constant } from "../../../cite/known.ts";
 import { cite } from "../../../cite/source.ts";
-import type { CasingString, Well } from "../../../well/well.ts";
-import { holeMark } from "../../depths/marks.ts";
-import { type Gaps, maybe, siblingOf } from "../../gaps.ts";
-import type { CasingResults, LoadCaseResults, LoadSituation } from "../../results.ts";
-import { tvdAt } from "../../trajectory/at-depth.ts";
-import { pathEnd } from "../../trajectory/path-summary.ts";
-import { leastInternalYield } from "../internal-yield.ts";
-import { leastTension } from "../joint-strength.ts";
+import { maybe, siblingOf } from "../../gaps.ts";
+import type { CasingResults, HookLoadResults, LoadCaseResults, SituationResults } from "../../results.ts";
 import { hangingForce, heldForce } from "./axial-force.ts";
-import { leastFactor, leastFactorDepth } from "./least-factor.ts";
+import { hookLoadsAtBottom } from "./hook-loads.ts";
+import { loadCase } from "./load-case.ts";
 import {
+	bentTensionLine,
 	burstLine,
 	collapseLine,
 	overpullLine,
 	plugTestLine,
+	shockLine,
 	tensionLine,
 	triaxialLine,
 } from "./load-lines.ts";
-import { loadSections } from "./load-sections.ts";
-import { temperatureProfile, uniformTemperature } from "./profiles.ts";
-import { type Situation, situationsOf } from "./situations.ts";
+import { phaseOf, placeInLife } from "./phases.ts";
+import { uniformPressure } from "./profiles.ts";
+import { slidingOf } from "./running.ts";
+import { type Situation, type Situations, situationsOf } from "./situations.ts";
+import { type Frame, frameOf, type StringContext } from "./string-frame.ts";
+import { collapseRatingAtLeast, triaxialStressAtLeast } from "./why-least.ts";
 
-/** Asked of the string being pulled, whatever the well's other factors. */
-const OVERPULL_FACTOR = constant("ratio", 1.1, "design factor for overpull", cite("devereux", "p. 62"));
-/** Where no temperature is known, ratings are those at room temperature. */
-const ROOM = constant(
-	"temperature",
-	70,
-	"temperature not given: no derating, no cooling",
-	cite("definition"),
-);
+const AIR = constant("pressure", 0, "air, without weight", cite("definition"));
 
-export interface StringContext {
-	readonly well: Well;
-	readonly path: KnownTable;
-	readonly gaps: Gaps;
-	readonly string: CasingString;
-	/** The string's other results. */
-	readonly results: Omit<CasingResults, "loads">;
+export interface StringLoads {
+	readonly loads: readonly LoadCaseResults[];
+	readonly situations: readonly SituationResults[];
+	readonly hook_loads?: NonNullable<CasingResults["hook_loads"]>;
+	readonly hook_load?: HookLoadResults;
 }
 
 /**
- * Every load case of a string that its inputs allow, each as a line over depth beside the rating, with the least factor.
+ * Every load case of a string that its inputs allow, each as a line over depth beside the rating, with the least factor,
+ * in the order that the string meets them.
  *
- * Friction-free; both ends held once landed; bending by the path's dogleg; buckling not considered.
+ * Weights by the vertical; drag while running; both ends held once the cement has set; bending by the path's dogleg;
+ * buckling not considered.
  */
-export const stringLoads = (context: StringContext): readonly LoadCaseResults[] => {
-	const { string, gaps } = context;
+export const stringLoads = (context: StringContext): StringLoads => {
+	const { string, gaps, well } = context;
 	const mud = string.hole.fluid?.density;
 	if (mud === undefined) {
-		const { fluid, id } = string.hole;
-		if (fluid?.kind === "air")
-			gaps.missing(
-				`casing.${string.id}.loads`,
-				`The ${id} hole is drilled with air: no mud loads the string.`,
-				[],
-			);
-		else
-			gaps.missing(`casing.${string.id}.loads`, `No mud density is given for the ${id} hole.`, [
-				siblingOf(string.hole.diameter, "fluid", ["holes"]),
-			]);
-		return [];
+		askForMud(context);
+		return { loads: [], situations: [] };
 	}
 	const frame = frameOf(context);
 	const situations = situationsOf(context, mud);
-	const landed = hangingForce.of({
-		path: context.path,
-		sections: frame.sections,
-		inside: situations.mud,
-		outside: situations.mud,
-	});
-	return [
-		...tensionCases(context, frame, landed),
-		...situations.all.flatMap((situation) =>
-			pressureCases(context, frame, situation, situations.mud, landed),
-		),
-	];
-};
-
-/** What every line of a string shares. */
-interface Frame {
-	readonly sections: KnownTable;
-	readonly temperature: KnownTable;
-	readonly cooled: KnownTable;
-	readonly jointsRated: boolean;
-	readonly couplingsRated: boolean;
-}
-
-const frameOf = ({ well, path, string, results }: StringContext): Frame => {
-	const { surfaceTemperature: T_s, temperatureGradient: G } = well.geology;
-	const { sections } = results;
-	const known = T_s !== undefined && G !== undefined;
-	const unrated = string.sections.filter(
-		(s) => s.connection !== "plain end" && s.stated?.internalYield === undefined,
-	);
-	return {
-		sections: loadSections.of({
-			top: string.sections.map((s) => s.top),
-			bottom: string.sections.map((s) => s.bottom),
-			D: string.sections.map((s) => s.outsideDiameter),
-			t: string.sections.map((s) => s.wall),
-			Y_p: string.sections.map((s) => s.minimumYield),
-			w: string.sections.map((s) => s.nominalWeight),
-			P_i: sections.map((s) =>
-				leastInternalYield.of({ ratings: [s.internal_yield, ...present(s.coupling_internal_yield)] }),
-			),
-			P_c: sections.map((s) => s.collapse),
-			F_t: sections.map((s) => leastTension.of({ ratings: [s.body_yield, ...present(s.joint_strength)] })),
-			wear: well.designBasis.wear,
-		}),
-		temperature: known
-			? temperatureProfile.of({
-					T_s,
-					G,
-					h: well.datum.aboveGround,
-					D: tvdAt(path, pathEnd.of({ path })),
-				})
-			: uniformTemperature.of({ T: ROOM }),
-		cooled: uniformTemperature.of({ T: known ? T_s : ROOM }),
-		jointsRated: sections.every((s) => s.joint_strength !== undefined),
-		couplingsRated: unrated.every((s) => sections[s.number - 1]?.coupling_internal_yield !== undefined),
-	};
-};
-
-const present = <T>(value: T | undefined): readonly T[] => (value === undefined ? [] : [value]);
-
-const tensionCases = (
-	context: StringContext,
-	frame: Frame,
-	landed: KnownTable,
-): readonly LoadCaseResults[] => {
-	const { well, path, string, gaps } = context;
-	if (!frame.jointsRated) {
+	const forces = forcesOf(context, frame, situations);
+	if (!frame.jointsRated)
 		gaps.missing(`casing.${string.id}.loads.tension`, "The strength of a joint is not known.", [
 			["casing", well.strings.indexOf(string), "pipe"],
 		]);
-		return [];
-	}
-	const { sections, temperature } = frame;
-	const shared = { path, sections, temperature, r: well.designBasis.temperatureDerating };
+	const loads = [
+		...runningCases(context, frame, situations, forces),
+		...situations.all.flatMap((situation) => pressureCases(context, frame, situation, situations, forces)),
+	];
+	return {
+		loads: loads.toSorted((a, b) => placeInLife(a.situation, a.phase) - placeInLife(b.situation, b.phase)),
+		situations: situations.all
+			.map((situation) => situationResults(context, situation))
+			.toSorted((a, b) => placeInLife(a.id, a.phase) - placeInLife(b.id, b.phase)),
+		...maybe("hook_loads", forces.sliding?.hookLoads),
+		...maybe("hook_load", forces.sliding && hookLoadsAtBottom(forces.sliding.hookLoads)),
+	};
+};
+
+const askForMud = ({ string, gaps }: StringContext): void => {
+	const { fluid, id } = string.hole;
+	if (fluid?.kind === "air")
+		gaps.missing(
+			`casing.${string.id}.loads`,
+			`The ${id} hole is drilled with air: no mud loads the string.`,
+			[],
+		);
+	else
+		gaps.missing(`casing.${string.id}.loads`, `No mud density is given for the ${id} hole.`, [
+			siblingOf(string.hole.diameter, "fluid", ["holes"]),
+		]);
+};
+
+interface Forces {
+	/** Hung free in mud. */
+	readonly hung: KnownTable;
+	/** When the cement has set. */
+	readonly set: KnownTable;
+	readonly sliding: ReturnType<typeof slidingOf>;
+}
+
+const forcesOf = (context: StringContext, { sections }: Frame, { mud, set }: Situations): Forces => {
+	const { path } = context;
+	return {
+		hung: hangingForce.of({ path, sections, inside: mud, outside: mud }),
+		set: hangingForce.of({ path, sections, ...set }),
+		sliding: slidingOf(context, sections, mud),
+	};
+};
+
+/** What happens on the hook. */
+const runningCases = (
+	context: StringContext,
+	{ sections, temperature, derating, jointsRated }: Frame,
+	{ mud }: Situations,
+	{ hung, sliding }: Forces,
+): readonly LoadCaseResults[] => {
+	const { well, path, string } = context;
+	const shared = { path, sections, temperature, r: derating };
+	// A liner is let down on another string, whose drag is not worked here.
+	const force = sliding?.pulled ?? hung;
+	const triaxial = triaxialCase(context, "running", { ...shared, inside: mud, outside: mud, force });
+	if (!jointsRated) return triaxial;
+	const air = uniformPressure.of({ p: AIR });
+	const { designFactors: factors } = string;
+	const tension = (
+		situation: "running" | "bending" | "shock" | "overpull",
+		line: KnownTable,
+		required: Known<"ratio">,
+	) => loadCase(context, { kind: "tension", situation, line: line as LoadCaseResults["line"], required });
+	const bent = path.rows.some(({ dogleg }) => (dogleg ?? 0) > 0);
 	return [
-		...caseOf(context, "tension", "running", tensionLine.of({ ...shared, force: landed })),
-		...caseOf(
-			context,
-			"tension",
-			"overpull",
-			overpullLine.of({ ...shared, overpull: well.designBasis.overpull }),
-			OVERPULL_FACTOR,
+		...tension("running", tensionLine.of({ ...shared, force }), factors.tension),
+		...triaxial,
+		...(bent ? tension("bending", bentTensionLine.of({ ...shared, force }), factors.bending) : []),
+		...tension(
+			"shock",
+			shockLine.of({ ...shared, force: hung, v: well.designBasis.runningSpeed }),
+			factors.tension,
 		),
-		...(string.pressureTest === undefined
-			? []
-			: caseOf(
-					context,
-					"tension",
-					"pressure-test",
-					plugTestLine.of({ ...shared, force: landed, P: string.pressureTest.pressure }),
-				)),
+		...tension(
+			"overpull",
+			overpullLine.of({
+				...shared,
+				dry: hangingForce.of({ path, sections, inside: air, outside: air }),
+				overpull: well.designBasis.overpull,
+			}),
+			factors.overpull,
+		),
 	];
 };
 
+/** What presses from one side or the other. */
 const pressureCases = (
 	context: StringContext,
 	frame: Frame,
 	situation: Situation,
-	mud: KnownTable,
-	landed: KnownTable,
+	{ set }: Situations,
+	forces: Forces,
 ): readonly LoadCaseResults[] => {
-	const { well, path, string, gaps } = context;
-	const { sections, temperature } = frame;
+	const { path, string } = context;
+	const { sections, temperature, derating: r, jointsRated } = frame;
 	const { inside, outside, name, kind } = situation;
-	const r = well.designBasis.temperatureDerating;
-	const shared = { path, sections, temperature, r, inside, outside };
-	const held =
-		name === "cementing"
-			? landed
+	const shared = { path, sections, temperature, r };
+	const force =
+		situation.axial === "open"
+			? hangingForce.of({ path, sections, inside, outside })
 			: heldForce.of({
 					path,
 					sections,
-					landed,
-					inside_before: mud,
-					outside_before: mud,
+					landed: forces.set,
+					inside_before: set.inside,
+					outside_before: set.outside,
 					inside,
 					outside,
 					temperature_before: temperature,
-					temperature: name === "stimulation" ? frame.cooled : temperature,
+					temperature: situation.cooled === true ? frame.cooled : temperature,
 				});
-	const cases: LoadCaseResults[] = [];
-	if (kind === "collapse")
-		cases.push(...caseOf(context, "collapse", name, collapseLine.of({ ...shared, force: landed })));
-	else if (frame.couplingsRated) cases.push(...caseOf(context, "burst", name, burstLine.of(shared)));
-	else
-		gaps.missing(
-			`casing.${string.id}.loads.burst-${name}`,
-			"The internal pressure rating of a coupling is not known.",
-			[["casing", well.strings.indexOf(string), "pipe"]],
-		);
-	if (name === "stimulation" && frame.jointsRated)
-		cases.push(
-			...caseOf(context, "tension", name, tensionLine.of({ path, sections, temperature, r, force: held })),
-		);
-	return [...cases, ...caseOf(context, "triaxial", name, triaxialLine.of({ ...shared, force: held }))];
-};
-
-const caseOf = (
-	{ well, path, string, gaps }: StringContext,
-	kind: LoadCaseResults["kind"],
-	situation: LoadSituation,
-	line: LoadCaseResults["line"],
-	required: Known<"ratio"> = string.designFactors[kind],
-): readonly LoadCaseResults[] => {
-	const id = `${kind}-${situation}`;
-	if (line.rows.length === 0) {
-		gaps.missing(
-			`casing.${string.id}.loads.${id}`,
-			"A rating under this load lies outside its formula's validity.",
-			[["casing", well.strings.indexOf(string), "pipe"]],
-		);
-		return [];
-	}
-	const factor = leastFactor.of({ line });
-	const loaded = Number.isFinite(factor.value);
+	const test = name === "pressure-test" ? string.pressureTest?.pressure : undefined;
+	const tension = jointsRated
+		? loadCase(context, {
+				kind: "tension",
+				situation: name,
+				line:
+					test === undefined
+						? tensionLine.of({ ...shared, force })
+						: plugTestLine.of({ ...shared, force: forces.hung, P: test }),
+			})
+		: [];
+	const triaxial = triaxialCase(context, name, { ...shared, inside, outside, force });
+	if (kind === "burst") return [...burstCase(context, frame, situation), ...tension, ...triaxial];
+	// Tension lowers collapse, so the string is taken as tight as it was hung where that is the more.
+	const tight = { ...shared, force: situation.axial === "open" ? force : forces.hung };
+	const line = collapseLine.of({ ...tight, inside, outside });
 	return [
-		{
-			id,
-			kind,
-			situation,
+		...loadCase(context, {
+			kind: "collapse",
+			situation: name,
 			line,
-			...maybe("least_factor", loaded ? factor : undefined),
-			...maybe("at", loaded ? holeMark(path, leastFactorDepth.of({ line }), well.datum) : undefined),
-			required,
-		},
+			...(line.rows.length === 0 ? {} : { rating: collapseRatingAtLeast.of({ line, ...tight }) }),
+		}),
+		...triaxial,
 	];
 };
+
+const burstCase = (
+	context: StringContext,
+	{ sections, temperature, derating: r, couplingsRated }: Frame,
+	{ name, inside, outside }: Situation,
+): readonly LoadCaseResults[] => {
+	const { path, string, well, gaps } = context;
+	if (couplingsRated)
+		return loadCase(context, {
+			kind: "burst",
+			situation: name,
+			line: burstLine.of({ path, sections, temperature, r, inside, outside }),
+		});
+	gaps.missing(
+		`casing.${string.id}.loads.burst-${name}`,
+		"The internal pressure rating of a coupling is not known.",
+		[["casing", well.strings.indexOf(string), "pipe"]],
+	);
+	return [];
+};
+
+const triaxialCase = (
+	context: StringContext,
+	situation: LoadCaseResults["situation"],
+	given: Parameters<typeof triaxialLine.of>[0],
+): readonly LoadCaseResults[] => {
+	const line = triaxialLine.of(given);
+	const { path, sections, inside, outside, force } = given;
+	return loadCase(context, {
+		kind: "triaxial",
+		situation,
+		line,
+		...(line.rows.length === 0
+			? {}
+			: { load: triaxialStressAtLeast.of({ line, path, sections, inside, outside, force }) }),
+	});
+};
+
+const situationResults = ({ well, string }: StringContext, situation: Situation): SituationResults => ({
+	id: situation.name,
+	phase: phaseOf(situation.name, well, string),
+	kind: situation.kind,
+	...maybe("surface_pressure", situation.surfacePressure),
+	inside: situation.inside as SituationResults["inside"],
+	outside: situation.outside as SituationResults["outside"],
+});

@@ -1,13 +1,11 @@
 import { constant, type Known, type KnownTable } from "../../../cite/known.ts";
 import { cite } from "../../../cite/source.ts";
 import type { CasingString, Hole, Well } from "../../../well/well.ts";
-import { depthBelowGround } from "../../depths/marks.ts";
-import { maximumTvd } from "../../trajectory/path-summary.ts";
+import { openRock } from "./open-rock.ts";
 import {
 	gasToSurface,
 	greatestGasPressure,
 	maximumSurfacePressure,
-	porePressure,
 	shoeLimitedPressure,
 } from "./surface-pressures.ts";
 
@@ -28,22 +26,9 @@ export const gasPressureBelow = (
 	shoe: Known<"true-vertical-depth">,
 	hole: Hole,
 ): Known<"pressure"> | undefined => {
-	const bottom = maximumTvd.of({ path, MD: hole.bottom });
-	const pressures = well.geology.formations.flatMap((formation, i) => {
-		const base = formation.base ?? well.geology.formations[i + 1]?.top;
-		const open = formation.top.value < bottom.value && (base === undefined || base.value > shoe.value);
-		if (!open || formation.porePressure === undefined) return [];
-		// Gas is lighter than what sets the pore pressure, so a formation brings most from its base.
-		const D_res = base === undefined || base.value > bottom.value ? bottom : base;
-		const D = depthBelowGround.of({ TVD: D_res, height: well.datum.aboveGround });
-		return [
-			gasToSurface.of({
-				P_res: porePressure.of({ ρ_pore: formation.porePressure, D }),
-				g: gasGradient(well),
-				D_res,
-			}),
-		];
-	});
+	const pressures = openRock(well, path, shoe, hole).map(({ depth, pressure }) =>
+		gasToSurface.of({ P_res: pressure, g: gasGradient(well), D_res: depth }),
+	);
 	return pressures.length === 0 ? undefined : greatestGasPressure.of({ P: pressures });
 };
 
