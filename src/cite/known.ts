@@ -27,6 +27,10 @@ export type Origin =
 			readonly at: Path;
 			readonly text: string;
 			readonly file?: string;
+			/** Of a cell of that file: where it stands. */
+			readonly range?: readonly [start: number, end: number];
+			/** Of a table read from that file: where each row stands. */
+			readonly rows?: readonly (readonly [start: number, end: number])[];
 	  }
 	/** A row of a table that ships with the tool. */
 	| {

@@ -1,65 +1,128 @@
 import * as z from "zod";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
-import type { Path } from "../diagnostics/path.ts";
-import { faultAt, itemsAt, valueAt } from "./fault.ts";
+import { type Path, pathKey } from "../diagnostics/path.ts";
+import { faultAt, isBlock, itemsAt, valueAt } from "./fault.ts";
 
 const calendarDate = z.iso.date();
-const dateAt = (tree: unknown, path: Path): string | undefined => {
-	const value = valueAt(tree, path);
-	return calendarDate.safeParse(value).data;
-};
+const dateAt = (tree: unknown, path: Path): string | undefined =>
+	calendarDate.safeParse(valueAt(tree, path)).data;
 
-const inOrder = (tree: unknown, earlier: Path, later: Path, rule: string): readonly Diagnostic[] => {
-	const from = dateAt(tree, earlier);
-	const to = dateAt(tree, later);
-	if (from === undefined || to === undefined || from <= to) return [];
-	return [
-		faultAt({
-			code: "definition/dates-out-of-order",
-			at: later,
-			what: `a date before ${from}, which it must not precede`,
-			expected: rule,
-			found: to,
-			mend: "correct whichever of the two dates is wrong",
-			related: [{ at: { path: earlier }, label: "the other date" }],
-		}),
-	];
-};
+/** Two dates of which the first is not to come after the second. */
+interface Order {
+	readonly earlier: Path;
+	readonly later: Path;
+	/** What is due, in words. */
+	readonly rule: string;
+}
 
-const successive = (tree: unknown, list: Path, name: string, rule: string): readonly Diagnostic[] => {
+/** The dates that items of a list have, each after the one before. */
+const successive = (tree: unknown, list: Path, below: Path, rule: string): readonly Order[] => {
 	const dated = itemsAt(tree, list)
-		.map((_, i): Path => [...list, i, name])
+		.map((_, i): Path => [...list, i, ...below])
 		.filter((path) => dateAt(tree, path) !== undefined);
-	return dated.flatMap((path, i) => {
-		const before = dated[i - 1];
-		return before === undefined ? [] : inOrder(tree, before, path, rule);
+	return dated.flatMap((later, i) => {
+		const earlier = dated[i - 1];
+		return earlier === undefined ? [] : [{ earlier, later, rule }];
 	});
 };
 
-/** Dates of one topic that cross each other; what is no date is passed over. */
-export const datesInOrder = (tree: unknown): readonly Diagnostic[] => {
-	const revisions = itemsAt(tree, ["well", "revisions"]);
-	const last: Path = ["well", "revisions", revisions.length - 1, "date"];
+/** Pipe is landed, then cemented, then tested, and its shoe is tested after it is drilled out. */
+const ofString = (tree: unknown, i: number): readonly Order[] => {
+	const string: Path = ["casing", i];
+	const hole = valueAt(tree, [...string, "hole"]);
+	const drilled = itemsAt(tree, ["holes"]).findIndex((each) => isBlock(each) && each["id"] === hole);
+	const landed: Path = [...string, "actual", "date"];
+	const cemented: Path = [...string, "cement", "actual", "date"];
+	const ready = dateAt(tree, cemented) === undefined ? landed : cemented;
 	return [
-		...inOrder(tree, ["well", "issued"], ["well", "valid_until"], "a last day on or after the day of issue"),
-		...successive(tree, ["well", "revisions"], "date", "revisions in the order they were made"),
-		...(revisions.length > 0
-			? inOrder(tree, last, ["well", "issued"], "the day of issue on or after that of the last revision")
-			: []),
-		...successive(tree, ["schedule"], "starts", "phases in the order they begin"),
-		...itemsAt(tree, ["schedule"]).flatMap((_, i) =>
-			inOrder(
-				tree,
-				["schedule", i, "actual", "started"],
-				["schedule", i, "actual", "ended"],
-				"an end on or after the start",
-			),
-		),
-		...inOrder(
-			tree,
-			["trajectory", "actual", "dates", 0],
-			["trajectory", "actual", "dates", 1],
-			"the first day of the survey, then the last",
-		),
+		{
+			earlier: ["holes", drilled, "actual", "reached"],
+			later: landed,
+			rule: "a string landed on or after the day its hole was drilled",
+		},
+		{ earlier: landed, later: cemented, rule: "cement on or after the day the string was landed" },
+		{
+			earlier: ready,
+			later: [...string, "pressure_test", "actual", "date"],
+			rule: "a pressure test on or after the day of the cement",
+		},
+		{
+			earlier: ready,
+			later: [...string, "shoe_test", "actual", "date"],
+			rule: "a shoe test on or after the day of the cement",
+		},
 	];
+};
+
+const ordersOf = (tree: unknown): readonly Order[] => {
+	const revisions = itemsAt(tree, ["well", "revisions"]);
+	return [
+		{
+			earlier: ["well", "issued"],
+			later: ["well", "valid_until"],
+			rule: "a last day on or after the day of issue",
+		},
+		...successive(tree, ["well", "revisions"], ["date"], "revisions in the order they were made"),
+		{
+			earlier: ["well", "revisions", revisions.length - 1, "date"],
+			later: ["well", "issued"],
+			rule: "the day of issue on or after that of the last revision",
+		},
+		...successive(tree, ["schedule"], ["starts"], "phases in the order they begin"),
+		...itemsAt(tree, ["schedule"]).map((_, i) => ({
+			earlier: ["schedule", i, "actual", "started"],
+			later: ["schedule", i, "actual", "ended"],
+			rule: "an end on or after the start",
+		})),
+		{
+			earlier: ["trajectory", "actual", "dates", 0],
+			later: ["trajectory", "actual", "dates", 1],
+			rule: "the first day of the survey, then the last",
+		},
+		...successive(tree, ["holes"], ["actual", "reached"], "holes drilled one after the other"),
+		...successive(tree, ["casing"], ["actual", "date"], "strings landed one after the other"),
+		...itemsAt(tree, ["casing"]).flatMap((_, i) => ofString(tree, i)),
+	];
+};
+
+/** Dates that cross each other; what is no date is passed over. A date that crosses several is told once, as the one that is wrong. */
+export const datesInOrder = (tree: unknown): readonly Diagnostic[] => {
+	let crossed = ordersOf(tree).filter(({ earlier, later }) => {
+		const [from, to] = [dateAt(tree, earlier), dateAt(tree, later)];
+		return from !== undefined && to !== undefined && from > to;
+	});
+	const faults: Diagnostic[] = [];
+	while (crossed.length > 0) {
+		const wrong = mostCrossed(crossed);
+		const order = crossed.find(({ earlier, later }) =>
+			[earlier, later].some((path) => pathKey(path) === wrong),
+		);
+		if (order === undefined) break;
+		faults.push(crossing(tree, order, pathKey(order.earlier) === wrong));
+		crossed = crossed.filter(({ earlier, later }) => pathKey(earlier) !== wrong && pathKey(later) !== wrong);
+	}
+	return faults;
+};
+
+/** The date in most crossings; of equals, the later one of the first. */
+const mostCrossed = (crossed: readonly Order[]): string => {
+	const counts = new Map<string, number>();
+	for (const { earlier, later } of crossed)
+		for (const path of [later, earlier]) counts.set(pathKey(path), (counts.get(pathKey(path)) ?? 0) + 1);
+	return [...counts].reduce((most, each) => (each[1] > most[1] ? each : most), ["", 0])[0];
+};
+
+const crossing = (tree: unknown, { earlier, later, rule }: Order, earlierIsWrong: boolean): Diagnostic => {
+	const [from, to] = [dateAt(tree, earlier) ?? "", dateAt(tree, later) ?? ""];
+	return faultAt({
+		code: "definition/dates-out-of-order",
+		at: earlierIsWrong ? earlier : later,
+		what: earlierIsWrong
+			? `a date after ${to}, which it must not follow`
+			: `a date before ${from}, which it must not precede`,
+		expected: rule,
+		found: earlierIsWrong ? from : to,
+		mend: "correct whichever of the two dates is wrong",
+		related: [{ at: { path: earlierIsWrong ? later : earlier }, label: "the other date" }],
+	});
 };

@@ -1,5 +1,6 @@
 import type * as z from "zod";
 import { EVERY, RECORD, TECHNICAL } from "./audience.ts";
+import { columnsOf } from "./columns-field.ts";
 import { measuredDepth } from "./depth-field.ts";
 import { date, entry, group, identifier, list, optional, text } from "./field.ts";
 import { q } from "./quantity-field.ts";
@@ -48,6 +49,7 @@ const hole = entry("Hole section", "One diameter of drilled hole.", EVERY, {
 					RECORD,
 					"caliper.csv",
 				),
+				columns: columnsOf("md", "diameter"),
 			},
 		),
 	),

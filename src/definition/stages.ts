@@ -2,6 +2,7 @@ import * as z from "zod";
 import type { Known } from "../cite/known.ts";
 import { parseQuantity } from "../units/parse.ts";
 import { EVERY, RECORD, TECHNICAL } from "./audience.ts";
+import { columnsOf } from "./columns-field.ts";
 import { measuredDepth } from "./depth-field.ts";
 import { date, entry, field, file, group, list, optional, reference, text } from "./field.ts";
 import { count, part, q, refuse, typed } from "./quantity-field.ts";
@@ -118,6 +119,18 @@ export const stages = group("Stages", "Where the rock is opened, and what is pum
 	rows: optional(
 		group("Stage list", "Every stage on a row of a file.", EVERY, {
 			file: file("Stage file", "A CSV of stages.", RECORD, "stages.csv"),
+			columns: columnsOf(
+				"stage",
+				"bottom",
+				"top",
+				"clusters",
+				"plug",
+				"shots_per_cluster",
+				"shot_diameter",
+				"phasing",
+				"rate",
+				"why",
+			),
 		}),
 	),
 	interval: optional(interval),
@@ -133,6 +146,7 @@ export const stages = group("Stages", "Where the rock is opened, and what is pum
 			RECORD,
 			{
 				file: file("Coupling file", "A CSV with the depth of each coupling.", RECORD, "couplings.csv"),
+				columns: columnsOf("coupling"),
 				clearance: q("length", "Clearance", "Least distance to a plug or a cluster.", RECORD),
 			},
 		),
@@ -141,6 +155,17 @@ export const stages = group("Stages", "Where the rock is opened, and what is pum
 	actual: optional(
 		group("As pumped", "The job's records, stage by stage.", RECORD, {
 			file: optional(file("Record file", "A CSV of stage records.", RECORD, "stages-actual.csv")),
+			columns: columnsOf(
+				"stage",
+				"date",
+				"average_rate",
+				"average_pressure",
+				"maximum_pressure",
+				"breakdown",
+				"instantaneous_shut_in",
+				"clean_volume",
+				"proppant_mass",
+			),
 			records: optional(list("Records", "Where a file is not worth it.", RECORD, stageRecord)),
 		}),
 	),

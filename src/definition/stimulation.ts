@@ -1,5 +1,6 @@
 import * as z from "zod";
 import { EVERY, PUBLIC, RECORD, TECHNICAL } from "./audience.ts";
+import { pipe } from "./casing.ts";
 import { measuredDepth } from "./depth-field.ts";
 import { entry, field, flag, group, list, oneOf, optional, reference, text } from "./field.ts";
 import { additive, proppant } from "./materials.ts";
@@ -134,6 +135,21 @@ const toe = group("Toe", "How the first stage gets its way into the rock.", TECH
 	),
 });
 
+const treatingString = group(
+	"Treating string",
+	"Pipe that the treatment is pumped down, where it is not the casing itself.",
+	EVERY,
+	{
+		pipe: list("Pipe", "From the top down, inside the string treated through.", EVERY, pipe),
+		packer: optional(
+			group("Packer", "Keeps treating pressure from the casing above it.", TECHNICAL, {
+				depth: measuredDepth("Depth", "Above every opening, in the string treated through.", TECHNICAL),
+				rating: optional(q("pressure", "Rating", "Pressure across it, from its data sheet.", TECHNICAL)),
+			}),
+		),
+	},
+);
+
 /** What is pumped into the rock, how hard, and what may not be passed. */
 export const stimulation = group(
 	"Stimulation",
@@ -147,6 +163,7 @@ export const stimulation = group(
 			EVERY,
 		),
 		treated_through: reference("Treated through", "The string that holds treating pressure.", TECHNICAL),
+		treating_string: optional(treatingString),
 		base_fluid: group("Base fluid", "Most of what is pumped.", EVERY, {
 			kind: text("Kind", "Told to neighbors.", EVERY, "slickwater"),
 			density: q("density", "Density", "Hydrostatic pressure.", TECHNICAL),

@@ -1,5 +1,6 @@
 import * as z from "zod";
 import { EVERY, RECORD, TECHNICAL } from "./audience.ts";
+import { columnsOf } from "./columns-field.ts";
 import { measuredDepth, verticalDepth } from "./depth-field.ts";
 import { entry, field, file, group, list, optional, text } from "./field.ts";
 import { northReference } from "./north-reference.ts";
@@ -60,6 +61,7 @@ const station = entry("Survey station", "One measurement of the hole's direction
 
 const survey = group("Survey", "Stations in a file, or listed here; the first is the tie-in.", RECORD, {
 	file: optional(file("Survey file", "A CSV of stations.", RECORD, "survey.csv")),
+	columns: columnsOf("md", "inclination", "azimuth"),
 	stations: optional(list("Stations", "In order of depth.", RECORD, station)),
 });
 

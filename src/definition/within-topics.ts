@@ -4,6 +4,7 @@ import { PAPERS } from "../document/document.ts";
 import { datesInOrder } from "./dates-in-order.ts";
 import { definitionSchema } from "./definition.ts";
 import { faultAt, isBlock, itemsAt, valueAt } from "./fault.ts";
+import { sameNames } from "./same-names.ts";
 import { fieldAt } from "./schema-walk.ts";
 import { lowBelowHigh, sharesOfWhole } from "./shares-and-ranges.ts";
 
@@ -15,6 +16,7 @@ import { lowBelowHigh, sharesOfWhole } from "./shares-and-ranges.ts";
 /** Every fault between the entries of a topic. */
 export const withinTopics = (tree: unknown): readonly Diagnostic[] => [
 	...duplicates(tree),
+	...sameNames(tree),
 	...datesInOrder(tree),
 	...sharesOfWhole(tree),
 	...lowBelowHigh(tree),

@@ -1,3 +1,4 @@
+import type { Known } from "../cite/known.ts";
 import type { Path } from "../diagnostics/path.ts";
 import { asWritten, type Desk, fault, placeOf, SAME_DEPTH } from "./desk.ts";
 import type { FoundString } from "./resolve-strings.ts";
@@ -8,7 +9,10 @@ interface Placed {
 	readonly at: Path;
 }
 
-/** Slurries of each job fill one column, from the shoe up, without gap or overlap. */
+/**
+ * Slurries of each job fill one column, from the shoe up, without gap or overlap. Of a job in stages the second fills
+ * one from the stage tool up, and the first ends at the tool or below it.
+ */
 export const checkCementColumns = (
 	strings: readonly FoundString[],
 	astray: ReadonlySet<string>,
@@ -27,16 +31,63 @@ export const checkCementColumns = (
 				what: `the ${slurry.role} slurry of the ${found.string.id} string ends at or above its top`,
 				expected: `deeper than ${asWritten(slurry.top, "ft")}`,
 				found: asWritten(slurry.bottom, "ft"),
-				mend: "exchange the two depths, or mend one",
+				mend: "exchange the two depths, or correct one",
 			});
-		if (upsideDown.length === 0 && !astray.has(found.string.id))
-			checkColumn(
-				found,
-				[...placed].sort((a, b) => a.slurry.top.value - b.slurry.top.value),
-				datum,
-				desk,
-			);
+		if (upsideDown.length > 0 || astray.has(found.string.id)) continue;
+		const column = [...placed].sort((a, b) => a.slurry.top.value - b.slurry.top.value);
+		if (cement.stageTool === undefined || checkStageTool(found, cement.stageTool, column, desk))
+			checkColumn(found, column, datum, desk);
 	}
+};
+
+/** Whether the tool is in its string and no slurry reaches across it. */
+const checkStageTool = (
+	{ string, at }: FoundString,
+	tool: Known<"measured-depth">,
+	column: readonly Placed[],
+	desk: Desk,
+): boolean => {
+	const place = placeOf(tool, [...at, "cement", "stage_tool"]);
+	const collar = string.shoe.value - (string.shoeTrack?.value ?? 0);
+	if (tool.value <= string.top.value || tool.value >= collar) {
+		fault(desk, "well/stage-tool", place, {
+			what: `the stage tool of the ${string.id} string is not in the string`,
+			expected: `between ${asWritten(string.top, "ft")} and the float collar at ${Number(collar.toFixed(1))} ft`,
+			found: asWritten(tool, "ft"),
+			mend: "correct the depth of the tool",
+		});
+		return false;
+	}
+	const across = column.find(
+		({ slurry }) =>
+			slurry.top.value < tool.value - SAME_DEPTH && slurry.bottom.value > tool.value + SAME_DEPTH,
+	);
+	if (across !== undefined) {
+		fault(desk, "well/stage-tool", placeOf(across.slurry.bottom, [...across.at, "to"]), {
+			what: `the ${across.slurry.role} slurry of the ${string.id} string reaches across the stage tool`,
+			expected: `a slurry that begins at the tool, ${asWritten(tool, "ft")}, or ends at it or below`,
+			found: asWritten(across.slurry.bottom, "ft"),
+			mend: "part the slurry at the tool, or correct its depths",
+			related: [{ at: place, label: "the stage tool" }],
+		});
+		return false;
+	}
+	const second = column.filter(({ slurry }) => slurry.bottom.value <= tool.value + SAME_DEPTH).at(-1);
+	if (second !== undefined && second.slurry.bottom.value >= tool.value - SAME_DEPTH) return true;
+	fault(desk, "well/stage-tool", place, {
+		what: `no slurry of the ${string.id} string begins at its stage tool`,
+		expected: "a second stage that begins at the tool and goes up from it",
+		found: asWritten(tool, "ft"),
+		mend: "add the slurry of the second stage, or correct the depth of the tool",
+		...(second === undefined
+			? {}
+			: {
+					related: [
+						{ at: placeOf(second.slurry.bottom, [...second.at, "to"]), label: "the nearest begins here" },
+					],
+				}),
+	});
+	return false;
 };
 
 const checkColumn = ({ string }: FoundString, column: readonly Placed[], datum: Datum, desk: Desk): void => {
@@ -46,6 +97,8 @@ const checkColumn = ({ string }: FoundString, column: readonly Placed[], datum: 
 		const step = upper === undefined ? 0 : lower.slurry.top.value - upper.slurry.bottom.value;
 		if (upper === undefined || Math.abs(step) <= SAME_DEPTH) continue;
 		const gap = step > 0;
+		const tool = string.cement?.stageTool;
+		if (gap && tool !== undefined && Math.abs(upper.slurry.bottom.value - tool.value) <= SAME_DEPTH) continue;
 		joined = false;
 		fault(
 			desk,

@@ -1,4 +1,4 @@
-import { asWritten, type Desk, fault, placeOf } from "./desk.ts";
+import { asWritten, type Desk, fault, placeOf, SAME_DEPTH } from "./desk.ts";
 import type { FoundString } from "./resolve-strings.ts";
 
 const widest = ({ string }: FoundString): number =>
@@ -35,7 +35,10 @@ export const checkNesting = (
 			}
 			continue;
 		}
-		if (string.kind === "tieback") continue;
+		if (string.kind === "tieback") {
+			if (!astray.has(before.string.id)) checkTieback(found, before, desk, loose);
+			continue;
+		}
 		if (widest(found) >= widest(before)) {
 			loose.add(string.id);
 			tellLoose(found, before, "narrower", desk);
@@ -71,8 +74,47 @@ const tellLoose = (
 				? `less than ${asWritten(other, unit)}`
 				: `deeper than the shoe of the ${before.string.id} string at ${asWritten(other, unit)}`,
 		found: asWritten(mine, unit),
-		mend: "list the strings from the outermost inward, or mend the value",
+		mend:
+			lacks === "deeper" && before.string.kind === "liner" && string.kind === "casing"
+				? "write `kind: tieback` if it joins that liner, or correct the depth"
+				: "list the strings from the outermost inward, or correct the value",
 		related: [{ at: placed(other, before), label: `the ${before.string.id} string` }],
+	});
+};
+
+/** A tieback's stem stands in the receptacle on top of the liner, this far at most [ft]. */
+const LONGEST_STEM = 60;
+
+const checkTieback = (
+	{ string, sections, at }: FoundString,
+	before: FoundString,
+	desk: Desk,
+	loose: Set<string>,
+): void => {
+	const liner = before.string.kind === "liner" ? before.string : undefined;
+	const below = liner === undefined ? 0 : string.shoe.value - liner.top.value;
+	if (liner !== undefined && below >= -SAME_DEPTH && below <= LONGEST_STEM) return;
+	loose.add(string.id);
+	const place =
+		liner === undefined
+			? { path: [...at, "kind"] }
+			: placeOf(string.shoe, [...(sections.at(-1)?.at ?? at), "to"]);
+	fault(desk, "well/tieback-join", place, {
+		what:
+			liner === undefined
+				? `the ${string.id} string is a tieback, and the string before it is no liner`
+				: `the ${string.id} tieback does not end in the top of the ${liner.id} liner`,
+		expected:
+			liner === undefined
+				? "the liner that it joins, listed before it"
+				: `at the liner's top, ${asWritten(liner.top, "ft")}, or at most ${LONGEST_STEM} ft below`,
+		...(liner === undefined ? {} : { found: asWritten(string.shoe, "ft") }),
+		mend: liner === undefined ? "list it after its liner, or correct its kind" : "correct the depth",
+		...(liner === undefined
+			? {}
+			: {
+					related: [{ at: placeOf(liner.top, [...before.at, "pipe", 0, "from"]), label: "top of the liner" }],
+				}),
 	});
 };
 

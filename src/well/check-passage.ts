@@ -4,13 +4,13 @@ import type { FoundString } from "./resolve-strings.ts";
 import type { Hole } from "./well.ts";
 
 /** Figures are of three decimals; less is no difference [in]. */
-const SAME_DIAMETER = 0.0005;
+export const SAME_DIAMETER = 0.0005;
 
 /** What must pass: the coupling where there is one, else the pipe. */
-const passing = ({ section }: FoundSection): number =>
+export const passing = ({ section }: FoundSection): number =>
 	Math.max(section.outsideDiameter.value, section.couplingDiameter?.value ?? 0);
 
-const inches = (value: number): string => `${Number(value.toFixed(3))} in`;
+export const inches = (value: number): string => `${Number(value.toFixed(3))} in`;
 
 /** Pipe passes the drift of every string it is run through and fits its hole; bits pass the strings they drill out of. */
 export const checkPassage = (
@@ -38,7 +38,7 @@ export const checkPassage = (
 };
 
 /** Every string outside this one, the nearest first. */
-const outside = ({ string }: FoundString, strings: readonly FoundString[]): FoundString[] => {
+export const outside = ({ string }: FoundString, strings: readonly FoundString[]): FoundString[] => {
 	const next = strings.find((each) => each.string.id === string.within);
 	return next === undefined ? [] : [next, ...outside(next, strings)];
 };

@@ -6,22 +6,47 @@ import type { Stimulation } from "./well.ts";
 
 const ISO = /^\d{4}-\d{2}-\d{2}$/;
 
-/** What stands under `actual` is a record, so none of its dates is after the day of issue. */
+interface RecordDate {
+	readonly date: string;
+	readonly at: Place;
+}
+
+/**
+ * What stands under `actual`, and what is said to have been sampled, sent or determined, is a record: none of its dates
+ * is after the day of issue, and none in the hole before the hole was begun.
+ */
 export const checkRecords = (
 	definition: Definition,
 	stimulation: Stimulation | undefined,
 	desk: Desk,
 ): void => {
-	const { issued } = definition.well;
-	for (const { date, at } of recordDates(definition, [], false))
-		if (date > issued) tooLate(date, at, issued, desk);
-	// Records read from a file are not in the definition's own tree.
-	const { file } = definition.stimulation?.stages.actual ?? {};
-	if (file === undefined) return;
+	const { issued, spud } = definition.well;
+	const inHole = [...recordDates(definition, [], false), ...recordsOfFile(definition, stimulation, desk)];
+	for (const record of [...inHole, ...otherDates(definition)])
+		if (record.date > issued) tooLate(record, issued, desk);
+	if (spud === undefined) return;
+	if (spud > issued) {
+		const [block] = recordBlocks(definition, []).filter((at) => !isFirst(at));
+		if (block !== undefined) notYetDrilled(block, spud, desk);
+		return;
+	}
+	for (const record of inHole)
+		if (record.date < spud && !isFirst(record.at.path)) tooEarly(record, spud, desk);
+};
+
+/** The conductor may be set before the well is begun; the plan of the phases is no record of the hole. */
+const isFirst = ([topic, index]: Path): boolean =>
+	topic === "schedule" || ((topic === "casing" || topic === "holes") && index === 0);
+
+/** Dates of records read from a file, which are not in the definition's own tree. */
+const recordsOfFile = (
+	{ stimulation: written }: Definition,
+	stimulation: Stimulation | undefined,
+	desk: Desk,
+): readonly RecordDate[] => {
+	if (written?.stages.actual?.file === undefined) return [];
 	const at: Place = { path: ["stimulation", "stages", "actual", "file"] };
-	const dates = (stimulation?.stages ?? [])
-		.map(({ actual }) => actual?.date)
-		.filter((date) => date !== undefined);
+	const dates = (stimulation?.stages ?? []).flatMap(({ actual }) => actual?.date ?? []);
 	const bad = dates.find((date) => !ISO.test(date));
 	if (bad !== undefined)
 		fault(desk, "well/stage-row", at, {
@@ -30,31 +55,78 @@ export const checkRecords = (
 			found: bad,
 			mend: "write the dates of the file so",
 		});
-	const late = dates
-		.filter((date) => ISO.test(date) && date > issued)
-		.sort()
-		.at(-1);
-	if (late !== undefined) tooLate(late, at, issued, desk);
+	const sound = dates.filter((date) => ISO.test(date)).sort();
+	// The first and the last stand for all of them: the fault is told of the file.
+	return [sound.at(0), sound.at(-1)].flatMap((date, i) =>
+		date === undefined || (i === 1 && sound.length === 1) ? [] : [{ date, at }],
+	);
 };
 
-const tooLate = (date: string, at: Path | Place, issued: string, desk: Desk): void => {
+/** Dates of things done that do not stand under `actual`. */
+const otherDates = ({ site, geology }: Definition): readonly RecordDate[] => {
+	const dated = (date: string | undefined, path: Path): RecordDate[] =>
+		date === undefined ? [] : [{ date, at: { path } }];
+	return [
+		...(site.neighbors ?? []).flatMap(({ sampled, notice }, i) => [
+			...dated(sampled, ["site", "neighbors", i, "sampled"]),
+			...dated(notice, ["site", "neighbors", i, "notice"]),
+		]),
+		...(site.notices ?? []).flatMap(({ sent }, i) => dated(sent, ["site", "notices", i, "sent"])),
+		...dated(geology.protected_water?.dated, ["geology", "protected_water", "dated"]),
+	];
+};
+
+const tooLate = ({ date, at }: RecordDate, issued: string, desk: Desk): void => {
+	const recorded = at.path.includes("actual");
 	fault(desk, "well/record-after-issue", at, {
-		what: "the record is dated after the day this paper is issued",
+		what: `${recorded ? "the record is dated" : "this is said to be done, and dated"} after the day this paper is issued`,
 		expected: `a date no later than ${issued}`,
 		found: date,
-		mend: "move the date of issue, or take the block out of `actual` if the work is only planned",
+		mend: recorded
+			? "move the date of issue, or take the block out of `actual` if the work is only planned"
+			: "move the date of issue, or take the date out until it is done",
 		related: [{ at: { path: ["well", "issued"] }, label: "day of issue" }],
 	});
 };
 
-const recordDates = (
-	node: unknown,
-	path: Path,
-	recorded: boolean,
-): { readonly date: string; readonly at: Path }[] => {
-	if (typeof node === "string") return recorded && ISO.test(node) ? [{ date: node, at: path }] : [];
-	if (typeof node !== "object" || node === null) return [];
-	return Object.entries(node).flatMap(([key, child]) =>
-		recordDates(child, [...path, Array.isArray(node) ? Number(key) : key], recorded || key === "actual"),
+const tooEarly = ({ date, at }: RecordDate, spud: string, desk: Desk): void => {
+	fault(desk, "well/record-before-spud", at, {
+		what: "the record is dated before the well was begun",
+		expected: `a date no earlier than ${spud}`,
+		found: date,
+		mend: "correct whichever of the two dates is wrong",
+		related: [{ at: { path: ["well", "spud"] }, label: "the well was begun" }],
+	});
+};
+
+const notYetDrilled = (at: Path, spud: string, desk: Desk): void => {
+	fault(
+		desk,
+		"well/record-before-spud",
+		{ path: at, key: true },
+		{
+			what: "there is a record of work done, and the well is only to be begun",
+			expected: `no record in the hole before ${spud}`,
+			mend: "take the block out of `actual` if it is the plan, or correct the date of `spud`",
+			related: [{ at: { path: ["well", "spud"] }, label: "the well is begun" }],
+		},
 	);
 };
+
+const recordDates = (node: unknown, path: Path, recorded: boolean): readonly RecordDate[] => {
+	if (typeof node === "string") return recorded && ISO.test(node) ? [{ date: node, at: { path } }] : [];
+	return childrenOf(node).flatMap(([key, child]) =>
+		recordDates(child, [...path, key], recorded || key === "actual"),
+	);
+};
+
+/** Paths of the `actual` blocks, in the order of the definition. */
+const recordBlocks = (node: unknown, path: Path): readonly Path[] =>
+	childrenOf(node).flatMap(([key, child]) =>
+		key === "actual" ? [[...path, key]] : recordBlocks(child, [...path, key]),
+	);
+
+const childrenOf = (node: unknown): readonly (readonly [string | number, unknown])[] =>
+	typeof node !== "object" || node === null
+		? []
+		: Object.entries(node).map(([key, child]) => [Array.isArray(node) ? Number(key) : key, child] as const);

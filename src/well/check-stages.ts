@@ -18,7 +18,8 @@ const typedIn = (value: Known): Known | undefined => {
 	return undefined;
 };
 
-const placeOfDepth = (depth: Known, otherwise: Path): Place => placeOf(typedIn(depth), otherwise);
+/** Where a depth was typed, or what it was worked from. */
+export const placeOfDepth = (depth: Known, otherwise: Path): Place => placeOf(typedIn(depth), otherwise);
 
 const feet = (depth: Known): string => asWritten(depth, "ft");
 
@@ -38,7 +39,7 @@ export const checkStages = (
 					what: `the bottom of stage ${stage.number} is at or above its top`,
 					expected: `deeper than ${feet(stage.top)}`,
 					found: feet(stage.bottom),
-					mend: "exchange the two depths, or mend one",
+					mend: "exchange the two depths, or correct one",
 				});
 		} else checkClusters(stage, stages[i + 1], found);
 		const below = stages[i - 1];
@@ -72,7 +73,7 @@ const checkClusters = (stage: Stage, next: Stage | undefined, desk: Desk): void 
 			what: `a cluster of stage ${stage.number} lies outside the stage`,
 			expected: `between ${feet(stage.top)} and ${feet(stage.bottom)}`,
 			found: feet(stray),
-			mend: "mend the depth, or the ends of the stage",
+			mend: "correct the depth, or the ends of the stage",
 		});
 };
 
@@ -84,7 +85,7 @@ const checkOrder = (stage: Stage, below: Stage, desk: Desk): void => {
 		what: `stage ${stage.number} reaches down into stage ${below.number}`,
 		expected: `a bottom above ${feet(stated)}`,
 		found: feet(stage.bottom),
-		mend: "move one of the two stages, or mend its depths",
+		mend: "move one of the two stages, or correct its depths",
 		related: [{ at: placeOfDepth(stated, AT), label: `stage ${below.number} ends here` }],
 	});
 };
@@ -129,7 +130,7 @@ const checkInside = ({ stages, toe }: Stimulation, treated: CasingString, desk: 
 			what: `stage ${deepest.number} reaches below the float collar of the ${treated.id} string`,
 			expected: `at most ${collarText}`,
 			found: feet(deepest.bottom),
-			mend: "move the stages up, or mend the shoe track",
+			mend: "move the stages up, or correct the shoe track",
 			related,
 		});
 	if (shallowest !== undefined && shallowest.top.value < treated.top.value)
@@ -137,7 +138,7 @@ const checkInside = ({ stages, toe }: Stimulation, treated: CasingString, desk: 
 			what: `stage ${shallowest.number} reaches above the top of the ${treated.id} string`,
 			expected: `at least ${feet(treated.top)}`,
 			found: feet(shallowest.top),
-			mend: "fewer or shorter stages, or mend the string that is treated through",
+			mend: "fewer or shorter stages, or correct the string that is treated through",
 		});
 	if (toe === undefined || deepest === undefined || tooDeep) return;
 	const floor = toe.kind === "initiation valve" ? treated.shoe.value : collar;
@@ -146,7 +147,7 @@ const checkInside = ({ stages, toe }: Stimulation, treated: CasingString, desk: 
 		what: "the toe opening is not at the toe",
 		expected: `between the bottom of stage ${deepest.number} at ${feet(deepest.bottom)} and ${Number(floor.toFixed(1))} ft`,
 		found: feet(toe.depth),
-		mend: "mend the depth of the toe, or the bottom of the first stage",
+		mend: "correct the depth of the toe, or the bottom of the first stage",
 		related: [{ at: placeOfDepth(deepest.bottom, AT), label: `bottom of stage ${deepest.number}` }],
 	});
 };

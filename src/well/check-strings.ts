@@ -10,23 +10,25 @@ import type { FoundString } from "./resolve-strings.ts";
 export const checkStrings = (strings: readonly FoundString[], desk: Desk): ReadonlySet<string> => {
 	const astray = new Set<string>();
 	for (const found of strings) {
-		const stands = checkRuns(found, desk) && (found.string.kind === "tieback" || checkShoe(found, desk));
+		const stands =
+			checkRuns(found.string.id, found.sections, desk) &&
+			(found.string.kind === "tieback" || checkShoe(found, desk));
 		if (stands) checkAttachments(found, desk);
 		else astray.add(found.string.id);
 	}
 	return astray;
 };
 
-/** Whether every run ends below its top. */
-const checkRuns = ({ string, sections }: FoundString, desk: Desk): boolean => {
+/** Runs of one string join; whether every one ends below its top. */
+export const checkRuns = (id: string, sections: FoundString["sections"], desk: Desk): boolean => {
 	let sound = true;
 	for (const [j, { section, at }] of sections.entries()) {
 		if (section.bottom.value <= section.top.value) {
 			fault(desk, "well/top-below-bottom", placeOf(section.bottom, [...at, "to"]), {
-				what: `run ${j + 1} of the ${string.id} string ends at or above its top`,
+				what: `run ${j + 1} of the ${id} string ends at or above its top`,
 				expected: `deeper than ${asWritten(section.top, "ft")}`,
 				found: asWritten(section.bottom, "ft"),
-				mend: "exchange the two depths, or mend one",
+				mend: "exchange the two depths, or correct one",
 			});
 			sound = false;
 			continue;
@@ -36,7 +38,7 @@ const checkRuns = ({ string, sections }: FoundString, desk: Desk): boolean => {
 		if (above === undefined || Math.abs(step) <= SAME_DEPTH) continue;
 		const gap = step > 0;
 		fault(desk, gap ? "well/pipe-gap" : "well/pipe-overlap", placeOf(section.top, [...at, "from"]), {
-			what: `runs ${j} and ${j + 1} of the ${string.id} string ${gap ? "leave a gap of" : "overlap by"} ${Number(Math.abs(step).toFixed(1))} ft`,
+			what: `runs ${j} and ${j + 1} of the ${id} string ${gap ? "leave a gap of" : "overlap by"} ${Number(Math.abs(step).toFixed(1))} ft`,
 			expected: `a run that begins at ${asWritten(above.section.bottom, "ft")}`,
 			found: asWritten(section.top, "ft"),
 			mend: "let the run begin where the one above it ends",
@@ -67,7 +69,7 @@ const checkShoe = ({ string, sections }: FoundString, desk: Desk): boolean => {
 			what: `the ${string.id} string ends above the ${hole.id} hole that it names`,
 			expected: `deeper than ${asWritten(hole.top, "ft")}`,
 			found: asWritten(shoe, "ft"),
-			mend: "name the hole that the string is run in, or mend the depth",
+			mend: "name the hole that the string is run in, or correct the depth",
 		});
 		return false;
 	}
@@ -81,7 +83,7 @@ const checkAttachments = ({ string, at }: FoundString, desk: Desk): void => {
 			what: `the shoe track of the ${string.id} string is longer than the string`,
 			expected: "the distance from float collar to shoe",
 			found: asWritten(shoeTrack, "ft"),
-			mend: "mend the length",
+			mend: "correct the length",
 		});
 	const counts = { "bow spring": 0, rigid: 0 };
 	for (const run of string.centralizers) {
@@ -97,7 +99,7 @@ const checkAttachments = ({ string, at }: FoundString, desk: Desk): void => {
 				what: `a stretch of centralizers on the ${string.id} string ends at or above its top`,
 				expected: `deeper than ${asWritten(run.top, "ft")}`,
 				found: asWritten(run.bottom, "ft"),
-				mend: "exchange the two depths, or mend one",
+				mend: "exchange the two depths, or correct one",
 			});
 		else if (
 			run.top.value < top.value - SAME_DEPTH ||
@@ -107,7 +109,7 @@ const checkAttachments = ({ string, at }: FoundString, desk: Desk): void => {
 				what: `a stretch of centralizers reaches beyond the ${string.id} string`,
 				expected: `a stretch between ${asWritten(top, "ft")} and ${asWritten(shoe, "ft")}`,
 				found: `${asWritten(run.top, "ft")} to ${asWritten(run.bottom, "ft")}`,
-				mend: "end it at the shoe, or mend the depth",
+				mend: "end it at the shoe, or correct the depth",
 			});
 	}
 };

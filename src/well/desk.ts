@@ -18,8 +18,16 @@ export interface Desk {
 
 /** Files a fault at a place of the definition and gives nothing, so that a topic can `return fault(…)`. */
 export const fault = (desk: Desk, code: Code, at: Path | Place, telling: Telling): undefined => {
-	desk.faults.push(diagnose(code, isPlace(at) ? at : { path: at }, telling));
+	const { source } = telling;
+	const told = source === undefined ? telling : { ...telling, source: sourceInWords(source, desk.catalog) };
+	desk.faults.push(diagnose(code, isPlace(at) ? at : { path: at }, told));
 	return undefined;
+};
+
+/** The key of a source with what it stands for; what is no key is left as it is. */
+const sourceInWords = (key: string, { sources }: Catalog): string => {
+	const source = Object.values(sources).find((each) => each.key === key);
+	return source === undefined ? key : `${key}: ${source.authors ?? source.publisher ?? ""}, ${source.title}`;
 };
 
 const isPlace = (at: Path | Place): at is Place => "path" in at;
@@ -27,8 +35,8 @@ const isPlace = (at: Path | Place): at is Place => "path" in at;
 /** Where a value was written; a value that was not typed has only the place given. */
 export const placeOf = (value: Known | undefined, otherwise: Path): Place => {
 	if (value?.from.kind !== "definition") return { path: otherwise };
-	const { at, file } = value.from;
-	return file === undefined ? { path: at } : { path: at, file };
+	const { at, file, range } = value.from;
+	return { path: at, ...maybe("file", file), ...maybe("range", range) };
 };
 
 /** As the engineer wrote it, else in the canonical unit. */

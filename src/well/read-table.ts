@@ -1,7 +1,15 @@
 import type { Known } from "../cite/known.ts";
+import type { ForeignHead } from "../definition/columns-field.ts";
 import type { Path } from "../diagnostics/path.ts";
 import { type CsvTable, readCsv } from "../source/csv.ts";
-import { type Column, type CsvColumns, type CsvRow, readColumns } from "../source/csv-columns.ts";
+import {
+	type Column,
+	type CsvColumns,
+	type CsvRow,
+	readColumns,
+	type StatedColumn,
+	type StatedColumns,
+} from "../source/csv-columns.ts";
 import { decodeText, LARGEST_TABLE } from "../source/decode-text.ts";
 import type { Dimension } from "../units/dimensions.ts";
 import { quantity } from "../units/quantity.ts";
@@ -15,6 +23,17 @@ export interface NamedTable<C extends string> {
 	readonly columns: CsvColumns<C>;
 }
 
+/** Heads that a file has of its own, as the definition states them beside the file's name. */
+export type Foreign<C extends string> = Readonly<Partial<Record<C, ForeignHead>>> | undefined;
+
+const placed = <C extends string>(stated: Foreign<C>, at: Path): StatedColumns<C> =>
+	Object.fromEntries(
+		Object.entries<ForeignHead | undefined>(stated ?? {}).flatMap(([name, column]) => {
+			if (column === undefined) return [];
+			return [[name, { ...column, at: [...at, name, ...(column.unit === undefined ? [] : ["unit"])] }]];
+		}),
+	) as Readonly<Record<string, StatedColumn>> as StatedColumns<C>;
+
 /** Reads a CSV file that the definition names; every fault in it is told at its own place in the file. */
 export const readNamedTable = <C extends string>(
 	name: string,
@@ -22,6 +41,7 @@ export const readNamedTable = <C extends string>(
 	columns: Readonly<Record<C, Column>>,
 	files: ReadFile,
 	desk: Desk,
+	stated?: Foreign<C>,
 ): NamedTable<C> | undefined => {
 	const file = files(name);
 	if ("refused" in file)
@@ -37,7 +57,7 @@ export const readNamedTable = <C extends string>(
 	const table = readCsv(text.value, file.file);
 	desk.faults.push(...table.diagnostics);
 	if (table.value === undefined) return undefined;
-	const read = readColumns(table.value, columns);
+	const read = readColumns(table.value, columns, placed(stated, [...at.slice(0, -1), "columns"]));
 	desk.faults.push(...read.diagnostics);
 	return read.value === undefined ? undefined : { table: table.value, columns: read.value };
 };
@@ -53,6 +73,7 @@ export const cellValue = <C extends string, D extends Dimension>(
 	const number = row.numbers[column];
 	if (number === undefined) return undefined;
 	const { canonical } = definitionOf(dimension);
+	const range = row.at[column]?.range;
 	return {
 		dimension,
 		value: quantity(dimension, number),
@@ -61,6 +82,7 @@ export const cellValue = <C extends string, D extends Dimension>(
 			at,
 			text: canonical === "1" ? String(number) : `${number} ${canonical}`,
 			file,
+			...(range === undefined ? {} : { range }),
 		},
 	};
 };

@@ -57,14 +57,17 @@ const resolveCaliper = (
 ): Hole["caliper"] => {
 	if (caliper === undefined) return undefined;
 	const at = ["holes", i, "caliper", "file"] as const;
-	const read = readNamedTable(caliper.file, at, CALIPER, files, desk);
+	const read = readNamedTable(caliper.file, at, CALIPER, files, desk, caliper.columns);
 	if (read === undefined) return undefined;
+	const cells = read.columns.rows.map(({ at }) => at);
 	const rows = read.columns.rows.flatMap(({ numbers: { md, diameter } }) =>
 		md === undefined || diameter === undefined ? [] : [{ md, diameter }],
 	);
 	const back = rows.findIndex((row, j) => j > 0 && row.md <= (rows[j - 1]?.md ?? 0));
-	if (rows.length < 2 || back > 0 || rows.some(({ diameter }) => diameter <= 0))
-		return fault(desk, "well/caliper", at, {
+	const shut = rows.findIndex(({ diameter }) => diameter <= 0);
+	const cell = back > 0 ? cells[back]?.md : cells[shut]?.diameter;
+	if (rows.length < 2 || back > 0 || shut >= 0)
+		return fault(desk, "well/caliper", cell ?? at, {
 			what:
 				rows.length < 2
 					? `the caliper of the ${id} hole has fewer than two rows`
@@ -72,7 +75,7 @@ const resolveCaliper = (
 						? `the caliper of the ${id} hole goes back up at row ${back + 1}`
 						: `the caliper of the ${id} hole has a diameter of nothing`,
 			expected: "rows from the top down, each deeper than the one before, each with a diameter",
-			found: caliper.file,
+			...(cell === undefined ? { found: caliper.file } : {}),
 			mend: "sort the rows, and leave out those where the tool was closed",
 		});
 	return {

@@ -24,7 +24,8 @@ export const resolveTrajectory = (
 	desk: Desk,
 ): Trajectory => {
 	const plan = written.plan === undefined ? undefined : resolvePlan(written.plan);
-	const survey = written.actual === undefined ? undefined : resolveSurvey(written.actual, files, desk);
+	const survey =
+		written.actual === undefined ? undefined : resolveSurvey(written.actual, totalDepth, files, desk);
 	if (plan === undefined && written.actual === undefined)
 		fault(desk, "well/no-path", ["trajectory"], {
 			what: "the path of the hole is not given",
@@ -84,7 +85,7 @@ const checkReach = (plan: TrajectoryPlan, totalDepth: Known<"measured-depth">, d
 			what: `the planned path ends at ${Number(end.toFixed(1))} ft, above the bottom of the deepest hole`,
 			expected: `a path to ${asWritten(totalDepth, "ft")} or beyond`,
 			found: `${Number(end.toFixed(1))} ft`,
-			mend: "lengthen the path, or mend the depth that the hole is drilled to",
+			mend: "lengthen the path, or correct the depth that the hole is drilled to",
 			related: [{ at: placeOf(totalDepth, ["holes"]), label: "bottom of the deepest hole" }],
 		},
 	);
@@ -101,12 +102,15 @@ const AT: Path = ["trajectory", "actual", "survey"];
 
 const resolveSurvey = (
 	actual: NonNullable<TrajectoryDefinition["actual"]>,
+	totalDepth: Known<"measured-depth"> | undefined,
 	files: ReadFile,
 	desk: Desk,
 ): Survey | undefined => {
 	const stations = stationsOf(actual.survey, files, desk);
 	if (stations === undefined) return undefined;
 	if (!stationsHold(stations, desk)) return undefined;
+	if (totalDepth !== undefined) checkLast(stations, totalDepth, desk);
+	const rows = stations.map(({ places }) => places.md.range).filter((range) => range !== undefined);
 	const { file } = actual.survey;
 	const table: KnownTable<"md" | "inclination" | "azimuth"> = {
 		columns: { md: "measured-depth", inclination: "angle", azimuth: "angle" },
@@ -116,6 +120,7 @@ const resolveSurvey = (
 			at: AT,
 			text: file ?? `${stations.length} stations`,
 			...maybe("file", file),
+			...(rows.length === 0 ? {} : { rows }),
 		},
 	};
 	return {
@@ -143,7 +148,7 @@ const stationsOf = (
 				azimuth: { path: [...AT, "stations", i, "azimuth"] },
 			},
 		}));
-	const read = readNamedTable(survey.file, [...AT, "file"], COLUMNS, files, desk);
+	const read = readNamedTable(survey.file, [...AT, "file"], COLUMNS, files, desk, survey.columns);
 	const here: Place = { path: [...AT, "file"] };
 	return read?.columns.rows.map(({ numbers, at }) => ({
 		md: numbers.md ?? Number.NaN,
@@ -151,6 +156,23 @@ const stationsOf = (
 		azimuth: numbers.azimuth ?? Number.NaN,
 		places: { md: at.md ?? here, inclination: at.inclination ?? here, azimuth: at.azimuth ?? here },
 	}));
+};
+
+/** A survey ends in the hole; what lies beyond is one fault, told at the first station there. */
+const checkLast = (
+	stations: readonly Station[],
+	totalDepth: Known<"measured-depth">,
+	desk: Desk,
+): void => {
+	const beyond = stations.find(({ md }) => md > totalDepth.value + SAME_DEPTH);
+	if (beyond === undefined) return;
+	fault(desk, "well/beyond-total-depth", beyond.places.md, {
+		what: "the survey goes below the bottom of the deepest hole",
+		expected: `at most ${asWritten(totalDepth, "ft")}`,
+		found: `${Number(beyond.md.toFixed(1))} ft`,
+		mend: "correct the depth of the station, or the depth that the hole is drilled to",
+		related: [{ at: placeOf(totalDepth, ["holes"]), label: "bottom of the deepest hole" }],
+	});
 };
 
 const stationsHold = (stations: readonly Station[], desk: Desk): boolean => {
@@ -162,21 +184,21 @@ const stationsHold = (stations: readonly Station[], desk: Desk): boolean => {
 				what: "the station is not deeper than the one before it",
 				expected: `more than ${above.md} ft`,
 				found: `${md} ft`,
-				mend: "put the stations in order of depth, or mend the depth",
+				mend: "put the stations in order of depth, or correct the depth",
 			});
 		if (inclination < 0 || inclination > 180)
 			fault(desk, "well/survey-angle", places.inclination, {
 				what: "the inclination is not between 0 and 180 degrees",
 				expected: "0 straight down, 90 level",
 				found: `${inclination} degrees`,
-				mend: "mend the inclination, or exchange the columns if they are mixed up",
+				mend: "correct the inclination, or exchange the columns if they are mixed up",
 			});
 		if (azimuth < 0 || azimuth > 360)
 			fault(desk, "well/survey-angle", places.azimuth, {
 				what: "the azimuth is not between 0 and 360 degrees",
 				expected: "degrees clockwise from north",
 				found: `${azimuth} degrees`,
-				mend: "mend the azimuth",
+				mend: "correct the azimuth",
 			});
 	}
 	return desk.faults.length === before;

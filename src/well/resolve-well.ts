@@ -3,6 +3,7 @@ import type { Definition } from "../definition/definition.ts";
 import type { Checked } from "../diagnostics/diagnostic.ts";
 import { checkCementColumns } from "./check-cement-columns.ts";
 import { checkDepths } from "./check-depths.ts";
+import { checkLanding } from "./check-landing.ts";
 import { checkNesting } from "./check-nesting.ts";
 import { checkPassage } from "./check-passage.ts";
 import { checkPlace } from "./check-place.ts";
@@ -12,6 +13,7 @@ import { checkSlurryFigures } from "./check-slurry-figures.ts";
 import { checkStages } from "./check-stages.ts";
 import { checkStrings } from "./check-strings.ts";
 import { resolveDatum } from "./datum.ts";
+import { checkTallies } from "./check-tally.ts";
 import { asWritten, type Desk, fault, maybe, placeOf } from "./desk.ts";
 import type { ReadFile } from "./read-file.ts";
 import { unknownReference } from "./references.ts";
@@ -77,9 +79,16 @@ export const resolveWell = (definition: Definition, catalog: Catalog, files: Rea
 	)?.string;
 	if (stimulation !== undefined) {
 		checkStages(stimulation, treated, desk);
+		checkLanding(stimulation, trajectory, desk);
 		keepClearOfCouplings(definition.stimulation?.stages.couplings, stimulation.stages, files, desk);
 	}
 	if (descending(holes) && astray.size === 0) checkDepths(definition, desk);
+	checkTallies(
+		definition,
+		found.filter(({ string }) => !astray.has(string.id)),
+		files,
+		desk,
+	);
 	checkWater(geology, holes, desk);
 	checkSlurryFigures(definition, desk);
 	checkPlace(definition, desk);

@@ -1,14 +1,14 @@
 import type { Known } from "../cite/known.ts";
 import type { Place } from "../diagnostics/diagnostic.ts";
 import type { Path } from "../diagnostics/path.ts";
-import type { CsvRow } from "../source/csv-columns.ts";
+import { type CsvRow, unitAtEnd } from "../source/csv-columns.ts";
 import { toCanonical } from "../units/convert.ts";
 import { quantity } from "../units/quantity.ts";
 import { matchUnit } from "../units/units-of.ts";
 import { type Desk, fault, maybe } from "./desk.ts";
 import type { PlacedStage } from "./lay-out-stages.ts";
 import type { ReadFile } from "./read-file.ts";
-import { cellValue, type NamedTable, readNamedTable } from "./read-table.ts";
+import { cellValue, type Foreign, type NamedTable, readNamedTable } from "./read-table.ts";
 import type { Stage, StageActual } from "./well.ts";
 
 const STAGE_COLUMNS = {
@@ -37,11 +37,12 @@ export const readStageTable = (
 	at: Path,
 	files: ReadFile,
 	desk: Desk,
+	stated?: Foreign<StageColumn>,
 ): readonly ListedStage[] | undefined => {
-	const read = readNamedTable(name, at, STAGE_COLUMNS, files, desk);
+	const read = readNamedTable(name, at, STAGE_COLUMNS, files, desk, stated);
 	if (read === undefined) return undefined;
 	const { rows } = read.columns;
-	const unit = clusterUnit(read, desk);
+	const unit = clusterUnit(read, stated, desk);
 	if (unit === undefined || !numberedFromOne(rows, desk)) return undefined;
 	const stages = rows.map((row): ListedStage | undefined => {
 		const value = <D extends Parameters<typeof cellValue>[2]>(column: StageColumn, dimension: D) =>
@@ -67,10 +68,17 @@ export const readStageTable = (
 	return complete.length < stages.length ? undefined : complete.sort((a, b) => a.number - b.number);
 };
 
-const clusterUnit = ({ table, columns }: NamedTable<StageColumn>, desk: Desk): string | undefined => {
+const clusterUnit = (
+	{ table, columns }: NamedTable<StageColumn>,
+	stated: Foreign<StageColumn>,
+	desk: Desk,
+): string | undefined => {
 	if (!columns.present.includes("clusters")) return undefined;
-	const head = table.header.find(({ text }) => /^clusters\b|^clusters_/i.test(text));
-	const written = head?.text.replace(/^clusters[\s_]*[([]?/i, "").replace(/[)\]]$/, "") ?? "";
+	const foreign = stated?.clusters;
+	const head = table.header.find(({ text }) =>
+		foreign === undefined ? /^clusters\b|^clusters_/i.test(text) : text.trim() === foreign.head,
+	);
+	const written = foreign?.unit ?? unitAtEnd(head?.text ?? "");
 	const match = matchUnit(written, "measured-depth");
 	if (match !== undefined && "unit" in match) return match.unit.symbol;
 	return fault(
@@ -81,7 +89,7 @@ const clusterUnit = ({ table, columns }: NamedTable<StageColumn>, desk: Desk): s
 			what: "the head of the cluster depths does not say their unit",
 			expected: "`clusters_ft` or `clusters_m`",
 			...maybe("found", head?.text),
-			mend: "write the unit into the head of the column",
+			mend: "write the unit into the head of the column, or state it in the definition",
 		},
 	);
 };
@@ -122,7 +130,13 @@ const clustersOf = (
 			(word): Known<"measured-depth"> => ({
 				dimension: "measured-depth",
 				value: quantity("measured-depth", toCanonical(Number(word), "measured-depth", unit)),
-				from: { kind: "definition", at, text: `${word} ${unit}`, file },
+				from: {
+					kind: "definition",
+					at,
+					text: `${word} ${unit}`,
+					file,
+					...maybe("range", row.at.clusters?.range),
+				},
 			}),
 		)
 		.sort((a, b) => b.value - a.value);
@@ -154,8 +168,9 @@ export const readRecordTable = (
 	at: Path,
 	files: ReadFile,
 	desk: Desk,
+	stated?: Foreign<keyof typeof RECORD_COLUMNS>,
 ): readonly StageRecord[] => {
-	const read = readNamedTable(name, at, RECORD_COLUMNS, files, desk);
+	const read = readNamedTable(name, at, RECORD_COLUMNS, files, desk, stated);
 	return (read?.columns.rows ?? []).map((row) => {
 		const value = <D extends Parameters<typeof cellValue>[2]>(
 			column: keyof typeof RECORD_COLUMNS,

@@ -28,7 +28,7 @@ export const unknownPipe = (written: PipeDefinition, at: Path, desk: Desk): unde
 			what: "the catalogue has no casing of this outside diameter",
 			expected: `a listed size; the nearest are ${names.join(", ")}`,
 			found: asWritten(od, "in"),
-			mend: `mend the diameter, ${outside}`,
+			mend: `correct the diameter, ${outside}`,
 		});
 	}
 	const size = ofSize[0]?.size ?? "";
@@ -41,7 +41,7 @@ export const unknownPipe = (written: PipeDefinition, at: Path, desk: Desk): unde
 			what: `the catalogue has no ${size} casing of this weight`,
 			expected: `a listed weight; the nearest are ${weights.join(", ")} lb/ft`,
 			found: asWritten(weight, "lb/ft"),
-			mend: `mend the weight, ${outside}`,
+			mend: `correct the weight, ${outside}`,
 		});
 	}
 	const walls = nearest(
@@ -52,7 +52,7 @@ export const unknownPipe = (written: PipeDefinition, at: Path, desk: Desk): unde
 		what: `the catalogue has no ${size} casing of this wall`,
 		expected: `a listed wall; the nearest are ${walls.join(", ")} in`,
 		...(wall === undefined ? {} : { found: asWritten(wall, "in") }),
-		mend: `mend the wall, ${outside}`,
+		mend: `correct the wall, ${outside}`,
 	});
 };
 
@@ -66,7 +66,7 @@ export const unknownGrade = (written: string, at: Path, desk: Desk): undefined =
 		found: written,
 		mend:
 			near === undefined
-				? "mend the grade, or state `minimum_yield` for a maker's own"
+				? "correct the grade, or state `minimum_yield` for a maker's own"
 				: `write ${near} if that is the one meant, or state \`minimum_yield\` for a maker's own`,
 	});
 };
