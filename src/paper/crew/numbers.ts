@@ -173,7 +173,6 @@ export const SHEET_VALUES: Readonly<Record<string, SheetValue>> = {
 	cement_wait: (c, s) => one(c, s?.cement?.waitOnCement, HOURS),
 
 	maximum_treating_pressure: (c) => one(c, limits(c)?.maximumTreatingPressure),
-	expected_pressure: (c) => one(c, c.results.stimulation?.expected_treating_pressure, { nearest: 10 }),
 	limiting_element: (c) => {
 		const limiting = c.results.stimulation?.limiting;
 		return limiting === undefined
@@ -214,11 +213,20 @@ export const SHEET_VALUES: Readonly<Record<string, SheetValue>> = {
 				concentration && concentration.value > (best?.value ?? 0) ? concentration : best,
 			undefined,
 		);
-		if (rate === undefined || most === undefined) return one(c, rate, WHOLE);
-		const to = { kind: "text" as const, text: `, ${c.words.label("crew.at_most")} ` };
-		return [
-			{ cell: { kind: "rich", children: [shown(c, rate, WHOLE), to, shown(c, most, { decimals: 2 })] } },
+		const expected = c.results.stimulation?.expected_treating_pressure;
+		const text = (words: string) => ({ kind: "text" as const, text: words });
+		const children = [
+			...(rate === undefined ? [] : [shown(c, rate, WHOLE)]),
+			...(expected === undefined
+				? []
+				: [
+						text(", "),
+						shown(c, expected, c.units === "field" ? { nearest: 10 } : undefined),
+						text(` ${c.words.label("crew.pressure_expected")}`),
+					]),
+			...(most === undefined ? [] : [text(", ≤ "), shown(c, most, { decimals: 2 })]),
 		];
+		return rate === undefined ? [] : [{ cell: { kind: "rich", children } }];
 	},
 	flush_volume: (c) => {
 		const stages = c.results.stimulation?.stages ?? [];
