@@ -10,6 +10,16 @@ export interface LegendEntry {
 
 export const SWATCH = { width: 16, height: 9 } as const;
 
+/** A line as it is drawn, across a swatch. */
+export const strokeSwatch = (color: string, width: number, dash?: readonly number[]): Shape => ({
+	kind: "line",
+	x1: 0,
+	y1: SWATCH.height / 2,
+	x2: SWATCH.width,
+	y2: SWATCH.height / 2,
+	stroke: { color, width, ...(dash === undefined ? {} : { dash }) },
+});
+
 interface LegendBox {
 	readonly x: number;
 	readonly width: number;

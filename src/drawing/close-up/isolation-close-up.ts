@@ -8,6 +8,7 @@ import { legendHeight, legendShapes } from "../legend.ts";
 import { compose, type Line, run, sentence, setLine } from "../line-of-text.ts";
 import { type Box, boxPath } from "../lithology.ts";
 import { breakMark } from "../marks/lines.ts";
+import { named } from "../named.ts";
 import { nesting } from "../nesting.ts";
 import { SECOND_INK } from "../palette.ts";
 import { type KeyOf, type Print, printer, stringName, withinSentence } from "../print.ts";
@@ -116,14 +117,6 @@ export const isolationCloseUp = (well: Well, results: Results, options: CloseUpO
 		],
 	};
 };
-
-const named = (name: string, children: readonly Shape[]): Shape => ({
-	kind: "group",
-	dx: 0,
-	dy: 0,
-	name,
-	children,
-});
 
 /** The same shapes, seen through a window; shapes that have a clip of their own lie inside it already. */
 const clipped = (shapes: readonly Shape[], window: Box): Shape[] =>

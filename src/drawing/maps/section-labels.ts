@@ -1,6 +1,6 @@
 import type { Shape } from "../../document/shapes.ts";
 import type { Label } from "../label.ts";
-import { type LegendEntry, SWATCH } from "../legend.ts";
+import { type LegendEntry, SWATCH, strokeSwatch } from "../legend.ts";
 import { compose, run, sentence } from "../line-of-text.ts";
 import { waterBand } from "../marks/water.ts";
 import { BLUE, INK, PAPER, SECOND_INK, VERMILLION } from "../palette.ts";
@@ -129,29 +129,24 @@ export const legendOf = ({ well, results, print, azimuth }: Section): LegendEntr
 	const { words } = print;
 	const { trajectory, stimulation, geology } = results;
 	const kinds = new Set(nearbyWells(well, results, azimuth).map((each) => each.kind));
-	const stroke = (color: string, width: number, dash?: readonly number[]): Shape => ({
-		kind: "line",
-		x1: 0,
-		y1: 4.5,
-		x2: SWATCH.width,
-		y2: 4.5,
-		stroke: { color, width, ...(dash === undefined ? {} : { dash }) },
-	});
 	const entry = (when: boolean, text: string, swatch: readonly Shape[]): LegendEntry[] =>
 		when ? [{ text, swatch }] : [];
 	return [
 		...entry(true, trajectory.basis === "surveyed" ? words.pathSurveyed : words.pathPlanned, [
-			stroke(INK, 1.4),
+			strokeSwatch(INK, 1.4),
 		]),
-		...entry(trajectory.planned !== undefined, words.plannedPath, [stroke(SECOND_INK, 0.9, [3, 2])]),
-		...entry(stimulation !== undefined, words.legendStage, [stroke(VERMILLION, 4.2), stroke(INK, 1.1)]),
+		...entry(trajectory.planned !== undefined, words.plannedPath, [strokeSwatch(SECOND_INK, 0.9, [3, 2])]),
+		...entry(stimulation !== undefined, words.legendStage, [
+			strokeSwatch(VERMILLION, 4.2),
+			strokeSwatch(INK, 1.1),
+		]),
 		...entry(kinds.has("water"), words.legendWaterWell, [
 			{ kind: "path", d: "M6.4 0.5V8.5h3.2V0.5", fill: PAPER, stroke: { color: BLUE, width: 0.8 } },
 		]),
-		...entry(kinds.has("offset"), words.legendOffset, [stroke(SECOND_INK, 1.2, [4, 2])]),
+		...entry(kinds.has("offset"), words.legendOffset, [strokeSwatch(SECOND_INK, 1.2, [4, 2])]),
 		...entry(geology.water.length > 0, words.legendWater, waterBand({ x: 0, y: 0, ...SWATCH })),
 		...entry(geology.protected_water_base !== undefined, words.legendWaterBase, [
-			stroke(BLUE, 1.4),
+			strokeSwatch(BLUE, 1.4),
 			{ kind: "path", d: "M5.2 4.5h5.6l-2.8 4.2Z", fill: BLUE },
 		]),
 	];

@@ -4,19 +4,12 @@ import { run, setLine } from "../line-of-text.ts";
 import { boxPath, n, rockPattern } from "../lithology.ts";
 import { groundLine } from "../marks/lines.ts";
 import { protectedBase, waterBand } from "../marks/water.ts";
+import { named } from "../named.ts";
 import { BLUE, GROUND, INK, PAPER, SECOND_INK, TARGET_TINT, VERMILLION } from "../palette.ts";
 import { placesAlong } from "../path-line.ts";
 import { bedsOf } from "../schematic/view.ts";
 import { openPath } from "../well-axis.ts";
 import { nearbyWells, RULER, type Section, SIZE } from "./section.ts";
-
-const named = (name: string, children: readonly Shape[]): Shape => ({
-	kind: "group",
-	dx: 0,
-	dy: 0,
-	name,
-	children,
-});
 
 /** Rock, water and ground level, across the section. */
 export const groundShapes = ({ well, results, scale, box, deepest }: Section): Shape[] => {

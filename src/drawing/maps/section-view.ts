@@ -1,9 +1,10 @@
 import type { Results } from "../../calc/results.ts";
-import type { Drawing, Shape } from "../../document/shapes.ts";
+import type { Drawing } from "../../document/shapes.ts";
 import type { Well } from "../../well/well.ts";
 import { labelColumn, labelRow } from "../label.ts";
 import { legendHeight, legendShapes } from "../legend.ts";
-import { compose, run, sentence, setLine } from "../line-of-text.ts";
+import { compose, lineWidth, run, sentence, setLine } from "../line-of-text.ts";
+import { named } from "../named.ts";
 import { GROUND, SECOND_INK } from "../palette.ts";
 import { placesAlong } from "../path-line.ts";
 import { printer } from "../print.ts";
@@ -60,9 +61,9 @@ export const sectionView = (well: Well, results: Results, options: MapOptions): 
 	const foot = box.bottom + UNDER;
 	const legend = legendOf(section);
 	const legendBox = { x: 0, width, size: SIZE };
-	const note = [...compose(words.sectionAxis, { azimuth: direction }), run(`. ${words.sectionScale}`)].map(
-		(part) => ({ ...part, color: SECOND_INK, italic: true }),
-	);
+	const small = { color: SECOND_INK, italic: true } as const;
+	const axis = compose(words.sectionAxis, { azimuth: direction }).map((part) => ({ ...part, ...small }));
+	const scaleLine = [run(words.sectionScale, small)];
 	return {
 		id: "section",
 		width,
@@ -80,7 +81,16 @@ export const sectionView = (well: Well, results: Results, options: MapOptions): 
 			...under.shapes,
 			...beside.shapes,
 			...scaleBar(print, section.scale, { x: 1, y: foot, near: 90, size: SIZE }),
-			named("label direction", setLine(note, { x: width, y: foot + SIZE * 0.5, size: SIZE, anchor: "end" })),
+			named(
+				"label direction",
+				setLine(axis, {
+					x: width - lineWidth(scaleLine, SIZE) - SIZE,
+					y: foot + SIZE * 0.5,
+					size: SIZE,
+					anchor: "end",
+				}),
+			),
+			named("label scale", setLine(scaleLine, { x: width, y: foot + SIZE * 0.5, size: SIZE, anchor: "end" })),
 			...legendShapes(legend, { ...legendBox, y: foot + SIZE * 2 }),
 		],
 	};
@@ -92,14 +102,6 @@ const upperSide = ({ results, scale, box, at }: Section): number => {
 	const turned = path.filter(([x]) => x > scale.x(0) + 20).map(([, y]) => y - 8);
 	return Math.min(box.bottom, ...turned);
 };
-
-const named = (name: string, children: readonly Shape[]): Shape => ({
-	kind: "group",
-	dx: 0,
-	dy: 0,
-	name,
-	children,
-});
 
 const alternativeOf = ({ well, results, print }: Section): string => {
 	const { words } = print;

@@ -5,6 +5,7 @@ import type { Well } from "../../well/well.ts";
 import { labelColumn, labelRow } from "../label.ts";
 import { legendShapes } from "../legend.ts";
 import { compose, type Line, run, sentence, setLine, wrap } from "../line-of-text.ts";
+import { named } from "../named.ts";
 import { SECOND_INK } from "../palette.ts";
 import { type KeyOf, type Print, printer } from "../print.ts";
 import type { DrawingWords } from "../words.ts";
@@ -116,14 +117,6 @@ export const wellboreSchematic = (well: Well, results: Results, options: Schemat
 		],
 	};
 };
-
-const named = (name: string, children: readonly Shape[]): Shape => ({
-	kind: "group",
-	dx: 0,
-	dy: 0,
-	name,
-	children,
-});
 
 const entriesOf = (view: View) => {
 	const { well, results, detail, deepest, print } = view;

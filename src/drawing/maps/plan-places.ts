@@ -1,0 +1,63 @@
+import type { Results } from "../../calc/results.ts";
+import type { PlaceResults } from "../../calc/results-of-isolation.ts";
+import type { Shape } from "../../document/shapes.ts";
+import type { Well } from "../../well/well.ts";
+import { compose, type Line, run } from "../line-of-text.ts";
+import { INK } from "../palette.ts";
+import type { Print } from "../print.ts";
+import type { Point } from "../well-axis.ts";
+import { entryOf } from "./entry-of.ts";
+import type { MarkerKind } from "./markers.ts";
+
+/** A place near the well, numbered for the list under the map. */
+export interface Place {
+	readonly number: number;
+	readonly kind: MarkerKind;
+	readonly north: number;
+	readonly east: number;
+	readonly words: Line;
+}
+
+const BUILDINGS = new Set(["dwelling", "school", "hospital", "place of worship", "public building"]);
+const WATERS = new Set(["water well", "public water supply", "spring"]);
+
+const kindOf = (kind: string): MarkerKind =>
+	WATERS.has(kind) ? "water" : BUILDINGS.has(kind) ? "building" : "other";
+
+/** Neighbors and offset wells whose place is known, numbered in the definition's order. */
+export const placesNear = (well: Well, { site }: Results, print: Print): Place[] => {
+	const found = [
+		...(site?.neighbors ?? []).flatMap((place) => {
+			const neighbor = entryOf(well.neighbors, place);
+			return neighbor === undefined ? [] : [{ place, kind: kindOf(neighbor.kind) }];
+		}),
+		...(site?.offset_wells ?? []).flatMap((place) =>
+			entryOf(well.offsetWells, place) === undefined ? [] : [{ place, kind: "offset" as const }],
+		),
+	];
+	return found
+		.flatMap(({ place, kind }) =>
+			place.north === undefined || place.east === undefined
+				? []
+				: [{ kind, north: place.north.value, east: place.east.value, words: placeWords(place, print) }],
+		)
+		.map((place, i) => ({ ...place, number: i + 1 }));
+};
+
+const placeWords = (place: PlaceResults, print: Print): Line => {
+	const name = [run(place.name, { weight: "semibold" })];
+	if (place.from_path === undefined) return name;
+	return [...name, run("  "), ...compose(print.words.fromPath, { distance: print.value(place.from_path) })];
+};
+
+/** The place's number, as it stands in the list beside its mark. */
+export const numberText = (number: number, [x, y]: Point, size: number): Shape => ({
+	kind: "text",
+	x,
+	y,
+	text: String(number),
+	size: size * 0.92,
+	color: INK,
+	weight: "semibold",
+	anchor: "middle",
+});
