@@ -7,12 +7,10 @@ import { type Desk, fault, placeOf } from "./desk.ts";
 /**
  * Every value of the definition against the band of its field; outside is a warning with the band and its source.
  *
- * Comes last: a value that is an error already is not told of again.
+ * Comes last: a value that is told of already is not told of again.
  */
 export const checkPlausibility = (definition: Definition, desk: Desk): void => {
-	const told = new Set(
-		desk.faults.filter(({ severity }) => severity === "error").map(({ at }) => pathKey(at.path)),
-	);
+	const told = new Set(desk.faults.map(({ at }) => pathKey(at.path)));
 	for (const value of typedValues(definition)) {
 		if (value.from.kind !== "definition" || told.has(pathKey(value.from.at))) continue;
 		const band = bandAt(desk.catalog.plausibility, value.from.at);

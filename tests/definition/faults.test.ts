@@ -229,6 +229,11 @@ const PLANTED: readonly Planted[] = [
 const trees = new Map(STARTERS.map((starter) => [starter, starterTree(starter)] as const));
 const tree = (starter: Starter = "horizontal"): unknown => trees.get(starter);
 
+const nameOfFirst = (): string => {
+	const definition = validate(tree()).value;
+	return definition?.geology.formations[0]?.name ?? "";
+};
+
 describe("one fault gives one message at its place", () => {
 	it.each(PLANTED.map((planted) => [`${planted.code} at ${pathKey(planted.path)}`, planted] as const))(
 		"%s",
@@ -243,10 +248,30 @@ describe("one fault gives one message at its place", () => {
 		},
 	);
 
-	it("shows every code of this stage", () => {
-		const mine = Object.keys(CODES).filter((code) => /^(definition|quantity)\//.test(code));
+	it("shows every error of this stage", () => {
+		const mine = Object.entries(CODES)
+			.filter(([code, { severity }]) => /^(definition|quantity)\//.test(code) && severity === "error")
+			.map(([code]) => code);
 		const shown = new Set<string>(PLANTED.map(({ code }) => code));
 		expect(mine.filter((code) => !shown.has(code))).toEqual([]);
+	});
+
+	it("warns of a name that stands twice in a list, whatever its case and spaces", () => {
+		const { value, diagnostics } = validate(
+			changed(tree(), ["geology", "formations", 1, "name"], ` ${nameOfFirst().toUpperCase()}  `),
+		);
+		expect(diagnostics.map(({ code, severity, at }) => [code, severity, pathKey(at.path)])).toEqual([
+			["definition/same-name", "warning", "geology.formations[1].name"],
+		]);
+		expect(value).toBeDefined();
+	});
+
+	it("tells a date that crosses several others once, at that date", () => {
+		const late = changed(tree("horizontal-as-built"), ["casing", 1, "actual", "date"], "2026-02-01");
+		const { diagnostics } = validate(late);
+		expect(diagnostics.map(({ code, at }) => [code, pathKey(at.path)])).toEqual([
+			["definition/dates-out-of-order", "casing[1].actual.date"],
+		]);
 	});
 
 	it("tells a misspelled required name once, and says which was meant", () => {
