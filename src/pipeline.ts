@@ -4,6 +4,7 @@ import { completeWell } from "./calc/complete-well.ts";
 import type { Catalog } from "./catalog/catalog.ts";
 import { conditionFaults, type Jurisdiction, loadJurisdictions } from "./catalog/jurisdictions.ts";
 import { indexValues } from "./cite/index-values.ts";
+import { withoutStandIns } from "./definition/stand-ins.ts";
 import { validate } from "./definition/validate.ts";
 import { type Diagnostic, hasErrors } from "./diagnostics/diagnostic.ts";
 import { withoutEchoes } from "./diagnostics/echoes.ts";
@@ -29,7 +30,8 @@ import { resolveWell } from "./well/resolve-well.ts";
  *                                                                   └─────────────┬──────────────────────────────┘
  *                                                                        compose ─┴▶ document ── render ──▶ PDF
  *
- *  A stage with an error in what it needs does not run; every fault of the stages that ran is told at once.
+ *  Faults of form do not keep the parts from being compared, with something standing in for what cannot be read; after
+ *  that, a stage with an error in what it needs does not run. Every fault of the stages that ran is told at once.
  */
 
 /** A file as it was read. */
@@ -74,10 +76,14 @@ export const understand = (file: NamedFile, { catalog, version, readFile, ownRul
 
 	const definition = validate(tree.value.value);
 	diagnostics.push(...withoutEchoes(definition.diagnostics, tree.diagnostics));
-	if (definition.value === undefined || hasErrors(diagnostics)) return { diagnostics, texts };
+	const readable = definition.value ?? definition.partial?.definition;
+	if (readable === undefined) return { diagnostics, texts };
 
-	const resolved = resolveWell(definition.value, catalog, recording(readFile, read, texts));
-	diagnostics.push(...resolved.diagnostics, ...conditionFaults(resolved.value?.conditions ?? []));
+	const whole = !hasErrors(diagnostics);
+	const resolved = resolveWell(readable, catalog, recording(readFile, read, texts));
+	const found = [...resolved.diagnostics, ...conditionFaults(resolved.value?.conditions ?? [])];
+	const suspects = [...(definition.partial?.suspects ?? []), ...tree.diagnostics.map(({ at }) => at.path)];
+	diagnostics.push(...(whole ? found : withoutStandIns(found, suspects)));
 	if (resolved.value === undefined || hasErrors(diagnostics)) return { diagnostics, texts };
 
 	const well = completeWell(resolved.value);

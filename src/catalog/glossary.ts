@@ -1,7 +1,10 @@
 import * as z from "zod";
 import type { Language } from "../document/document.ts";
 
-const words = z.strictObject({ term: z.string().min(1), plain: z.string().min(1) });
+const words = z.strictObject({
+	term: z.string().min(1),
+	plain: z.string().min(1),
+});
 
 /** Form of `seeds/glossary.yaml`. */
 export const glossarySchema = z.strictObject({
@@ -12,7 +15,12 @@ export const glossarySchema = z.strictObject({
 export interface GlossaryTerm {
 	readonly id: string;
 	/** By language; English is always there. */
-	readonly words: { readonly [L in Language]?: { readonly term: string; readonly plain: string } };
+	readonly words: {
+		readonly [L in Language]?: {
+			readonly term: string;
+			readonly plain: string;
+		};
+	};
 }
 
 export const glossaryTerms = (seed: z.infer<typeof glossarySchema>): readonly GlossaryTerm[] =>

@@ -4,6 +4,7 @@ import { type DepthReference, parseDepth } from "../units/parse-depth.ts";
 import type { Audience } from "./audience.ts";
 import { type FieldMeta, field } from "./field.ts";
 import { refuse, typed } from "./quantity-field.ts";
+import { STAND_IN } from "./stand-ins.ts";
 
 const DIMENSION_OF = {
 	measured: "measured-depth",
@@ -66,8 +67,10 @@ const read = <R extends DepthReference>(
 	ctx: z.core.ParsePayload,
 ): Depth<R> => {
 	const found = parseDepth(text);
-	const [first] = references;
-	const dimension = DIMENSION_OF[first ?? "measured"];
+	const [first = "measured"] = references;
+	const dimension = DIMENSION_OF[first];
+	if (text === STAND_IN)
+		return { reference: first, depth: typed(dimension, Number.NaN, text) } as unknown as Depth<R>;
 	if (!found.ok) {
 		const accepted = references.map((each) => WRITTEN[each]);
 		if (found.reason !== "unknown-reference") return refuse(ctx, text, { dimension, failure: found });

@@ -5,6 +5,7 @@ import { parseQuantity, type QuantityFailure } from "../units/parse.ts";
 import { quantity } from "../units/quantity.ts";
 import type { Audience } from "./audience.ts";
 import { type FieldMeta, field } from "./field.ts";
+import { STAND_IN } from "./stand-ins.ts";
 
 /** Facts of a value that could not be taken, carried through the schema to the message. */
 export interface QuantityFault {
@@ -52,6 +53,7 @@ const describe = (dimension: Dimension, title: string, why: string, papers: Audi
 const reading =
 	<D extends Dimension>(dimension: D) =>
 	(text: string, ctx: z.core.ParsePayload): Known<D> => {
+		if (text === STAND_IN) return typed(dimension, Number.NaN, text);
 		const read = parseQuantity(text, dimension);
 		if (!read.ok) return refuse(ctx, text, { dimension, failure: read });
 		return typed(dimension, read.value, text);

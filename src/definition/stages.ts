@@ -6,6 +6,7 @@ import { columnsOf } from "./columns-field.ts";
 import { measuredDepth } from "./depth-field.ts";
 import { date, entry, field, file, group, list, optional, reference, text } from "./field.ts";
 import { count, part, q, refuse, typed } from "./quantity-field.ts";
+import { STAND_IN } from "./stand-ins.ts";
 
 /** The flush: as much as fills the pipe to the uppermost cluster, which the calculation finds. */
 export interface FlushTo {
@@ -15,6 +16,7 @@ export interface FlushTo {
 const cleanVolume = field(
 	z.string().transform((text, ctx): Known<"volume"> | FlushTo => {
 		if (/^\s*to top cluster\s*$/i.test(text)) return { flush_to: "top cluster" };
+		if (text === STAND_IN) return typed("volume", Number.NaN, text);
 		const read = parseQuantity(text, "volume");
 		if (!read.ok) return refuse(ctx, text, { dimension: "volume", failure: read });
 		return typed("volume", read.value, text);

@@ -5,15 +5,23 @@ import { type Definition, definitionSchema } from "./definition.ts";
 import { isBlock, valueAt } from "./fault.ts";
 import { issueDiagnostics } from "./issue-diagnostics.ts";
 import { locate } from "./locate.ts";
+import { type Partial, readPartly } from "./partial.ts";
 import { keysAt } from "./schema-walk.ts";
+import { STAND_IN_NAME } from "./stand-ins.ts";
 import { withinTopics } from "./within-topics.ts";
+
+/** What came of a tree; `partial` where it is no definition as it stands and still tells something. */
+export interface Validated extends Checked<Definition> {
+	readonly partial?: Partial;
+}
 
 /**
  * Reads a tree as a well definition: every quantity with its unit, no name unknown, every fault told once in one run.
  *
- * Gives no value where anything is an error. Never throws, whatever the tree.
+ * Gives no value where anything is an error, but what could be read besides, so that the parts can be compared and
+ * their faults told in the same run. Never throws, whatever the tree.
  */
-export const validate = (tree: unknown): Checked<Definition> => {
+export const validate = (tree: unknown): Validated => {
 	const parsed = definitionSchema.safeParse(tree);
 	const reading = { schema: definitionSchema, tree };
 	const found: Diagnostic[] = [];
@@ -22,8 +30,23 @@ export const validate = (tree: unknown): Checked<Definition> => {
 		found.push(...issueDiagnostics(issue, reading));
 	}
 	const diagnostics = withoutEchoes([...found, ...withinTopics(tree)], tree);
-	if (!parsed.success || hasErrors(diagnostics)) return { diagnostics };
-	return { value: locate(parsed.data, tree), diagnostics };
+	if (parsed.success && !hasErrors(diagnostics)) return { value: locate(parsed.data, tree), diagnostics };
+	const partial = isBlock(tree) ? readPartly(apart(tree, diagnostics)) : undefined;
+	if (partial === undefined) return { diagnostics };
+	const told = diagnostics.map(({ at }) => at.path);
+	return { diagnostics, partial: { ...partial, suspects: [...partial.suspects, ...told] } };
+};
+
+/** The tree with a name of its own for each entry: one that repeats another's stands for nothing. */
+const apart = (tree: unknown, diagnostics: readonly Diagnostic[]): unknown =>
+	diagnostics
+		.filter(({ code }) => code === "definition/duplicate-id")
+		.reduce<unknown>((mended, { at }) => withValue(mended, at.path, STAND_IN_NAME), tree);
+
+const withValue = (node: unknown, [step, ...rest]: Path, value: unknown): unknown => {
+	if (step === undefined) return value;
+	if (Array.isArray(node)) return node.map((item, i) => (i === step ? withValue(item, rest, value) : item));
+	return isBlock(node) ? { ...node, [step]: withValue(node[step], rest, value) } : node;
 };
 
 /** A misspelled name makes two findings, the strange one and the one that is then missing; the first tells it all. */

@@ -7,6 +7,8 @@ export const INK = "#1a1a1a";
 export const SECOND_INK = "#4d4d4d";
 export const LEADER = "#6e6e6e";
 export const WALL = "#6e6e6e";
+/** Dotted lines of a chart, at its round values. */
+export const RULING = "#6e6e6e";
 export const PAPER = "#ffffff";
 export const SKY_BLUE = "#56b4e9";
 export const BLUE = "#0072b2";

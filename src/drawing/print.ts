@@ -75,6 +75,14 @@ export const printer = (units: UnitSystem, words: DrawingWords, keyOf?: KeyOf): 
 export const withinSentence = (name: string): string =>
 	/^\p{Lu}\p{Ll}/u.test(name) ? name.charAt(0).toLowerCase() + name.slice(1) : name;
 
+/** `Surface hole`, from a hole's id. */
+export const holeName = (words: DrawingWords, id: string): string => {
+	const known = words.holes[id];
+	if (known !== undefined) return known;
+	const plain = id.replaceAll(/[-_]/gu, " ");
+	return sentence(words.holeNamed, { name: plain.charAt(0).toUpperCase() + plain.slice(1) });
+};
+
 /** `Surface casing`, from a string's id and kind. */
 export const stringName = (
 	words: DrawingWords,

@@ -124,6 +124,22 @@ export const ENGLISH = {
 	pathSurveyed: "well path, surveyed",
 	legendStage: "stages, every other one",
 	legendOffset: "other well",
+	// Pressure window
+	windowOf: "Pressure window of {well}",
+	windowScale: "Depth, pressure and density are to scale. Equivalent density counts from the depth datum.",
+	axisPressure: "Pressure",
+	axisDensity: "Equivalent density",
+	holeNamed: "{name} hole",
+	holeFluidAt: "drilling fluid {density}",
+	cementInPlace: "Cement in place, {string}",
+	densityAtShoe: "equal to {density} at the shoe",
+	shoeHolds: "rock below it holds {density}, {basis}",
+	legendStrength: "what the rock below a shoe holds",
+	altWindow: "Pore pressure and fracture pressure of the rock against depth, with the fluids between them.",
+	altWindowNoRock:
+		"Pressure of the fluids in the hole against depth; the rock's own pressures are not given.",
+	altWindowFluids: "Drilling fluids: {list}.",
+	altWindowCement: "Cement in place, as a density at the shoe: {list}.",
 	// Sentences of the text alternative
 	altWell: "{well}, drawn from the surface at the top to total depth at {depth}.",
 	altString: "{string}, {size}, shoe at {depth}; {cement}.",
@@ -171,6 +187,24 @@ export const ENGLISH = {
 		logged: "logged",
 		tested: "tested",
 		"returns seen": "returns seen",
+	},
+	windowLines: { pore: "Pore pressure", fracture: "Fracture pressure" },
+	windowLegend: {
+		pore: "pore pressure",
+		fracture: "fracture pressure",
+		mud: "drilling fluid, along its hole",
+		cement: "cement in place, below the shoe before",
+	},
+	strengthBasis: {
+		tested: "tested",
+		"planned test": "test planned",
+		"fracture gradient": "by the fracture gradient",
+	},
+	holes: {
+		conductor: "Conductor hole",
+		surface: "Surface hole",
+		intermediate: "Intermediate hole",
+		production: "Production hole",
 	},
 	strings: {
 		conductor: "Conductor",

@@ -120,6 +120,23 @@ export const SPANISH: DrawingWords = {
 	pathSurveyed: "trayectoria, medida",
 	legendStage: "etapas, una sí y otra no",
 	legendOffset: "otro pozo",
+	windowOf: "Ventana de presiones de {well}",
+	windowScale:
+		"Profundidad, presión y densidad están a escala. La densidad equivalente se cuenta desde el origen de profundidades.",
+	axisPressure: "Presión",
+	axisDensity: "Densidad equivalente",
+	holeNamed: "Agujero {name}",
+	holeFluidAt: "fluido de perforación {density}",
+	cementInPlace: "Cemento en su lugar, {string}",
+	densityAtShoe: "equivale a {density} en la zapata",
+	shoeHolds: "la roca debajo resiste {density}, {basis}",
+	legendStrength: "lo que resiste la roca bajo una zapata",
+	altWindow:
+		"Presión de poro y presión de fractura de la roca contra la profundidad, con los fluidos entre ellas.",
+	altWindowNoRock:
+		"Presión de los fluidos en el agujero contra la profundidad; no se dan las presiones de la roca.",
+	altWindowFluids: "Fluidos de perforación: {list}.",
+	altWindowCement: "Cemento en su lugar, como densidad en la zapata: {list}.",
 	altWell: "{well}, dibujado desde la superficie, arriba, hasta la profundidad total de {depth}.",
 	altString: "{string}, {size}, zapata a {depth}; {cement}.",
 	altCementSurface: "cemento hasta la superficie, {basis}",
@@ -166,6 +183,24 @@ export const SPANISH: DrawingWords = {
 		logged: "registrado con sonda",
 		tested: "probado",
 		"returns seen": "retorno visto",
+	},
+	windowLines: { pore: "Presión de poro", fracture: "Presión de fractura" },
+	windowLegend: {
+		pore: "presión de poro",
+		fracture: "presión de fractura",
+		mud: "fluido de perforación, en su agujero",
+		cement: "cemento en su lugar, bajo la zapata anterior",
+	},
+	strengthBasis: {
+		tested: "probado",
+		"planned test": "prueba planeada",
+		"fracture gradient": "por el gradiente de fractura",
+	},
+	holes: {
+		conductor: "Agujero del conductor",
+		surface: "Agujero de superficie",
+		intermediate: "Agujero intermedio",
+		production: "Agujero de producción",
 	},
 	strings: {
 		conductor: "Tubo conductor",

@@ -1,16 +1,20 @@
 import type { Lithology } from "../well/well.ts";
 import type { ENGLISH } from "./words-en.ts";
 
+/** Lists of words, each phrase of which every language has. */
+type Lists = "norths" | "evidence" | "strengthBasis" | "windowLines" | "windowLegend";
+
 /**
  * What the drawings say, in one language. `{names}` are filled with values; a language has every phrase, and the type
  * holds it to that.
  */
 export type DrawingWords = {
-	readonly [K in Exclude<keyof typeof ENGLISH, "rocks" | "strings" | "evidence" | "norths">]: string;
+	readonly [K in Exclude<keyof typeof ENGLISH, "rocks" | "strings" | "holes" | Lists>]: string;
+} & {
+	readonly [L in Lists]: Readonly<Record<keyof (typeof ENGLISH)[L], string>>;
 } & {
 	readonly rocks: Readonly<Record<Lithology, string>>;
-	readonly norths: Readonly<Record<keyof (typeof ENGLISH)["norths"], string>>;
-	readonly evidence: Readonly<Record<keyof (typeof ENGLISH)["evidence"], string>>;
-	/** Names of strings by their usual ids; others print the id. */
+	/** Names of strings and holes by their usual ids; others print the id. */
 	readonly strings: Readonly<Record<string, string>>;
+	readonly holes: Readonly<Record<string, string>>;
 };

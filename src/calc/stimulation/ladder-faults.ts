@@ -6,11 +6,23 @@ import type { PressureLadder } from "../results.ts";
 
 type Rung = PressureLadder["rungs"][number];
 
-/** One fault for each limit that others pass, with every one that passes it named; the papers name each pair. */
-export const ladderFaults = ({ rungs, broken }: PressureLadder): readonly Diagnostic[] =>
-	rungs.flatMap((upper) => {
+/**
+ * One fault for each limit that other limits pass, with every one of those named, and one for what is expected, at the
+ * lowest limit that it does not stay below; the papers name each pair.
+ */
+export const ladderFaults = ({ rungs, broken }: PressureLadder): readonly Diagnostic[] => {
+	const tierOf = (id: string) => rungs.find((rung) => rung.id === id)?.tier;
+	const needed = broken.filter(({ lower }) => tierOf(lower) === "expected").map(({ upper }) => upper);
+	const lowest = rungs
+		.filter(({ id }) => needed.includes(id))
+		.reduce<Rung | undefined>(
+			(least, rung) => (least === undefined || rung.pressure.value < least.pressure.value ? rung : least),
+			undefined,
+		);
+	return rungs.flatMap((upper) => {
 		const over = broken
 			.filter((pair) => pair.upper === upper.id)
+			.filter(({ lower }) => tierOf(lower) !== "expected" || upper === lowest)
 			.flatMap((pair) => rungs.find(({ id }) => id === pair.lower) ?? []);
 		// What is expected stands in no line that could be mended: the limit is pointed at instead.
 		const [first] = over.filter(({ tier }) => tier !== "expected");
@@ -27,6 +39,7 @@ export const ladderFaults = ({ rungs, broken }: PressureLadder): readonly Diagno
 					}),
 				];
 	});
+};
 
 const strict = ({ tier }: Rung): boolean => tier === "expected" || tier === "kickout";
 

@@ -16,6 +16,12 @@ import {
 	TOP_METHODS,
 } from "./vocabulary.ts";
 
+/** `a pressure`, `an offset`. */
+const aKind = (dimension: Dimension): string => {
+	const words = dimension.replace(/-/g, " ");
+	return `${/^[aeiou]/.test(words) ? "an" : "a"} ${words}`;
+};
+
 /** A number with its unit, as text; bare only for counts and ratios. */
 export const readQuantity = <D extends Dimension>(
 	desk: Desk,
@@ -34,8 +40,8 @@ export const readQuantity = <D extends Dimension>(
 	return report(desk, {
 		code: "rules/limit-unit",
 		at,
-		what: `this cannot be read as a ${dimension.replace(/-/g, " ")}`,
-		expected: `a ${dimension.replace(/-/g, " ")}, such as ${DIMENSIONS[dimension].example}`,
+		what: `this cannot be read as ${aKind(dimension)}`,
+		expected: `${aKind(dimension)}, such as ${DIMENSIONS[dimension].example}`,
 		found: shownValue(value),
 		mend: "write the number with a unit of that kind",
 	});
@@ -74,10 +80,10 @@ const readFactor = (
 	if (block["times"] === undefined)
 		return measured === dimension
 			? { kind: "measure", of }
-			: refused(desk, at, block, `"${of}" is not a ${dimension.replace(/-/g, " ")} as it stands`);
+			: refused(desk, at, block, `"${of}" is not ${aKind(dimension)} as it stands`);
 	const kind = factorFor(measured, dimension);
 	if (kind === undefined)
-		return refused(desk, [...at, "of"], of, `no multiple of "${of}" gives a ${dimension.replace(/-/g, " ")}`);
+		return refused(desk, [...at, "of"], of, `no multiple of "${of}" gives ${aKind(dimension)}`);
 	const factor = readQuantity(desk, block["times"], [...at, "times"], kind);
 	return factor && { kind: "times", factor, of };
 };
@@ -90,8 +96,7 @@ const readAmong = (
 	dimension: Dimension,
 ): Amount | undefined => {
 	const items = block[key];
-	if (!isComputed(dimension))
-		return refused(desk, at, block, `a ${dimension.replace(/-/g, " ")} is not computed`);
+	if (!isComputed(dimension)) return refused(desk, at, block, `${aKind(dimension)} is not computed`);
 	if (!onlyKeys(desk, block, at, [key])) return undefined;
 	if (!Array.isArray(items) || items.length < 2)
 		return refused(desk, [...at, key], items, "two amounts or more are due here");
@@ -111,8 +116,7 @@ export const readAmount = (desk: Desk, raw: unknown, at: Path, dimension: Dimens
 	if ("least_of" in raw) return readAmong(desk, raw, at, "least_of", dimension);
 	if ("clamp" in raw) {
 		if (!onlyKeys(desk, raw, at, ["clamp", "from", "to"])) return undefined;
-		if (!isComputed(dimension))
-			return refused(desk, at, raw, `a ${dimension.replace(/-/g, " ")} is not computed`);
+		if (!isComputed(dimension)) return refused(desk, at, raw, `${aKind(dimension)} is not computed`);
 		const [amount, from, to] = (["clamp", "from", "to"] as const).map((key) =>
 			readAmount(desk, raw[key], [...at, key], dimension),
 		);

@@ -19,7 +19,11 @@ export interface ReadCondition {
 	readonly rule: Rule;
 	/** The string it binds, where it binds one. */
 	readonly string?: string;
-	readonly fault?: { readonly what: string; readonly why: string; readonly at: Path };
+	readonly fault?: {
+		readonly what: string;
+		readonly why: string;
+		readonly at: Path;
+	};
 	readonly diagnostics: readonly Diagnostic[];
 }
 

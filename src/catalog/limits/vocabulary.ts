@@ -127,7 +127,10 @@ export const MEASURES = {
 	},
 	"pipe clearance on diameter": { dimension: "diameter", subject: "string" },
 	// The well and what lies around it
-	"well depth below ground": { dimension: "depth-below-ground", subject: "well" },
+	"well depth below ground": {
+		dimension: "depth-below-ground",
+		subject: "well",
+	},
 	"protected water to perforations": { dimension: "offset", subject: "well" },
 	"dissolved solids": { dimension: "dissolved-solids", subject: "well" },
 	distance: { dimension: "distance", subject: "neighbor", needs: ["from"] },
@@ -152,7 +155,11 @@ export const FACTORS = [
 	{ of: "pressure", gives: "pressure", factor: "ratio" },
 	{ of: "length", gives: "pressure", factor: "pressure-gradient" },
 	{ of: "true-vertical-depth", gives: "pressure", factor: "pressure-gradient" },
-] as const satisfies readonly { of: Dimension; gives: Dimension; factor: Dimension }[];
+] as const satisfies readonly {
+	of: Dimension;
+	gives: Dimension;
+	factor: Dimension;
+}[];
 
 /** What a limit may hang on. Each is true, false, or not to be told from the definition. */
 export const FACTS = [

@@ -21,6 +21,11 @@ export const waterWords = (context: PaperContext): Record<string, unknown> => {
 			from: entry.from,
 		})),
 	);
+	const base = results.geology.protected_water_base?.tvd.value;
+	const bare = isolation.gaps.find(
+		({ against, top, bottom }) =>
+			base !== undefined && against !== "rock" && top.tvd.value < base && base < bottom.tvd.value,
+	);
 	return {
 		has_protected_water: protectedWater !== undefined,
 		protected_base: say(context, results.geology.protected_water_base?.below_ground),
@@ -33,6 +38,9 @@ export const waterWords = (context: PaperContext): Record<string, unknown> => {
 		separation: about(context, isolation.protected_water_to_top_perforation),
 		separation_exact: say(context, isolation.protected_water_to_top_perforation),
 		separation_miles: about(context, isolation.protected_water_to_top_perforation, 2, "mi"),
+		confining_bed: sayText(isolation.confining[0]?.name),
+		confining_thickness: about(context, isolation.confining[0]?.thickness),
+		bare_pipe: bare === undefined ? false : titled(bare.string).toLowerCase(),
 		steel_layers: say(context, isolation.steel_at_protected_water),
 		cement_layers: { kind: "quantity", dimension: "count", value: columns.length },
 		cement_evidence: columns.map((column) => ({

@@ -1,7 +1,9 @@
 import type { Block } from "../../document/blocks.ts";
 import type { CasingString } from "../../well/well.ts";
 import { cell, type PaperContext, textCell } from "../context.ts";
+import { placementBlocks } from "./cement-placement.ts";
 import { facts, type Part, quantityColumn, row, table, textColumn, titled } from "./part.ts";
+import { returnsBlocks } from "./returns-table.ts";
 
 /** One heading a cemented string: slurries, volumes, the job's numbers, the record, and what is done if returns stop. */
 export const cementJobs: Part = (context) =>
@@ -14,7 +16,8 @@ export const cementJobs: Part = (context) =>
 					...volumesTable(context, string),
 					...jobFacts(context, string),
 					...recordFacts(context, string),
-					...contingency(context, string),
+					...placementBlocks(context, string),
+					...returnsBlocks(context, string),
 				],
 	);
 
@@ -169,15 +172,3 @@ const recordFacts = (context: PaperContext, string: CasingString): Block[] => {
 		{ caption: "cement_record" },
 	);
 };
-
-const contingency = (context: PaperContext, string: CasingString): Block[] =>
-	string.cement?.ifReturnsStop === undefined
-		? []
-		: [
-				{
-					kind: "callout",
-					tone: "note",
-					title: context.words.label("phrases.if_returns_stop"),
-					blocks: [{ kind: "paragraph", children: [{ kind: "text", text: string.cement.ifReturnsStop }] }],
-				},
-			];

@@ -5,6 +5,7 @@ import { isolationCloseUp } from "../../drawing/close-up/isolation-close-up.ts";
 import { DRAWING_WORDS } from "../../drawing/drawing-words.ts";
 import { planView } from "../../drawing/maps/plan-view.ts";
 import { sectionView } from "../../drawing/maps/section-view.ts";
+import { pressureWindowChart } from "../../drawing/pressure-window/pressure-window.ts";
 import { wellboreSchematic } from "../../drawing/schematic/wellbore-schematic.ts";
 import type { UnitSystem } from "../../units/format.ts";
 import type { Findings, PaperContext } from "../context.ts";
@@ -51,6 +52,11 @@ const plan =
 	(detail: "full" | "plain"): Sketch =>
 	(context, height) => [planView(context.well, context.results, { ...options(context, height), detail })];
 
+const one = (drawing: Drawing | undefined): readonly Drawing[] => (drawing === undefined ? [] : [drawing]);
+
+const pressureWindow: Sketch = (context, height) =>
+	one(pressureWindowChart(context.well, context.results, options(context, height)));
+
 const figure = (drawing: Drawing): Block => ({
 	kind: "figure",
 	drawing,
@@ -74,6 +80,7 @@ export const figures: Readonly<Record<string, Part>> = {
 	"section-view": part(section, 420),
 	"plan-view": part(plan("full"), 400),
 	"plan-view-plain": part(plan("plain"), 400),
+	"pressure-window": part(pressureWindow, 420),
 };
 
 /** Every drawing of a well, for files of their own. */
@@ -92,6 +99,7 @@ export const wellDrawings = (
 		[section, 420],
 		[plan("full"), 400],
 		[plan("plain"), 400],
+		[pressureWindow, 420],
 	];
 	return sketches.flatMap(([sketch, height]) => sketch(context, height));
 };

@@ -3,6 +3,7 @@ import { crewNumbers, crewSteps } from "../crew/sheet.ts";
 import { crewContacts, crewSignIn, crewSite } from "../crew/site.ts";
 import { answersTable, openQuestions } from "./answers.ts";
 import { casingTable, centralizersTable, holesTable, ratingsTable, stringFacts } from "./casing.ts";
+import { designBasisFacts, hookLoadsTable, leastFactors, loadSituations } from "./casing-design.ts";
 import { cementJobs } from "./cement.ts";
 import { deadlinesTable } from "./deadlines.ts";
 import { keyDepths } from "./depths.ts";
@@ -32,6 +33,7 @@ import {
 } from "./isolation.ts";
 import { cementPressures, kickTable } from "./kicks-and-preventers.ts";
 import type { Part } from "./part.ts";
+import { curveFacts, drillStringTable, pathPlaces, surveyUncertainty } from "./path-places.ts";
 import { publicContacts, signature } from "./people.ts";
 import { dataSources, formulasTable } from "./provenance.ts";
 import {
@@ -45,6 +47,7 @@ import {
 	scheduleTable,
 } from "./public.ts";
 import { openChecks, ruleChecks } from "./rule-checks.ts";
+import { sourServiceTable } from "./sour-service.ts";
 import {
 	additivesTable,
 	proppantsTable,
@@ -82,6 +85,9 @@ export const PARTS: Readonly<Record<string, Part>> = {
 	"undetermined-table": undeterminedTable,
 	"key-depths": keyDepths,
 	"trajectory-facts": trajectoryFacts,
+	"curve-facts": curveFacts,
+	"path-places": pathPlaces,
+	"survey-uncertainty": surveyUncertainty,
 	"path-table": pathTable,
 	"plan-against-survey": planAgainstSurvey,
 	"shoes-against-plan": shoesAgainstPlan,
@@ -93,6 +99,12 @@ export const PARTS: Readonly<Record<string, Part>> = {
 	"ratings-table": ratingsTable,
 	"strings-table": stringFacts,
 	"centralizers-table": centralizersTable,
+	"drill-string-table": drillStringTable,
+	"design-basis": designBasisFacts,
+	"load-situations": loadSituations,
+	"least-factors": leastFactors,
+	"hook-loads": hookLoadsTable,
+	"sour-service": sourServiceTable,
 	"cement-jobs": cementJobs,
 	"cement-pressures": cementPressures,
 	"kick-table": kickTable,

@@ -130,7 +130,7 @@ const covers = (the: Case, { what, formations }: Extract<LimitLeaf, { form: "cov
 		const found = geology.formations.filter((each) => each.name.toLowerCase().includes(name.toLowerCase()));
 		parts.push(
 			found.length === 0
-				? cannotTell([missingAt(`top and base of the ${name}`, "geology", "formations")])
+				? cannotTell([missingAt(`extent of the ${name}`, "geology", "formations")])
 				: coverageOf(the, zonesOf(found)),
 		);
 	}

@@ -1,0 +1,12 @@
+import type { UnitSystem } from "../../units/format.ts";
+import type { KeyOf } from "../print.ts";
+import type { DrawingWords } from "../words.ts";
+
+export interface ChartOptions {
+	readonly units: UnitSystem;
+	/** [pt] */
+	readonly width: number;
+	readonly height: number;
+	readonly words: DrawingWords;
+	readonly keyOf?: KeyOf;
+}

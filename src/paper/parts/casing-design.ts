@@ -1,0 +1,187 @@
+import type { CasingResults, LoadCaseResults, LoadSituation } from "../../calc/results.ts";
+import type { Known } from "../../cite/known.ts";
+import type { Cell, Row } from "../../document/blocks.ts";
+import type { DesignFactors, FrictionRange } from "../../well/well.ts";
+import { cell, type PaperContext, shown, textCell } from "../context.ts";
+import { facts, type Part, quantityColumn, row, table, textColumn, titled } from "./part.ts";
+
+const PRESSURE = { nearest: 10 } as const;
+const FORCE = { nearest: 1000 } as const;
+const FACTOR = { decimals: 2 } as const;
+
+/** Strings that something loads, from the outermost inward. */
+const loaded = (context: PaperContext): readonly CasingResults[] =>
+	context.well.strings.flatMap(({ id }) => {
+		const results = context.results.casing[id];
+		return results === undefined || results.loads.length === 0 ? [] : [results];
+	});
+
+/** A value, marked where nobody stated it. */
+const withOrigin = (context: PaperContext, known: Known, style?: { readonly decimals: number }): Cell => {
+	const value = shown(context, known, style);
+	return known.from.kind === "definition"
+		? value
+		: {
+				kind: "rich",
+				children: [value, { kind: "text", text: ` (${context.words.label("phrases.assumed")})` }],
+			};
+};
+
+const FACTORS = [
+	"burst",
+	"collapse",
+	"tension",
+	"bending",
+	"overpull",
+	"triaxial",
+] as const satisfies readonly (keyof DesignFactors)[];
+
+/** What the strings are designed against: factors, what helps outside, wear, heat, friction. */
+export const designBasisFacts: Part = (context) => {
+	if (loaded(context).length === 0) return [];
+	const { designBasis } = context.well;
+	const factors = FACTORS.map(
+		(name) => [`factor_${name}`, withOrigin(context, designBasis.designFactors[name], FACTOR)] as const,
+	);
+	return facts(
+		context,
+		[
+			...factors,
+			["burst_backup", withOrigin(context, designBasis.burstBackup)],
+			["wear", withOrigin(context, designBasis.wear)],
+			["temperature_derating", withOrigin(context, designBasis.temperatureDerating)],
+			["overpull", withOrigin(context, designBasis.overpull)],
+			["running_speed", withOrigin(context, designBasis.runningSpeed)],
+			["friction_cased", frictionCell(context, designBasis.friction.cased)],
+			["friction_open_hole", frictionCell(context, designBasis.friction.openHole)],
+		],
+		{ caption: "design_basis" },
+	);
+};
+
+const frictionCell = (context: PaperContext, [least, greatest]: FrictionRange): Cell => ({
+	kind: "rich",
+	children: [
+		shown(context, least, FACTOR),
+		{ kind: "text", text: ` ${context.words.label("phrases.to")} ` },
+		shown(context, greatest, FACTOR),
+		...(least.from.kind === "definition"
+			? []
+			: [{ kind: "text" as const, text: ` (${context.words.label("phrases.assumed")})` }]),
+	],
+});
+
+/** What stands inside and outside in each situation, and the pressure at surface of each string. */
+export const loadSituations: Part = (context) => {
+	const strings = loaded(context);
+	const label = context.words.label;
+	const order = [...new Set(strings.flatMap(({ situations }) => situations.map(({ id }) => id)))];
+	const place = (id: LoadSituation): number =>
+		Math.max(...strings.map(({ situations }) => situations.findIndex((each) => each.id === id)));
+	return table(
+		context,
+		"load_situations",
+		[
+			textColumn(context, "situation", { width: 2.2, rowHead: true }),
+			textColumn(context, "inside", { width: 2.6 }),
+			textColumn(context, "outside", { width: 2.4 }),
+			...strings.map(({ id }) => ({
+				...quantityColumn(context, id, "pressure", { label: "surface_pressure_of", style: PRESSURE }),
+				head: `${label("columns.surface_pressure_of")} ${titled(id).toLowerCase()}`,
+			})),
+		],
+		order
+			.toSorted((a, b) => place(a) - place(b))
+			.map((id) =>
+				row({
+					situation: textCell(label(`situations.${id}`)),
+					inside: textCell(label(`situation_inside.${id}`)),
+					outside: textCell(label(`situation_outside.${id}`)),
+					...Object.fromEntries(
+						strings.map((string) => [
+							string.id,
+							cell(context, string.situations.find((each) => each.id === id)?.surface_pressure),
+						]),
+					),
+				}),
+			),
+		{ dense: true, note: "load_situations" },
+	);
+};
+
+/** Every load case of every string: factor of pipe and of connection, the one required, where, and the mark. */
+export const leastFactors: Part = (context) =>
+	table(
+		context,
+		"least_factors",
+		[
+			textColumn(context, "situation", { width: 2.5, rowHead: true }),
+			textColumn(context, "load_kind", { width: 0.9 }),
+			quantityColumn(context, "pipe_factor", "ratio", { width: 0.7, style: FACTOR }),
+			quantityColumn(context, "connection_factor", "ratio", { width: 0.9, style: FACTOR }),
+			textColumn(context, "required_factor", { width: 0.9 }),
+			quantityColumn(context, "least_at", "measured-depth", { width: 0.8 }),
+			textColumn(context, "load_there", { width: 1.1 }),
+			textColumn(context, "rating_there", { width: 1.1 }),
+			textColumn(context, "weakest", { width: 1 }),
+			textColumn(context, "load_mark", { width: 0.9 }),
+		],
+		loaded(context).flatMap((string): Row[] => [
+			row({ situation: textCell(titled(string.id)) }, "group"),
+			...string.loads.map((each) => factorRow(context, each)),
+		]),
+		{ dense: true, note: "least_factors" },
+	);
+
+const factorRow = (context: PaperContext, load: LoadCaseResults): Row => {
+	const label = context.words.label;
+	const style = load.kind === "tension" ? FORCE : PRESSURE;
+	return row({
+		situation: textCell(label(`situations.${load.situation}`)),
+		load_kind: textCell(label(`load_kinds.${load.kind}`)),
+		pipe_factor: cell(context, load.pipe_factor ?? load.least_factor),
+		connection_factor: cell(context, load.connection_factor),
+		required_factor: withOrigin(context, load.required, FACTOR),
+		least_at: cell(context, load.at?.md),
+		load_there: cell(context, load.load, style),
+		rating_there: cell(context, load.rating, style),
+		weakest: textCell(load.governed_by === undefined ? undefined : label(`weakest.${load.governed_by}`)),
+		load_mark: textCell(
+			label(`load_marks.${load.reached === undefined ? "no_load" : load.reached ? "reached" : "short"}`),
+		),
+	});
+};
+
+/** What the hook carries with the shoe at bottom, over the range of friction. */
+export const hookLoadsTable: Part = (context) =>
+	table(
+		context,
+		"hook_loads",
+		[
+			textColumn(context, "string", { width: 1.4, rowHead: true }),
+			quantityColumn(context, "hook_free", "force", { style: FORCE }),
+			quantityColumn(context, "let_down_least", "force", { style: FORCE }),
+			quantityColumn(context, "let_down_greatest", "force", { style: FORCE }),
+			quantityColumn(context, "pulled_least", "force", { style: FORCE }),
+			quantityColumn(context, "pulled_greatest", "force", { style: FORCE }),
+			textColumn(context, "slides_down", { width: 1.4 }),
+		],
+		loaded(context).flatMap(({ id, hook_load: hook }) =>
+			hook === undefined
+				? []
+				: [
+						row({
+							string: textCell(titled(id)),
+							hook_free: cell(context, hook.free),
+							let_down_least: cell(context, hook.run_in_least_friction),
+							let_down_greatest: cell(context, hook.run_in_greatest_friction),
+							pulled_least: cell(context, hook.pulled_least_friction),
+							pulled_greatest: cell(context, hook.pulled_greatest_friction),
+							slides_down: textCell(
+								context.words.label(`phrases.${hook.run_in_greatest_friction.value > 0 ? "yes" : "no"}`),
+							),
+						}),
+					],
+		),
+		{ note: "hook_loads" },
+	);

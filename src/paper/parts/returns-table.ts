@@ -1,0 +1,73 @@
+import type { Block } from "../../document/blocks.ts";
+import type { CasingString } from "../../well/well.ts";
+import { cell, type PaperContext, textCell } from "../context.ts";
+import { quantityColumn, row, table, textColumn, titled } from "./part.ts";
+
+/** Checks whose rules speak of cement that does not come back. */
+const RULES_OF_RETURNS: ReadonlySet<string> = new Set(["cement-to-surface", "cement-top"]);
+
+/**
+ * What is done when returns stop, by what is being pumped: from which barrel to which, what is then known, and what the
+ * plan and the rules ask for.
+ */
+export const returnsBlocks = (context: PaperContext, string: CasingString): Block[] => {
+	const plan = string.cement?.ifReturnsStop;
+	const placement = context.results.cement[string.id]?.placement;
+	if (plan === undefined) return [];
+	const say = (key: string) => textCell(context.words.label(`returns.${key}`));
+	const rows = (placement?.schedule ?? []).map((fluid, i, all) =>
+		row({
+			during: textCell(
+				fluid.id.includes("displacement") || fluid.id === "spacer"
+					? context.words.label(`pumped_fluids.${fluid.id.replace(" ", "_")}`)
+					: titled(fluid.id),
+			),
+			from_volume: cell(context, all[i - 1]?.cumulative),
+			to_volume: cell(context, fluid.cumulative),
+			action: say(
+				fluid.id === "spacer" ? "spacer" : fluid.id.includes("displacement") ? "displacement" : "slurry",
+			),
+		}),
+	);
+	const rules = context.judgement.findings.filter(
+		({ check, subject, verdict }) =>
+			RULES_OF_RETURNS.has(check) && subject === string.id && verdict !== "does not apply",
+	);
+	return [
+		...table(
+			context,
+			"returns",
+			[
+				textColumn(context, "during", { width: 1.2, rowHead: true }),
+				quantityColumn(context, "from_volume", "volume"),
+				quantityColumn(context, "to_volume", "volume"),
+				textColumn(context, "action", { width: 4, label: "then" }),
+			],
+			rows.length === 0
+				? []
+				: [
+						...rows,
+						row({
+							during: say("landed_head"),
+							from_volume: cell(context, placement?.pumped),
+							action: say("landed"),
+						}),
+					],
+			{ suffix: titled(string.id) },
+		),
+		{
+			kind: "callout",
+			tone: "note",
+			title: context.words.label("phrases.if_returns_stop"),
+			blocks: [
+				{ kind: "paragraph", children: [{ kind: "text", text: plan }] },
+				...[...new Map(rules.map((rule) => [rule.cite.rule, rule])).values()].map(
+					({ requirement, cite }): Block => ({
+						kind: "paragraph",
+						children: [{ kind: "text", text: `${cite.citation}: ${requirement} [${cite.standing}]` }],
+					}),
+				),
+			],
+		},
+	];
+};
