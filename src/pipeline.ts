@@ -59,7 +59,10 @@ export interface Understanding {
 }
 
 /** Reads, validates, resolves, calculates and judges one definition. */
-export const understand = (file: NamedFile, { catalog, version, readFile, ownRules }: Surroundings): Understanding => {
+export const understand = (
+	file: NamedFile,
+	{ catalog, version, readFile, ownRules }: Surroundings,
+): Understanding => {
 	const texts = new Map<string, SourceText>();
 	const read: NamedFile[] = [file, ...ownRules.map((own) => own.file)];
 	const diagnostics: Diagnostic[] = [];
@@ -91,7 +94,9 @@ export const understand = (file: NamedFile, { catalog, version, readFile, ownRul
 	if (well.value === undefined || hasErrors(diagnostics)) return { diagnostics, texts };
 
 	const own = ownRules.map(({ jurisdiction }) => jurisdiction);
-	const codes = well.value.site.jurisdictions.filter((code) => own.every((jurisdiction) => jurisdiction.code !== code));
+	const codes = well.value.site.jurisdictions.filter((code) =>
+		own.every((jurisdiction) => jurisdiction.code !== code),
+	);
 	const shipped = loadJurisdictions(codes);
 	diagnostics.push(...shipped.diagnostics);
 
@@ -139,7 +144,8 @@ const DIGEST_LENGTH = 8;
 const digest = ([definition, ...beside]: readonly NamedFile[]): string => {
 	const hash = createHash("sha256");
 	if (definition) hash.update(definition.bytes);
-	for (const file of beside.toSorted((a, b) => (a.name < b.name ? -1 : 1))) hash.update(`\n${file.name}\n`).update(file.bytes);
+	for (const file of beside.toSorted((a, b) => (a.name < b.name ? -1 : 1)))
+		hash.update(`\n${file.name}\n`).update(file.bytes);
 	return hash.digest("hex").slice(0, DIGEST_LENGTH);
 };
 
@@ -175,7 +181,13 @@ export const composePapers = (findings: Findings, requests: readonly PaperReques
 		if (crew && job === undefined)
 			return { documents: [], otherJobs: [], unknownJob: { asked: asked ?? "", jobs: jobs.map(jobName) } };
 		if (job !== undefined) otherJobs = jobs.filter((other) => other !== job).map(jobName);
-		const document = composePaper({ ...findings, paper, words: loadWords(language), units, ...(job === undefined ? {} : { job }) });
+		const document = composePaper({
+			...findings,
+			paper,
+			words: loadWords(language),
+			units,
+			...(job === undefined ? {} : { job }),
+		});
 		documents.push({ name: paperName(findings, document), paper: document });
 	}
 	return { documents, otherJobs };

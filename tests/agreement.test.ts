@@ -4,8 +4,8 @@ import type { Block, Cell } from "../src/document/blocks.ts";
 import { PAPERS, type PaperDocument } from "../src/document/document.ts";
 import type { Inline, QuantityText } from "../src/document/inline.ts";
 import { composePapers, renderPaper } from "../src/pipeline.ts";
-import { readPdf } from "./render/read-pdf.ts";
 import { stringsOf } from "./render/printed-strings.ts";
+import { readPdf } from "./render/read-pdf.ts";
 import { findingsOf, STARTERS, type Starter } from "./starters.ts";
 
 /** Every number printed outside drawings, with its key. */
@@ -35,7 +35,12 @@ const ofCell = (cell: Cell): QuantityText[] =>
 const papersOf = (starter: Starter, units: "field" | "metric" = "field"): readonly PaperDocument[] =>
 	composePapers(
 		findingsOf(starter),
-		PAPERS.map((paper) => ({ paper, language: "en", units, ...(paper === "crew" && starter === "horizontal" ? { job: "pumping" } : {}) })),
+		PAPERS.map((paper) => ({
+			paper,
+			language: "en",
+			units,
+			...(paper === "crew" && starter === "horizontal" ? { job: "pumping" } : {}),
+		})),
 	).documents.map(({ paper }) => paper);
 
 const squash = (text: string): string => text.replaceAll(/\s+/gu, "");
@@ -67,17 +72,20 @@ describe.each(STARTERS)("the papers of %s", (starter) => {
 		expect(unkeyed).toEqual([]);
 	});
 
-	it.each(["field", "metric"] as const)("print every string that they are made of, in %s units, and set without a fault", async (units) => {
-		for (const document of papersOf(starter, units)) {
-			const { bytes, findings } = await renderPaper(document);
-			expect(findings, document.paper).toEqual([]);
-			const text = squash((await readPdf(bytes)).texts.join(" "));
-			const strings = document.sections.flatMap((section) =>
-				stringsOf(section.blocks, { units, language: document.language }),
-			);
-			expect(strings.length).toBeGreaterThan(30);
-			const missing = strings.map(squash).filter((string) => string !== "" && !text.includes(string));
-			expect(missing, document.paper).toEqual([]);
-		}
-	});
+	it.each(["field", "metric"] as const)(
+		"print every string that they are made of, in %s units, and set without a fault",
+		async (units) => {
+			for (const document of papersOf(starter, units)) {
+				const { bytes, findings } = await renderPaper(document);
+				expect(findings, document.paper).toEqual([]);
+				const text = squash((await readPdf(bytes)).texts.join(" "));
+				const strings = document.sections.flatMap((section) =>
+					stringsOf(section.blocks, { units, language: document.language }),
+				);
+				expect(strings.length).toBeGreaterThan(30);
+				const missing = strings.map(squash).filter((string) => string !== "" && !text.includes(string));
+				expect(missing, document.paper).toEqual([]);
+			}
+		},
+	);
 });

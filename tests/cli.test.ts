@@ -1,6 +1,6 @@
 import { spawnSync } from "node:child_process";
 import { createHash } from "node:crypto";
-import { existsSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from "node:fs";
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -46,7 +46,13 @@ describe("the built command", () => {
 	});
 
 	it("speaks of a wrong use on stderr, with exit code 64", () => {
-		for (const args of [["bnid"], ["bind"], ["list", "nothing"], ["bind", HORIZONTAL, "--for", "nobody"], ["check", "--format", "xml", HORIZONTAL]]) {
+		for (const args of [
+			["bnid"],
+			["bind"],
+			["list", "nothing"],
+			["bind", HORIZONTAL, "--for", "nobody"],
+			["check", "--format", "xml", HORIZONTAL],
+		]) {
 			const { status, stdout, stderr } = casebound(args);
 			expect(status, args.join(" ")).toBe(64);
 			expect(stdout, args.join(" ")).toBe("");
@@ -56,7 +62,10 @@ describe("the built command", () => {
 	});
 
 	it("refuses a definition with an error: exit code 65, located, nothing written", () => {
-		const file = put("broken.yaml", readFileSync(HORIZONTAL, "utf8").replace("weight: 54.5 lb/ft", "weigth: 54.5 lb/ft"));
+		const file = put(
+			"broken.yaml",
+			readFileSync(HORIZONTAL, "utf8").replace("weight: 54.5 lb/ft", "weigth: 54.5 lb/ft"),
+		);
 		const out = join(folder, "none");
 		const { status, stdout, stderr } = casebound(["bind", file, "--out", out]);
 		expect(status).toBe(65);
@@ -112,7 +121,9 @@ describe("the built command", () => {
 				digests: Object.fromEntries(
 					readdirSync(join(folder, out)).map((name) => [
 						name,
-						createHash("sha256").update(readFileSync(join(folder, out, name))).digest("hex"),
+						createHash("sha256")
+							.update(readFileSync(join(folder, out, name)))
+							.digest("hex"),
 					]),
 				),
 			};
@@ -136,7 +147,17 @@ describe("the built command", () => {
 		expect(drawn.status).toBe(0);
 		expect(readFileSync(drawn.stdout.trim().split("\n")[0] ?? "", "utf8")).toMatch(/^<svg|^<\?xml/u);
 		expect(JSON.parse(casebound(["schema"]).stdout)).toHaveProperty("$schema");
-		for (const what of ["jurisdictions", "checks", "pipe", "grades", "cements", "sources", "starters", "papers", "jobs"])
+		for (const what of [
+			"jurisdictions",
+			"checks",
+			"pipe",
+			"grades",
+			"cements",
+			"sources",
+			"starters",
+			"papers",
+			"jobs",
+		])
 			expect(casebound(["list", what]).stdout.split("\n").length, what).toBeGreaterThan(3);
 	});
 
@@ -149,7 +170,10 @@ describe("the built command", () => {
 	});
 
 	it("prints no color where none is wanted", () => {
-		const { stderr } = casebound(["check", put("c.yaml", "definition: 1\nwel: {}\n")], { NO_COLOR: "1", FORCE_COLOR: "1" });
+		const { stderr } = casebound(["check", put("c.yaml", "definition: 1\nwel: {}\n")], {
+			NO_COLOR: "1",
+			FORCE_COLOR: "1",
+		});
 		expect(stderr).not.toContain("\u001b[");
 	});
 });

@@ -11,8 +11,14 @@ const ROOMS: Readonly<Record<string, { readonly may: readonly string[]; readonly
 	diagnostics: { may: ["units"], because: "a fault is told without knowing which stage found it" },
 	cite: { may: ["units", "diagnostics"], because: "origins are paths and sources, whatever the value is of" },
 	measure: { may: ["units"], because: "text is measured alike for every drawing and renderer" },
-	document: { may: ["units", "diagnostics", "cite"], because: "the seam between composing and rendering is types" },
-	source: { may: ["units", "diagnostics", "cite"], because: "text becomes a tree without knowing what the tree means" },
+	document: {
+		may: ["units", "diagnostics", "cite"],
+		because: "the seam between composing and rendering is types",
+	},
+	source: {
+		may: ["units", "diagnostics", "cite"],
+		because: "text becomes a tree without knowing what the tree means",
+	},
 	definition: {
 		may: ["units", "diagnostics", "cite", "document", "source"],
 		because: "what may be written does not depend on what is made of it",
@@ -34,14 +40,41 @@ const ROOMS: Readonly<Record<string, { readonly may: readonly string[]; readonly
 		because: "checks meet limits; they neither compute the well nor print it",
 	},
 	drawing: {
-		may: ["units", "diagnostics", "cite", "measure", "document", "definition", "catalog", "well", "calc", "rules"],
+		may: [
+			"units",
+			"diagnostics",
+			"cite",
+			"measure",
+			"document",
+			"definition",
+			"catalog",
+			"well",
+			"calc",
+			"rules",
+		],
 		because: "drawings are made of results, never of papers",
 	},
 	paper: {
-		may: ["units", "diagnostics", "cite", "measure", "document", "source", "definition", "catalog", "well", "calc", "rules", "drawing"],
+		may: [
+			"units",
+			"diagnostics",
+			"cite",
+			"measure",
+			"document",
+			"source",
+			"definition",
+			"catalog",
+			"well",
+			"calc",
+			"rules",
+			"drawing",
+		],
 		because: "a paper chooses and orders; a renderer prints",
 	},
-	render: { may: ["units", "diagnostics", "cite", "measure", "document"], because: "a renderer sees the document and nothing behind it" },
+	render: {
+		may: ["units", "diagnostics", "cite", "measure", "document"],
+		because: "a renderer sees the document and nothing behind it",
+	},
 	cli: { may: ["*"], because: "the only place for process, console and files" },
 	pipeline: { may: ["*"], because: "the tour calls every stage" },
 	main: { may: ["cli"], because: "arguments in, exit code out" },
@@ -49,7 +82,10 @@ const ROOMS: Readonly<Record<string, { readonly may: readonly string[]; readonly
 
 /** Libraries and Node modules, each with the rooms (or folders) that may import it. Anything else is a breach. */
 const LIBRARIES: Readonly<Record<string, { readonly rooms: readonly string[]; readonly because: string }>> = {
-	yaml: { rooms: ["source"], because: "one reader of YAML, so that every file gives the same located faults" },
+	yaml: {
+		rooms: ["source"],
+		because: "one reader of YAML, so that every file gives the same located faults",
+	},
 	zod: { rooms: ["definition", "catalog"], because: "shapes are declared where things are read" },
 	react: { rooms: ["render/pdf"], because: "only the PDF renderer knows React" },
 	"@react-pdf/renderer": { rooms: ["render/pdf"], because: "only the PDF renderer knows its engine" },
@@ -63,17 +99,35 @@ const LIBRARIES: Readonly<Record<string, { readonly rooms: readonly string[]; re
 	"d3-shape": { rooms: ["drawing"], because: "curves belong to drawings" },
 	"d3-scale": { rooms: ["drawing"], because: "axes belong to drawings" },
 	commander: { rooms: ["cli"], because: "arguments are read at the door" },
-	"geographiclib-geodesic": { rooms: ["calc/site"], because: "geodesics are a solved problem; the rest of calc takes no library" },
+	"geographiclib-geodesic": {
+		rooms: ["calc/site"],
+		because: "geodesics are a solved problem; the rest of calc takes no library",
+	},
 	proj4: { rooms: ["calc/site"], because: "datums are a solved problem; the rest of calc takes no library" },
 	"@resvg/resvg-js": { rooms: ["render/png"], because: "one maker of pictures" },
 	"ical-generator": { rooms: ["render/calendar"], because: "one writer of calendars" },
-	"fastest-levenshtein": { rooms: ["diagnostics"], because: "near names are suggested where faults are told" },
-	"node:fs": { rooms: ["cli", "catalog", "paper/words", "measure", "render/pdf"], because: "user files at the door, shipped files through one small door a room" },
+	"fastest-levenshtein": {
+		rooms: ["diagnostics"],
+		because: "near names are suggested where faults are told",
+	},
+	"node:fs": {
+		rooms: ["cli", "catalog", "paper/words", "measure", "render/pdf"],
+		because: "user files at the door, shipped files through one small door a room",
+	},
 	"node:fs/promises": { rooms: ["cli"], because: "files are touched at the door" },
 	"node:path": { rooms: ["cli", "render/pdf"], because: "paths belong with files" },
-	"node:url": { rooms: ["cli", "catalog", "measure", "render/pdf"], because: "shipped files are found beside the code" },
-	"node:module": { rooms: ["measure", "render/pdf", "cli"], because: "the shipped typeface and the engine's version are found by package name" },
-	"node:crypto": { rooms: ["pipeline", "cli", "render/pdf"], because: "the digest is over everything read, known only to the tour; temporary names belong with files" },
+	"node:url": {
+		rooms: ["cli", "catalog", "measure", "render/pdf"],
+		because: "shipped files are found beside the code",
+	},
+	"node:module": {
+		rooms: ["measure", "render/pdf", "cli"],
+		because: "the shipped typeface and the engine's version are found by package name",
+	},
+	"node:crypto": {
+		rooms: ["pipeline", "cli", "render/pdf"],
+		because: "the digest is over everything read, known only to the tour; temporary names belong with files",
+	},
 	"node:zlib": { rooms: ["render/png"], because: "a picture's chunks carry a checksum" },
 	"node:process": { rooms: ["cli", "main"], because: "the process belongs to the door" },
 };
@@ -84,10 +138,13 @@ interface Module {
 	readonly imports: readonly string[];
 }
 
-const IMPORT = /(?:^|\n)\s*(?:import|export)\b[^;'"`]*?from\s*["']([^"']+)["']|\bimport\s*\(\s*["']([^"']+)["']\s*\)|(?:^|\n)\s*import\s*["']([^"']+)["']/gu;
+const IMPORT =
+	/(?:^|\n)\s*(?:import|export)\b[^;'"`]*?from\s*["']([^"']+)["']|\bimport\s*\(\s*["']([^"']+)["']\s*\)|(?:^|\n)\s*import\s*["']([^"']+)["']/gu;
 
 /** Declarations for libraries that ship none are no modules. */
-const files = readdirSync(SRC, { recursive: true, encoding: "utf8" }).filter((file) => /\.tsx?$/u.test(file) && !file.endsWith(".d.ts"));
+const files = readdirSync(SRC, { recursive: true, encoding: "utf8" }).filter(
+	(file) => /\.tsx?$/u.test(file) && !file.endsWith(".d.ts"),
+);
 
 /** Reached from tests alone, each with its reason. */
 const FOR_TESTS: Readonly<Record<string, string>> = {
@@ -101,10 +158,16 @@ const modules: Module[] = files.map((file) => {
 });
 
 const target = (from: Module, specifier: string): string =>
-	relative(SRC, join(SRC, dirname(from.path), specifier)).split(sep).join("/");
+	relative(SRC, join(SRC, dirname(from.path), specifier))
+		.split(sep)
+		.join("/");
 
 const packageOf = (specifier: string): string =>
-	specifier.startsWith("@") ? specifier.split("/").slice(0, 2).join("/") : specifier.startsWith("node:") ? specifier : (specifier.split("/")[0] ?? "");
+	specifier.startsWith("@")
+		? specifier.split("/").slice(0, 2).join("/")
+		: specifier.startsWith("node:")
+			? specifier
+			: (specifier.split("/")[0] ?? "");
 
 describe("fence", () => {
 	it("saw every module, and every room of the table exists", () => {
@@ -121,8 +184,11 @@ describe("fence", () => {
 				if (!specifier.startsWith(".")) return [];
 				const room = (target(module, specifier).split("/")[0] ?? "").replace(/\.ts$/u, "");
 				const fence = ROOMS[module.room];
-				const allowed = room === module.room || fence?.may.includes("*") === true || fence?.may.includes(room) === true;
-				return allowed ? [] : [`${module.path} imports ${target(module, specifier)}: ${fence?.because ?? "no such room"}`];
+				const allowed =
+					room === module.room || fence?.may.includes("*") === true || fence?.may.includes(room) === true;
+				return allowed
+					? []
+					: [`${module.path} imports ${target(module, specifier)}: ${fence?.because ?? "no such room"}`];
 			}),
 		);
 		expect(breaches).toEqual([]);
@@ -133,8 +199,15 @@ describe("fence", () => {
 			module.imports.flatMap((specifier) => {
 				if (specifier.startsWith(".") || specifier.startsWith("#")) return [];
 				const library = LIBRARIES[packageOf(specifier)];
-				const allowed = library?.rooms.some((room) => module.path === `${room}.ts` || module.path.startsWith(`${room}/`)) === true;
-				return allowed ? [] : [`${module.path} imports ${specifier}: ${library?.because ?? "a library that the table does not know"}`];
+				const allowed =
+					library?.rooms.some(
+						(room) => module.path === `${room}.ts` || module.path.startsWith(`${room}/`),
+					) === true;
+				return allowed
+					? []
+					: [
+							`${module.path} imports ${specifier}: ${library?.because ?? "a library that the table does not know"}`,
+						];
 			}),
 		);
 		expect(breaches).toEqual([]);
@@ -150,14 +223,21 @@ describe("fence", () => {
 			for (const specifier of module.imports) if (specifier.startsWith(".")) visit(target(module, specifier));
 		};
 		visit("main.ts");
-		expect(modules.map((module) => module.path).filter((path) => !reached.has(path) && !(path in FOR_TESTS))).toEqual([]);
-		for (const path of Object.keys(FOR_TESTS)) expect(byPath.has(path) && !reached.has(path), path).toBe(true);
+		expect(
+			modules.map((module) => module.path).filter((path) => !reached.has(path) && !(path in FOR_TESTS)),
+		).toEqual([]);
+		for (const path of Object.keys(FOR_TESTS))
+			expect(byPath.has(path) && !reached.has(path), path).toBe(true);
 	});
 
 	it("calc has no clock and no randomness", () => {
 		const breaches = modules
 			.filter((module) => ["calc", "rules", "well", "drawing", "paper"].includes(module.room))
-			.filter((module) => /\bDate\.now\b|\bnew Date\(\)|\bMath\.random\b|\bperformance\./u.test(readFileSync(join(SRC, module.path), "utf8")))
+			.filter((module) =>
+				/\bDate\.now\b|\bnew Date\(\)|\bMath\.random\b|\bperformance\./u.test(
+					readFileSync(join(SRC, module.path), "utf8"),
+				),
+			)
 			.map((module) => module.path);
 		expect(breaches).toEqual([]);
 	});

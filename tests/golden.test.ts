@@ -22,7 +22,8 @@ const compare = (name: string, made: string): void => {
 };
 
 /** Values to 9 significant digits: enough to see a change, not the last bit of an engine's sine. */
-const steady = (_: string, value: unknown): unknown => (typeof value === "number" ? Number(value.toPrecision(9)) : value);
+const steady = (_: string, value: unknown): unknown =>
+	typeof value === "number" ? Number(value.toPrecision(9)) : value;
 
 describe.each(STARTERS)("goldens of %s", (starter) => {
 	it("results", () => {
@@ -51,6 +52,7 @@ describe.each(STARTERS)("goldens of %s", (starter) => {
 	it("drawings", () => {
 		const made = drawings(findingsOf(starter), "field");
 		expect(made.length).toBeGreaterThan(0);
-		for (const { drawing } of made) compare(`${starter}.${drawing.id}.svg`, renderSvg(drawing, { embedFonts: false }));
+		for (const { drawing } of made)
+			compare(`${starter}.${drawing.id}.svg`, renderSvg(drawing, { embedFonts: false }));
 	});
 });

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { isTable } from "../src/cite/known.ts";
-import { DIMENSIONS } from "../src/units/dimensions.ts";
 import { resultsJson } from "../src/render/json/results-json.ts";
 import { EVERY_FORMULA } from "../src/rules/every-formula.ts";
+import { DIMENSIONS } from "../src/units/dimensions.ts";
 import { findingsOf, STARTERS, starterText, understandStarter, understandText } from "./starters.ts";
 
 describe.each(STARTERS)("starter %s", (starter) => {
@@ -21,13 +21,15 @@ describe.each(STARTERS)("starter %s", (starter) => {
 			expect(printed, key).toHaveProperty("inputs");
 			expect(printed, key).toHaveProperty("formula");
 			if (isTable(value)) {
-				for (const row of value.rows) for (const cell of Object.values(row)) expect(Number.isFinite(cell), key).toBe(true);
+				for (const row of value.rows)
+					for (const cell of Object.values(row)) expect(Number.isFinite(cell), key).toBe(true);
 				continue;
 			}
 			expect(Number.isFinite(value.value), key).toBe(true);
 			expect(DIMENSIONS[value.dimension], key).toBeDefined();
 			expect(printed, key).toHaveProperty("unit");
-			if (value.from.kind === "worked") expect(EVERY_FORMULA.has(value.from.formula), `${key}: ${value.from.formula}`).toBe(true);
+			if (value.from.kind === "worked")
+				expect(EVERY_FORMULA.has(value.from.formula), `${key}: ${value.from.formula}`).toBe(true);
 		}
 	});
 
@@ -41,10 +43,15 @@ describe.each(STARTERS)("starter %s", (starter) => {
 	it("has findings for every jurisdiction that it names, none of them on silence", () => {
 		const { judgement, well } = findingsOf(starter);
 		expect(judgement.findings.length).toBeGreaterThan(5);
-		for (const code of well.site.jurisdictions) expect(judgement.findings.some((f) => f.cite.jurisdiction === code), code).toBe(true);
+		for (const code of well.site.jurisdictions)
+			expect(
+				judgement.findings.some((f) => f.cite.jurisdiction === code),
+				code,
+			).toBe(true);
 		for (const finding of judgement.findings) {
 			expect(finding.because.length, finding.cite.rule).toBeGreaterThan(10);
-			if (finding.verdict === "cannot tell") expect(finding.missing?.length ?? 0, finding.cite.rule).toBeGreaterThan(0);
+			if (finding.verdict === "cannot tell")
+				expect(finding.missing?.length ?? 0, finding.cite.rule).toBeGreaterThan(0);
 		}
 	});
 });

@@ -28,7 +28,9 @@ const papersFor = (starter: Starter, paper: Paper) => {
 	const jobs = paper === "crew" ? jobsOfWell(findings.well).map(jobName) : [undefined];
 	return jobs.flatMap(
 		(job) =>
-			composePapers(findings, [{ paper, language: "en", units: "field", ...(job === undefined ? {} : { job }) }]).documents,
+			composePapers(findings, [
+				{ paper, language: "en", units: "field", ...(job === undefined ? {} : { job }) },
+			]).documents,
 	);
 };
 
@@ -41,7 +43,9 @@ const TELLING = 6;
 describe.each(STARTERS)("what %s keeps from a reader", (starter) => {
 	const tree = readYaml(starterText(starter), "w.yaml").value?.value;
 	const all = leavesOf(tree);
-	const leaves = all.filter((leaf) => leaf.text.length >= TELLING && !/^\d/u.test(leaf.text) && !VOCABULARY.includes(leaf.text));
+	const leaves = all.filter(
+		(leaf) => leaf.text.length >= TELLING && !/^\d/u.test(leaf.text) && !VOCABULARY.includes(leaf.text),
+	);
 
 	it.each(PAPERS)("is not in the text of the %s paper", (paper) => {
 		const allowed = all.filter((leaf) => mayAppear(paper, leaf.path, tree)).map((leaf) => leaf.text);
@@ -49,7 +53,9 @@ describe.each(STARTERS)("what %s keeps from a reader", (starter) => {
 			(leaf) => !mayAppear(paper, leaf.path, tree) && !allowed.some((text) => text.includes(leaf.text)),
 		);
 		if (paper !== "regulator") expect(kept.length).toBeGreaterThan(5);
-		const printed = papersFor(starter, paper).map((document) => renderText(document.paper)).join("\n");
+		const printed = papersFor(starter, paper)
+			.map((document) => renderText(document.paper))
+			.join("\n");
 		expect(printed.length).toBeGreaterThan(1000);
 		// One word may be the tool's own too; a name, a phone or a sentence may not.
 		const leaked = kept.filter((leaf) => /[\s(]|\d{3}/u.test(leaf.text) && printed.includes(leaf.text));
@@ -64,7 +70,13 @@ describe.each(STARTERS)("what %s keeps from a reader", (starter) => {
 			for (const key of document.paper.sections.flatMap((section) => keysIn(section.blocks))) {
 				seen += 1;
 				const value = index.byKey.get(key);
-				if (value === undefined || isTable(value) || value.from.kind !== "definition" || value.from.file !== undefined) continue;
+				if (
+					value === undefined ||
+					isTable(value) ||
+					value.from.kind !== "definition" ||
+					value.from.file !== undefined
+				)
+					continue;
 				if (!papersOf(value.from.at).includes(paper)) kept.add(pathKey(value.from.at));
 			}
 		expect(seen).toBeGreaterThan(5);
@@ -74,7 +86,11 @@ describe.each(STARTERS)("what %s keeps from a reader", (starter) => {
 
 it("a public paper's bytes hold none of the persons either: not in metadata, bookmarks or text alternatives", async () => {
 	const persons = ["prepared_by", "technical_contact"].flatMap((key) =>
-		leavesOf((readYaml(starterText("horizontal"), "w.yaml").value?.value as Record<string, Record<string, unknown>>)["well"]?.[key]),
+		leavesOf(
+			(readYaml(starterText("horizontal"), "w.yaml").value?.value as Record<string, Record<string, unknown>>)[
+				"well"
+			]?.[key],
+		),
 	);
 	expect(persons.length).toBeGreaterThan(1);
 	const [document] = papersFor("horizontal", "landowner");
@@ -82,7 +98,9 @@ it("a public paper's bytes hold none of the persons either: not in metadata, boo
 	const { bytes } = await renderPaper(document.paper);
 	const raw = Buffer.from(bytes).toString("latin1");
 	const utf16 = (text: string): string => Buffer.from(text, "utf16le").swap16().toString("latin1");
-	for (const { text } of persons.filter(({ text }) => text.length >= TELLING && !["regulator"].includes(text))) {
+	for (const { text } of persons.filter(
+		({ text }) => text.length >= TELLING && !["regulator"].includes(text),
+	)) {
 		expect(raw.includes(text), text).toBe(false);
 		expect(raw.includes(utf16(text)), text).toBe(false);
 	}

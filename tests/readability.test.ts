@@ -23,11 +23,12 @@ describe("the grade formula", () => {
 });
 
 const sectionsOf = (starter: Starter, paper: Paper, job?: string) =>
-	composePapers(findingsOf(starter), [{ paper, language: "en", units: "field", ...(job === undefined ? {} : { job }) }]).documents.flatMap(
-		({ paper: document }) => document.sections,
-	);
+	composePapers(findingsOf(starter), [
+		{ paper, language: "en", units: "field", ...(job === undefined ? {} : { job }) },
+	]).documents.flatMap(({ paper: document }) => document.sections);
 
-const median = (values: readonly number[]): number => values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)] ?? 0;
+const median = (values: readonly number[]): number =>
+	values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)] ?? 0;
 
 /** Below this many words a grade says little. */
 const ENOUGH = 20;
@@ -41,7 +42,11 @@ describe.each(STARTERS)("the words for the public, %s", (starter) => {
 			.filter((section) => section.id !== "operator-answers")
 			.map((section) => ({ id: section.id, counted: counts(runningText(section.blocks)) }))
 			.filter(({ counted }) => counted.words >= ENOUGH)
-			.map(({ id, counted }) => ({ id, grade: fleschKincaidGrade(counted), mean: counted.words / counted.sentences }));
+			.map(({ id, counted }) => ({
+				id,
+				grade: fleschKincaidGrade(counted),
+				mean: counted.words / counted.sentences,
+			}));
 		expect(grades.length).toBeGreaterThan(1);
 		for (const { id, grade, mean } of grades) {
 			expect(grade, id).toBeLessThanOrEqual(most);
@@ -55,7 +60,11 @@ describe.each(STARTERS)("the words for the public, %s", (starter) => {
 			const steps = sectionsOf(starter, "crew", jobName(job)).flatMap((section) =>
 				section.blocks.flatMap((block) =>
 					block.kind === "table" && section.id === "steps"
-						? block.rows.flatMap((row) => ["control", "stop_if"].flatMap((id) => (row.cells[id]?.kind === "text" ? [row.cells[id].text] : [])))
+						? block.rows.flatMap((row) =>
+								["control", "stop_if"].flatMap((id) =>
+									row.cells[id]?.kind === "text" ? [row.cells[id].text] : [],
+								),
+							)
 						: [],
 				),
 			);

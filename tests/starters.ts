@@ -31,7 +31,8 @@ export const understandText = (text: string, name = "well.yaml"): Understanding 
 		},
 	);
 
-export const starterText = (starter: Starter): string => readFileSync(new URL(`${starter}.yaml`, FOLDER), "utf8");
+export const starterText = (starter: Starter): string =>
+	readFileSync(new URL(`${starter}.yaml`, FOLDER), "utf8");
 
 export const understandStarter = (starter: Starter): Understanding => {
 	const known = cache.get(starter) ?? understandText(starterText(starter), `${starter}.yaml`);

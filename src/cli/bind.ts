@@ -2,14 +2,14 @@ import { join } from "node:path";
 import { Argument, Command, Option } from "commander";
 import { type Language, PAPERS, type Paper } from "../document/document.ts";
 import { VERDICTS } from "../document/verdict.ts";
-import { calendarFile, composePapers, type PaperRequest, renderPaper } from "../pipeline.ts";
 import { spokenLanguages } from "../paper/words/words.ts";
+import { calendarFile, composePapers, type PaperRequest, renderPaper } from "../pipeline.ts";
 import type { UnitSystem } from "../units/format.ts";
 import { EXIT } from "./exit-codes.ts";
 import { writeWhole } from "./files.ts";
 import { commaList } from "./options.ts";
-import { readWell, rulesOption } from "./read-well.ts";
 import type { Session } from "./program.ts";
+import { readWell, rulesOption } from "./read-well.ts";
 import { openShipped } from "./shipped.ts";
 import { terminal } from "./terminal.ts";
 
@@ -40,10 +40,17 @@ export const bindCommand = (session: Session): Command =>
 				.argParser(commaList("paper", PAPERS))
 				.default(DEFAULT_PAPERS, DEFAULT_PAPERS.join(",")),
 		)
-		.option("--job <job>", "of the crew pack: which job, such as pumping or cementing-surface (default: the next one)")
+		.option(
+			"--job <job>",
+			"of the crew pack: which job, such as pumping or cementing-surface (default: the next one)",
+		)
 		.option("--out <folder>", "where to write", "papers")
-		.addOption(new Option("--lang <language>", "language of the papers").choices([...spokenLanguages()]).default("en"))
-		.addOption(new Option("--units <system>", "units of the papers").choices(["field", "metric"]).default("field"))
+		.addOption(
+			new Option("--lang <language>", "language of the papers").choices([...spokenLanguages()]).default("en"),
+		)
+		.addOption(
+			new Option("--units <system>", "units of the papers").choices(["field", "metric"]).default("field"),
+		)
 		.addOption(
 			new Option("--with <extras>", `what else to write, separated by commas: ${EXTRAS.join(", ")}`)
 				.argParser(commaList("extra", EXTRAS))
@@ -51,7 +58,10 @@ export const bindCommand = (session: Session): Command =>
 		)
 		.addOption(rulesOption())
 		.option("--strict", "exit with 2 if a check is not met or cannot be told")
-		.addHelpText("after", "\nExample:\n  casebound bind my-well.yaml --for regulator,crew --job pumping --out papers")
+		.addHelpText(
+			"after",
+			"\nExample:\n  casebound bind my-well.yaml --for regulator,crew --job pumping --out papers",
+		)
 		.action(async (files: readonly string[], options: BindOptions) => {
 			const shipped = openShipped();
 			for (const [i, file] of files.entries()) {
@@ -78,7 +88,9 @@ const bindOne = async (
 	);
 	const papers = composePapers(findings, requests);
 	if (papers.unknownJob !== undefined) {
-		terminal.err(`casebound: no job "${papers.unknownJob.asked}" here; the jobs are: ${papers.unknownJob.jobs.join(", ")}`);
+		terminal.err(
+			`casebound: no job "${papers.unknownJob.asked}" here; the jobs are: ${papers.unknownJob.jobs.join(", ")}`,
+		);
 		session.end(EXIT.usage);
 		return;
 	}
@@ -87,7 +99,9 @@ const bindOne = async (
 		const rendered = await renderPaper(document.paper);
 		if (rendered.findings.length > 0) {
 			for (const finding of rendered.findings)
-				terminal.err(`casebound: ${document.name} page ${finding.page ?? "?"}: ${finding.kind}: ${finding.text ?? ""} ${finding.detail ?? ""}`);
+				terminal.err(
+					`casebound: ${document.name} page ${finding.page ?? "?"}: ${finding.kind}: ${finding.text ?? ""} ${finding.detail ?? ""}`,
+				);
 			terminal.err(`casebound: ${document.name} does not set cleanly and was not written`);
 			session.end(EXIT.fault);
 			continue;

@@ -1,7 +1,7 @@
 import { Argument, Command, Option } from "commander";
+import { hasErrors } from "../diagnostics/diagnostic.ts";
 import { diagnosticsToJson } from "../diagnostics/json.ts";
 import { showPath } from "../diagnostics/path.ts";
-import { hasErrors } from "../diagnostics/diagnostic.ts";
 import { VERDICTS } from "../document/verdict.ts";
 import type { Findings } from "../paper/context.ts";
 import type { Finding } from "../rules/finding.ts";
@@ -22,7 +22,11 @@ export const checkCommand = (session: Session): Command =>
 	new Command("check")
 		.description("validate, calculate and judge; print faults and rule checks")
 		.addArgument(new Argument("<file...>", "one definition or more"))
-		.addOption(new Option("--format <format>", "text for people, json for editors and scripts").choices(["text", "json"]).default("text"))
+		.addOption(
+			new Option("--format <format>", "text for people, json for editors and scripts")
+				.choices(["text", "json"])
+				.default("text"),
+		)
 		.addOption(rulesOption())
 		.option("--strict", "exit with 2 if a check is not met or cannot be told")
 		.addHelpText("after", "\nExample:\n  casebound check my-well.yaml --strict")
@@ -39,7 +43,12 @@ export const checkCommand = (session: Session): Command =>
 								file,
 								diagnostics: diagnosticsToJson(understanding.diagnostics, understanding.texts),
 								verdicts: findings?.judgement.findings.map(findingJson) ?? [],
-								missing: findings?.missing.map((item) => ({ what: item.what, at: item.at, asked_by: item.askedBy })) ?? [],
+								missing:
+									findings?.missing.map((item) => ({
+										what: item.what,
+										at: item.at,
+										asked_by: item.askedBy,
+									})) ?? [],
 							},
 							null,
 							2,
@@ -50,7 +59,8 @@ export const checkCommand = (session: Session): Command =>
 					if (findings) terminal.out(verdictText(file, findings));
 				}
 				const { counts } = findings?.judgement ?? { counts: undefined };
-				if (options.strict === true && counts && counts["not met"] + counts["cannot tell"] > 0) session.end(EXIT.verdicts);
+				if (options.strict === true && counts && counts["not met"] + counts["cannot tell"] > 0)
+					session.end(EXIT.verdicts);
 			}
 		});
 
@@ -75,18 +85,24 @@ const verdictText = (file: string, { judgement, missing, well }: Findings): stri
 		if (of.length === 0) continue;
 		lines.push(`${verdict} (${of.length})`);
 		for (const finding of of) {
-			const standing = finding.cite.standing === "compared" ? "" : `  [not compared: ${finding.cite.howKnown}]`;
+			const standing =
+				finding.cite.standing === "compared" ? "" : `  [not compared: ${finding.cite.howKnown}]`;
 			lines.push(`  ${finding.cite.citation}, ${finding.subject}: ${finding.because}${standing}`);
-			for (const item of finding.missing ?? []) lines.push(`      missing ${item.what}: write it at ${showPath(item.at)}`);
+			for (const item of finding.missing ?? [])
+				lines.push(`      missing ${item.what}: write it at ${showPath(item.at)}`);
 		}
 		lines.push("");
 	}
-	for (const code of judgement.unknownJurisdictions) lines.push(`no rules are known for "${code}": nothing was checked against it`, "");
+	for (const code of judgement.unknownJurisdictions)
+		lines.push(`no rules are known for "${code}": nothing was checked against it`, "");
 	if (missing.length > 0) {
 		lines.push(`asked for and not given (${missing.length})`);
-		for (const item of missing) lines.push(`  ${item.what}: write it at ${showPath(item.at)} (${item.askedBy.join("; ")})`);
+		for (const item of missing)
+			lines.push(`  ${item.what}: write it at ${showPath(item.at)} (${item.askedBy.join("; ")})`);
 		lines.push("");
 	}
-	lines.push("Check results are arithmetic on limits as we know them, not an opinion on whether a law is satisfied.");
+	lines.push(
+		"Check results are arithmetic on limits as we know them, not an opinion on whether a law is satisfied.",
+	);
 	return lines.join("\n");
 };

@@ -1,10 +1,10 @@
 import { Argument, Command, Option } from "commander";
-import { EVERY_FORMULA } from "../rules/every-formula.ts";
 import type { ValueIndex } from "../cite/index-values.ts";
 import { type Given, isTable, type Known, type KnownTable } from "../cite/known.ts";
-import { nearestName } from "../diagnostics/nearest-name.ts";
 import { CODES, type Code } from "../diagnostics/codes.ts";
+import { nearestName } from "../diagnostics/nearest-name.ts";
 import { pathKey } from "../diagnostics/path.ts";
+import { EVERY_FORMULA } from "../rules/every-formula.ts";
 import { CHECKS } from "../rules/index.ts";
 import { quantityString } from "../units/format.ts";
 import { EXIT } from "./exit-codes.ts";
@@ -34,7 +34,11 @@ export const explainCommand = (session: Session): Command =>
 			if (options.in === undefined) {
 				const text = explainCode(what) ?? explainCheck(what) ?? explainFormula(what, shipped);
 				if (text !== undefined) return terminal.out(text);
-				return unknown(what, [...Object.keys(CODES), ...CHECKS.map(({ id }) => id), ...EVERY_FORMULA.keys()], session);
+				return unknown(
+					what,
+					[...Object.keys(CODES), ...CHECKS.map(({ id }) => id), ...EVERY_FORMULA.keys()],
+					session,
+				);
 			}
 			const findings = readWell(options.in, options.rules, shipped, session);
 			if (findings === undefined) return;
@@ -47,14 +51,18 @@ export const explainCommand = (session: Session): Command =>
 
 const unknown = (what: string, known: readonly string[], session: Session): void => {
 	const near = nearestName(what, known);
-	terminal.err(`casebound: nothing here is called "${what}"${near === undefined ? "" : `; did you mean "${near}"?`}`);
+	terminal.err(
+		`casebound: nothing here is called "${what}"${near === undefined ? "" : `; did you mean "${near}"?`}`,
+	);
 	session.end(EXIT.usage);
 };
 
 const isCode = (what: string): what is Code => Object.hasOwn(CODES, what);
 
 const explainCode = (what: string): string | undefined =>
-	isCode(what) ? `${what}  (${CODES[what].severity})\n${CODES[what].title}\n\n${CODES[what].explain}` : undefined;
+	isCode(what)
+		? `${what}  (${CODES[what].severity})\n${CODES[what].title}\n\n${CODES[what].explain}`
+		: undefined;
 
 const explainCheck = (what: string): string | undefined => {
 	const check = CHECKS.find(({ id }) => id === what);
@@ -74,9 +82,14 @@ const explainFormula = (what: string, shipped: ShippedData): string | undefined 
 	].join("\n");
 };
 
-const cited = (source: { readonly key: keyof ShippedData["catalog"]["sources"]; readonly at?: string }, { catalog }: ShippedData): string => {
+const cited = (
+	source: { readonly key: keyof ShippedData["catalog"]["sources"]; readonly at?: string },
+	{ catalog }: ShippedData,
+): string => {
 	const entry = catalog.sources[source.key];
-	const name = [entry.authors ?? entry.publisher, entry.title, entry.year].filter((part) => part !== undefined).join(", ");
+	const name = [entry.authors ?? entry.publisher, entry.title, entry.year]
+		.filter((part) => part !== undefined)
+		.join(", ");
 	return source.at === undefined ? name : `${name}, ${source.at}`;
 };
 
@@ -93,14 +106,17 @@ const chain = (key: string, value: Known | KnownTable, index: ValueIndex, shippe
 		const indent = "  ".repeat(depth);
 		const again = told.has(given) && given.from.kind === "worked";
 		told.add(given);
-		lines.push(`${indent}${name} = ${shownValue(given)}  ${originLine(given, shipped)}${again ? " (worked above)" : ""}`);
+		lines.push(
+			`${indent}${name} = ${shownValue(given)}  ${originLine(given, shipped)}${again ? " (worked above)" : ""}`,
+		);
 		if (given.from.kind !== "worked" || again) return;
 		const formula = EVERY_FORMULA.get(given.from.formula);
 		if (formula) lines.push(`${indent}  ${formula.expression}`);
 		for (const [symbol, input] of Object.entries(given.from.inputs)) tellInput(symbol, input, depth + 1);
 	};
 	const tellInput = (symbol: string, input: Given, depth: number): void => {
-		if (isSeveral(input)) return input.forEach((term, i) => tell(`${symbol}${i + 1}${named(term, index)}`, term, depth));
+		if (isSeveral(input))
+			return input.forEach((term, i) => tell(`${symbol}${i + 1}${named(term, index)}`, term, depth));
 		tell(`${symbol}${named(input, index)}`, input, depth);
 	};
 	tell(key, value, 0);

@@ -1,5 +1,15 @@
 import { randomBytes } from "node:crypto";
-import { closeSync, fsyncSync, lstatSync, mkdirSync, openSync, readFileSync, renameSync, rmSync, writeSync } from "node:fs";
+import {
+	closeSync,
+	fsyncSync,
+	lstatSync,
+	mkdirSync,
+	openSync,
+	readFileSync,
+	renameSync,
+	rmSync,
+	writeSync,
+} from "node:fs";
 import { basename, dirname, join } from "node:path";
 import { EXIT, type ExitCode } from "./exit-codes.ts";
 
@@ -41,7 +51,11 @@ export const readBytes = (file: string): Uint8Array => {
  *
  * @throws FileFault
  */
-export const writeWhole = (file: string, content: Uint8Array | string, options: { readonly mayReplace: boolean }): void => {
+export const writeWhole = (
+	file: string,
+	content: Uint8Array | string,
+	options: { readonly mayReplace: boolean },
+): void => {
 	const temporary = join(dirname(file), `.${basename(file)}.${randomBytes(4).toString("hex")}.part`);
 	try {
 		mkdirSync(dirname(file), { recursive: true });

@@ -7,7 +7,17 @@ import { openShipped, type ShippedData } from "./shipped.ts";
 import { starterNames } from "./starters.ts";
 import { terminal } from "./terminal.ts";
 
-const KINDS = ["jurisdictions", "checks", "pipe", "grades", "cements", "sources", "starters", "papers", "jobs"] as const;
+const KINDS = [
+	"jurisdictions",
+	"checks",
+	"pipe",
+	"grades",
+	"cements",
+	"sources",
+	"starters",
+	"papers",
+	"jobs",
+] as const;
 type Kind = (typeof KINDS)[number];
 
 /** `casebound list`: what ships with the tool, a line each. */
@@ -42,15 +52,23 @@ const LISTS: Readonly<Record<Kind, (shipped: ShippedData) => readonly (readonly 
 			`tensile ${row.minimumTensile.value} psi`,
 		]),
 	cements: ({ catalog }) =>
-		catalog.cementClasses.map((row) => [row.id, `${row.water.value} gal/sk`, `${row.density.value} lb/gal`, `${row.yield.value} ft³/sk`]),
+		catalog.cementClasses.map((row) => [
+			row.id,
+			`${row.water.value} gal/sk`,
+			`${row.density.value} lb/gal`,
+			`${row.yield.value} ft³/sk`,
+		]),
 	sources: ({ catalog }) =>
 		Object.values(catalog.sources).map((source) => [
 			source.key,
-			[source.authors ?? source.publisher, source.title, source.year].filter((part) => part !== undefined).join(", "),
+			[source.authors ?? source.publisher, source.title, source.year]
+				.filter((part) => part !== undefined)
+				.join(", "),
 		]),
 	starters: () => starterNames().map((name) => [name, "fictional"]),
 	papers: () => PAPERS.filter((paper) => paper !== "handout" && paper !== "answers").map((paper) => [paper]),
-	jobs: ({ catalog }) => catalog.jobs.map((job) => [job.id, job.on === "string" ? "once a casing string" : "once for the well"]),
+	jobs: ({ catalog }) =>
+		catalog.jobs.map((job) => [job.id, job.on === "string" ? "once a casing string" : "once for the well"]),
 };
 
 /** Columns padded to the widest, the last one left as it is. */
@@ -60,5 +78,7 @@ const aligned = (rows: readonly (readonly string[])[]): string[] => {
 		row.forEach((text, i) => {
 			widths[i] = Math.max(widths[i] ?? 0, text.length);
 		});
-	return rows.map((row) => row.map((text, i) => (i === row.length - 1 ? text : text.padEnd(widths[i] ?? 0))).join("  "));
+	return rows.map((row) =>
+		row.map((text, i) => (i === row.length - 1 ? text : text.padEnd(widths[i] ?? 0))).join("  "),
+	);
 };

@@ -17,7 +17,9 @@ export const newCommand = (_session: Session): Command =>
 			const text = readFileSync(new URL(`${options.starter}.yaml`, STARTERS_FOLDER), "utf8");
 			const beside = sideFilesOf(options.starter);
 			for (const name of beside)
-				writeWhole(join(dirname(file), name), readFileSync(new URL(name, STARTERS_FOLDER)), { mayReplace: false });
+				writeWhole(join(dirname(file), name), readFileSync(new URL(name, STARTERS_FOLDER)), {
+					mayReplace: false,
+				});
 			writeWhole(file, text, { mayReplace: false });
 			terminal.out(`wrote ${[file, ...beside.map((name) => join(dirname(file), name))].join(", ")}`);
 			terminal.out(`next: casebound check ${file}`);

@@ -10,6 +10,7 @@ export const commaList =
 			.filter((word) => word !== "")
 			.map((word) => {
 				const found = allowed.find((candidate) => candidate === word);
-				if (found === undefined) throw new InvalidArgumentError(`"${word}" is no ${thing}; write ${allowed.join(", ")}.`);
+				if (found === undefined)
+					throw new InvalidArgumentError(`"${word}" is no ${thing}; write ${allowed.join(", ")}.`);
 				return found;
 			});

@@ -24,7 +24,9 @@ export const run = async (argv: readonly string[]): Promise<number> => {
 	let exit: number = EXIT.done;
 	const session: Session = { end: (code) => (exit = Math.max(exit, code)) };
 	const program = new Command("casebound")
-		.description("Binds one YAML well definition into papers that agree: for the regulator, the landowner and the crew.")
+		.description(
+			"Binds one YAML well definition into papers that agree: for the regulator, the landowner and the crew.",
+		)
 		.version(VERSION)
 		.exitOverride()
 		.configureOutput({ writeErr: (text) => terminal.err(text.trimEnd()) })
@@ -49,7 +51,10 @@ export const run = async (argv: readonly string[]): Promise<number> => {
 };
 
 const inherit = (command: Command): Command =>
-	command.exitOverride().configureOutput({ writeErr: (text) => terminal.err(text.trimEnd()) }).showHelpAfterError();
+	command
+		.exitOverride()
+		.configureOutput({ writeErr: (text) => terminal.err(text.trimEnd()) })
+		.showHelpAfterError();
 
 /** Says what went wrong, and gives the exit code for it. */
 const told = (fault: unknown): ExitCode => {

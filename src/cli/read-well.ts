@@ -18,7 +18,11 @@ export const rulesOption = (): Option =>
 		.default([]);
 
 /** Reads a definition and everything it draws on; faults are in the understanding, not thrown. */
-export const understandFile = (file: string, rules: readonly string[], shipped: ShippedData): Understanding => {
+export const understandFile = (
+	file: string,
+	rules: readonly string[],
+	shipped: ShippedData,
+): Understanding => {
 	const { catalog, version } = shipped;
 	return understand(
 		{ name: file, bytes: readBytes(file) },
@@ -28,11 +32,18 @@ export const understandFile = (file: string, rules: readonly string[], shipped: 
 
 export const tellDiagnostics = ({ diagnostics, texts }: Understanding): void => {
 	if (diagnostics.length > 0)
-		terminal.err(printDiagnostics(diagnostics, texts, { color: terminal.color, width: terminal.width }).trimEnd());
+		terminal.err(
+			printDiagnostics(diagnostics, texts, { color: terminal.color, width: terminal.width }).trimEnd(),
+		);
 };
 
 /** A definition's findings, or nothing with every fault told and the exit code raised. */
-export const readWell = (file: string, rules: readonly string[], shipped: ShippedData, session: Session): Findings | undefined => {
+export const readWell = (
+	file: string,
+	rules: readonly string[],
+	shipped: ShippedData,
+	session: Session,
+): Findings | undefined => {
 	const understanding = understandFile(file, rules, shipped);
 	tellDiagnostics(understanding);
 	if (hasErrors(understanding.diagnostics)) session.end(EXIT.badDefinition);

@@ -1,7 +1,7 @@
 import { Argument, Command, Option } from "commander";
 import { resultsJson } from "../render/json/results-json.ts";
-import { readWell, rulesOption } from "./read-well.ts";
 import type { Session } from "./program.ts";
+import { readWell, rulesOption } from "./read-well.ts";
 import { openShipped } from "./shipped.ts";
 import { terminal } from "./terminal.ts";
 

@@ -1,5 +1,10 @@
 import type { Catalog } from "../catalog/catalog.ts";
-import { type Jurisdiction, JURISDICTION_CODES, loadJurisdictions, readJurisdictionText } from "../catalog/jurisdictions.ts";
+import {
+	JURISDICTION_CODES,
+	type Jurisdiction,
+	loadJurisdictions,
+	readJurisdictionText,
+} from "../catalog/jurisdictions.ts";
 import { loadCatalog } from "../catalog/load-catalog.ts";
 import { type Diagnostic, hasErrors } from "../diagnostics/diagnostic.ts";
 import { printDiagnostics } from "../diagnostics/print.ts";
@@ -21,8 +26,13 @@ export interface ShippedData {
 /** A shipped table, template or rules file that is bad. */
 export class SeedFault extends Error {}
 
-const refuse = (diagnostics: readonly Diagnostic[], texts: ReadonlyMap<string, SourceText> = new Map()): never => {
-	throw new SeedFault(printDiagnostics(diagnostics, texts, { color: terminal.color, width: terminal.width }).trimEnd());
+const refuse = (
+	diagnostics: readonly Diagnostic[],
+	texts: ReadonlyMap<string, SourceText> = new Map(),
+): never => {
+	throw new SeedFault(
+		printDiagnostics(diagnostics, texts, { color: terminal.color, width: terminal.width }).trimEnd(),
+	);
 };
 
 /** @throws SeedFault */
@@ -30,7 +40,8 @@ export const openShipped = (): ShippedData => {
 	const catalog = loadCatalog();
 	const jurisdictions = loadJurisdictions(JURISDICTION_CODES);
 	const faults = [...catalog.diagnostics, ...jurisdictions.diagnostics];
-	if (catalog.value === undefined || jurisdictions.value === undefined || hasErrors(faults)) return refuse(faults);
+	if (catalog.value === undefined || jurisdictions.value === undefined || hasErrors(faults))
+		return refuse(faults);
 	return { catalog: catalog.value, jurisdictions: jurisdictions.value, version: VERSION };
 };
 
@@ -45,7 +56,8 @@ export const readRulesFiles = (names: readonly string[]): Surroundings["ownRules
 		const text = decodeText(bytes, name);
 		if (text.value === undefined) return refuse(text.diagnostics);
 		const read = readJurisdictionText(text.value, name);
-		if (read.value === undefined || hasErrors(read.diagnostics)) return refuse(read.diagnostics, textsOf(text.value, name));
+		if (read.value === undefined || hasErrors(read.diagnostics))
+			return refuse(read.diagnostics, textsOf(text.value, name));
 		return { file: { name, bytes }, jurisdiction: read.value };
 	});
 

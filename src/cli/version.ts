@@ -4,4 +4,6 @@ const manifest: unknown = JSON.parse(readFileSync(new URL("../../package.json", 
 
 /** The package's version, as `--version` and the metadata of papers print it. */
 export const VERSION: string =
-	typeof manifest === "object" && manifest !== null && "version" in manifest ? String(manifest.version) : "unknown";
+	typeof manifest === "object" && manifest !== null && "version" in manifest
+		? String(manifest.version)
+		: "unknown";

@@ -4,7 +4,20 @@ import { cement } from "./cement.ts";
 import { columnsOf } from "./columns-field.ts";
 import { measuredDepth, measuredDepthOrSurface, verticalDepth } from "./depth-field.ts";
 import { designFactors } from "./design-basis.ts";
-import { date, entry, field, file, flag, group, identifier, list, oneOf, optional, reference, text } from "./field.ts";
+import {
+	date,
+	entry,
+	field,
+	file,
+	flag,
+	group,
+	identifier,
+	list,
+	oneOf,
+	optional,
+	reference,
+	text,
+} from "./field.ts";
 import { count, part, q, typed } from "./quantity-field.ts";
 
 const ratings = group("Ratings stated", "For pipe or connections outside the catalogue.", RECORD, {

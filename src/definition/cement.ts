@@ -52,7 +52,12 @@ const slurry = entry("Slurry", "One blend of cement, and the stretch of hole it 
 		tally("Sacks ordered", "Compared with yield and volume; papers print what is calculated.", TECHNICAL),
 	),
 	volume: optional(
-		q("volume", "Volume ordered", "Compared with sacks and yield; papers print what is calculated.", TECHNICAL),
+		q(
+			"volume",
+			"Volume ordered",
+			"Compared with sacks and yield; papers print what is calculated.",
+			TECHNICAL,
+		),
 	),
 	rate: optional(q("flow-rate", "Pump rate", "Friction and mud removal.", TECHNICAL)),
 	plastic_viscosity: optional(q("plastic-viscosity", "Plastic viscosity", "Friction.", TECHNICAL)),

@@ -54,10 +54,20 @@ const hole = entry("Hole section", "One diameter of drilled hole.", EVERY, {
 		),
 	),
 	kick: optional(
-		group("Design kick of this hole", "Where it is not the well's: known pressures ask for a smaller one.", TECHNICAL, {
-			intensity: q("density", "Intensity above mud density", "How far the rock exceeds the mud.", TECHNICAL),
-			volume: optional(q("volume", "Volume", "How much enters before it is seen.", TECHNICAL)),
-		}),
+		group(
+			"Design kick of this hole",
+			"Where it is not the well's: known pressures ask for a smaller one.",
+			TECHNICAL,
+			{
+				intensity: q(
+					"density",
+					"Intensity above mud density",
+					"How far the rock exceeds the mud.",
+					TECHNICAL,
+				),
+				volume: optional(q("volume", "Volume", "How much enters before it is seen.", TECHNICAL)),
+			},
+		),
 	),
 	fluid: optional(drillingFluid),
 	actual: optional(

@@ -36,7 +36,11 @@ export interface Row {
 
 export type Block =
 	| { readonly kind: "heading"; readonly level: 2 | 3; readonly text: string; readonly id?: string }
-	| { readonly kind: "paragraph"; readonly children: readonly Inline[]; readonly tone?: "body" | "lead" | "note" }
+	| {
+			readonly kind: "paragraph";
+			readonly children: readonly Inline[];
+			readonly tone?: "body" | "lead" | "note";
+	  }
 	| { readonly kind: "list"; readonly ordered: boolean; readonly items: readonly (readonly Block[])[] }
 	/** Label and value pairs, set in columns. */
 	| {
@@ -46,7 +50,10 @@ export type Block =
 			readonly items: readonly { readonly label: string; readonly value: Cell; readonly note?: string }[];
 	  }
 	/** The few numbers that matter most, set large. */
-	| { readonly kind: "figures"; readonly items: readonly { readonly value: Cell; readonly label: string; readonly note?: string }[] }
+	| {
+			readonly kind: "figures";
+			readonly items: readonly { readonly value: Cell; readonly label: string; readonly note?: string }[];
+	  }
 	| {
 			readonly kind: "table";
 			readonly caption: string;
@@ -57,7 +64,12 @@ export type Block =
 			/** Smaller type, for tables of many columns. */
 			readonly dense?: boolean;
 	  }
-	| { readonly kind: "figure"; readonly drawing: Drawing; readonly caption: readonly Inline[]; readonly id?: string }
+	| {
+			readonly kind: "figure";
+			readonly drawing: Drawing;
+			readonly caption: readonly Inline[];
+			readonly id?: string;
+	  }
 	| {
 			readonly kind: "callout";
 			/** `stop` is for what can kill; `caution` for what can mislead or hurt; `note` for the rest. */
@@ -66,7 +78,11 @@ export type Block =
 			readonly blocks: readonly Block[];
 	  }
 	/** Lines to sign on. */
-	| { readonly kind: "sign-in"; readonly columns: readonly { readonly head: string; readonly width: number }[]; readonly lines: number }
+	| {
+			readonly kind: "sign-in";
+			readonly columns: readonly { readonly head: string; readonly width: number }[];
+			readonly lines: number;
+	  }
 	| { readonly kind: "contents" }
 	| { readonly kind: "page-break" };
 

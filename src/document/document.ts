@@ -28,7 +28,12 @@ export interface Imprint {
 	readonly caution: string;
 	readonly subject: string;
 	/** Words of the running foot: "page", "of". */
-	readonly words: { readonly page: string; readonly of: string; readonly revision: string; readonly contents: string };
+	readonly words: {
+		readonly page: string;
+		readonly of: string;
+		readonly revision: string;
+		readonly contents: string;
+	};
 }
 
 /** A whole paper, ready for any renderer: numbers are still numbers, and nothing refers back to the well. */

@@ -22,7 +22,14 @@ export type Shape =
 			readonly stroke?: Stroke;
 			readonly clip?: string;
 	  }
-	| { readonly kind: "line"; readonly x1: number; readonly y1: number; readonly x2: number; readonly y2: number; readonly stroke: Stroke }
+	| {
+			readonly kind: "line";
+			readonly x1: number;
+			readonly y1: number;
+			readonly x2: number;
+			readonly y2: number;
+			readonly stroke: Stroke;
+	  }
 	| {
 			readonly kind: "text";
 			readonly x: number;
@@ -39,7 +46,13 @@ export type Shape =
 			/** Key of the value printed, where the text is one. */
 			readonly key?: string;
 	  }
-	| { readonly kind: "group"; readonly dx: number; readonly dy: number; readonly children: readonly Shape[]; readonly name?: string };
+	| {
+			readonly kind: "group";
+			readonly dx: number;
+			readonly dy: number;
+			readonly children: readonly Shape[];
+			readonly name?: string;
+	  };
 
 export interface Drawing {
 	readonly id: string;

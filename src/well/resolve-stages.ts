@@ -66,7 +66,8 @@ const placedStages = (
 	if (written.layout !== undefined)
 		return layOutStages(written.layout, written.overrides ?? [], method === "plug and perforate", desk);
 	if (written.rows !== undefined) {
-		const listed = readStageTable(written.rows.file, [...AT, "rows", "file"], files, desk, written.rows.columns) ?? [];
+		const listed =
+			readStageTable(written.rows.file, [...AT, "rows", "file"], files, desk, written.rows.columns) ?? [];
 		return listed.map((stage) => overridden(stage, written.overrides));
 	}
 	if (written.interval === undefined) return [];
@@ -100,7 +101,8 @@ const overridden = (stage: ListedStage, overrides: readonly Override[] | undefin
 
 const recordsOf = (written: StagesDefinition, files: ReadFile, desk: Desk): readonly StageRecord[] => {
 	const { actual } = written;
-	if (actual?.file !== undefined) return readRecordTable(actual.file, [...AT, "actual", "file"], files, desk, actual.columns);
+	if (actual?.file !== undefined)
+		return readRecordTable(actual.file, [...AT, "actual", "file"], files, desk, actual.columns);
 	return (actual?.records ?? []).map((each, i): StageRecord => {
 		const at: Path = [...AT, "actual", "records", i];
 		return {

@@ -159,11 +159,7 @@ const stationsOf = (
 };
 
 /** A survey ends in the hole; what lies beyond is one fault, told at the first station there. */
-const checkLast = (
-	stations: readonly Station[],
-	totalDepth: Known<"measured-depth">,
-	desk: Desk,
-): void => {
+const checkLast = (stations: readonly Station[], totalDepth: Known<"measured-depth">, desk: Desk): void => {
 	const beyond = stations.find(({ md }) => md > totalDepth.value + SAME_DEPTH);
 	if (beyond === undefined) return;
 	fault(desk, "well/beyond-total-depth", beyond.places.md, {

@@ -12,8 +12,8 @@ import { checkRecords } from "./check-records.ts";
 import { checkSlurryFigures } from "./check-slurry-figures.ts";
 import { checkStages } from "./check-stages.ts";
 import { checkStrings } from "./check-strings.ts";
-import { resolveDatum } from "./datum.ts";
 import { checkTallies } from "./check-tally.ts";
+import { resolveDatum } from "./datum.ts";
 import { asWritten, type Desk, fault, maybe, placeOf } from "./desk.ts";
 import type { ReadFile } from "./read-file.ts";
 import { unknownReference } from "./references.ts";
@@ -56,8 +56,7 @@ export const resolveWell = (definition: Definition, catalog: Catalog, files: Rea
 	const designBasis = resolveDesignBasis(definition.design_basis, desk);
 	const found = resolveStrings(definition.casing, { holes, datum, basis: designBasis }, desk);
 	const stringIds = definition.casing.map(({ id }) => id);
-	const pumped =
-		definition.stimulation && resolveStimulation(definition.stimulation, stringIds, files, desk);
+	const pumped = definition.stimulation && resolveStimulation(definition.stimulation, stringIds, files, desk);
 	const treatingString =
 		pumped &&
 		definition.stimulation?.treating_string &&

@@ -25,7 +25,10 @@ const knownJson = (known: Known, index: ValueIndex): Json => ({
 
 const tableJson = (table: KnownTable, index: ValueIndex): Json => ({
 	columns: Object.fromEntries(
-		Object.entries(table.columns).map(([name, dimension]) => [name, { unit: DIMENSIONS[dimension].canonical, dimension }]),
+		Object.entries(table.columns).map(([name, dimension]) => [
+			name,
+			{ unit: DIMENSIONS[dimension].canonical, dimension },
+		]),
 	),
 	rows: table.rows.map((row) => ({ ...row })),
 	...originJson(table.from, index),
@@ -50,7 +53,12 @@ const originJson = (from: Origin, index: ValueIndex): { readonly [key: string]: 
 				catalogue: `${from.table}: ${from.row}, ${from.column}`,
 			};
 		case "assumed":
-			return { formula: null, source: from.source === undefined ? "assumed" : sourceJson(from.source), inputs: {}, assumption: from.id };
+			return {
+				formula: null,
+				source: from.source === undefined ? "assumed" : sourceJson(from.source),
+				inputs: {},
+				assumption: from.id,
+			};
 		case "constant":
 			return { formula: null, source: sourceJson(from.source), inputs: {}, constant: from.name };
 		case "worked":
@@ -58,7 +66,9 @@ const originJson = (from: Origin, index: ValueIndex): { readonly [key: string]: 
 				formula: from.formula,
 				...(from.branch === undefined ? {} : { branch: from.branch }),
 				source: sourceJson(from.source),
-				inputs: Object.fromEntries(Object.entries(from.inputs).map(([name, given]) => [name, givenJson(given, index)])),
+				inputs: Object.fromEntries(
+					Object.entries(from.inputs).map(([name, given]) => [name, givenJson(given, index)]),
+				),
 			};
 	}
 };
@@ -69,8 +79,14 @@ const sourceJson = (source: { readonly key: string; readonly at?: string }): str
 const givenJson = (given: Given, index: ValueIndex): Json => {
 	if (isSeveral(given)) return given.map((term) => givenJson(term, index));
 	const key = index.keyOf(given);
-	if (key !== undefined) return { key, ...(isTable(given) ? {} : { value: given.value, unit: DIMENSIONS[given.dimension].canonical }) };
-	return isTable(given) ? { rows: given.rows.length, ...originJson(given.from, index) } : knownJson(given, index);
+	if (key !== undefined)
+		return {
+			key,
+			...(isTable(given) ? {} : { value: given.value, unit: DIMENSIONS[given.dimension].canonical }),
+		};
+	return isTable(given)
+		? { rows: given.rows.length, ...originJson(given.from, index) }
+		: knownJson(given, index);
 };
 
 const isSeveral = (given: Given): given is readonly Known[] => Array.isArray(given);

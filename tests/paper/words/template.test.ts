@@ -41,7 +41,9 @@ describe("templates", () => {
 	});
 
 	it("makes a callout of a titled quote, with its tone", () => {
-		expect(compileTemplate("> **stop: Do not start** Because {{why}}.", "t")({ why: "it is not set" })).toEqual([
+		expect(
+			compileTemplate("> **stop: Do not start** Because {{why}}.", "t")({ why: "it is not set" }),
+		).toEqual([
 			{
 				kind: "callout",
 				tone: "stop",
