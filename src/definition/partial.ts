@@ -48,15 +48,13 @@ export const readPartly = (tree: unknown): Partial | undefined => {
 	return undefined;
 };
 
-/** A definition is about ten deep; a tree that goes on is cut off, so that one that holds itself has an end. */
-const DEEPEST = 64;
-
-const copied = (node: unknown, depth = 0): unknown => {
-	if (depth > DEEPEST) return null;
-	if (Array.isArray(node)) return node.map((item) => copied(item, depth + 1));
+/** A copy to mend; where a node holds itself there is nothing. */
+const copied = (node: unknown, around: readonly unknown[] = []): unknown => {
+	if (around.includes(node)) return null;
+	if (Array.isArray(node)) return node.map((item) => copied(item, [...around, node]));
 	if (!isBlock(node)) return node;
 	const copy: Tree = Object.create(null);
-	for (const [key, child] of Object.entries(node)) copy[key] = copied(child, depth + 1);
+	for (const [key, child] of Object.entries(node)) copy[key] = copied(child, [...around, node]);
 	return copy;
 };
 

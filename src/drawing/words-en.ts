@@ -126,7 +126,8 @@ export const ENGLISH = {
 	legendOffset: "other well",
 	// Pressure window
 	windowOf: "Pressure window of {well}",
-	windowScale: "Depth, pressure and density are to scale. Equivalent density counts from the depth datum.",
+	windowScale:
+		"Depth, pressure and density are to scale. Equivalent density counts from the depth datum and is left out near the surface.",
 	axisPressure: "Pressure",
 	axisDensity: "Equivalent density",
 	holeNamed: "{name} hole",

@@ -122,7 +122,7 @@ export const SPANISH: DrawingWords = {
 	legendOffset: "otro pozo",
 	windowOf: "Ventana de presiones de {well}",
 	windowScale:
-		"Profundidad, presión y densidad están a escala. La densidad equivalente se cuenta desde el origen de profundidades.",
+		"Profundidad, presión y densidad están a escala. La densidad equivalente se cuenta desde el origen de profundidades y se omite cerca de la superficie.",
 	axisPressure: "Presión",
 	axisDensity: "Densidad equivalente",
 	holeNamed: "Agujero {name}",

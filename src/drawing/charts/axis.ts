@@ -46,7 +46,7 @@ export const axisOf = (
 	let count = Math.max(1, Math.floor(length / apart));
 	// The library may give more than it was asked for.
 	while (count > 1 && length / Math.max(scale.ticks(count).length - 1, 1) < apart) count -= 1;
-	const format = scale.tickFormat(count, ",");
+	const format = scale.tickFormat(count, ",f");
 	return {
 		at: (value) => scale(shown(value)),
 		ticks: scale.ticks(count).map((value) => ({ value, text: format(value), at: scale(value) })),

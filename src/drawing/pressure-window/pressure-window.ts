@@ -21,8 +21,11 @@ const SIZE = 8;
 /** Right edge of the depth ruler, and the room that the labels take on the right [pt]. */
 const RULER = 38;
 const LABELS = 156;
-/** Equivalent densities nearer to the surface than this share of the depth swing widely and say nothing. */
-const SHALLOW = 0.08;
+/**
+ * Rock's gradients count from ground level and equivalent densities from the datum: nearer to the surface than so many
+ * times the one's height over the other, an equivalent density of rock says nothing.
+ */
+const SHALLOW = 4;
 
 /** What the charts are drawn from. */
 export interface WindowView {
@@ -32,6 +35,8 @@ export interface WindowView {
 	readonly y: (tvd: number) => number;
 	readonly atPressure: (pressure: number) => number;
 	readonly atDensity: (density: number) => number;
+	/** Equivalent densities are drawn from this depth on [ft TVD]. */
+	readonly shallow: number;
 }
 
 /**
@@ -62,8 +67,9 @@ export const pressureWindowChart = (
 		Math.max(results.trajectory.total_depth.tvd.value, ...points.map((point) => point.tvd)) * 1.02;
 	const most = Math.max(...points.map((point) => point.pressure), 1) * 1.05;
 	const depth = axisOf("true-vertical-depth", units, [0, deepest], [top, bottom], 26);
-	const pressure = axisOf("pressure", units, [0, most], [pressures.left, pressures.right], 40);
-	const [least, greatest] = densityRange(lines, results, deepest);
+	const pressure = axisOf("pressure", units, [0, most], [pressures.left, pressures.right], 30);
+	const shallow = SHALLOW * well.datum.groundLevel.value;
+	const [least, greatest] = densityRange(lines, results, shallow);
 	const density = axisOf("density", units, [least, greatest], [densities.left, densities.right], 32);
 	const view: WindowView = {
 		lines,
@@ -72,6 +78,7 @@ export const pressureWindowChart = (
 		y: depth.at,
 		atPressure: pressure.at,
 		atDensity: density.at,
+		shallow,
 	};
 	const right = labelColumn(besideLabels(view, well, results, print), {
 		side: "right",
@@ -128,13 +135,10 @@ export const pressureWindowChart = (
 const densityRange = (
 	lines: readonly WindowLine[],
 	results: Results,
-	deepest: number,
+	shallow: number,
 ): readonly [number, number] => {
 	const told = [
-		...lines
-			.flatMap((line) => asDensity(line.points))
-			.filter((point) => point.tvd > SHALLOW * deepest)
-			.map((point) => point.density),
+		...lines.flatMap((line) => asDensity(line.points, shallow)).map((point) => point.density),
 		...results.pressure.holes.flatMap((hole) =>
 			hole.shoe_strength === undefined ? [] : [hole.shoe_strength.value],
 		),
@@ -146,7 +150,7 @@ const densityRange = (
 const asPressures = (view: WindowView, line: WindowLine): Point[] =>
 	line.points.map(({ tvd, pressure }) => [view.atPressure(pressure), view.y(tvd)]);
 const asDensities = (view: WindowView, line: WindowLine): Point[] =>
-	asDensity(line.points).map(({ tvd, density }) => [view.atDensity(density), view.y(tvd)]);
+	asDensity(line.points, view.shallow).map(({ tvd, density }) => [view.atDensity(density), view.y(tvd)]);
 
 /** The open ground between pores and breaking rock. */
 const windowShapes = (view: WindowView): Shape[] => {

@@ -98,13 +98,22 @@ export const windowLines = (well: Well, results: Results): WindowLine[] => [
 	...ofCement(well, results),
 ];
 
-/** The same as equivalent densities: a point every little way, because a straight of pressure is none of density. */
+/**
+ * The same as equivalent densities, from a depth down: a point every little way, because a straight of pressure is none of
+ * density.
+ */
 export const asDensity = (
 	points: readonly PressureAt[],
-): { readonly tvd: number; readonly density: number }[] =>
-	points
+	from: number,
+): { readonly tvd: number; readonly density: number }[] => {
+	const start = pressureIn(points, from);
+	const below = [
+		...(start === undefined ? [] : [{ tvd: from, pressure: start }]),
+		...points.filter((point) => point.tvd > from),
+	];
+	return below
 		.flatMap((point, i) => {
-			const before = points[i - 1];
+			const before = below[i - 1];
 			if (before === undefined) return [point];
 			return Array.from({ length: STEPS }, (_, step) => {
 				const share = (step + 1) / STEPS;
@@ -115,10 +124,8 @@ export const asDensity = (
 			});
 		})
 		.filter((point) => point.tvd > 0)
-		.map(({ tvd, pressure }) => ({
-			tvd,
-			density: densityOf(pressure, tvd),
-		}));
+		.map(({ tvd, pressure }) => ({ tvd, density: densityOf(pressure, tvd) }));
+};
 
 const densityOf = (pressure: number, tvd: number): number => {
 	const inputs = { p: quantity("pressure", pressure), D: quantity("true-vertical-depth", tvd) };

@@ -46,7 +46,7 @@ export const besideLabels = (view: WindowView, well: Well, results: Results, pri
 		];
 	});
 	const fluids = view.lines.flatMap(({ kind, points, hole, string }): Label[] => {
-		const densities = asDensity(points);
+		const densities = asDensity(points, view.shallow);
 		const middle = densities[Math.floor(densities.length * (kind === "mud" ? 0.5 : 0.7))] ?? densities.at(-1);
 		if (middle === undefined) return [];
 		const x = Math.min(Math.max(view.atDensity(middle.density), view.densities.left), view.densities.right);
@@ -79,7 +79,7 @@ export const besideLabels = (view: WindowView, well: Well, results: Results, pri
 /** The two lines of the rock, named where they end. */
 export const endLabels = (view: WindowView, words: DrawingWords): Label[] =>
 	(["pore", "fracture"] as const).flatMap((kind): Label[] => {
-		const end = asDensity(view.lines.findLast((line) => line.kind === kind)?.points ?? []).at(-1);
+		const end = asDensity(view.lines.findLast((line) => line.kind === kind)?.points ?? [], 0).at(-1);
 		return end === undefined
 			? []
 			: [

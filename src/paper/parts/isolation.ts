@@ -1,7 +1,9 @@
 import type { AnnulusGap, IsolationLayer, ZonePhase } from "../../calc/results.ts";
 import type { Cell } from "../../document/blocks.ts";
+import type { Inline } from "../../document/inline.ts";
 import { cell, type PaperContext, shown, textCell } from "../context.ts";
 import { facts, type Part, quantityColumn, row, table, textColumn, titled } from "./part.ts";
+import { uncertaintyCell } from "./path-places.ts";
 
 const sentence = (words: readonly string[]): string => titled(words.join(", "));
 
@@ -14,6 +16,7 @@ export const isolationFacts: Part = (context) => {
 		["cement_layers", verifiedOf(context)],
 		["water_to_perforation", cell(context, isolation.protected_water_to_top_perforation)],
 		["water_to_fracture", cell(context, stimulation?.fractures?.least_below_protected_water)],
+		["survey_uncertainty", uncertaintyCell(context)],
 		["confining_between", confiningWords(context)],
 	]);
 };
@@ -247,6 +250,8 @@ const distanceCell = (
 	const computed =
 		from === "wellhead" ? place?.from_wellhead : from === "wellbore" ? place?.from_path : undefined;
 	const distance = cell(context, surveyed?.distance ?? computed);
+	if (from === "wellbore" && surveyed === undefined && distance.kind === "quantity")
+		return { kind: "rich", children: [distance, ...plusOrMinus(context)] };
 	return surveyed === undefined || distance.kind !== "quantity"
 		? distance
 		: {
@@ -256,6 +261,12 @@ const distanceCell = (
 					{ kind: "text", text: ` (${surveyed.by ?? context.words.label("phrases.surveyed")})` },
 				],
 			};
+};
+
+/** A distance to the path is no better than the survey. */
+const plusOrMinus = (context: PaperContext): readonly Inline[] => {
+	const radius = context.results.trajectory.uncertainty_radius;
+	return radius === undefined ? [] : [{ kind: "text", text: " ± " }, shown(context, radius)];
 };
 
 /** What is near: how far from wellhead, pad and path, and how much rock lies below its well. */

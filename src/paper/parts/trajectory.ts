@@ -1,6 +1,8 @@
 import type { HoleMark } from "../../calc/results.ts";
-import { cell, textCell } from "../context.ts";
+import type { Cell } from "../../document/blocks.ts";
+import { cell, type PaperContext, shown, textCell } from "../context.ts";
 import { facts, type Part, quantityColumn, row, table, textColumn } from "./part.ts";
+import { uncertaintyCell } from "./path-places.ts";
 
 /** Stations printed of a path: the ends of segments and every so many feet between, not every one of thousands. */
 const PRINTED_STATIONS = 24;
@@ -20,7 +22,26 @@ export const trajectoryFacts: Part = (context) => {
 		["maximum_inclination", cell(context, trajectory.maximum_inclination)],
 		["closure", cell(context, trajectory.closure)],
 		["closure_azimuth", cell(context, trajectory.closure_azimuth)],
+		["section_origin", originCell(context)],
+		["survey_uncertainty", uncertaintyCell(context)],
+		["uncertainty_source", textCell(context.well.trajectory.uncertainty?.source)],
 	]);
+};
+
+/** Where the vertical section is counted from, if not the wellhead. */
+const originCell = (context: PaperContext): Cell => {
+	const origin = context.well.trajectory.verticalSectionOrigin;
+	if (origin === undefined) return { kind: "none" };
+	const label = context.words.label;
+	return {
+		kind: "rich",
+		children: [
+			shown(context, origin.north),
+			{ kind: "text", text: ` ${label("compass.north")}, ` },
+			shown(context, origin.east),
+			{ kind: "text", text: ` ${label("compass.east")}` },
+		],
+	};
 };
 
 /** Named marks of the path, then its stations thinned for print; the results file has every one. */
