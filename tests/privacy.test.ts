@@ -85,6 +85,10 @@ describe.each(STARTERS)("what %s keeps from a reader", (starter) => {
 });
 
 it("a public paper's bytes hold none of the persons either: not in metadata, bookmarks or text alternatives", async () => {
+	const read = readYaml(starterText("horizontal"), "w.yaml").value?.value as
+		| Record<string, Record<string, unknown>>
+		| undefined;
+	const wellBlock = read?.["well"] ?? {};
 	const persons = ["prepared_by", "technical_contact"].flatMap((key) =>
 		leavesOf(
 			(readYaml(starterText("horizontal"), "w.yaml").value?.value as Record<string, Record<string, unknown>>)[

@@ -23,7 +23,8 @@ export const indexValues = (roots: Readonly<Record<string, unknown>>): ValueInde
 		const within = [...trail, node];
 		const join = (step: string | number) => (key === "" ? String(step) : `${key}.${step}`);
 		if (node instanceof Map) for (const [step, child] of node) visit(child, join(String(step)), within);
-		else if (Array.isArray(node)) node.forEach((child, i) => visit(child, join(nameOf(child) ?? i), within));
+		else if (Array.isArray(node))
+			for (const [i, child] of node.entries()) visit(child, join(nameOf(child) ?? i), within);
 		else for (const [step, child] of Object.entries(node)) visit(child, join(step), within);
 	};
 	visit(roots, "", []);

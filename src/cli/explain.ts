@@ -116,8 +116,8 @@ const chain = (key: string, value: Known | KnownTable, index: ValueIndex, shippe
 	};
 	const tellInput = (symbol: string, input: Given, depth: number): void => {
 		if (isSeveral(input))
-			return input.forEach((term, i) => tell(`${symbol}${i + 1}${named(term, index)}`, term, depth));
-		tell(`${symbol}${named(input, index)}`, input, depth);
+			for (const [i, term] of input.entries()) tell(`${symbol}${i + 1}${named(term, index)}`, term, depth);
+		else tell(`${symbol}${named(input, index)}`, input, depth);
 	};
 	tell(key, value, 0);
 	return lines;

@@ -2,7 +2,15 @@ import type { Lithology } from "../well/well.ts";
 import type { ENGLISH } from "./words-en.ts";
 
 /** Lists of words, each phrase of which every language has. */
-type Lists = "norths" | "evidence" | "strengthBasis" | "windowLines" | "windowLegend";
+type Lists =
+	| "norths"
+	| "evidence"
+	| "strengthBasis"
+	| "windowLines"
+	| "windowLegend"
+	| "situations"
+	| "loadAxes"
+	| "loadKinds";
 
 /**
  * What the drawings say, in one language. `{names}` are filled with values; a language has every phrase, and the type

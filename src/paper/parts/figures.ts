@@ -3,6 +3,7 @@ import type { Language } from "../../document/document.ts";
 import type { Drawing } from "../../document/shapes.ts";
 import { isolationCloseUp } from "../../drawing/close-up/isolation-close-up.ts";
 import { DRAWING_WORDS } from "../../drawing/drawing-words.ts";
+import { loadLines } from "../../drawing/load-lines/load-lines.ts";
 import { planView } from "../../drawing/maps/plan-view.ts";
 import { sectionView } from "../../drawing/maps/section-view.ts";
 import { pressureWindowChart } from "../../drawing/pressure-window/pressure-window.ts";
@@ -57,6 +58,8 @@ const one = (drawing: Drawing | undefined): readonly Drawing[] => (drawing === u
 const pressureWindow: Sketch = (context, height) =>
 	one(pressureWindowChart(context.well, context.results, options(context, height)));
 
+const loads: Sketch = (context, height) => loadLines(context.well, context.results, options(context, height));
+
 const figure = (drawing: Drawing): Block => ({
 	kind: "figure",
 	drawing,
@@ -81,6 +84,7 @@ export const figures: Readonly<Record<string, Part>> = {
 	"plan-view": part(plan("full"), 400),
 	"plan-view-plain": part(plan("plain"), 400),
 	"pressure-window": part(pressureWindow, 420),
+	"load-lines": part(loads, 290),
 };
 
 /** Every drawing of a well, for files of their own. */
@@ -100,6 +104,7 @@ export const wellDrawings = (
 		[plan("full"), 400],
 		[plan("plain"), 400],
 		[pressureWindow, 420],
+		[loads, 290],
 	];
 	return sketches.flatMap(([sketch, height]) => sketch(context, height));
 };

@@ -4,6 +4,7 @@ const OPEN = "\uE000";
 const CLOSE = "\uE001";
 const TOKEN = /\uE000(\d+)\uE001/g;
 /** Private-use and control characters: never part of a word, and the tokens' own alphabet. */
+// biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is taken out
 const UNPRINTABLE = /[\uE000-\uF8FF\u0000-\u0008\u000B\u000C\u000E-\u001F]/g;
 
 /**
