@@ -23,11 +23,11 @@ const curve = {
 
 describe("setting", () => {
 	test("strength lies on the straight line between two tests, and is never more than tested", () => {
-		const after = (t: number) => strengthAfter.of({ ...curve, t: given("duration", t) }).value;
-		expect(after(960)).toBeCloseTo(980, 9);
-		expect(after(480)).toBe(500);
-		expect(after(9999)).toBe(1460);
-		expect(after(240)).toBe(250);
+		const strengthAt = (t: number) => strengthAfter.of({ ...curve, t: given("duration", t) }).value;
+		expect(strengthAt(960)).toBeCloseTo(980, 9);
+		expect(strengthAt(480)).toBe(500);
+		expect(strengthAt(9999)).toBe(1460);
+		expect(strengthAt(240)).toBe(250);
 	});
 	test("time to a strength and strength after that time are each other's inverse", () => {
 		const t = timeToStrength.of({ ...curve, s: given("pressure", 800) });

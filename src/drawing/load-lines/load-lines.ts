@@ -1,0 +1,102 @@
+import type { Results } from "../../calc/results.ts";
+import type { Drawing } from "../../document/shapes.ts";
+import type { CasingString, Well } from "../../well/well.ts";
+import { axisOf } from "../charts/axis.ts";
+import { levelAxisTall, uprightAxis } from "../charts/chart-frame.ts";
+import type { ChartOptions } from "../charts/chart-options.ts";
+import { type LegendEntry, legendHeight, legendShapes, SWATCH } from "../legend.ts";
+import { lineText, run, sentence, setLine } from "../line-of-text.ts";
+import { named } from "../named.ts";
+import { SECOND_INK } from "../palette.ts";
+import { type Print, printer, stringName, withinSentence } from "../print.ts";
+import type { DrawingWords } from "../words.ts";
+import { type BorneCase, casesOf, LOAD_CHARTS } from "./load-cases.ts";
+import { caseLine, LIMIT, LOAD, listTall, loadChart, RATING } from "./load-chart.ts";
+
+const SIZE = 8;
+/** Right edge of the depth ruler, and the space between charts [pt]. */
+const RULER = 38;
+const APART = 20;
+
+/** Loads of one string against what it is rated for, over depth along the hole: a chart a way of loading, each load numbered. */
+const stringLoads = (
+	string: CasingString,
+	well: Well,
+	results: Results,
+	{ width, height, units, words, keyOf }: ChartOptions,
+): Drawing | undefined => {
+	const print = printer(units, words, keyOf);
+	const loads = results.casing[string.id]?.loads ?? [];
+	const charts = LOAD_CHARTS.map((kind) => ({ kind, cases: casesOf(loads, kind) })).filter(
+		({ cases }) => cases.length > 0,
+	);
+	if (charts.length === 0) return undefined;
+	const wide = (width - RULER - APART * (charts.length - 1)) / charts.length;
+	const lists = Math.max(...charts.map(({ cases }) => listTall(cases, wide, print)));
+	const legend = legendOf(words);
+	const legendBox = { x: 0, width, size: SIZE };
+	const legendTall = legendHeight(legend, legendBox);
+	const top = levelAxisTall(SIZE) + 2;
+	const under = 9 + lists + SIZE * 1.7 + 3 + legendTall;
+	const bottom = Math.max(height - under, top + 120);
+	const depth = axisOf("measured-depth", units, [string.top.value, string.shoe.value], [top, bottom], 26);
+	const name = withinSentence(stringName(words, string));
+	const foot = bottom + 9 + lists;
+	return {
+		id: `load-lines-${string.id}`,
+		width,
+		height: bottom + under,
+		title: sentence(words.loadsOf, { string: name, well: well.identity.name }),
+		alternative: alternativeOf(
+			string,
+			charts.flatMap(({ cases }) => cases),
+			print,
+		),
+		scale: words.loadsScale,
+		shapes: [
+			...uprightAxis(depth, { edge: RULER, size: SIZE, title: words.rulerMeasured, name: "depth" }),
+			...charts.flatMap(({ kind, cases }, i) => {
+				const left = RULER + i * (wide + APART);
+				const box = { left, right: left + wide, top, bottom };
+				return loadChart(kind, cases, { box, depth, size: SIZE, print });
+			}),
+			named(
+				"label scale",
+				setLine([run(words.loadsScale, { italic: true, color: SECOND_INK })], {
+					x: 0,
+					y: foot + SIZE * 1.1,
+					size: SIZE,
+				}),
+			),
+			...legendShapes(legend, { ...legendBox, y: foot + SIZE * 1.7 + 3 }),
+		],
+	};
+};
+
+/** One drawing for each string whose loads are worked. */
+export const loadLines = (well: Well, results: Results, options: ChartOptions): Drawing[] =>
+	well.strings.flatMap((string) => stringLoads(string, well, results, options) ?? []);
+
+const legendOf = (words: DrawingWords): LegendEntry[] =>
+	(
+		[
+			[words.legendRating, RATING],
+			[words.legendLimit, LIMIT],
+			[words.legendLoad, LOAD],
+		] as const
+	).map(([text, stroke]) => ({
+		text,
+		swatch: [{ kind: "line", x1: 0, y1: SWATCH.height / 2, x2: SWATCH.width, y2: SWATCH.height / 2, stroke }],
+	}));
+
+const alternativeOf = (string: CasingString, cases: readonly BorneCase[], print: Print): string => {
+	const { words } = print;
+	const told = cases.map((each) => {
+		const at = each.at === undefined ? "" : `, ${lineText(print.mark(each.at))}`;
+		return `${words.loadKinds[each.kind]}: ${lineText(caseLine(each, print)).replace(/\s{2,}/gu, " ")}${at}`;
+	});
+	return sentence(words.altLoads, {
+		string: withinSentence(stringName(words, string)),
+		list: told.join("; "),
+	});
+};
