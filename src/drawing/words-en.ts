@@ -151,6 +151,16 @@ export const ENGLISH = {
 	legendLimit: "rating over the design factor of load 1",
 	legendLoad: "load, the tightest as 1",
 	altLoads: "Least factors of the {string}, rating over load: {list}.",
+	// Stage plan
+	stagePlanOf: "Stages of {well}, along the hole",
+	stagePlanScale:
+		"Distance along the hole is to scale. Widths are not to scale. The hole is laid flat: up the hole is left, down the hole is right.",
+	stagePlanOne: "Clusters are too close to draw; one mark stands for a stage.",
+	legendCluster: "cluster of perforations",
+	legendStageCell: "stage, planned; 1 is the deepest",
+	legendStagePumped: "stage, pumped as recorded; 1 is the deepest",
+	altClusters: "They have {clusters} clusters.",
+	altPlugs: "{plugs} plugs stand between them.",
 	// Sentences of the text alternative
 	altWell: "{well}, drawn from the surface at the top to total depth at {depth}.",
 	altString: "{string}, {size}, shoe at {depth}; {cement}.",

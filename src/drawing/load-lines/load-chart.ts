@@ -38,10 +38,13 @@ export const caseLine = (each: BorneCase, { words, value }: Print): Line => {
 		run("  "),
 		...compose(short ? words.factorShort : words.factorReached, {
 			factor: { ...value(each.least_factor), weight: short ? "bold" : "regular" },
-			asked: value(each.required),
+			asked: value(each.required, exactly(each.required.value)),
 		}),
 	];
 };
+
+/** A design factor is printed as it was written: 1.125 is no 1.13. */
+const exactly = (factor: number) => ({ decimals: Number.isInteger(Math.round(factor * 1e6) / 1e4) ? 2 : 3 });
 
 const listed = (cases: readonly BorneCase[], width: number, print: Print): Line[][] =>
 	cases.map((each) => wrap(caseLine(each, print), LIST_SIZE, width - 2 * RING - 5, MOST_LINES));

@@ -16,7 +16,9 @@ import { caseLine, LIMIT, LOAD, listTall, loadChart, RATING } from "./load-chart
 const SIZE = 8;
 /** Right edge of the depth ruler, and the space between charts [pt]. */
 const RULER = 38;
-const APART = 20;
+const APART = 18;
+/** Room for half of a number at the right end [pt]. */
+const MARGIN = 8;
 
 /** Loads of one string against what it is rated for, over depth along the hole: a chart a way of loading, each load numbered. */
 const stringLoads = (
@@ -31,7 +33,7 @@ const stringLoads = (
 		({ cases }) => cases.length > 0,
 	);
 	if (charts.length === 0) return undefined;
-	const wide = (width - RULER - APART * (charts.length - 1)) / charts.length;
+	const wide = (width - RULER - MARGIN - APART * (charts.length - 1)) / charts.length;
 	const lists = Math.max(...charts.map(({ cases }) => listTall(cases, wide, print)));
 	const legend = legendOf(words);
 	const legendBox = { x: 0, width, size: SIZE };

@@ -8,6 +8,7 @@ import { planView } from "../../drawing/maps/plan-view.ts";
 import { sectionView } from "../../drawing/maps/section-view.ts";
 import { pressureWindowChart } from "../../drawing/pressure-window/pressure-window.ts";
 import { wellboreSchematic } from "../../drawing/schematic/wellbore-schematic.ts";
+import { stagePlan } from "../../drawing/stage-plan/stage-plan.ts";
 import type { UnitSystem } from "../../units/format.ts";
 import type { Findings, PaperContext } from "../context.ts";
 import type { Part } from "./part.ts";
@@ -60,6 +61,9 @@ const pressureWindow: Sketch = (context, height) =>
 
 const loads: Sketch = (context, height) => loadLines(context.well, context.results, options(context, height));
 
+const stages: Sketch = (context, height) =>
+	one(stagePlan(context.well, context.results, options(context, height)));
+
 const figure = (drawing: Drawing): Block => ({
 	kind: "figure",
 	drawing,
@@ -85,6 +89,7 @@ export const figures: Readonly<Record<string, Part>> = {
 	"plan-view-plain": part(plan("plain"), 400),
 	"pressure-window": part(pressureWindow, 420),
 	"load-lines": part(loads, 290),
+	"stage-plan": part(stages, 400),
 };
 
 /** Every drawing of a well, for files of their own. */
@@ -105,6 +110,7 @@ export const wellDrawings = (
 		[plan("plain"), 400],
 		[pressureWindow, 420],
 		[loads, 290],
+		[stages, 400],
 	];
 	return sketches.flatMap(([sketch, height]) => sketch(context, height));
 };
