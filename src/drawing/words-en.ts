@@ -161,6 +161,21 @@ export const ENGLISH = {
 	legendStagePumped: "stage, pumped as recorded; 1 is the deepest",
 	altClusters: "They have {clusters} clusters.",
 	altPlugs: "{plugs} plugs stand between them.",
+	// Treatment
+	treatmentOf: "Stage {stage} of {well} while it is pumped",
+	treatmentHardest: "Stage {stage} of {well} while it is pumped: the stage that needs the greatest pressure",
+	treatmentScale: "Each chart is to scale, all over the same time.",
+	treatmentPressure: "Pressure and rate are as planned, at surface.",
+	treatmentNoPressure: "Pressure is not worked for this stage.",
+	axisTime: "Time from the first fluid",
+	maximumTreating: "Maximum treating pressure",
+	recordedMaximum: "Greatest, as recorded",
+	recordedAverage: "Average, as recorded",
+	greatestExpected: "Greatest expected",
+	greatestRate: "Greatest rate",
+	greatestProppant: "Greatest proppant",
+	altTreatment: "Stage {stage}, step by step: {list}.",
+	altTreatmentPressure: "The greatest surface pressure expected is {pressure}.",
 	// Sentences of the text alternative
 	altWell: "{well}, drawn from the surface at the top to total depth at {depth}.",
 	altString: "{string}, {size}, shoe at {depth}; {cement}.",
@@ -227,6 +242,7 @@ export const ENGLISH = {
 		tension: "Tension",
 	},
 	loadKinds: { burst: "burst", collapse: "collapse", tension: "tension", triaxial: "triaxial stress" },
+	treatmentAxes: { pressure: "Surface pressure", rate: "Rate", concentration: "Proppant in clean fluid" },
 	/** What happens to a string. */
 	situations: {
 		running: "Running in",

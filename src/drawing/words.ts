@@ -10,7 +10,8 @@ type Lists =
 	| "windowLegend"
 	| "situations"
 	| "loadAxes"
-	| "loadKinds";
+	| "loadKinds"
+	| "treatmentAxes";
 
 /**
  * What the drawings say, in one language. `{names}` are filled with values; a language has every phrase, and the type

@@ -40,10 +40,13 @@ const keep = (node: unknown, path: Path, paper: Paper): unknown => {
 	if (!isOpenTo(node, paper)) return undefined;
 	return Object.fromEntries(
 		Object.entries(node)
-			.filter(([key]) => key === "papers" || isDepth(node) || mayAppear(paper, [...path, key], undefined))
+			.filter(([key]) => JOINING.has(key) || isDepth(node) || mayAppear(paper, [...path, key], undefined))
 			.map(([key, child]) => [key, isDepth(node) ? child : keep(child, [...path, key], paper)]),
 	);
 };
+
+/** Kept whatever the paper: a short name joins an entry with its results, and no part prints one for the public. */
+const JOINING = new Set(["papers", "id"]);
 
 /** A depth as read, with what it is measured from: one entry of the definition, not a block of several. */
 const isDepth = (node: object): boolean => "reference" in node && "depth" in node;

@@ -1,3 +1,5 @@
+import type { Known } from "../../cite/known.ts";
+import { mayAppear } from "../../definition/privacy.ts";
 import type { Cell } from "../../document/blocks.ts";
 import type { Inline } from "../../document/inline.ts";
 import type { Finding } from "../../rules/finding.ts";
@@ -140,9 +142,13 @@ const limitCell = (context: PaperContext, { comparison, required }: Finding): Ce
 
 const todayCell = (context: PaperContext, { measured, verdict }: Finding): Cell => {
 	const broken = verdict === "not met" ? [words(` ${context.words.label("crew.not_met")}`)] : [];
-	if (measured === undefined) return broken.length === 0 ? NONE : rich(...broken);
+	if (measured === undefined || !isForCrew(measured)) return broken.length === 0 ? NONE : rich(...broken);
 	return rich(shown(context, measured, hours(measured)), ...broken);
 };
+
+/** A value that the definition keeps for the record (a laboratory's strength) is not printed for a crew. */
+const isForCrew = ({ from }: Known): boolean =>
+	from.kind !== "definition" || mayAppear("crew", from.at, undefined);
 
 /** Crews count waits in hours. */
 const hours = ({ dimension, value }: { readonly dimension: string; readonly value: number }) =>

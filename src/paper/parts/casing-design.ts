@@ -1,4 +1,4 @@
-import type { CasingResults, LoadCaseResults, LoadSituation } from "../../calc/results.ts";
+import type { CasingResults, LoadCaseResults, LoadKind, LoadSituation } from "../../calc/results.ts";
 import type { Known } from "../../cite/known.ts";
 import type { Cell, Row } from "../../document/blocks.ts";
 import type { DesignFactors, FrictionRange } from "../../well/well.ts";
@@ -16,6 +16,11 @@ const loaded = (context: PaperContext): readonly CasingResults[] =>
 		return results === undefined || results.loads.length === 0 ? [] : [results];
 	});
 
+/** Two decimals, or three for a factor such as 1.125. */
+const factorStyle = ({ value }: Known): { readonly decimals: number } => ({
+	decimals: Math.abs(value * 100 - Math.round(value * 100)) < 1e-9 ? 2 : 3,
+});
+
 /** A value, marked where nobody stated it. */
 const withOrigin = (context: PaperContext, known: Known, style?: { readonly decimals: number }): Cell => {
 	const value = shown(context, known, style);
@@ -23,7 +28,10 @@ const withOrigin = (context: PaperContext, known: Known, style?: { readonly deci
 		? value
 		: {
 				kind: "rich",
-				children: [value, { kind: "text", text: ` (${context.words.label("phrases.assumed")})` }],
+				children: [
+					{ kind: "strong", children: [value] },
+					{ kind: "text", text: ` (${context.words.label("phrases.assumed")})` },
+				],
 			};
 };
 
@@ -41,7 +49,11 @@ export const designBasisFacts: Part = (context) => {
 	if (loaded(context).length === 0) return [];
 	const { designBasis } = context.well;
 	const factors = FACTORS.map(
-		(name) => [`factor_${name}`, withOrigin(context, designBasis.designFactors[name], FACTOR)] as const,
+		(name) =>
+			[
+				`factor_${name}`,
+				withOrigin(context, designBasis.designFactors[name], factorStyle(designBasis.designFactors[name])),
+			] as const,
 	);
 	return facts(
 		context,
@@ -62,9 +74,14 @@ export const designBasisFacts: Part = (context) => {
 const frictionCell = (context: PaperContext, [least, greatest]: FrictionRange): Cell => ({
 	kind: "rich",
 	children: [
-		shown(context, least, FACTOR),
-		{ kind: "text", text: ` ${context.words.label("phrases.to")} ` },
-		shown(context, greatest, FACTOR),
+		{
+			kind: "strong",
+			children: [
+				shown(context, least, FACTOR),
+				{ kind: "text", text: ` ${context.words.label("phrases.to")} ` },
+				shown(context, greatest, FACTOR),
+			],
+		},
 		...(least.from.kind === "definition"
 			? []
 			: [{ kind: "text" as const, text: ` (${context.words.label("phrases.assumed")})` }]),
@@ -109,46 +126,112 @@ export const loadSituations: Part = (context) => {
 	);
 };
 
-/** Every load case of every string: factor of pipe and of connection, the one required, where, and the mark. */
+const shortfall = ({ least_factor, required }: LoadCaseResults): number =>
+	(least_factor?.value ?? Number.POSITIVE_INFINITY) / required.value;
+
+/** The case nearest to its required factor, if anything loads the string so. */
+const tightest = (loads: readonly LoadCaseResults[]): LoadCaseResults | undefined =>
+	loads
+		.filter(({ least_factor }) => least_factor !== undefined)
+		.toSorted((a, b) => shortfall(a) - shortfall(b))[0];
+
+const KINDS = ["burst", "collapse", "tension", "triaxial"] as const satisfies readonly LoadKind[];
+
+/** Of each string and kind of load the case nearest to what is required: pipe beside connection, and where. */
+export const tightestFactors: Part = (context) =>
+	table(
+		context,
+		"tightest_factors",
+		[
+			textColumn(context, "load_kind", { width: 1.3, rowHead: true }),
+			textColumn(context, "situation", { width: 2.4 }),
+			quantityColumn(context, "pipe_factor", "ratio", { width: 0.8, style: FACTOR }),
+			quantityColumn(context, "connection_factor", "ratio", { width: 1.1, style: FACTOR }),
+			textColumn(context, "required_factor", { width: 1 }),
+			quantityColumn(context, "least_at", "measured-depth", { width: 0.8 }),
+			textColumn(context, "load_there", { width: 1.1 }),
+			textColumn(context, "rating_there", { width: 1.1 }),
+			textColumn(context, "weakest", { width: 1.1 }),
+			textColumn(context, "load_mark", { width: 0.9 }),
+		],
+		loaded(context).flatMap((string): Row[] => [
+			row({ load_kind: textCell(titled(string.id)) }, "group"),
+			...KINDS.flatMap((kind) => {
+				const worst = tightest(string.loads.filter((load) => load.kind === kind));
+				return worst === undefined ? [] : [tightRow(context, worst)];
+			}),
+		]),
+		{ dense: true, note: "least_factors" },
+	);
+
+const tightRow = (context: PaperContext, load: LoadCaseResults): Row => {
+	const label = context.words.label;
+	const style = load.kind === "tension" ? FORCE : PRESSURE;
+	return row({
+		load_kind: textCell(label(`load_kinds.${load.kind}`)),
+		situation: textCell(label(`situations.${load.situation}`)),
+		pipe_factor: cell(context, load.pipe_factor ?? load.least_factor),
+		connection_factor: cell(context, load.connection_factor),
+		required_factor: withOrigin(context, load.required, factorStyle(load.required)),
+		least_at: cell(context, load.at?.md),
+		load_there: cell(context, load.load, style),
+		rating_there: cell(context, load.rating, style),
+		weakest: textCell(load.governed_by === undefined ? undefined : label(`weakest.${load.governed_by}`)),
+		load_mark: textCell(label(`load_marks.${load.reached === false ? "short" : "reached"}`)),
+	});
+};
+
+/** Every situation of every string, in the order that it meets them: the least factor of each kind, and the mark. */
 export const leastFactors: Part = (context) =>
 	table(
 		context,
 		"least_factors",
 		[
-			textColumn(context, "situation", { width: 2.5, rowHead: true }),
-			textColumn(context, "load_kind", { width: 0.9 }),
-			quantityColumn(context, "pipe_factor", "ratio", { width: 0.7, style: FACTOR }),
-			quantityColumn(context, "connection_factor", "ratio", { width: 0.9, style: FACTOR }),
-			textColumn(context, "required_factor", { width: 0.9 }),
+			textColumn(context, "situation", { width: 3, rowHead: true }),
+			...KINDS.map((kind) =>
+				quantityColumn(context, `in_${kind}`, "ratio", { width: 0.8, label: `in_${kind}`, style: FACTOR }),
+			),
+			textColumn(context, "nearest_in", { width: 1 }),
 			quantityColumn(context, "least_at", "measured-depth", { width: 0.8 }),
-			textColumn(context, "load_there", { width: 1.1 }),
-			textColumn(context, "rating_there", { width: 1.1 }),
-			textColumn(context, "weakest", { width: 1 }),
+			textColumn(context, "required_factor", { width: 1 }),
 			textColumn(context, "load_mark", { width: 0.9 }),
 		],
-		loaded(context).flatMap((string): Row[] => [
-			row({ situation: textCell(titled(string.id)) }, "group"),
-			...string.loads.map((each) => factorRow(context, each)),
-		]),
-		{ dense: true, note: "least_factors" },
+		loaded(context).flatMap((string): Row[] => {
+			const situations = [...new Set(string.loads.map(({ situation }) => situation))];
+			return [
+				row({ situation: textCell(titled(string.id)) }, "group"),
+				...situations.map((situation) =>
+					situationRow(
+						context,
+						situation,
+						string.loads.filter((load) => load.situation === situation),
+					),
+				),
+			];
+		}),
+		{ dense: true, note: "factors_by_situation" },
 	);
 
-const factorRow = (context: PaperContext, load: LoadCaseResults): Row => {
+const situationRow = (
+	context: PaperContext,
+	situation: LoadSituation,
+	loads: readonly LoadCaseResults[],
+): Row => {
 	const label = context.words.label;
-	const style = load.kind === "tension" ? FORCE : PRESSURE;
+	const worst = tightest(loads);
+	const mark = worst === undefined ? "no_load" : worst.reached === false ? "short" : "reached";
 	return row({
-		situation: textCell(label(`situations.${load.situation}`)),
-		load_kind: textCell(label(`load_kinds.${load.kind}`)),
-		pipe_factor: cell(context, load.pipe_factor ?? load.least_factor),
-		connection_factor: cell(context, load.connection_factor),
-		required_factor: withOrigin(context, load.required, FACTOR),
-		least_at: cell(context, load.at?.md),
-		load_there: cell(context, load.load, style),
-		rating_there: cell(context, load.rating, style),
-		weakest: textCell(load.governed_by === undefined ? undefined : label(`weakest.${load.governed_by}`)),
-		load_mark: textCell(
-			label(`load_marks.${load.reached === undefined ? "no_load" : load.reached ? "reached" : "short"}`),
+		situation: textCell(label(`situations.${situation}`)),
+		...Object.fromEntries(
+			loads.map(({ kind, least_factor }): [string, Cell] => [`in_${kind}`, cell(context, least_factor)]),
 		),
+		nearest_in: textCell(worst && label(`load_kinds.${worst.kind}`)),
+		least_at: cell(context, worst?.at?.md),
+		required_factor:
+			worst === undefined
+				? { kind: "none" }
+				: withOrigin(context, worst.required, factorStyle(worst.required)),
+		load_mark: textCell(label(`load_marks.${mark}`)),
 	});
 };
 

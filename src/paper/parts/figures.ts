@@ -9,6 +9,7 @@ import { sectionView } from "../../drawing/maps/section-view.ts";
 import { pressureWindowChart } from "../../drawing/pressure-window/pressure-window.ts";
 import { wellboreSchematic } from "../../drawing/schematic/wellbore-schematic.ts";
 import { stagePlan } from "../../drawing/stage-plan/stage-plan.ts";
+import { treatmentPlot } from "../../drawing/treatment/treatment-plot.ts";
 import type { UnitSystem } from "../../units/format.ts";
 import type { Findings, PaperContext } from "../context.ts";
 import type { Part } from "./part.ts";
@@ -64,6 +65,9 @@ const loads: Sketch = (context, height) => loadLines(context.well, context.resul
 const stages: Sketch = (context, height) =>
 	one(stagePlan(context.well, context.results, options(context, height)));
 
+const treatment: Sketch = (context, height) =>
+	one(treatmentPlot(context.well, context.results, options(context, height)));
+
 const figure = (drawing: Drawing): Block => ({
 	kind: "figure",
 	drawing,
@@ -90,6 +94,7 @@ export const figures: Readonly<Record<string, Part>> = {
 	"pressure-window": part(pressureWindow, 420),
 	"load-lines": part(loads, 290),
 	"stage-plan": part(stages, 400),
+	"treatment-plot": part(treatment, 360),
 };
 
 /** Every drawing of a well, for files of their own. */
@@ -111,6 +116,7 @@ export const wellDrawings = (
 		[pressureWindow, 420],
 		[loads, 290],
 		[stages, 400],
+		[treatment, 360],
 	];
 	return sketches.flatMap(([sketch, height]) => sketch(context, height));
 };

@@ -3,7 +3,13 @@ import { crewNumbers, crewSteps } from "../crew/sheet.ts";
 import { crewContacts, crewSignIn, crewSite } from "../crew/site.ts";
 import { answersTable, openQuestions } from "./answers.ts";
 import { casingTable, centralizersTable, holesTable, ratingsTable, stringFacts } from "./casing.ts";
-import { designBasisFacts, hookLoadsTable, leastFactors, loadSituations } from "./casing-design.ts";
+import {
+	designBasisFacts,
+	hookLoadsTable,
+	leastFactors,
+	loadSituations,
+	tightestFactors,
+} from "./casing-design.ts";
 import { cementJobs } from "./cement.ts";
 import { deadlinesTable } from "./deadlines.ts";
 import { keyDepths } from "./depths.ts";
@@ -102,6 +108,7 @@ export const PARTS: Readonly<Record<string, Part>> = {
 	"drill-string-table": drillStringTable,
 	"design-basis": designBasisFacts,
 	"load-situations": loadSituations,
+	"tightest-factors": tightestFactors,
 	"least-factors": leastFactors,
 	"hook-loads": hookLoadsTable,
 	"sour-service": sourServiceTable,

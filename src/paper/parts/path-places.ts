@@ -15,10 +15,14 @@ export const pathPlaces: Part = (context) => {
 			: {
 					kind: "rich",
 					children: [
-						shown(context, of.latitude, PLACE),
-						{ kind: "text", text: ", " },
-						shown(context, of.longitude, PLACE),
-						{ kind: "text", text: ` (${home?.datum ?? ""})` },
+						{
+							kind: "strong",
+							children: [
+								shown(context, of.latitude, PLACE),
+								{ kind: "text", text: ", " },
+								shown(context, of.longitude, PLACE),
+							],
+						},
 					],
 				};
 	return facts(
@@ -27,6 +31,7 @@ export const pathPlaces: Part = (context) => {
 			["grid", textCell(north?.zone)],
 			["grid_convergence", cell(context, north?.convergence)],
 			["magnetic_declination", cell(context, north?.declination)],
+			["coordinates_in", textCell(home?.datum)],
 			["landing_place", place(site.landing)],
 			["total_depth_place", place(site.total_depth)],
 		],
@@ -56,7 +61,7 @@ export const uncertaintyCell = (context: PaperContext): Cell => {
 	return {
 		kind: "rich",
 		children: [
-			shown(context, stated.radius),
+			{ kind: "strong", children: [shown(context, stated.radius)] },
 			...(stated.confidence === undefined
 				? []
 				: [{ kind: "text" as const, text: ", " }, shown(context, stated.confidence, { decimals: 0 })]),

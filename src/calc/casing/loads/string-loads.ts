@@ -118,7 +118,12 @@ const runningCases = (
 		line: KnownTable,
 		required: Known<"ratio">,
 	) => loadCase(context, { kind: "tension", situation, line: line as LoadCaseResults["line"], required });
-	const bent = path.rows.some(({ dogleg }) => (dogleg ?? 0) > 0);
+	const bent = path.rows.some(
+		({ md, dogleg }, i) =>
+			(dogleg ?? 0) > 0 &&
+			(md ?? 0) > string.top.value &&
+			(path.rows[i - 1]?.["md"] ?? 0) < string.shoe.value,
+	);
 	return [
 		...tension("running", tensionLine.of({ ...shared, force }), factors.tension),
 		...triaxial,

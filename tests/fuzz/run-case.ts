@@ -1,0 +1,144 @@
+import { existsSync, readFileSync } from "node:fs";
+import { cpuUsage } from "node:process";
+import { loadCatalog } from "../../src/catalog/load-catalog.ts";
+import { type Diagnostic, hasErrors } from "../../src/diagnostics/diagnostic.ts";
+import { diagnosticsToJson } from "../../src/diagnostics/json.ts";
+import { locate } from "../../src/diagnostics/locate.ts";
+import { printDiagnostics } from "../../src/diagnostics/print.ts";
+import { LANGUAGES, PAPERS } from "../../src/document/document.ts";
+import { composePapers, type PaperRequest, type Understanding, understand } from "../../src/pipeline.ts";
+import type { ReadFile } from "../../src/well/read-file.ts";
+
+/** A definition as it might be handed in, with tables beside it. */
+export interface Case {
+	readonly bytes: Uint8Array;
+	/** By name; a name without one is not there. */
+	readonly beside: ReadonlyMap<string, Uint8Array>;
+}
+
+export interface Outcome {
+	/** What is wrong with the tool, in a clause each. */
+	readonly faults: readonly string[];
+	readonly refused: boolean;
+	readonly papers: number;
+	/** Of the processor, as `check` works [ms]. */
+	readonly took: number;
+}
+
+const loaded = loadCatalog().value;
+if (loaded === undefined) throw new Error("the shipped tables cannot be read");
+const catalog = loaded;
+
+const STARTERS = new URL("../../seeds/starters/", import.meta.url);
+export const starter = (name: string): string => readFileSync(new URL(name, STARTERS), "utf8");
+
+/** Longer is a hang, whatever the file [ms of the processor]. */
+const CASE_BUDGET = 2000;
+
+const readerOf =
+	({ beside }: Case): ReadFile =>
+	(name) => {
+		const bytes = beside.get(name);
+		return bytes === undefined
+			? { refused: "there is no such file", code: "file/not-found" }
+			: { file: name, bytes };
+	};
+
+/** Words that only a slip of ours puts into a message. */
+// biome-ignore lint/suspicious/noControlCharactersInRegex: it is one of them
+const SLIPS = /undefined|\[object |NaN|Infinity|\u0000|x0-stands-in-0x|9999-12-31/;
+
+const wording = (diagnostic: Diagnostic, written: string): string[] => {
+	const { code, what, expected, mend, why = "", related = [] } = diagnostic;
+	const said = [what, expected, mend, why, ...related.map(({ label }) => label)];
+	const slip = said.map((text) => SLIPS.exec(text)?.[0]).find((each) => each !== undefined);
+	return [
+		...(said.slice(0, 3).some((text) => text.trim() === "") ? [`${code} says nothing`] : []),
+		...(slip === undefined || written.includes(slip) ? [] : [`${code} says "${slip}": ${said.join(" / ")}`]),
+	];
+};
+
+const located = (diagnostic: Diagnostic, { texts }: Understanding): string[] => {
+	const { file, start, end } = locate(diagnostic.at, texts);
+	const text = file === undefined ? undefined : texts.get(file)?.text;
+	if (start === undefined || text === undefined) return [`${diagnostic.code} has no line and column`];
+	const lines = text.split(/\r\n|\n|\r/);
+	const line = lines[start.line - 1];
+	if (line === undefined || start.column < 1 || start.column > line.length + 2)
+		return [`${diagnostic.code} points outside the text: ${start.line}:${start.column}`];
+	return end !== undefined &&
+		(end.line < start.line || (end.line === start.line && end.column < start.column))
+		? [`${diagnostic.code} ends before it begins`]
+		: [];
+};
+
+const twice = (diagnostics: readonly Diagnostic[], { texts }: Understanding): string[] => {
+	const seen = new Set<string>();
+	return diagnostics.flatMap((each) => {
+		const { file, start } = locate(each.at, texts);
+		const key = [file, start?.line, start?.column, each.code, each.what].join("|");
+		if (seen.has(key)) return [`${each.code} is told twice at one place: ${each.what}`];
+		seen.add(key);
+		return [];
+	});
+};
+
+const printed = ({ diagnostics, texts }: Understanding): string[] => {
+	const text = printDiagnostics(diagnostics, texts, { color: false, width: 80 });
+	JSON.stringify(diagnosticsToJson(diagnostics, texts));
+	// biome-ignore lint/suspicious/noControlCharactersInRegex: they are what must not reach a terminal
+	return /[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u202a-\u202e]/.test(text)
+		? ["a control character is printed"]
+		: [];
+};
+
+/** Languages whose words are there. */
+const SPOKEN = LANGUAGES.filter((language) =>
+	existsSync(new URL(`../../templates/${language}/labels.yaml`, import.meta.url)),
+);
+
+const REQUESTS = PAPERS.flatMap((paper) =>
+	SPOKEN.flatMap((language): PaperRequest[] => [
+		{ paper, language, units: "field" },
+		{ paper, language, units: "metric" },
+	]),
+);
+
+/** One paper of the well; which, goes by the bytes, so that all have their turn. */
+const papersOf = ({ findings }: Understanding, { bytes }: Case): number => {
+	const turn = bytes.reduce((sum, byte) => (sum + byte) % 9973, 0);
+	const request = REQUESTS[turn % REQUESTS.length];
+	return findings === undefined || request === undefined
+		? 0
+		: composePapers(findings, [request]).documents.length;
+};
+
+/** Takes a case through the tool, from bytes to composed papers, and says what the tool did wrong. */
+export const runCase = (each: Case, options: { readonly timed: boolean }): Outcome => {
+	let took = 0;
+	const faults: string[] = [];
+	let refused = false;
+	let papers = 0;
+	try {
+		const file = { name: "well.yaml", bytes: each.bytes };
+		const before = cpuUsage();
+		const understanding = understand(file, { catalog, version: "0", readFile: readerOf(each), ownRules: [] });
+		const { user, system } = cpuUsage(before);
+		took = (user + system) / 1000;
+		const { diagnostics } = understanding;
+		const written = [...understanding.texts.values()].map(({ text }) => text).join("\n");
+		refused = hasErrors(diagnostics);
+		for (const diagnostic of diagnostics)
+			faults.push(...wording(diagnostic, written), ...located(diagnostic, understanding));
+		faults.push(...twice(diagnostics, understanding), ...printed(understanding));
+		if (refused !== (understanding.findings === undefined))
+			faults.push(
+				refused ? "papers would be made in spite of an error" : "nothing is made and no error says why",
+			);
+		papers = papersOf(understanding, each);
+	} catch (fault) {
+		faults.push(`it throws: ${fault instanceof Error ? (fault.stack ?? fault.message) : String(fault)}`);
+	}
+	if (options.timed && took > CASE_BUDGET) faults.push(`it takes ${Math.round(took)} ms of the processor`);
+	return { faults: [...new Set(faults)], refused, papers, took };
+};
