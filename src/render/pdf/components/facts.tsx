@@ -109,7 +109,7 @@ export const Facts = ({ block, scene }: { block: Kind<"facts">; scene: Scene }):
 					{block.caption}
 				</Words>
 			)}
-			<Box tag={tag} style={{ marginBottom: design.step * 1.6 }}>
+			<Box tag={tag}>
 				{lines.map((line) => (
 					<Box
 						key={line[0]?.label ?? ""}
@@ -122,6 +122,7 @@ export const Facts = ({ block, scene }: { block: Kind<"facts">; scene: Scene }):
 					</Box>
 				))}
 			</Box>
+			<Space height={design.step * 1.6} />
 		</>
 	);
 };
