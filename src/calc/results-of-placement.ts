@@ -12,6 +12,8 @@ export interface PlacementResults {
 	readonly schedule: readonly PumpedFluid[];
 	readonly pumped: Known<"volume">;
 	readonly time: Known<"duration">;
+	/** Pumped when the first cement comes out of the shoe, the pipe full. */
+	readonly cement_at_shoe: Known<"volume">;
 	readonly steps: PlacementTable;
 	/** False where a fluid's flow is not given: pressures are then those at rest. */
 	readonly with_friction: boolean;

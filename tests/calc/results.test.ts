@@ -166,7 +166,7 @@ describe("casing of the horizontal starter", () => {
 		expect(surface.mud_hydrostatic_at_shoe?.value).toBeCloseTo(0.052 * 8.8 * 1185, 6);
 		expect(surface.fracture_pressure_at_shoe?.value).toBeCloseTo(0.82 * (1185 - 26), 6);
 		// Drilled out with the mud of the hole below.
-		expect(surface.shoe_test_surface_pressure?.value).toBeCloseTo(0.052 * 1185 * (13.5 - 9.4), 6);
+		expect(surface.shoe_test_surface_pressure?.value).toBeCloseTo(0.052 * 1185 * (15 - 9.4), 6);
 		const pressure = surface.maximum_surface_pressure;
 		expect(pressure?.value).toBeCloseTo(0.82 * 1159 - 0.1 * 1185, 6);
 		expect(pressure && branchOf(pressure)).toBe("limited by the shoe");

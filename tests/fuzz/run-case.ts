@@ -5,7 +5,7 @@ import { type Diagnostic, hasErrors } from "../../src/diagnostics/diagnostic.ts"
 import { diagnosticsToJson } from "../../src/diagnostics/json.ts";
 import { locate } from "../../src/diagnostics/locate.ts";
 import { printDiagnostics } from "../../src/diagnostics/print.ts";
-import { LANGUAGES, PAPERS } from "../../src/document/document.ts";
+import { LANGUAGES, type Language, PAPERS, type Paper } from "../../src/document/document.ts";
 import { composePapers, type PaperRequest, type Understanding, understand } from "../../src/pipeline.ts";
 import type { ReadFile } from "../../src/well/read-file.ts";
 
@@ -21,8 +21,6 @@ export interface Outcome {
 	readonly faults: readonly string[];
 	readonly refused: boolean;
 	readonly papers: number;
-	/** Of the processor, as `check` works [ms]. */
-	readonly took: number;
 }
 
 const loaded = loadCatalog().value;
@@ -92,13 +90,11 @@ const printed = ({ diagnostics, texts }: Understanding): string[] => {
 		: [];
 };
 
-/** Languages whose words are there. */
-const SPOKEN = LANGUAGES.filter((language) =>
-	existsSync(new URL(`../../templates/${language}/labels.yaml`, import.meta.url)),
-);
+const worded = (paper: Paper, language: Language): boolean =>
+	existsSync(new URL(`../../templates/${language}/${paper}/order.yaml`, import.meta.url));
 
 const REQUESTS = PAPERS.flatMap((paper) =>
-	SPOKEN.flatMap((language): PaperRequest[] => [
+	LANGUAGES.filter((language) => worded(paper, language)).flatMap((language): PaperRequest[] => [
 		{ paper, language, units: "field" },
 		{ paper, language, units: "metric" },
 	]),
@@ -113,18 +109,30 @@ const papersOf = ({ findings }: Understanding, { bytes }: Case): number => {
 		: composePapers(findings, [request]).documents.length;
 };
 
+const understood = (each: Case): Understanding =>
+	understand(
+		{ name: "well.yaml", bytes: each.bytes },
+		{ catalog, version: "0", readFile: readerOf(each), ownRules: [] },
+	);
+
+/** Understands a case, and how long that takes the processor [ms]. */
+const timed = (each: Case): { readonly understanding: Understanding; readonly took: number } => {
+	const before = cpuUsage();
+	const understanding = understood(each);
+	const { user, system } = cpuUsage(before);
+	return { understanding, took: (user + system) / 1000 };
+};
+
 /** Takes a case through the tool, from bytes to composed papers, and says what the tool did wrong. */
 export const runCase = (each: Case, options: { readonly timed: boolean }): Outcome => {
-	let took = 0;
 	const faults: string[] = [];
 	let refused = false;
 	let papers = 0;
 	try {
-		const file = { name: "well.yaml", bytes: each.bytes };
-		const before = cpuUsage();
-		const understanding = understand(file, { catalog, version: "0", readFile: readerOf(each), ownRules: [] });
-		const { user, system } = cpuUsage(before);
-		took = (user + system) / 1000;
+		const { understanding, took } = timed(each);
+		// What is slow once may have been compiled meanwhile; what is slow twice is slow.
+		if (options.timed && took > CASE_BUDGET && timed(each).took > CASE_BUDGET)
+			faults.push(`it takes ${Math.round(took)} ms of the processor`);
 		const { diagnostics } = understanding;
 		const written = [...understanding.texts.values()].map(({ text }) => text).join("\n");
 		refused = hasErrors(diagnostics);
@@ -139,6 +147,5 @@ export const runCase = (each: Case, options: { readonly timed: boolean }): Outco
 	} catch (fault) {
 		faults.push(`it throws: ${fault instanceof Error ? (fault.stack ?? fault.message) : String(fault)}`);
 	}
-	if (options.timed && took > CASE_BUDGET) faults.push(`it takes ${Math.round(took)} ms of the processor`);
-	return { faults: [...new Set(faults)], refused, papers, took };
+	return { faults: [...new Set(faults)], refused, papers };
 };

@@ -119,6 +119,7 @@ export const jobPlacement = (context: JobContext, parts: Parts): PlacementResult
 		schedule,
 		pumped: last.cumulative,
 		time: last.elapsed,
+		cement_at_shoe: cementAtShoe(way, fluids),
 		steps,
 		with_friction: withFriction,
 		...maybe("fracture", margin(context, way, flow, steps, schedule, "fracture")),
@@ -147,6 +148,12 @@ export const jobPlacement = (context: JobContext, parts: Parts): PlacementResult
 		...maybe("returns_at_measure", returnsAtMeasure(context, parts.slurries)),
 	};
 };
+
+/** Spacer, and the pipe down to the shoe. */
+const cementAtShoe = ({ inputs }: JobWay, fluids: readonly Fluid[]): Known<"volume"> =>
+	totalVolume.of({
+		V_i: [...fluids.filter(({ id }) => id === "spacer").map(({ V }) => V), ...inputs.V_pipe],
+	});
 
 /** What is pumped, in order; nothing where a rate or a density is wanting. */
 const trainOf = (

@@ -9,7 +9,7 @@ import type { ChartOptions } from "../charts/chart-options.ts";
 import { curve } from "../charts/curve.ts";
 import { type Label, labelColumn, labelRow } from "../label.ts";
 import { compose, type Line, run, sentence, setLine } from "../line-of-text.ts";
-import { boxPath } from "../lithology.ts";
+import { boxPath, n } from "../lithology.ts";
 import { named } from "../named.ts";
 import { BLUE, GROUND, INK, SECOND_INK, VERMILLION } from "../palette.ts";
 import { type Print, printer } from "../print.ts";
@@ -22,8 +22,8 @@ const SIZE = 8;
 const RULER = 44;
 const LABELS = 122;
 /** Room for the names of the steps over the charts, and between the charts [pt]. */
-const STEPS = SIZE * 1.2 * 2 + 14;
-const APART = 16;
+const STEPS = SIZE * 1.2 * 2 + 30;
+const APART = 24;
 const FOLLOWED: Stroke = { color: INK, width: 1.8 };
 const BOUND: Stroke = { color: VERMILLION, width: 1.3, dash: [6, 2] };
 const RECORD: Stroke = { color: BLUE, width: 1.3, dash: [1.4, 1.4] };
@@ -73,8 +73,8 @@ export const treatmentPlot = (
 		left: left - 6,
 		right: width - LABELS + 30,
 		top: 0,
-		bottom: top - 10,
-		edge: top - 4,
+		bottom: top - 26,
+		edge: top - 22,
 		above: true,
 		widest: 60,
 		size: SIZE,
@@ -120,9 +120,9 @@ const stepBands = ({ steps }: Treatment, time: Axis, top: number, bottom: number
 						kind: "path",
 						d: boxPath({
 							x: time.at(from),
-							y: top - 4,
+							y: top - 22,
 							width: time.at(to) - time.at(from),
-							height: bottom - top + 4,
+							height: bottom - top + 22,
 						}),
 						fill: GROUND,
 					},
@@ -133,7 +133,7 @@ const stepLabels = ({ steps }: Treatment, time: Axis, top: number): Label[] =>
 	steps.map(
 		({ step, from, to }, i): Label => ({
 			id: `step ${i + 1}`,
-			anchor: [time.at((from + to) / 2), top - 4],
+			anchor: [time.at((from + to) / 2), top - 22],
 			lines: [[run(step.name)]],
 			weight: step.time.value,
 			dot: false,
@@ -144,7 +144,7 @@ const chartShapes = (track: Track, box: Area, up: Axis, time: Axis, print: Print
 	const at = ([t, value]: readonly [number, number]): Point => [time.at(t), up.at(value)];
 	const labels = labelColumn(
 		[
-			{ ...track.label, anchor: at([track.label.time, track.label.value]) },
+			{ ...track.label, anchor: [box.right, up.at(track.label.value)], dot: false },
 			...track.levels.map(
 				({ value, label }): Label => ({ ...label, anchor: [box.right, up.at(value)], dot: false }),
 			),
@@ -178,6 +178,7 @@ const chartShapes = (track: Track, box: Area, up: Axis, time: Axis, print: Print
 			),
 		),
 		...curve(track.points.map(at), FOLLOWED, box),
+		dot(at([track.label.time, track.label.value])),
 		...uprightAxis(up, {
 			edge: box.left,
 			size: SIZE,
@@ -187,6 +188,13 @@ const chartShapes = (track: Track, box: Area, up: Axis, time: Axis, print: Print
 		...labels.shapes,
 	];
 };
+
+/** The place that the label at the right tells of. */
+const dot = ([x, y]: Point): Shape => ({
+	kind: "path",
+	d: `M${n(x - 2)} ${n(y)}a2 2 0 1 0 4 0a2 2 0 1 0 -4 0Z`,
+	fill: INK,
+});
 
 const tracksOf = (well: Well, treatment: Treatment, print: Print): Track[] => {
 	const { steps, course, given } = treatment;

@@ -1,6 +1,6 @@
 import type { Known } from "../../cite/known.ts";
 import type { Cell } from "../../document/blocks.ts";
-import type { QuantityStyle } from "../../document/inline.ts";
+import type { Inline, QuantityStyle, QuantityText } from "../../document/inline.ts";
 import type { AnnulusLimit, CasingString } from "../../well/well.ts";
 import { type PaperContext, shown, textCell } from "../context.ts";
 import { titled } from "../parts/part.ts";
@@ -59,6 +59,15 @@ const tellWithin = (context: PaperContext, annulus: AnnulusLimit) =>
 				},
 				shown(context, annulus.notifyWithin, HOURS),
 			];
+
+const rich = (...parts: readonly (string | QuantityText)[]): Cell => ({
+	kind: "rich",
+	children: parts.map((part) => (typeof part === "string" ? { kind: "text" as const, text: part } : part)),
+});
+
+/** How far a slurry's density may be off, either way. */
+const window = (context: PaperContext, off: Known | undefined): readonly Inline[] =>
+	off === undefined ? [] : [{ kind: "text", text: " ± " }, shown(context, off, TENTH)];
 
 /** Every value that a file of `seeds/jobs/` may name. */
 export const SHEET_VALUES: Readonly<Record<string, SheetValue>> = {
@@ -153,23 +162,80 @@ export const SHEET_VALUES: Readonly<Record<string, SheetValue>> = {
 							: [
 									{ kind: "text" as const, text: ` ${c.words.label("phrases.at")} ` },
 									shown(c, mixed.density, TENTH),
+									...window(c, s?.cement?.densityWindow),
 								]),
 					],
 				},
 			};
 		}),
-	cement_sacks: (c, s) => one(c, cement(c, s)?.sacks),
-	cement_mix_water: (c, s) => one(c, cement(c, s)?.mix_water, TENTH),
+	cement_sacks_and_water: (c, s) => {
+		const job = cement(c, s);
+		return job === undefined
+			? []
+			: [
+					{
+						cell: rich(
+							shown(c, job.sacks),
+							` ${c.words.label("crew.sacks")}, `,
+							shown(c, job.mix_water, TENTH),
+						),
+					},
+				];
+	},
 	cement_spacer: (c, s) => one(c, s?.cement?.spacer?.volume),
 	cement_displacement: (c, s) => one(c, cement(c, s)?.displacement_volume, TENTH),
-	cement_displacement_density: (c, s) => one(c, s?.cement?.displacement?.density),
-	cement_final_lift: (c, s) => one(c, cement(c, s)?.final_lift),
-	cement_bump_recorded: (c, s) => one(c, s?.cement?.actual?.bump),
-	cement_top_planned: (c, s) => {
+	cement_displacement_fluid: (c, s) => {
+		const pushed = s?.cement?.displacement;
+		if (pushed === undefined) return [];
+		const { last } = pushed;
+		const slowly =
+			last === undefined
+				? []
+				: [
+						`; ${c.words.label("crew.the_last")} `,
+						shown(c, last.volume),
+						` ${c.words.label("phrases.at")} `,
+						shown(c, last.rate),
+					];
+		return [{ cell: rich(shown(c, pushed.density), ...slowly) }];
+	},
+	cement_landing_pressure: (c, s) => {
+		const lift = cement(c, s)?.final_lift;
+		const pumping = cement(c, s)?.placement?.final_circulating_pressure;
+		if (lift === undefined) return [];
+		const least = [`${c.words.label("crew.lift")} `, shown(c, lift)];
+		return [
+			{ cell: pumping === undefined ? rich(...least) : rich(shown(c, pumping, WHOLE), "; ", ...least) },
+		];
+	},
+	cement_bump_and_maximum: (c, s) => {
+		const placement = cement(c, s)?.placement;
+		const limit = placement?.bump_limit;
+		if (placement === undefined || limit === undefined) return [];
+		const bump =
+			placement.bump_pressure === undefined ? [] : [shown(c, placement.bump_pressure, WHOLE), "; "];
+		return [
+			{
+				cell: rich(
+					...bump,
+					`${c.words.label("crew.never_over")} `,
+					shown(c, limit.allowed, { nearest: 10 }),
+					` (${c.words.label(`bump_limits.${limit.element}`)})`,
+				),
+			},
+		];
+	},
+	cement_top_and_returns: (c, s) => {
 		const job = cement(c, s);
 		if (job === undefined) return [];
-		return job.to_surface ? words(c.words.label("phrases.surface")) : one(c, job.top.md);
+		if (!job.to_surface) return one(c, job.top.md);
+		const back = job.placement?.returns_at_measure;
+		const surface = c.words.label("phrases.surface");
+		return back === undefined
+			? words(surface)
+			: [{ cell: rich(`${surface}; `, shown(c, back, WHOLE), ` ${c.words.label("crew.back_if_measured")}`) }];
 	},
+	cement_if_returns_stop: (_, s) => words(s?.cement?.ifReturnsStop),
 	cement_wait: (c, s) => one(c, s?.cement?.waitOnCement, HOURS),
 
 	maximum_treating_pressure: (c) => one(c, limits(c)?.maximumTreatingPressure),

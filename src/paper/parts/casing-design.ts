@@ -1,7 +1,8 @@
 import type { CasingResults, LoadCaseResults, LoadKind, LoadSituation } from "../../calc/results.ts";
 import type { Known } from "../../cite/known.ts";
 import type { Cell, Row } from "../../document/blocks.ts";
-import type { DesignFactors, FrictionRange } from "../../well/well.ts";
+import type { Inline } from "../../document/inline.ts";
+import type { CasingString, DesignFactors, FrictionRange } from "../../well/well.ts";
 import { cell, type PaperContext, shown, textCell } from "../context.ts";
 import { facts, type Part, quantityColumn, row, table, textColumn, titled } from "./part.ts";
 
@@ -21,18 +22,25 @@ const factorStyle = ({ value }: Known): { readonly decimals: number } => ({
 	decimals: Math.abs(value * 100 - Math.round(value * 100)) < 1e-9 ? 2 : 3,
 });
 
-/** A value, marked where nobody stated it. */
-const withOrigin = (context: PaperContext, known: Known, style?: { readonly decimals: number }): Cell => {
+/** Said behind a value that nobody stated. */
+const assumed = (context: PaperContext): Inline => ({
+	kind: "text",
+	text: `, ${context.words.label("phrases.assumed")}`,
+});
+
+/** A value, marked where nobody stated it; `strong` where the values around it are. */
+const withOrigin = (
+	context: PaperContext,
+	known: Known,
+	style?: { readonly decimals: number },
+	strong = false,
+): Cell => {
 	const value = shown(context, known, style);
-	return known.from.kind === "definition"
-		? value
-		: {
-				kind: "rich",
-				children: [
-					{ kind: "strong", children: [value] },
-					{ kind: "text", text: ` (${context.words.label("phrases.assumed")})` },
-				],
-			};
+	if (known.from.kind === "definition") return value;
+	return {
+		kind: "rich",
+		children: [strong ? { kind: "strong", children: [value] } : value, assumed(context)],
+	};
 };
 
 const FACTORS = [
@@ -52,23 +60,49 @@ export const designBasisFacts: Part = (context) => {
 		(name) =>
 			[
 				`factor_${name}`,
-				withOrigin(context, designBasis.designFactors[name], factorStyle(designBasis.designFactors[name])),
+				withOrigin(
+					context,
+					designBasis.designFactors[name],
+					factorStyle(designBasis.designFactors[name]),
+					true,
+				),
 			] as const,
 	);
 	return facts(
 		context,
 		[
 			...factors,
-			["burst_backup", withOrigin(context, designBasis.burstBackup)],
-			["wear", withOrigin(context, designBasis.wear)],
-			["temperature_derating", withOrigin(context, designBasis.temperatureDerating)],
-			["overpull", withOrigin(context, designBasis.overpull)],
-			["running_speed", withOrigin(context, designBasis.runningSpeed)],
+			["burst_backup", withOrigin(context, designBasis.burstBackup, undefined, true)],
+			["wear", withOrigin(context, designBasis.wear, undefined, true)],
+			["temperature_derating", withOrigin(context, designBasis.temperatureDerating, undefined, true)],
+			["overpull", withOrigin(context, designBasis.overpull, undefined, true)],
+			["running_speed", withOrigin(context, designBasis.runningSpeed, undefined, true)],
 			["friction_cased", frictionCell(context, designBasis.friction.cased)],
 			["friction_open_hole", frictionCell(context, designBasis.friction.openHole)],
+			...context.well.strings.flatMap((string) => ownBasis(context, string)),
 		],
 		{ caption: "design_basis" },
 	);
+};
+
+/** What a string states for itself. */
+const ownBasis = (
+	context: PaperContext,
+	string: CasingString,
+): readonly (readonly [label: string, value: Cell, note: string])[] => {
+	const { burstBackup, wear, evacuation, production } = string;
+	const level = evacuation?.kind === "level" ? evacuation : undefined;
+	const of = `${titled(string.id)} ${context.words.label("phrases.string")}`;
+	return [
+		["burst_backup", cell(context, burstBackup), of],
+		["wear", cell(context, wear), of],
+		["fluid_level", cell(context, level?.level), of],
+		["fluid_below_level", cell(context, level?.fluid), of],
+		["packer", cell(context, production?.packer), of],
+		["packer_fluid", cell(context, production?.packerFluid), of],
+		["tubing_pressure", cell(context, production?.tubingPressure), of],
+		["drawn_down_to", cell(context, production?.drawnDownTo), of],
+	];
 };
 
 const frictionCell = (context: PaperContext, [least, greatest]: FrictionRange): Cell => ({
@@ -82,9 +116,7 @@ const frictionCell = (context: PaperContext, [least, greatest]: FrictionRange): 
 				shown(context, greatest, FACTOR),
 			],
 		},
-		...(least.from.kind === "definition"
-			? []
-			: [{ kind: "text" as const, text: ` (${context.words.label("phrases.assumed")})` }]),
+		...(least.from.kind === "definition" ? [] : [assumed(context)]),
 	],
 });
 

@@ -94,6 +94,7 @@ const placementFacts = (context: PaperContext, placement: PlacementResults): Blo
 			],
 			["tightest_fracture", marginCell(context, placement.fracture)],
 			["tightest_pore", marginCell(context, placement.pore)],
+			["cement_at_shoe", cell(context, placement.cement_at_shoe)],
 			["free_fall_from", cell(context, placement.free_fall?.from)],
 			["most_empty", cell(context, placement.free_fall?.most_empty)],
 			["greatest_pump", cell(context, placement.greatest_pump_pressure, WHOLE)],

@@ -21,6 +21,7 @@ export const formationsTable: Part = (context) => {
 				formation.target ? context.words.label("phrases.target") : undefined,
 				formation.confining ? context.words.label("phrases.confining") : undefined,
 				formation.competent === true ? context.words.label("phrases.stated_competent") : undefined,
+				formation.mobile === true ? context.words.label("phrases.creeps") : undefined,
 				formation.flowZone ? `${context.words.label("phrases.flow_zone")}: ${formation.flowZone}` : undefined,
 			];
 			return row({

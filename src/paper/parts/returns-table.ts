@@ -15,18 +15,18 @@ export const returnsBlocks = (context: PaperContext, string: CasingString): Bloc
 	const placement = context.results.cement[string.id]?.placement;
 	if (plan === undefined) return [];
 	const say = (key: string) => textCell(context.words.label(`returns.${key}`));
-	const rows = (placement?.schedule ?? []).map((fluid, i, all) =>
+	// Slowing down before the plug lands changes nothing in what is done.
+	const phases = (placement?.schedule ?? []).filter(({ id }) => id !== "last displacement");
+	const rows = phases.map((fluid, i) =>
 		row({
 			during: textCell(
-				fluid.id.includes("displacement") || fluid.id === "spacer"
-					? context.words.label(`pumped_fluids.${fluid.id.replace(" ", "_")}`)
+				fluid.id === "displacement" || fluid.id === "spacer"
+					? context.words.label(`pumped_fluids.${fluid.id}`)
 					: titled(fluid.id),
 			),
-			from_volume: cell(context, all[i - 1]?.cumulative),
-			to_volume: cell(context, fluid.cumulative),
-			action: say(
-				fluid.id === "spacer" ? "spacer" : fluid.id.includes("displacement") ? "displacement" : "slurry",
-			),
+			from_volume: cell(context, phases[i - 1]?.cumulative),
+			to_volume: cell(context, fluid.id === "displacement" ? placement?.pumped : fluid.cumulative),
+			action: say(fluid.id === "spacer" || fluid.id === "displacement" ? fluid.id : "slurry"),
 		}),
 	);
 	const rules = context.judgement.findings.filter(

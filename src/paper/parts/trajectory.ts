@@ -17,6 +17,7 @@ export const trajectoryFacts: Part = (context) => {
 		["survey_dates", textCell(survey?.dates?.join(" – "))],
 		["vertical_section_azimuth", cell(context, trajectory.vertical_section_azimuth)],
 		["north_reference", textCell(context.well.site.north?.reference)],
+		["survey_north", textCell(survey?.north)],
 		["lateral_length", cell(context, trajectory.lateral_length)],
 		["maximum_dogleg", cell(context, trajectory.maximum_dogleg)],
 		["maximum_inclination", cell(context, trajectory.maximum_inclination)],
