@@ -11,7 +11,10 @@ type Lists =
 	| "situations"
 	| "loadAxes"
 	| "loadKinds"
-	| "treatmentAxes";
+	| "treatmentAxes"
+	| "phases"
+	| "phaseSeen"
+	| "months";
 
 /**
  * What the drawings say, in one language. `{names}` are filled with values; a language has every phrase, and the type

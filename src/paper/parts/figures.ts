@@ -9,6 +9,7 @@ import { sectionView } from "../../drawing/maps/section-view.ts";
 import { pressureWindowChart } from "../../drawing/pressure-window/pressure-window.ts";
 import { wellboreSchematic } from "../../drawing/schematic/wellbore-schematic.ts";
 import { stagePlan } from "../../drawing/stage-plan/stage-plan.ts";
+import { timeline } from "../../drawing/timeline/timeline.ts";
 import { treatmentPlot } from "../../drawing/treatment/treatment-plot.ts";
 import type { UnitSystem } from "../../units/format.ts";
 import type { Findings, PaperContext } from "../context.ts";
@@ -68,6 +69,11 @@ const stages: Sketch = (context, height) =>
 const treatment: Sketch = (context, height) =>
 	one(treatmentPlot(context.well, context.results, options(context, height)));
 
+const phases =
+	(detail: "full" | "plain"): Sketch =>
+	(context, height) =>
+		one(timeline(context.well, { ...options(context, height), detail }));
+
 const figure = (drawing: Drawing): Block => ({
 	kind: "figure",
 	drawing,
@@ -95,6 +101,8 @@ export const figures: Readonly<Record<string, Part>> = {
 	"load-lines": part(loads, 290),
 	"stage-plan": part(stages, 400),
 	"treatment-plot": part(treatment, 360),
+	timeline: part(phases("full"), 300),
+	"timeline-plain": part(phases("plain"), 300),
 };
 
 /** Every drawing of a well, for files of their own. */
@@ -117,6 +125,8 @@ export const wellDrawings = (
 		[loads, 290],
 		[stages, 400],
 		[treatment, 360],
+		[phases("full"), 300],
+		[phases("plain"), 300],
 	];
 	return sketches.flatMap(([sketch, height]) => sketch(context, height));
 };
