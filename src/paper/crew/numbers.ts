@@ -168,21 +168,21 @@ export const SHEET_VALUES: Readonly<Record<string, SheetValue>> = {
 				},
 			};
 		}),
-	cement_sacks_and_water: (c, s) => {
+	cement_materials: (c, s) => {
 		const job = cement(c, s);
-		return job === undefined
-			? []
-			: [
-					{
-						cell: rich(
-							shown(c, job.sacks),
-							` ${c.words.label("crew.sacks")}, `,
-							shown(c, job.mix_water, TENTH),
-						),
-					},
-				];
+		const spacer = s?.cement?.spacer?.volume;
+		if (job === undefined) return [];
+		return [
+			{
+				cell: rich(
+					shown(c, job.sacks),
+					` ${c.words.label("crew.sacks")}, `,
+					shown(c, job.mix_water, TENTH),
+					...(spacer === undefined ? [] : [", ", shown(c, spacer)]),
+				),
+			},
+		];
 	},
-	cement_spacer: (c, s) => one(c, s?.cement?.spacer?.volume),
 	cement_displacement: (c, s) => one(c, cement(c, s)?.displacement_volume, TENTH),
 	cement_displacement_fluid: (c, s) => {
 		const pushed = s?.cement?.displacement;

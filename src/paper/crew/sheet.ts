@@ -39,8 +39,8 @@ export const crewNumbers: Part = (context) => {
 			context,
 			"numbers",
 			[
-				textColumn(context, "what_to_know", { width: 2.5, rowHead: true }),
-				textColumn(context, "value", { width: 3 }),
+				textColumn(context, "what_to_know", { width: 2, rowHead: true }),
+				textColumn(context, "value", { width: 3.5 }),
 			],
 			[
 				...rest.flatMap((number) => linesOf(number, context)),
