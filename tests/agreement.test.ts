@@ -84,7 +84,6 @@ describe.each(STARTERS)("the papers of %s", (starter) => {
 				);
 				expect(strings.length).toBeGreaterThan(30);
 				const missing = strings.map(squash).filter((string) => string !== "" && !text.includes(string));
-			if (missing.length > 0) console.log(document.paper, JSON.stringify(missing), JSON.stringify(text.slice(Math.max(0, text.indexOf("7,923ft(") - 40), text.indexOf("7,923ft(") + 60)), JSON.stringify(strings.filter((s) => missing.includes(squash(s)))));
 				expect(missing, document.paper).toEqual([]);
 			}
 		},

@@ -48,6 +48,8 @@ const pieces = (word: string): string[] =>
 	word.length <= WHOLE_WORD ? [word] : word.split(/(?<=[._/=·-])/u);
 
 interface OpenFont extends RunFont {
+	readonly characterSet: readonly number[];
+	glyphForCodePoint(codePoint: number): unknown;
 	layout(text: string, ...rest: readonly unknown[]): unknown;
 }
 interface FontKey {
@@ -76,6 +78,15 @@ const rememberShaping = (font: OpenFont): void => {
 	};
 };
 
+/**
+ * Makes every glyph known by its character before any paper is set. The font keeps the first form in which a glyph is
+ * asked for; a period asked for as a part of a colon would have no character, and could not be copied or read aloud
+ * from a paper set later in the same run.
+ */
+const nameGlyphs = (font: OpenFont): void => {
+	for (const codePoint of font.characterSet) font.glyphForCodePoint(codePoint);
+};
+
 const keyOf = (weight: number, italic: boolean): FontKey => ({
 	fontFamily: FAMILY,
 	fontWeight: weight,
@@ -102,6 +113,7 @@ export const prepareEngine = (): Promise<void> => {
 			await store.load(key);
 			const font = store.getFont(key)?.data;
 			if (font === undefined) throw new Error(`The face ${face.path} could not be opened`);
+			nameGlyphs(font);
 			rememberShaping(font);
 		}
 	})();
