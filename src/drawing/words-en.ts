@@ -194,6 +194,16 @@ export const ENGLISH = {
 	legendEnds: "earliest to latest end",
 	legendWent: "as it went",
 	altTimeline: "The work, phase by phase: {list}.",
+	// Pressure ladder
+	ladderOf: "Pressure limits of {well}",
+	ladderScale: "Pressure is to scale from zero.",
+	ladderScaleFrom: "Pressure is to scale above the wave line.",
+	ladderAllowed: "{rating} × {factor}",
+	ladderLimits: "the weakest",
+	ladderBroken: "out of order",
+	legendExpected: "expected",
+	legendNever: "above the maximum: never",
+	altLadder: "Pressure limits from the lowest up: {list}.",
 	// Sentences of the text alternative
 	altWell: "{well}, drawn from the surface at the top to total depth at {depth}.",
 	altString: "{string}, {size}, shoe at {depth}; {cement}.",
@@ -301,6 +311,14 @@ export const ENGLISH = {
 		10: "Oct",
 		11: "Nov",
 		12: "Dec",
+	},
+	ladderTiers: {
+		expected: "Expected at most",
+		kickout: "Pump kick-out {number}",
+		relief: "Relief valve",
+		maximum: "Maximum treating pressure",
+		element: "Element",
+		"line-test": "Line test",
 	},
 	/** What happens to a string. */
 	situations: {

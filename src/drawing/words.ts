@@ -14,7 +14,8 @@ type Lists =
 	| "treatmentAxes"
 	| "phases"
 	| "phaseSeen"
-	| "months";
+	| "months"
+	| "ladderTiers";
 
 /**
  * What the drawings say, in one language. `{names}` are filled with values; a language has every phrase, and the type

@@ -3,6 +3,7 @@ import type { Language } from "../../document/document.ts";
 import type { Drawing } from "../../document/shapes.ts";
 import { isolationCloseUp } from "../../drawing/close-up/isolation-close-up.ts";
 import { DRAWING_WORDS } from "../../drawing/drawing-words.ts";
+import { pressureLadderView } from "../../drawing/ladder/pressure-ladder-view.ts";
 import { loadLines } from "../../drawing/load-lines/load-lines.ts";
 import { planView } from "../../drawing/maps/plan-view.ts";
 import { sectionView } from "../../drawing/maps/section-view.ts";
@@ -74,6 +75,16 @@ const phases =
 	(context, height) =>
 		one(timeline(context.well, { ...options(context, height), detail }));
 
+const ladder: Sketch = (context, height) =>
+	one(pressureLadderView(context.well, context.results, options(context, height)));
+
+/** Only of a job that is done under treating pressure. */
+const ladderOfJob: Part = (context) => {
+	const job = context.jobs.find((entry) => entry.id === context.job?.id);
+	const treating = job?.numbers.some(({ value }) => value === "maximum_treating_pressure") === true;
+	return treating ? part(ladder, 270)(context) : [];
+};
+
 const figure = (drawing: Drawing): Block => ({
 	kind: "figure",
 	drawing,
@@ -102,6 +113,7 @@ export const figures: Readonly<Record<string, Part>> = {
 	"stage-plan": part(stages, 400),
 	"treatment-plot": part(treatment, 360),
 	timeline: part(phases("full"), 300),
+	"ladder-drawing": ladderOfJob,
 	"timeline-plain": part(phases("plain"), 300),
 };
 
@@ -125,6 +137,7 @@ export const wellDrawings = (
 		[loads, 290],
 		[stages, 400],
 		[treatment, 360],
+		[ladder, 320],
 		[phases("full"), 300],
 		[phases("plain"), 300],
 	];
