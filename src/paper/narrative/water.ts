@@ -1,5 +1,5 @@
 import type { PaperContext } from "../context.ts";
-import { titled } from "../parts/part.ts";
+import { namedInWords } from "../parts/part.ts";
 import { about, say, sayText } from "./say.ts";
 
 /** Words about water: where it is, what lies between it and the treated rock, and how that is known. */
@@ -26,13 +26,14 @@ export const waterWords = (context: PaperContext): Record<string, unknown> => {
 		({ against, top, bottom }) =>
 			base !== undefined && against !== "rock" && top.tvd.value < base && base < bottom.tvd.value,
 	);
+	const cemented = protecting && results.cement[protecting.id];
 	return {
 		has_protected_water: protectedWater !== undefined,
 		protected_base: say(context, results.geology.protected_water_base?.below_ground),
 		protected_base_by: sayText(protectedWater?.determinedBy),
 		protected_base_reference: sayText(protectedWater?.reference),
 		protected_base_dated: sayText(protectedWater?.dated),
-		protecting_string: protecting === undefined ? false : titled(protecting.id).toLowerCase(),
+		protecting_string: protecting === undefined ? false : namedInWords(context, protecting.id),
 		protecting_shoe: say(context, protecting ? results.casing[protecting.id]?.shoe.below_ground : undefined),
 		shoe_below_water: say(context, isolation.shoe_below_protected_water),
 		separation: about(context, isolation.protected_water_to_top_perforation),
@@ -40,11 +41,11 @@ export const waterWords = (context: PaperContext): Record<string, unknown> => {
 		separation_miles: about(context, isolation.protected_water_to_top_perforation, 2, "mi"),
 		confining_bed: sayText(isolation.confining[0]?.name),
 		confining_thickness: about(context, isolation.confining[0]?.thickness),
-		bare_pipe: bare === undefined ? false : titled(bare.string).toLowerCase(),
+		bare_pipe: bare === undefined ? false : namedInWords(context, bare.string),
 		steel_layers: say(context, isolation.steel_at_protected_water),
 		cement_layers: { kind: "quantity", dimension: "count", value: columns.length },
 		cement_evidence: columns.map((column) => ({
-			string: titled(column.string).toLowerCase(),
+			string: namedInWords(context, column.string),
 			evidence: label(`evidence.${column.evidence}`),
 		})),
 		all_planned: columns.length > 0 && columns.every((column) => column.evidence === "planned"),
@@ -58,6 +59,11 @@ export const waterWords = (context: PaperContext): Record<string, unknown> => {
 			context,
 			protecting ? results.cement[protecting.id]?.slurry_volume : undefined,
 		),
+		protecting_gap: about(context, cemented?.annulus_volume),
+		protecting_back:
+			protecting?.cement?.actual === undefined && cemented?.placement?.returns_at_measure !== undefined,
+		protecting_returned: about(context, positive(protecting?.cement?.actual?.returnsToSurface)),
+		protecting_strong_after: say(context, cemented?.setting?.strength_reached, { unit: "hr", decimals: 0 }),
 		if_returns_stop: sayText(protecting?.cement?.ifReturnsStop?.replace(/\.$/u, "")),
 		has_water_wells: wells.length > 0,
 		deepest_water_well: deepest?.name ?? false,
@@ -77,3 +83,7 @@ export const waterWords = (context: PaperContext): Record<string, unknown> => {
 		}),
 	};
 };
+
+/** Nothing that came back is no volume to tell. */
+const positive = <K extends { readonly value: number }>(known: K | undefined): K | undefined =>
+	known !== undefined && known.value > 0 ? known : undefined;
