@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { changes, mutated } from "./mutate.ts";
+import { reshaped, reshapings } from "./reshape.ts";
 import { type Case, starter } from "./run-case.ts";
 
 const bytesOf = (text: string): Uint8Array => new TextEncoder().encode(text);
@@ -39,6 +40,12 @@ const changedDefinition = fc
 	.tuple(well, changes)
 	.map(
 		([{ text, tables }, made]): Case => ({ bytes: bytesOf(mutated(text, made)), beside: besideOf(tables) }),
+	);
+
+const reshapedDefinition = fc
+	.tuple(well, reshapings)
+	.map(
+		([{ text, tables }, made]): Case => ({ bytes: bytesOf(reshaped(text, made)), beside: besideOf(tables) }),
 	);
 
 const changedTable = fc
@@ -104,9 +111,10 @@ const rawBytes = fc
 	)
 	.map((bytes): Case => ({ bytes, beside: new Map() }));
 
-/** Whatever may be handed in: mostly a starter with a few changes, now and then bytes of any kind. */
+/** Whatever may be handed in: mostly a well with a few changes, now and then bytes of any kind. */
 export const anyCase: fc.Arbitrary<Case> = fc.oneof(
-	{ weight: 12, arbitrary: changedDefinition },
+	{ weight: 14, arbitrary: reshapedDefinition },
+	{ weight: 9, arbitrary: changedDefinition },
 	{ weight: 3, arbitrary: changedTable },
 	{ weight: 2, arbitrary: lineEnds },
 	{ weight: 2, arbitrary: splicedBytes },
