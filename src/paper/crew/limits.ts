@@ -4,7 +4,7 @@ import type { Cell } from "../../document/blocks.ts";
 import type { Inline } from "../../document/inline.ts";
 import type { Finding } from "../../rules/finding.ts";
 import { type PaperContext, shown } from "../context.ts";
-import { type Part, row, table, textColumn, titled } from "../parts/part.ts";
+import { named, type Part, row, table, textColumn } from "../parts/part.ts";
 
 /** Checks whose limits a crew can break on a job, those that matter most first. */
 const OF_JOB: Readonly<Record<string, readonly string[]>> = {
@@ -81,7 +81,7 @@ const boundary = (context: PaperContext): readonly LimitLine[] => {
 							shown(context, limiting.allowed, { nearest: 10 }),
 						),
 						today: NONE,
-						whose: titled(limiting.element),
+						whose: named(context, limiting.element),
 					},
 				]),
 		...annuli.flatMap(({ between: [inner, outer], stopAbove }) =>
@@ -89,7 +89,7 @@ const boundary = (context: PaperContext): readonly LimitLine[] => {
 				? []
 				: [
 						{
-							what: `${label("crew.annulus_stop")}: ${titled(inner)} × ${titled(outer).toLowerCase()}`,
+							what: `${label("crew.annulus_stop")}: ${named(context, inner)} × ${named(context, outer).toLowerCase()}`,
 							limit: rich(words(`${label("crew.comparison.at most")} `), shown(context, stopAbove)),
 							today: NONE,
 							whose: label("crew.company_limit"),

@@ -3,7 +3,7 @@ import type { Cell } from "../../document/blocks.ts";
 import type { Inline, QuantityStyle, QuantityText } from "../../document/inline.ts";
 import type { AnnulusLimit, CasingString } from "../../well/well.ts";
 import { type PaperContext, shown, textCell } from "../context.ts";
-import { titled } from "../parts/part.ts";
+import { named, titled } from "../parts/part.ts";
 
 /** One line of a numbers sheet: what it is of, where there are several, and the value. */
 export interface SheetLine {
@@ -106,7 +106,7 @@ export const SHEET_VALUES: Readonly<Record<string, SheetValue>> = {
 				? []
 				: [
 						{
-							of: titled(over),
+							of: named(c, over),
 							cell: {
 								kind: "rich",
 								children: [
@@ -149,7 +149,7 @@ export const SHEET_VALUES: Readonly<Record<string, SheetValue>> = {
 		(cement(c, s)?.slurries ?? []).map((slurry) => {
 			const mixed = s?.cement?.slurries.find((entry) => entry.id === slurry.id);
 			return {
-				of: titled(slurry.id),
+				of: named(c, slurry.id),
 				cell: {
 					kind: "rich",
 					children: [
@@ -243,7 +243,7 @@ export const SHEET_VALUES: Readonly<Record<string, SheetValue>> = {
 		const limiting = c.results.stimulation?.limiting;
 		return limiting === undefined
 			? []
-			: [{ of: titled(limiting.element), cell: shown(c, limiting.allowed, { nearest: 10 }) }];
+			: [{ of: named(c, limiting.element), cell: shown(c, limiting.allowed, { nearest: 10 }) }];
 	},
 	pump_kickouts: (c) => {
 		const kickouts = limits(c)?.pumpKickouts ?? [];
@@ -263,7 +263,7 @@ export const SHEET_VALUES: Readonly<Record<string, SheetValue>> = {
 				? []
 				: [
 						{
-							of: annulus.between.map(titled).join(" – "),
+							of: annulus.between.map((id) => named(c, id)).join(" – "),
 							cell: {
 								kind: "rich" as const,
 								children: [shown(c, annulus.stopAbove), ...tellWithin(c, annulus)],
@@ -324,7 +324,10 @@ export const SHEET_VALUES: Readonly<Record<string, SheetValue>> = {
 		one(c, c.results.stimulation?.stages.findLast((stage) => stage.plug !== undefined)?.plug?.md),
 	deepest_plug: (c) =>
 		one(c, c.results.stimulation?.stages.find((stage) => stage.plug !== undefined)?.plug?.md),
-	string_in_well: (c) => words(c.well.stimulation?.treatedThrough),
+	string_in_well: (c) => {
+		const through = c.well.stimulation?.treatedThrough;
+		return through === undefined ? [] : words(named(c, through));
+	},
 	wellhead_drilling: (c) => one(c, c.well.wellhead?.drilling),
 	wellhead_stimulation: (c) => one(c, c.well.wellhead?.stimulation),
 	flowback_range: (c) =>

@@ -1,4 +1,5 @@
 import type { PaperContext } from "../context.ts";
+import { asGiven } from "../parts/part.ts";
 import { about, say, sayText } from "./say.ts";
 
 /** Words about what is pumped, how much, how hard, and where it goes afterwards. */
@@ -37,12 +38,12 @@ export const treatmentWords = (context: PaperContext): Record<string, unknown> =
 		returned_volume_high: about(context, totals?.returned?.high, 2, gallons),
 		additives: (plan?.additives ?? []).map((additive) => ({
 			name: additive.name,
-			purpose: additive.purpose,
+			purpose: asGiven(context, additive.purpose),
 		})),
 		has_additives: (plan?.additives ?? []).length > 0,
 		maximum_pressure: say(context, plan?.limits?.maximumTreatingPressure),
 		relief_pressure: say(context, plan?.limits?.reliefValve),
-		limiting_element: sayText(totals?.limiting?.element),
+		limiting_element: sayText(asGiven(context, totals?.limiting?.element)),
 		limiting_pressure: say(context, totals?.limiting?.allowed, { nearest: 10 }),
 		pumping_hours: about(context, totals?.pumping_time, 2, "hr"),
 		returned_low: say(context, plan?.flowback?.returned?.[0], { decimals: 0 }),

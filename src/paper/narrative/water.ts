@@ -1,5 +1,5 @@
 import type { PaperContext } from "../context.ts";
-import { namedInWords } from "../parts/part.ts";
+import { asGiven, namedInWords } from "../parts/part.ts";
 import { about, say, sayText } from "./say.ts";
 
 /** Words about water: where it is, what lies between it and the treated rock, and how that is known. */
@@ -18,7 +18,7 @@ export const waterWords = (context: PaperContext): Record<string, unknown> => {
 		(place.surveyed ?? []).map((entry) => ({
 			name: place.name,
 			distance: say(context, entry.distance),
-			from: entry.from,
+			from: asGiven(context, entry.from),
 		})),
 	);
 	const base = results.geology.protected_water_base?.tvd.value;
@@ -49,7 +49,7 @@ export const waterWords = (context: PaperContext): Record<string, unknown> => {
 			evidence: label(`evidence.${column.evidence}`),
 		})),
 		all_planned: columns.length > 0 && columns.every((column) => column.evidence === "planned"),
-		surface_fluid: sayText(hole?.fluid?.kind),
+		surface_fluid: sayText(asGiven(context, hole?.fluid?.kind)),
 		protecting_test: say(context, protecting?.pressureTest?.pressure),
 		protecting_test_minutes: say(context, protecting?.pressureTest?.hold),
 		protecting_wait: say(context, protecting?.cement?.waitOnCement, { unit: "hr", decimals: 0 }),

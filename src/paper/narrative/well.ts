@@ -1,4 +1,5 @@
 import type { PaperContext } from "../context.ts";
+import { asGiven } from "../parts/part.ts";
 import { about, compassPoint, say, sayText } from "./say.ts";
 
 /** Words about the well itself: name, state, shape. */
@@ -34,7 +35,10 @@ export const wellWords = (context: PaperContext): Record<string, unknown> => {
 		depth_below_ground: about(context, trajectory.total_depth.below_ground),
 		target: sayText(target?.name),
 		pad_area: about(context, site.pad?.area),
-		other_wells: (site.pad?.other_wells ?? []).map((other) => ({ name: other.name, status: other.status })),
+		other_wells: (site.pad?.other_wells ?? []).map((other) => ({
+			name: other.name,
+			status: asGiven(context, other.status),
+		})),
 		has_contractors: (identity.contractors ?? []).length > 0,
 		contractors: (identity.contractors ?? [])
 			.filter((contractor) => contractor.papers === undefined || contractor.papers.includes(context.paper))

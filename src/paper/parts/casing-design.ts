@@ -4,7 +4,7 @@ import type { Cell, Row } from "../../document/blocks.ts";
 import type { Inline } from "../../document/inline.ts";
 import type { CasingString, DesignFactors, FrictionRange } from "../../well/well.ts";
 import { cell, type PaperContext, shown, textCell } from "../context.ts";
-import { facts, type Part, quantityColumn, row, table, textColumn, titled } from "./part.ts";
+import { facts, named, type Part, quantityColumn, row, table, textColumn } from "./part.ts";
 
 const PRESSURE = { nearest: 10 } as const;
 const FORCE = { nearest: 1000 } as const;
@@ -92,7 +92,7 @@ const ownBasis = (
 ): readonly (readonly [label: string, value: Cell, note: string])[] => {
 	const { burstBackup, wear, evacuation, production } = string;
 	const level = evacuation?.kind === "level" ? evacuation : undefined;
-	const of = `${titled(string.id)} ${context.words.label("phrases.string")}`;
+	const of = `${named(context, string.id)} ${context.words.label("phrases.string")}`;
 	return [
 		["burst_backup", cell(context, burstBackup), of],
 		["wear", cell(context, wear), of],
@@ -136,7 +136,7 @@ export const loadSituations: Part = (context) => {
 			textColumn(context, "outside", { width: 2.4 }),
 			...strings.map(({ id }) => ({
 				...quantityColumn(context, id, "pressure", { label: "surface_pressure_of", style: PRESSURE }),
-				head: `${label("columns.surface_pressure_of")} ${titled(id).toLowerCase()}`,
+				head: `${label("columns.surface_pressure_of")} ${named(context, id).toLowerCase()}`,
 			})),
 		],
 		order
@@ -187,7 +187,7 @@ export const tightestFactors: Part = (context) =>
 			textColumn(context, "load_mark", { width: 0.9 }),
 		],
 		loaded(context).flatMap((string): Row[] => [
-			row({ load_kind: textCell(titled(string.id)) }, "group"),
+			row({ load_kind: textCell(named(context, string.id)) }, "group"),
 			...KINDS.flatMap((kind) => {
 				const worst = tightest(string.loads.filter((load) => load.kind === kind));
 				return worst === undefined ? [] : [tightRow(context, worst)];
@@ -231,7 +231,7 @@ export const leastFactors: Part = (context) =>
 		loaded(context).flatMap((string): Row[] => {
 			const situations = [...new Set(string.loads.map(({ situation }) => situation))];
 			return [
-				row({ situation: textCell(titled(string.id)) }, "group"),
+				row({ situation: textCell(named(context, string.id)) }, "group"),
 				...situations.map((situation) =>
 					situationRow(
 						context,
@@ -286,7 +286,7 @@ export const hookLoadsTable: Part = (context) =>
 				? []
 				: [
 						row({
-							string: textCell(titled(id)),
+							string: textCell(named(context, id)),
 							hook_free: cell(context, hook.free),
 							let_down_least: cell(context, hook.run_in_least_friction),
 							let_down_greatest: cell(context, hook.run_in_greatest_friction),

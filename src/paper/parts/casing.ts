@@ -1,6 +1,6 @@
 import type { CasingString, PipeSection } from "../../well/well.ts";
 import { cell, type PaperContext, textCell } from "../context.ts";
-import { type Part, quantityColumn, row, table, textColumn, titled } from "./part.ts";
+import { named, type Part, quantityColumn, row, table, textColumn } from "./part.ts";
 
 const RATING = { nearest: 10 } as const;
 const JOINT = { nearest: 1000 } as const;
@@ -20,7 +20,7 @@ export const holesTable: Part = (context) =>
 		],
 		context.well.holes.map((hole) =>
 			row({
-				hole: textCell(titled(hole.id)),
+				hole: textCell(named(context, hole.id)),
 				hole_diameter: cell(context, hole.diameter),
 				from: cell(context, hole.top),
 				to: cell(context, hole.bottom),
@@ -34,8 +34,8 @@ export const holesTable: Part = (context) =>
 const sections = (context: PaperContext): { string: CasingString; section: PipeSection }[] =>
 	context.well.strings.flatMap((string) => string.sections.map((section) => ({ string, section })));
 
-const nameOf = (string: CasingString, section: PipeSection): string =>
-	string.sections.length === 1 ? titled(string.id) : `${titled(string.id)} ${section.number}`;
+const nameOf = (context: PaperContext, string: CasingString, section: PipeSection): string =>
+	string.sections.length === 1 ? named(context, string.id) : `${named(context, string.id)} ${section.number}`;
 
 /** What is run: one row a run of pipe. */
 export const casingTable: Part = (context) =>
@@ -58,7 +58,7 @@ export const casingTable: Part = (context) =>
 		sections(context).map(({ string, section }) => {
 			const computed = context.results.casing[string.id]?.sections.find((s) => s.number === section.number);
 			return row({
-				string: textCell(nameOf(string, section)),
+				string: textCell(nameOf(context, string, section)),
 				od: cell(context, section.outsideDiameter),
 				weight: cell(context, section.nominalWeight),
 				wall: cell(context, section.wall),
@@ -95,7 +95,7 @@ export const ratingsTable: Part = (context) =>
 			const from = computed.collapse.from;
 			return [
 				row({
-					string: textCell(nameOf(string, section)),
+					string: textCell(nameOf(context, string, section)),
 					internal_yield: cell(context, computed.internal_yield),
 					coupling_internal_yield: cell(context, computed.coupling_internal_yield),
 					collapse: cell(context, computed.collapse),
@@ -124,7 +124,7 @@ export const stringFacts: Part = (context) =>
 		],
 		Object.values(context.results.casing).map((casing) =>
 			row({
-				string: textCell(titled(casing.id)),
+				string: textCell(named(context, casing.id)),
 				length: cell(context, casing.length),
 				joints: cell(context, casing.joints),
 				weight_in_air: cell(context, casing.weight_in_air),
@@ -149,7 +149,7 @@ export const centralizersTable: Part = (context) =>
 		context.well.strings.flatMap((string) =>
 			string.centralizers.map((run) =>
 				row({
-					string: textCell(titled(string.id)),
+					string: textCell(named(context, string.id)),
 					centralizer_kind: textCell(run.kind),
 					from: cell(context, run.top),
 					to: cell(context, run.bottom),

@@ -2,7 +2,7 @@ import type { CementResults, PlacementResults, TightestMargin } from "../../calc
 import type { Block, Cell } from "../../document/blocks.ts";
 import type { CasingString } from "../../well/well.ts";
 import { cell, type PaperContext, shown, textCell } from "../context.ts";
-import { facts, quantityColumn, row, table, textColumn, titled } from "./part.ts";
+import { facts, named, quantityColumn, row, table, textColumn, titled } from "./part.ts";
 
 const TENTH = { decimals: 1 } as const;
 const WHOLE = { decimals: 0 } as const;
@@ -31,7 +31,7 @@ export const placementBlocks = (context: PaperContext, string: CasingString): Bl
 const fluidName = (context: PaperContext, id: string): string =>
 	id === "spacer" || id === "displacement" || id === "last displacement"
 		? context.words.label(`pumped_fluids.${id.replace(" ", "_")}`)
-		: titled(id);
+		: named(context, id);
 
 const pumpSchedule = (context: PaperContext, placement: PlacementResults, string: CasingString): Block[] =>
 	table(
@@ -57,7 +57,7 @@ const pumpSchedule = (context: PaperContext, placement: PlacementResults, string
 				elapsed: cell(context, fluid.elapsed),
 			}),
 		),
-		{ suffix: titled(string.id) },
+		{ suffix: named(context, string.id) },
 	);
 
 /** `1,200 psi in the Cinder Sand at 900 ft, with the lead going down`. */
@@ -136,7 +136,7 @@ const contactTable = (context: PaperContext, { contact }: PlacementResults, stri
 				cement_time: cell(context, zone.cement),
 			}),
 		),
-		{ suffix: titled(string.id) },
+		{ suffix: named(context, string.id) },
 	);
 
 const settingFacts = (context: PaperContext, { setting, fall_back }: CementResults): Block[] =>
@@ -177,13 +177,13 @@ const componentsTable = (context: PaperContext, { slurries }: CementResults, str
 		slurries.flatMap((slurry) =>
 			slurry.components.map(({ material, mass }) =>
 				row({
-					slurry: textCell(titled(slurry.id)),
+					slurry: textCell(named(context, slurry.id)),
 					material: textCell(titled(material)),
 					mass: cell(context, mass),
 				}),
 			),
 		),
-		{ suffix: titled(string.id) },
+		{ suffix: named(context, string.id) },
 	);
 
 const furtherTable = (context: PaperContext, { further }: CementResults, string: CasingString): Block[] =>
@@ -210,7 +210,7 @@ const furtherTable = (context: PaperContext, { further }: CementResults, string:
 				mix_water: cell(context, job.mix_water),
 			}),
 		),
-		{ suffix: titled(string.id) },
+		{ suffix: named(context, string.id) },
 	);
 
 const standoffTable = (context: PaperContext, { standoff }: CementResults, string: CasingString): Block[] =>
@@ -235,5 +235,5 @@ const standoffTable = (context: PaperContext, { standoff }: CementResults, strin
 				between_centralizers: cell(context, place.between),
 			}),
 		),
-		{ suffix: titled(string.id), note: "standoff" },
+		{ suffix: named(context, string.id), note: "standoff" },
 	);

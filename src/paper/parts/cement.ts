@@ -2,7 +2,7 @@ import type { Block } from "../../document/blocks.ts";
 import type { CasingString } from "../../well/well.ts";
 import { cell, type PaperContext, textCell } from "../context.ts";
 import { placementBlocks } from "./cement-placement.ts";
-import { facts, type Part, quantityColumn, row, table, textColumn, titled } from "./part.ts";
+import { facts, named, type Part, quantityColumn, row, table, textColumn } from "./part.ts";
 import { returnsBlocks } from "./returns-table.ts";
 
 /** One heading a cemented string: slurries, volumes, the job's numbers, the record, and what is done if returns stop. */
@@ -11,7 +11,12 @@ export const cementJobs: Part = (context) =>
 		string.cement === undefined || context.results.cement[string.id] === undefined
 			? []
 			: [
-					{ kind: "heading" as const, level: 2 as const, text: titled(string.id), id: `cement-${string.id}` },
+					{
+						kind: "heading" as const,
+						level: 2 as const,
+						text: named(context, string.id),
+						id: `cement-${string.id}`,
+					},
 					...slurryTable(context, string),
 					...volumesTable(context, string),
 					...jobFacts(context, string),
@@ -37,7 +42,7 @@ const slurryTable = (context: PaperContext, string: CasingString): Block[] =>
 		],
 		(string.cement?.slurries ?? []).map((slurry) =>
 			row({
-				slurry: textCell(titled(slurry.id)),
+				slurry: textCell(named(context, slurry.id)),
 				class: textCell(slurry.cementClass),
 				density: cell(context, slurry.density, { decimals: 1 }),
 				yield: cell(context, slurry.yield),
@@ -64,7 +69,7 @@ const slurryTable = (context: PaperContext, string: CasingString): Block[] =>
 							},
 			}),
 		),
-		{ suffix: titled(string.id) },
+		{ suffix: named(context, string.id) },
 	);
 
 const cellInline = (
@@ -81,7 +86,7 @@ const volumesTable = (context: PaperContext, string: CasingString): Block[] => {
 	if (!cement) return [];
 	const rows = cement.slurries.map((slurry) =>
 		row({
-			slurry: textCell(titled(slurry.id)),
+			slurry: textCell(named(context, slurry.id)),
 			top_md: cell(context, slurry.top.md),
 			bottom_md: cell(context, slurry.bottom.md),
 			open_hole: cell(context, slurry.open_hole_volume),
@@ -118,7 +123,7 @@ const volumesTable = (context: PaperContext, string: CasingString): Block[] => {
 			quantityColumn(context, "mix_water", "volume"),
 		],
 		[...rows, total],
-		{ suffix: titled(string.id) },
+		{ suffix: named(context, string.id) },
 	);
 };
 

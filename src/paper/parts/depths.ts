@@ -1,7 +1,7 @@
 import type { DepthMark } from "../../calc/results.ts";
 import type { Cell, Column, Row } from "../../document/blocks.ts";
 import { cell, type PaperContext } from "../context.ts";
-import { type Part, quantityColumn, row, table, textColumn, titled } from "./part.ts";
+import { named, type Part, quantityColumn, row, table, textColumn } from "./part.ts";
 
 /** MD, TVD and depth below ground of a mark, on the columns of `depthColumns`. */
 export const depthCells = (
@@ -32,9 +32,9 @@ export const keyDepths: Part = (context) => {
 	add("protected_water_base", results.geology.protected_water_base);
 	for (const string of well.strings) {
 		const casing = results.casing[string.id];
-		add("shoe", casing?.shoe, titled(string.id));
+		add("shoe", casing?.shoe, named(context, string.id));
 		const cement = results.cement[string.id];
-		if (cement && !cement.to_surface) add("cement_top", cement.top, titled(string.id));
+		if (cement && !cement.to_surface) add("cement_top", cement.top, named(context, string.id));
 	}
 	for (const formation of results.geology.formations)
 		if (well.geology.formations.find((f) => f.id === formation.id)?.target === true)

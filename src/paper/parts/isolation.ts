@@ -2,7 +2,7 @@ import type { AnnulusGap, IsolationLayer, ZonePhase } from "../../calc/results.t
 import type { Cell } from "../../document/blocks.ts";
 import type { Inline } from "../../document/inline.ts";
 import { cell, type PaperContext, shown, textCell } from "../context.ts";
-import { facts, type Part, quantityColumn, row, table, textColumn, titled } from "./part.ts";
+import { facts, named, type Part, quantityColumn, row, table, textColumn, titled } from "./part.ts";
 import { uncertaintyCell } from "./path-places.ts";
 
 const sentence = (words: readonly string[]): string => titled(words.join(", "));
@@ -70,7 +70,7 @@ export const barriersTable: Part = (context) => {
 		isolation.strings.map((string) => {
 			const across = isolation.cement_at_protected_water?.find((column) => column.string === string.id);
 			return row({
-				string: textCell(titled(string.id)),
+				string: textCell(named(context, string.id)),
 				shoe: cell(context, casing[string.id]?.shoe.md),
 				shoe_below_water: cell(context, string.shoe_below_protected_water),
 				cement_top: cell(context, cement[string.id]?.top.md),
@@ -112,9 +112,12 @@ export const layersTable: Part = (context) =>
 
 const layerWords = (context: PaperContext, layer: IsolationLayer): string => {
 	const label = context.words.label;
-	const name = titled(layer.string).toLowerCase();
+	const name = named(context, layer.string).toLowerCase();
 	if (layer.kind === "open annulus") return label("layers.open_annulus");
-	return `${name} ${label(`layers.${layer.kind}`)} (${label(`layer_evidence.${layer.evidence}`)})`;
+	const words = label("layers.of_string")
+		.replace("{string}", name)
+		.replace("{layer}", label(`layers.${layer.kind}`));
+	return `${words} (${label(`layer_evidence.${layer.evidence}`)})`;
 };
 
 /** Layers across each zone, a column for each part of the well's life; only layers that span the zone whole are counted. */
@@ -151,7 +154,7 @@ export const zonesTable: Part = (context) => {
 };
 
 const phaseWords = (context: PaperContext, { phase, hole }: ZonePhase): string =>
-	`${context.words.label(`life.${phase}`)}${hole === undefined ? "" : ` ${titled(hole).toLowerCase()}`}`;
+	`${context.words.label(`life.${phase}`)}${hole === undefined ? "" : ` ${named(context, hole).toLowerCase()}`}`;
 
 /** `steel 2 (1), cement 2 (0)`: how many, how many of them verified, and what the zone is open to. */
 const countsCell = (context: PaperContext, phase: ZonePhase): Cell => {
@@ -204,11 +207,11 @@ export const gapsTable: Part = (context) => {
 		],
 		context.results.isolation.gaps.map((gap) =>
 			row({
-				outside_of: textCell(titled(gap.string)),
+				outside_of: textCell(named(context, gap.string)),
 				top_md: cell(context, gap.top.md),
 				bottom_md: cell(context, gap.bottom.md),
 				bottom_tvd: cell(context, gap.bottom.tvd),
-				against: textCell(gap.against === "rock" ? label("phrases.the_rock") : titled(gap.against)),
+				against: textCell(gap.against === "rock" ? label("phrases.the_rock") : named(context, gap.against)),
 				opens: textCell(opened(gap)),
 			}),
 		),

@@ -1,5 +1,5 @@
 import { cell, textCell } from "../context.ts";
-import { type Part, quantityColumn, row, table, textColumn, titled } from "./part.ts";
+import { named, type Part, quantityColumn, row, table, textColumn } from "./part.ts";
 
 const TENTH = { decimals: 1 } as const;
 const WHOLE = { decimals: 0 } as const;
@@ -25,8 +25,8 @@ export const kickTable: Part = (context) =>
 			.filter((hole) => hole.preventer_rating !== undefined)
 			.map((hole) =>
 				row({
-					hole: textCell(titled(hole.id)),
-					shoe: textCell(hole.shoe === undefined ? undefined : titled(hole.shoe)),
+					hole: textCell(named(context, hole.id)),
+					shoe: textCell(hole.shoe === undefined ? undefined : named(context, hole.shoe)),
 					shoe_strength: cell(context, hole.shoe_strength, TENTH),
 					shoe_strength_basis: textCell(hole.shoe_strength_basis),
 					maximum_annulus: cell(context, hole.maximum_annulus_pressure),
@@ -57,7 +57,7 @@ export const cementPressures: Part = (context) =>
 		],
 		Object.values(context.results.cement).map((cement) =>
 			row({
-				string: textCell(titled(cement.id)),
+				string: textCell(named(context, cement.id)),
 				standing_at_shoe: cell(context, cement.annulus_hydrostatic_at_shoe),
 				equivalent_standing: cell(context, cement.equivalent_density_at_shoe, TENTH),
 				equivalent_moving: cell(context, cement.circulating_density_at_shoe, TENTH),

@@ -117,3 +117,16 @@ export const titled = (id: string): string => {
 	const words = id.replaceAll(/[-_]/gu, " ");
 	return words.charAt(0).toUpperCase() + words.slice(1);
 };
+
+/** A word that the trade names strings, holes, slurries and elements by, in the paper's language; another id as `titled` has it. */
+export const named = (context: PaperContext, id: string): string =>
+	context.words.findLabel(`names.${id}`) ?? titled(id);
+
+/** As `named`, for the middle of a sentence: a string as the language names it there. */
+export const namedInWords = (context: PaperContext, id: string): string =>
+	context.words.findLabel(`names_in_words.${id}`) ??
+	context.words.label("names_in_words.other").replace("{name}", titled(id).toLowerCase());
+
+/** Words that definitions often give, such as `around the clock`, in the paper's language; any other as it was written. */
+export const asGiven = (context: PaperContext, words: string | undefined): string | undefined =>
+	words === undefined ? undefined : (context.words.findLabel(`given.${words}`) ?? words);

@@ -1,6 +1,6 @@
 import type { Cell } from "../../document/blocks.ts";
 import { cell, type PaperContext, shown, textCell } from "../context.ts";
-import { facts, type Part, quantityColumn, row, table, textColumn, titled } from "./part.ts";
+import { facts, named, type Part, quantityColumn, row, table, textColumn } from "./part.ts";
 
 /** Six decimals of a degree are some inches on the ground. */
 const PLACE = { decimals: 6 } as const;
@@ -93,7 +93,7 @@ export const drillStringTable: Part = (context) => {
 			.filter(({ pipe_length }) => pipe_length.value > 0)
 			.map((hole) =>
 				row({
-					hole: textCell(titled(hole.id)),
+					hole: textCell(named(context, hole.id)),
 					pipe_length: cell(context, hole.pipe_length),
 					joints: cell(context, hole.joints),
 					pipe_mass: cell(context, hole.pipe_mass),

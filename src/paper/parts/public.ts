@@ -1,5 +1,5 @@
 import { cell, textCell } from "../context.ts";
-import { type Part, quantityColumn, row, table, textColumn, titled } from "./part.ts";
+import { asGiven, type Part, quantityColumn, row, table, textColumn, titled } from "./part.ts";
 
 const ROUNDED = { significant: 2 } as const;
 
@@ -59,7 +59,7 @@ const scheduleRows = (context: Parameters<Part>[0]) =>
 			days_low: cell(context, low, DAYS),
 			days_base: cell(context, base, DAYS),
 			days_high: cell(context, high, DAYS),
-			hours: textCell(phase.hours),
+			hours: textCell(asGiven(context, phase.hours)),
 		});
 	});
 
@@ -133,7 +133,7 @@ export const additivesPlain: Part = (context) =>
 		(context.well.stimulation?.additives ?? []).map((additive) =>
 			row({
 				additive: textCell(additive.name),
-				additive_purpose: textCell(additive.purpose),
+				additive_purpose: textCell(asGiven(context, additive.purpose)),
 				in_plain_words: textCell(context.words.findLabel(`purposes_plain.${additive.purpose}`)),
 			}),
 		),

@@ -1,7 +1,7 @@
 import type { Block } from "../../document/blocks.ts";
 import type { CasingString } from "../../well/well.ts";
 import { cell, type PaperContext, textCell } from "../context.ts";
-import { quantityColumn, row, table, textColumn, titled } from "./part.ts";
+import { named, quantityColumn, row, table, textColumn } from "./part.ts";
 
 /** Checks whose rules speak of cement that does not come back. */
 const RULES_OF_RETURNS: ReadonlySet<string> = new Set(["cement-to-surface", "cement-top"]);
@@ -22,7 +22,7 @@ export const returnsBlocks = (context: PaperContext, string: CasingString): Bloc
 			during: textCell(
 				fluid.id === "displacement" || fluid.id === "spacer"
 					? context.words.label(`pumped_fluids.${fluid.id}`)
-					: titled(fluid.id),
+					: named(context, fluid.id),
 			),
 			from_volume: cell(context, phases[i - 1]?.cumulative),
 			to_volume: cell(context, fluid.id === "displacement" ? placement?.pumped : fluid.cumulative),
@@ -53,7 +53,7 @@ export const returnsBlocks = (context: PaperContext, string: CasingString): Bloc
 							action: say("landed"),
 						}),
 					],
-			{ suffix: titled(string.id) },
+			{ suffix: named(context, string.id) },
 		),
 		{
 			kind: "callout",

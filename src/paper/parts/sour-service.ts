@@ -1,5 +1,5 @@
 import { cell, textCell } from "../context.ts";
-import { facts, type Part, quantityColumn, row, table, textColumn, titled } from "./part.ts";
+import { facts, named, type Part, quantityColumn, row, table, textColumn } from "./part.ts";
 
 /** Steel and connections against hydrogen sulfide; one line where none is expected. */
 export const sourServiceTable: Part = (context) => {
@@ -31,7 +31,9 @@ export const sourServiceTable: Part = (context) => {
 		sections.map(({ string, section, sour }) =>
 			row({
 				string: textCell(
-					string.sections.length === 1 ? titled(string.id) : `${titled(string.id)} ${section.number}`,
+					string.sections.length === 1
+						? named(context, string.id)
+						: `${named(context, string.id)} ${section.number}`,
 				),
 				grade: textCell(section.grade),
 				connection: textCell(section.connection),

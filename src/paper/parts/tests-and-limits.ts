@@ -1,5 +1,5 @@
 import { cell, textCell } from "../context.ts";
-import { facts, type Part, quantityColumn, row, table, textColumn, titled } from "./part.ts";
+import { facts, named, type Part, quantityColumn, row, table, textColumn } from "./part.ts";
 
 /** Pressure tests of strings: planned beside measured. */
 export const pressureTests: Part = (context) =>
@@ -22,7 +22,7 @@ export const pressureTests: Part = (context) =>
 				? []
 				: [
 						row({
-							string: textCell(titled(string.id)),
+							string: textCell(named(context, string.id)),
 							test_pressure: cell(context, test.pressure),
 							hold: cell(context, test.hold),
 							allowed_fall: cell(context, test.allowedFall),
@@ -54,7 +54,7 @@ export const shoeTests: Part = (context) =>
 				? []
 				: [
 						row({
-							string: textCell(titled(string.id)),
+							string: textCell(named(context, string.id)),
 							test_kind: textCell(test.kind),
 							equivalent: cell(context, test.equivalent, { decimals: 1 }),
 							surface_pressure: cell(context, context.results.casing[string.id]?.shoe_test_surface_pressure),
@@ -81,7 +81,7 @@ export const pressureBoundary: Part = (context) => {
 		],
 		(context.results.stimulation?.boundary ?? []).map((element, i) =>
 			row({
-				element: textCell(titled(element.element)),
+				element: textCell(named(context, element.element)),
 				rating: cell(context, element.rating),
 				factor: cell(context, context.well.stimulation?.boundary[i]?.factor),
 				allowed: cell(context, element.allowed),
@@ -131,7 +131,7 @@ export const annuliTable: Part = (context) => {
 		(context.well.stimulation?.annuli ?? []).map((annulus) => {
 			const rise = worked.get(annulus.between.join("-"));
 			return row({
-				annulus: textCell(annulus.between.map(titled).join(" – ")),
+				annulus: textCell(annulus.between.map((id) => named(context, id)).join(" – ")),
 				predicted_rise: cell(context, annulus.predictedRise),
 				rise_from_pressure: cell(context, rise?.rise_from_pressure),
 				rise_from_heat: cell(context, rise?.rise_from_heat),

@@ -1,7 +1,7 @@
 import type { PressureLadder, StageResults } from "../../calc/results.ts";
 import type { Block, Cell } from "../../document/blocks.ts";
 import { cell, type PaperContext, textCell } from "../context.ts";
-import { facts, type Part, quantityColumn, row, table, textColumn, titled } from "./part.ts";
+import { facts, named, type Part, quantityColumn, row, table, textColumn } from "./part.ts";
 
 type Rung = PressureLadder["rungs"][number];
 
@@ -171,7 +171,7 @@ export const roughnessSensitivity: Part = (context) =>
 		],
 		(context.results.stimulation?.roughness_sensitivity ?? []).map((each) =>
 			row({
-				pipe_wall: textCell(titled(each.id)),
+				pipe_wall: textCell(named(context, each.id)),
 				roughness: cell(context, each.roughness, { decimals: 4 }),
 				pipe_friction: cell(context, each.pipe_friction, WHOLE),
 				treating_pressure: cell(context, each.treating_pressure, WHOLE),
