@@ -11,6 +11,7 @@ import {
 	bowSpringStandoff,
 	centralizerCount,
 	centralizerSpacing,
+	hangingTension,
 	rigidStandoff,
 	sagStandoff,
 	sideLoad,
@@ -72,16 +73,19 @@ const standoffAt = (context: JobContext, name: string, md: Depth): StandoffResul
 		"one spacing above",
 		cite("definition"),
 	);
-	const F = sideLoad.of({
+	const hanging = {
 		w: pipe.nominalWeight,
 		ρ: mud,
+		D_shoe: tvdAt(path, string.shoe),
+		D: tvdAt(path, md),
+	};
+	const F = sideLoad.of({
+		...hanging,
 		L,
 		I_1: inclinationAt(path, upper),
 		I_2: inclinationAt(path, md),
 		A_1: azimuthAt(path, upper),
 		A_2: azimuthAt(path, md),
-		D_shoe: tvdAt(path, string.shoe),
-		D: tvdAt(path, md),
 	});
 	const held = heldAt(run, F, pipe.outsideDiameter, hole.diameter);
 	if (held === undefined)
@@ -107,6 +111,7 @@ const standoffAt = (context: JobContext, name: string, md: Depth): StandoffResul
 		between: sagStandoff.of({
 			S: atCentralizer,
 			F,
+			T: hangingTension.of(hanging),
 			L,
 			D_pipe: pipe.outsideDiameter,
 			d_pipe: pipe.insideDiameter,

@@ -64,30 +64,49 @@ export const rigidStandoff = formula({
 		D_blades <= D_pipe || D_blades > D_hole ? Number.NaN : (D_blades - D_pipe) / (D_hole - D_pipe),
 });
 
+/** Tension of the pipe at a depth: the buoyed weight that hangs below it [lbf]. */
+export const hangingTension = formula({
+	id: "cement/hanging-tension",
+	name: "Tension from the weight below",
+	expression: "T = w_b (D_shoe − D), w_b = w (1 − ρ/65.5), not below 0",
+	source: source("casing weight"),
+	inputs: { w: "linear-weight", ρ: "density", D_shoe: "true-vertical-depth", D: "true-vertical-depth" },
+	gives: "force",
+	validity: "one fluid inside and outside the pipe; no drag; a lateral hangs on nothing",
+	compute: ({ w, ρ, D_shoe, D }) => Math.max(0, w * (1 - ρ / STEEL_DENSITY) * (D_shoe - D)),
+});
+
 /** Standoff half-way between two centralizers, with the sag of the pipe taken off. */
 export const sagStandoff = formula({
 	id: "cement/standoff-between",
 	name: "Standoff between two centralizers",
 	expression:
-		"S − δ / c, δ = 12³ F L³ / (384 E I_p), I_p = π (D⁴ − d⁴) / 64, c = (D_hole − D) / 2, not below 0",
-	source: source("deflection of a beam held at both ends; tension, which takes from it, left out"),
+		"S − δ / c, δ = F L³ / (384 E I_p) · 24 (u²/2 − u tanh(u/2)) / u⁴, u² = T L² / (4 E I_p), I_p = π (D⁴ − d⁴) / 64, c = (D_hole − D) / 2, not below 0",
+	source: source("deflection of a beam held at both ends, under tension"),
 	inputs: {
 		S: "share",
 		F: "force",
+		T: "force",
 		L: "length",
 		D_pipe: "diameter",
 		d_pipe: "diameter",
 		D_hole: "diameter",
 	},
 	gives: "share",
-	validity: "pipe smaller than the hole",
-	compute: ({ S, F, L, D_pipe, d_pipe, D_hole }) => {
+	validity: "pipe smaller than the hole; lengths in inches in the beam",
+	compute: ({ S, F, T, L, D_pipe, d_pipe, D_hole }) => {
 		const gap = (D_hole - D_pipe) / 2;
-		const inertia = (Math.PI * (D_pipe ** 4 - d_pipe ** 4)) / 64;
-		const sag = (F * (12 * L) ** 3) / (384 * STEEL_MODULUS * inertia);
+		const stiffness = (STEEL_MODULUS * Math.PI * (D_pipe ** 4 - d_pipe ** 4)) / 64;
+		const span = 12 * L;
+		const sag =
+			((F * span ** 3) / (384 * stiffness)) * stiffened(Math.sqrt((T * span ** 2) / (4 * stiffness)));
 		return gap > 0 ? Math.max(0, S - sag / gap) : Number.NaN;
 	},
 });
+
+/** Share of the sag that tension leaves; 1 without tension, where the form itself loses its digits. */
+const stiffened = (u: number): number =>
+	u < 0.1 ? 1 - u ** 2 / 10 : (24 * (u ** 2 / 2 - u * Math.tanh(u / 2))) / u ** 4;
 
 /** Centralizers that a pattern comes to, one at each end of its stretch. */
 export const centralizerCount = formula({

@@ -7,6 +7,7 @@ import {
 	bowSpringStandoff,
 	centralizerCount,
 	centralizerSpacing,
+	hangingTension,
 	rigidStandoff,
 	sagStandoff,
 	sideLoad,
@@ -136,6 +137,18 @@ describe("standoff", () => {
 		// A turn across north is a turn of two degrees, not of 358.
 		expect(load(30, 30, 359, 1)).toBeCloseTo(load(30, 30, 1, 3), 6);
 	});
+	test("what hangs below pulls: nothing at the shoe, nothing in a lateral that climbs", () => {
+		const at = (D: number) =>
+			hangingTension.of({
+				w: given("linear-weight", 40),
+				ρ: given("density", 0),
+				D_shoe: given("true-vertical-depth", 5000),
+				D: given("true-vertical-depth", D),
+			}).value;
+		expect(at(4000)).toBe(40_000);
+		expect(at(5000)).toBe(0);
+		expect(at(5100)).toBe(0);
+	});
 	test("a bow spring at its restoring force stands off 67 %, unloaded 100 %, crushed not at all", () => {
 		const off = (F: number) =>
 			bowSpringStandoff.of({ F: given("force", F), F_67: given("force", 1600) }).value;
@@ -155,10 +168,11 @@ describe("standoff", () => {
 		expect(off(5.5)).toBeNaN();
 	});
 	test("an unloaded span does not sag, and sag goes with the cube of the span under one load", () => {
-		const off = (F: number, L: number) =>
+		const off = (F: number, L: number, T = 0) =>
 			sagStandoff.of({
 				S: given("share", 1),
 				F: given("force", F),
+				T: given("force", T),
 				L: given("length", L),
 				D_pipe: given("diameter", 5.5),
 				d_pipe: given("diameter", 4.67),
@@ -166,6 +180,14 @@ describe("standoff", () => {
 			}).value;
 		expect(off(0, 80)).toBe(1);
 		expect((1 - off(900, 40)) / (1 - off(900, 20))).toBeCloseTo(8, 6);
+		// Tension takes from the sag: a little of it hardly, and of a taut string only F L / (8 T) is left, over a gap of
+		// 1.5 in.
+		expect(off(900, 60, 1)).toBeCloseTo(off(900, 60), 4);
+		expect(off(900, 60, 40_000)).toBeGreaterThan(off(900, 60));
+		const taut = (900 * 12 * 60) / (8 * 3e7) / 1.5;
+		const left = (1 - off(900, 60, 3e7)) / taut;
+		expect(left).toBeGreaterThan(0.96);
+		expect(left).toBeLessThan(1);
 	});
 	test("centralizers are counted up, and stand their joints apart", () => {
 		const k = given("count", 4);
