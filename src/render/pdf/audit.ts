@@ -134,7 +134,7 @@ export const auditPages = (pages: readonly PageNode[]): readonly LayoutFinding[]
 			);
 			return;
 		}
-		if (bottom > floor + GIVE) {
+		if (bottom > floor + TOLERANCE) {
 			report("squeezed", at.page, sourceText(node), `reaches ${points(bottom - floor)} pt below its box`);
 		}
 		if (node.type === "TEXT") auditText(node, at);
