@@ -48,6 +48,26 @@ describe("pipe of the catalogue", () => {
 	test("may be named by its wall", () => {
 		expect(sectionOf(smallWell(["weight: 17 lb/ft,", "wall: 0.304 in,"]))?.nominalWeight.value).toBe(17);
 	});
+	test("with special-clearance couplings has the buttress threads and a smaller coupling", () => {
+		const plain = sectionOf(smallWell([PIPE, PIPE.replace("LTC", "BTC")]));
+		for (const written of ["BTC special clearance", "special-clearance", "buttress special clearance"]) {
+			const section = sectionOf(smallWell([PIPE, PIPE.replace("LTC", written)]));
+			expect(section).toMatchObject({
+				connection: "BTC special clearance",
+				couplingDiameter: {
+					value: 5.875,
+					from: { kind: "catalogue", column: "coupling_diameter_special_clearance" },
+				},
+			});
+			expect(section?.threads).toEqual(plain?.threads);
+			expect(plain?.couplingDiameter?.value).toBe(6.05);
+		}
+	});
+	test("of a size that has no special-clearance coupling is told", () => {
+		const surface = "od: 8 5/8 in, weight: 24 lb/ft, grade: J55, connection: STC";
+		const large = "od: 13 3/8 in, weight: 54.5 lb/ft, grade: J55, connection: BTC special clearance";
+		expect(codesOf(smallWell([surface, large]))).toContain("well/connection-size");
+	});
 	test("keeps a drift that is stated", () => {
 		expect(sectionOf(smallWell([PIPE, `${PIPE}, drift: 4.80 in`]))?.drift).toMatchObject({
 			value: 4.8,

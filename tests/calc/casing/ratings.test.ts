@@ -12,6 +12,7 @@ import {
 import {
 	buttressCouplingYield,
 	buttressInternalPressure,
+	buttressLeak,
 	internalYield,
 	leastCollapse,
 	leastInternalYield,
@@ -67,6 +68,65 @@ describe("ratings grow with the steel", () => {
 				expect(bodyArea.of(thick).value).toBeGreaterThan(bodyArea.of(thin).value);
 				expect(collapsePressure.of(thick).value).toBeGreaterThan(collapsePressure.of(thin).value);
 			}),
+		);
+	});
+
+	test("a joint with tensile strength and thread, a coupling with its diameter", () => {
+		const inch = (value: number) => given("diameter", value);
+		fc.assert(
+			fc.property(
+				fc.double({ min: 55_000, max: 125_000, noNaN: true }),
+				fc.double({ min: 1.01, max: 1.3, noNaN: true }),
+				(Y, more) => {
+					const [Y_p, U_p, stronger] = [
+						given("pressure", Y),
+						given("pressure", Y * 1.1),
+						given("pressure", Y * 1.1 * more),
+					];
+					const round = (U: typeof U_p, L4: number) =>
+						roundJointStrength.of({ D: inch(7), t: inch(0.362), L_4: inch(L4), M: inch(0.704), Y_p, U_p: U })
+							.value;
+					expect(round(stronger, 4)).toBeGreaterThan(round(U_p, 4));
+					expect(round(U_p, 4 * more)).toBeGreaterThanOrEqual(round(U_p, 4));
+					// 7 in buttress: coupling diameters from special clearance up to the regular one and beyond.
+					const thread = { E_7: inch(6.954), L_7: inch(2.2785), I: inch(0.5), T: given("ratio", 0.0625) };
+					const buttress = (U: typeof U_p, W: number) =>
+						buttressJointStrength.of({ D: inch(7), t: inch(0.362), W: inch(W), ...thread, Y_p, U_p: U })
+							.value;
+					const holds = (W: number) =>
+						buttressInternalPressure.of({
+							coupling_yield: buttressCouplingYield.of({ Y_c: Y_p, W: inch(W), ...thread }),
+							leak: buttressLeak.of({ T: thread.T, N: given("ratio", 2.5), W: inch(W), E_7: thread.E_7 }),
+						}).value;
+					expect(buttress(stronger, 7.656)).toBeGreaterThan(buttress(U_p, 7.656));
+					for (const W of [7.2, 7.375, 7.656]) {
+						expect(buttress(U_p, W * 1.02)).toBeGreaterThanOrEqual(buttress(U_p, W));
+						expect(holds(W * 1.02)).toBeGreaterThan(holds(W));
+					}
+				},
+			),
+		);
+	});
+
+	test("a thinner wall or a hotter steel is never stronger", () => {
+		fc.assert(
+			fc.property(
+				fc.double({ min: 0, max: 0.4, noNaN: true }),
+				fc.double({ min: 70, max: 400, noNaN: true }),
+				fc.double({ min: 0, max: 0.0006, noNaN: true }),
+				(wear, T, r) => {
+					const wall = wornWall.of({ t: given("diameter", 0.5), wear: given("share", wear) });
+					expect(wall.value).toBeLessThanOrEqual(0.5);
+					const at = (degrees: number) =>
+						yieldAtTemperature.of({
+							Y_p: given("pressure", 80_000),
+							r: given("share-per-temperature", r),
+							T: given("temperature", degrees),
+						}).value;
+					expect(at(T + 20)).toBeLessThanOrEqual(at(T));
+					expect(at(T)).toBeLessThanOrEqual(80_000);
+				},
+			),
 		);
 	});
 

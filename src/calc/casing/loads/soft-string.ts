@@ -55,9 +55,19 @@ interface Node {
 	readonly azimuth: number;
 }
 
+/** Places of a path by measured depth: a string run to many depths comes by the same ones. */
+const places = new WeakMap<readonly PathStation[], Map<number, Node>>();
+
 const nodeAt = (path: readonly PathStation[], md: number): Node | undefined => {
+	const of = places.get(path) ?? new Map<number, Node>();
+	places.set(path, of);
+	const known = of.get(md);
+	if (known !== undefined) return known;
 	const place = placeAt(path, md);
-	return place && { md, tvd: place.tvd, inclination: place.inclination, azimuth: place.azimuth };
+	if (place === undefined) return undefined;
+	const node = { md, tvd: place.tvd, inclination: place.inclination, azimuth: place.azimuth };
+	of.set(md, node);
+	return node;
 };
 
 /** Nodes of one section from its bottom up. */

@@ -19,8 +19,8 @@ export interface LoadStation {
 const SPACING = 100;
 
 /**
- * The depths at which a load line is worked: both ends of every section, every station of the path between them, every
- * depth where a profile kinks, and points between no further apart than a hundred feet.
+ * The depths at which a load line is worked: both ends of every section, every station of the path between them, points
+ * between no further apart than a hundred feet, and every depth where a profile kinks.
  */
 export const loadStations = (
 	path: KnownTable,
@@ -28,26 +28,57 @@ export const loadStations = (
 	...profiles: readonly KnownTable[]
 ): readonly LoadStation[] => {
 	const stations = pathStationsOf(path);
-	const kinks = profiles
-		.flatMap((profile) => profile.rows.map((row) => row["tvd"] ?? Number.NaN))
-		.flatMap((tvd) => crossingsOf(stations, tvd));
-	const marks = [...stations.map(({ md }) => md), ...kinks];
-	return loadSectionsOf(sections).flatMap((section, i) => {
-		const within = marks.filter((md) => md > section.top && md < section.bottom);
-		const depths = filled([section.top, ...new Set(within.sort((a, b) => a - b)), section.bottom]);
-		return depths.flatMap((md) => stationAt(stations, { section, number: i + 1 }, md) ?? []);
+	const depths = new Set(profiles.flatMap((profile) => profile.rows.map((row) => row["tvd"] ?? Number.NaN)));
+	const kinks = [...depths].flatMap((tvd) => crossings(path, tvd));
+	return laidOut(path, sections).flatMap((along) => {
+		const [first, last] = [along[0], along.at(-1)];
+		if (first === undefined || last === undefined) return [];
+		const known = new Set(along.map(({ md }) => md));
+		const added = kinks
+			.filter((md) => md > first.md && md < last.md && !known.has(md))
+			.flatMap((md) => stationAt(stations, first, md) ?? []);
+		return added.length === 0 ? along : [...along, ...added].sort((a, b) => a.md - b.md);
 	});
 };
+
+/** Dozens of lines are worked on one path and string, so what they share is laid out once. */
+const layouts = new WeakMap<KnownTable, WeakMap<KnownTable, readonly (readonly LoadStation[])[]>>();
+const crossed = new WeakMap<KnownTable, Map<number, readonly number[]>>();
+
+const crossings = (path: KnownTable, tvd: number): readonly number[] => {
+	const of = crossed.get(path) ?? new Map<number, readonly number[]>();
+	crossed.set(path, of);
+	const found = of.get(tvd) ?? crossingsOf(pathStationsOf(path), tvd);
+	of.set(tvd, found);
+	return found;
+};
+
+/** Stations of each section without those of any profile. */
+const laidOut = (path: KnownTable, sections: KnownTable): readonly (readonly LoadStation[])[] => {
+	const of = layouts.get(path) ?? new WeakMap<KnownTable, readonly (readonly LoadStation[])[]>();
+	layouts.set(path, of);
+	const found = of.get(sections) ?? layOut(pathStationsOf(path), loadSectionsOf(sections));
+	of.set(sections, found);
+	return found;
+};
+
+const layOut = (
+	path: readonly PathStation[],
+	sections: readonly LoadSection[],
+): readonly (readonly LoadStation[])[] =>
+	sections.map((section, i) => {
+		const within = path.map(({ md }) => md).filter((md) => md > section.top && md < section.bottom);
+		return filled([section.top, ...within, section.bottom]).flatMap(
+			(md) => stationAt(path, { section, number: i + 1 }, md) ?? [],
+		);
+	});
 
 const filled = (depths: readonly number[]): readonly number[] =>
 	depths.flatMap((md, i) => {
 		const next = depths[i + 1];
 		if (next === undefined) return [md];
-		const pieces = Math.ceil((next - md) / SPACING);
-		return Array.from(
-			{ length: Math.max(1, pieces) },
-			(_, k) => md + (k * (next - md)) / Math.max(1, pieces),
-		);
+		const pieces = Math.max(1, Math.ceil((next - md) / SPACING));
+		return Array.from({ length: pieces }, (_, k) => md + (k * (next - md)) / pieces);
 	});
 
 /** The station of a section at any depth of it; undefined above the path's first station. */
