@@ -1,6 +1,6 @@
 import { constant, type Known, type KnownTable } from "../../cite/known.ts";
 import { cite } from "../../cite/source.ts";
-import type { Formation, Slurry } from "../../well/well.ts";
+import type { Formation } from "../../well/well.ts";
 import { depthBelowGround, holeMark, verticalMark } from "../depths/marks.ts";
 import { maybe } from "../gaps.ts";
 import { fracturePressure, porePressure } from "../pressure/fracture-gradient.ts";
@@ -14,6 +14,7 @@ import type {
 import { tvdAt } from "../trajectory/at-depth.ts";
 import { totalVolume } from "./capacity.ts";
 import { grouted, type JobContext } from "./cement-results.ts";
+import { type Fluid, scheduleOf, trainOf } from "./job-train.ts";
 import { type JobWay, jobWay } from "./job-way.ts";
 import {
 	bumpPressure,
@@ -33,7 +34,7 @@ import {
 	tightestWhen,
 	timeAtPlace,
 } from "./placement.ts";
-import { contactTime, totalTime, volumeLeft } from "./sacks.ts";
+import { volumeLeft } from "./sacks.ts";
 
 type Depth = Known<"measured-depth">;
 
@@ -42,16 +43,6 @@ interface Parts {
 	readonly displacement: Known<"volume"> | undefined;
 	readonly rathole: Known<"volume"> | undefined;
 	readonly casing: CasingResults | undefined;
-}
-
-/** A fluid of the train with its flow. */
-interface Fluid {
-	readonly id: string;
-	readonly V: Known<"volume">;
-	readonly Q: Known<"flow-rate">;
-	readonly ρ: Known<"density">;
-	readonly PV: Known<"plastic-viscosity"> | undefined;
-	readonly YP: Known<"yield-point"> | undefined;
 }
 
 const AIR = constant("density", 0, "air weighs nothing here", cite("hydrostatics"));
@@ -154,76 +145,6 @@ const cementAtShoe = ({ inputs }: JobWay, fluids: readonly Fluid[]): Known<"volu
 	totalVolume.of({
 		V_i: [...fluids.filter(({ id }) => id === "spacer").map(({ V }) => V), ...inputs.V_pipe],
 	});
-
-/** What is pumped, in order; nothing where a rate or a density is wanting. */
-const trainOf = (
-	{ job, string }: JobContext,
-	{ slurries, displacement }: Parts,
-): readonly Fluid[] | undefined => {
-	const { spacer, displacement: pushed } = job;
-	const mud = string.hole.fluid;
-	const rate = pushed?.rate ?? job.slurries.find((slurry) => slurry.rate !== undefined)?.rate;
-	if (rate === undefined || pushed === undefined || displacement === undefined) return undefined;
-	if (spacer !== undefined && spacer.density === undefined) return undefined;
-	const flowOf = (fluid: Pick<Slurry, "plasticViscosity" | "yieldPoint">) => ({
-		PV: fluid.plasticViscosity ?? mud?.plasticViscosity,
-		YP: fluid.yieldPoint ?? mud?.yieldPoint,
-	});
-	const mixed = job.slurries.flatMap((slurry): Fluid[] => {
-		const volume = slurries.find(({ id }) => id === slurry.id)?.volume;
-		return volume === undefined || volume.value <= 0
-			? []
-			: [
-					{
-						id: slurry.id,
-						V: volume,
-						Q: slurry.rate ?? rate,
-						ρ: slurry.density,
-						PV: slurry.plasticViscosity,
-						YP: slurry.yieldPoint,
-					},
-				];
-	});
-	const { last } = pushed;
-	const slow = last !== undefined && last.volume.value < displacement.value ? last : undefined;
-	const push = { ρ: pushed.density, ...flowOf(pushed) };
-	return [
-		...(spacer?.density === undefined
-			? []
-			: [
-					{
-						id: "spacer",
-						V: spacer.volume,
-						Q: rate,
-						ρ: spacer.density,
-						...flowOf(spacer),
-					},
-				]),
-		...mixed,
-		{
-			id: "displacement",
-			V: slow === undefined ? displacement : volumeLeft.of({ V: displacement, V_last: slow.volume }),
-			Q: rate,
-			...push,
-		},
-		...(slow === undefined ? [] : [{ id: "last displacement", V: slow.volume, Q: slow.rate, ...push }]),
-	];
-};
-
-const scheduleOf = (fluids: readonly Fluid[]): readonly PumpedFluid[] => {
-	const times = fluids.map(({ V, Q }) => contactTime.of({ V, Q }));
-	return fluids.map(({ id, V, Q, ρ }, i) => ({
-		id,
-		volume: V,
-		cumulative: totalVolume.of({
-			V_i: fluids.slice(0, i + 1).map((fluid) => fluid.V),
-		}),
-		density: ρ,
-		rate: Q,
-		time: times[i] ?? contactTime.of({ V, Q }),
-		elapsed: totalTime.of({ t_i: times.slice(0, i + 1) }),
-	}));
-};
 
 /** Depths where rock or water changes, along the hole. */
 const rockChanges = ({ well, path }: JobContext): readonly Depth[] =>
