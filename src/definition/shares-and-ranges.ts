@@ -12,7 +12,8 @@ export const sharesOfWhole = (tree: unknown): readonly Diagnostic[] => {
 	const shares = itemsAt(tree, list).map((item) => {
 		const text = isBlock(item) ? item["share"] : undefined;
 		const read = typeof text === "string" ? parseQuantity(text, "share") : undefined;
-		return read?.ok ? read.value : Number.NaN;
+		// A share above the whole is told of by itself.
+		return read?.ok && read.value <= 1 ? read.value : Number.NaN;
 	});
 	const sum = shares.reduce((total, share) => total + share, 0);
 	if (shares.length === 0 || Number.isNaN(sum) || Math.abs(sum - 1) <= SHARE_TOLERANCE) return [];

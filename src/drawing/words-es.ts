@@ -148,7 +148,7 @@ export const SPANISH: DrawingWords = {
 	altLoads: "Factores mínimos, resistencia entre carga, de: {string}: {list}.",
 	stagePlanOf: "Etapas de {well}, a lo largo del pozo",
 	stagePlanScale:
-		"La distancia a lo largo del pozo está a escala. Los anchos no están a escala. El pozo está tendido: hacia la superficie es a la izquierda; hacia el fondo, a la derecha.",
+		"A lo largo del pozo, a escala; los anchos no. El pozo está tendido: la superficie a la izquierda, el fondo a la derecha.",
 	stagePlanOne: "Los grupos están demasiado juntos; una marca vale por una etapa.",
 	legendCluster: "grupo de disparos",
 	legendStageCell: "etapa planeada; la 1 es la más profunda",

@@ -27,7 +27,7 @@ export const checkCementColumns = (
 		);
 		const upsideDown = placed.filter(({ slurry }) => slurry.bottom.value <= slurry.top.value);
 		for (const { slurry, at } of upsideDown)
-			fault(desk, "well/top-below-bottom", placeOf(slurry.bottom, [...at, "to"]), {
+			fault(desk, "well/top-below-bottom", [...at, "to"], {
 				what: `the ${slurry.role} slurry of the ${found.string.id} string ends at or above its top`,
 				expected: `deeper than ${asWritten(slurry.top, "ft")}`,
 				found: asWritten(slurry.bottom, "ft"),

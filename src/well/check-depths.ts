@@ -1,7 +1,7 @@
 import { isKnown, type Known } from "../cite/known.ts";
 import type { Definition } from "../definition/definition.ts";
 import { type Path, pathKey } from "../diagnostics/path.ts";
-import { asWritten, type Desk, fault, placeOf, SAME_DEPTH } from "./desk.ts";
+import { asWritten, type Desk, fault, placeOf, SAME_DEPTH, spokenOf } from "./desk.ts";
 
 /**
  * Depths that are no depths of this well's hole: of neighbors and old wells, and of rock that the geologist describes
@@ -16,18 +16,19 @@ const PASSED_OVER = new Set(["holes", "trajectory.plan.to", "trajectory.actual"]
  * No depth of the well is below the bottom of its deepest hole, planned or drilled; true vertical depths least of all,
  * which are nowhere greater than the depth along the hole.
  *
- * Comes late: a depth that is an error already is not told of again.
+ * Comes late: a depth that a fault speaks of already is not told of again.
  */
 export const checkDepths = (definition: Definition, desk: Desk): void => {
 	const bottom = definition.holes
 		.flatMap(({ to, actual }) => (actual?.to === undefined ? [to] : [to, actual.to]))
 		.reduce((deepest, to) => (to.value > deepest.value ? to : deepest));
-	const told = new Set(
-		desk.faults.filter(({ severity }) => severity === "error").map(({ at }) => pathKey(at.path)),
+	const told = spokenOf(desk);
+	const toldBeside = new Set(
+		desk.faults.filter(({ severity }) => severity === "error").map(({ at }) => pathKey(at.path.slice(0, -1))),
 	);
-	const toldBeside = new Set([...told].map((key) => key.replace(/[.[][^.[]*$/, "")));
 	for (const { depth, at } of typedDepths(definition, [])) {
-		if (depth.value <= bottom.value + SAME_DEPTH || toldBeside.has(pathKey(at.slice(0, -1)))) continue;
+		if (depth.value <= bottom.value + SAME_DEPTH) continue;
+		if (told.has(pathKey(at)) || toldBeside.has(pathKey(at.slice(0, -1)))) continue;
 		const vertical = depth.dimension === "true-vertical-depth";
 		fault(desk, "well/beyond-total-depth", placeOf(depth, at), {
 			what: vertical

@@ -2,7 +2,7 @@ import { type Band, bandAt } from "../catalog/plausibility.ts";
 import { isKnown, type Known } from "../cite/known.ts";
 import type { Definition } from "../definition/definition.ts";
 import { pathKey } from "../diagnostics/path.ts";
-import { type Desk, fault, placeOf } from "./desk.ts";
+import { type Desk, fault, placeOf, spokenOf } from "./desk.ts";
 
 /**
  * Every value of the definition against the band of its field; outside is a warning with the band and its source.
@@ -10,7 +10,7 @@ import { type Desk, fault, placeOf } from "./desk.ts";
  * Comes last: a value that is told of already is not told of again.
  */
 export const checkPlausibility = (definition: Definition, desk: Desk): void => {
-	const told = new Set(desk.faults.map(({ at }) => pathKey(at.path)));
+	const told = spokenOf(desk);
 	for (const value of typedValues(definition)) {
 		if (value.from.kind !== "definition" || told.has(pathKey(value.from.at))) continue;
 		const band = bandAt(desk.catalog.plausibility, value.from.at);

@@ -123,7 +123,12 @@ const checkInside = ({ stages, toe }: Stimulation, treated: CasingString, desk: 
 	const collarText = `${Number(collar.toFixed(1))} ft`;
 	const [deepest] = stages;
 	const shallowest = stages.at(-1);
-	const related = [{ at: placeOf(treated.shoe, ["casing"]), label: `shoe of the ${treated.id} string` }];
+	const related = [
+		{ at: placeOf(treated.shoe, ["casing"]), label: `shoe of the ${treated.id} string` },
+		...(treated.shoeTrack === undefined
+			? []
+			: [{ at: placeOf(treated.shoeTrack, ["casing"]), label: "its shoe track" }]),
+	];
 	const tooDeep = deepest !== undefined && deepest.bottom.value > collar;
 	if (tooDeep)
 		fault(desk, "well/stage-outside", placeOfDepth(deepest.bottom, AT), {

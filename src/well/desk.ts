@@ -4,7 +4,7 @@ import type { SourceRef } from "../cite/source.ts";
 import type { Code } from "../diagnostics/codes.ts";
 import { diagnose, type Telling } from "../diagnostics/diagnose.ts";
 import type { Diagnostic, Place } from "../diagnostics/diagnostic.ts";
-import type { Path } from "../diagnostics/path.ts";
+import { type Path, pathKey } from "../diagnostics/path.ts";
 import type { Dimension } from "../units/dimensions.ts";
 import { quantity } from "../units/quantity.ts";
 import type { Assumption } from "./well.ts";
@@ -31,6 +31,15 @@ const sourceInWords = (key: string, { sources }: Catalog): string => {
 };
 
 const isPlace = (at: Path | Place): at is Place => "path" in at;
+
+/** Places that a fault already speaks of, where it stands or where it points to. */
+export const spokenOf = ({ faults }: Desk): ReadonlySet<string> =>
+	new Set(
+		faults.flatMap(({ at, related = [] }) => [
+			pathKey(at.path),
+			...related.map((each) => pathKey(each.at.path)),
+		]),
+	);
 
 /** Where a value was written; a value that was not typed has only the place given. */
 export const placeOf = (value: Known | undefined, otherwise: Path): Place => {

@@ -1,6 +1,7 @@
 import type { Catalog } from "../catalog/catalog.ts";
 import type { Definition } from "../definition/definition.ts";
-import type { Checked } from "../diagnostics/diagnostic.ts";
+import type { Checked, Diagnostic } from "../diagnostics/diagnostic.ts";
+import { pathKey } from "../diagnostics/path.ts";
 import { checkCementColumns } from "./check-cement-columns.ts";
 import { checkDepths } from "./check-depths.ts";
 import { checkLanding } from "./check-landing.ts";
@@ -95,10 +96,12 @@ export const resolveWell = (definition: Definition, catalog: Catalog, files: Rea
 	checkRecords(definition, stimulation, desk);
 	checkPlausibility(definition, desk);
 
+	const faults = withoutWiderHoles(desk.faults);
+
 	const { site } = definition;
 	assumeNeighborGround(site.neighbors, desk);
 	return {
-		diagnostics: desk.faults,
+		diagnostics: faults,
 		value: {
 			identity: definition.well,
 			site,
@@ -123,6 +126,19 @@ export const resolveWell = (definition: Definition, catalog: Catalog, files: Rea
 			assumptions: desk.assumptions,
 		},
 	};
+};
+
+/** A hole that its own pipe does not fit is itself too narrow; that the next one is wider follows from it. */
+const withoutWiderHoles = (faults: readonly Diagnostic[]): readonly Diagnostic[] => {
+	const narrow = new Set(
+		faults
+			.filter(({ code }) => code === "well/pipe-hole")
+			.flatMap(({ related = [] }) => related.map(({ at }) => pathKey(at.path))),
+	);
+	return faults.filter(
+		({ code, related = [] }) =>
+			code !== "well/hole-diameter" || !related.some(({ at }) => narrow.has(pathKey(at.path))),
+	);
 };
 
 /** A neighbor's well is given below its own ground; how high that ground lies is not asked. */

@@ -6,7 +6,7 @@ import { uprightAxis } from "../charts/chart-frame.ts";
 import type { ChartOptions } from "../charts/chart-options.ts";
 import { type Label, labelColumn } from "../label.ts";
 import { type LegendEntry, legendHeight, legendShapes, SWATCH } from "../legend.ts";
-import { compose, type Line, lineText, run, sentence, setLine } from "../line-of-text.ts";
+import { compose, type Line, lineText, lineWidth, run, sentence, setLine } from "../line-of-text.ts";
 import { type Box, boxPath, n } from "../lithology.ts";
 import { breakMark } from "../marks/lines.ts";
 import { named } from "../named.ts";
@@ -51,9 +51,17 @@ export const pressureLadderView = (
 	const values = ladder.rungs.map((rung) => rung.pressure.value);
 	const [lowest, highest] = [Math.min(...values), Math.max(...values)];
 	const from = lowest > HIGH_UP * highest ? 0.82 * lowest : 0;
+	const scale = from > 0 ? words.ladderScaleFrom : words.ladderScale;
+	const note = [run(scale, { italic: true, color: SECOND_INK })];
 	const legend = legendOf(ladder, print);
-	const legendBox = { x: 0, width, size: SIZE * 0.95 };
-	const [top, bottom] = [SIZE * 2.4, height - SIZE * 2 - 8 - legendHeight(legend, legendBox)];
+	// The legend stands beside the scale where both fit in one row, else under it.
+	const wide = lineWidth(note, SIZE * 0.95) + SIZE;
+	const beside = { x: wide, width: width - wide, size: SIZE * 0.95 };
+	const under = { x: 0, width, size: SIZE * 0.95 };
+	const oneRow = legendHeight(legend, beside) <= SIZE * 2;
+	const legendBox = oneRow ? beside : under;
+	const foot = oneRow ? legendHeight(legend, beside) : legendHeight(legend, under) + SIZE * 1.3;
+	const [top, bottom] = [SIZE * 2.4, height - foot - 5];
 	const axis = axisOf("pressure", units, [from, highest * 1.03], [bottom, top], 24);
 	const post: Box = { x: width * 0.47, y: top, width: POST, height: bottom - top };
 	const broken = new Set(ladder.broken.flatMap((pair) => [pair.lower, pair.upper]));
@@ -82,7 +90,6 @@ export const pressureLadderView = (
 			edge: post.x + POST + 6,
 		},
 	);
-	const scale = from > 0 ? words.ladderScaleFrom : words.ladderScale;
 	return {
 		id: "pressure-ladder",
 		width,
@@ -105,13 +112,13 @@ export const pressureLadderView = (
 			...right.shapes,
 			named(
 				"label scale",
-				setLine([run(scale, { italic: true, color: SECOND_INK })], {
+				setLine(note, {
 					x: 0,
-					y: bottom + SIZE * 1.6,
+					y: bottom + 5 + SIZE * 0.8,
 					size: SIZE * 0.95,
 				}),
 			),
-			...legendShapes(legend, { ...legendBox, y: bottom + SIZE * 2 + 4 }),
+			...legendShapes(legend, { ...legendBox, y: bottom + 5 + (oneRow ? 0 : SIZE * 1.3) }),
 		],
 	};
 };

@@ -1,5 +1,6 @@
 import type { Results } from "../../calc/results.ts";
 import type { PlaceResults } from "../../calc/results-of-isolation.ts";
+import type { Known } from "../../cite/known.ts";
 import type { Shape } from "../../document/shapes.ts";
 import type { Well } from "../../well/well.ts";
 import { compose, type Line, run } from "../line-of-text.ts";
@@ -25,7 +26,8 @@ const kindOf = (kind: string): MarkerKind =>
 	WATERS.has(kind) ? "water" : BUILDINGS.has(kind) ? "building" : "other";
 
 /** Neighbors and offset wells whose place is known, numbered in the definition's order. */
-export const placesNear = (well: Well, { site }: Results, print: Print): Place[] => {
+export const placesNear = (well: Well, { site, trajectory }: Results, print: Print): Place[] => {
+	const radius = trajectory?.uncertainty_radius;
 	const found = [
 		...(site?.neighbors ?? []).flatMap((place) => {
 			const neighbor = entryOf(well.neighbors, place);
@@ -39,15 +41,25 @@ export const placesNear = (well: Well, { site }: Results, print: Print): Place[]
 		.flatMap(({ place, kind }) =>
 			place.north === undefined || place.east === undefined
 				? []
-				: [{ kind, north: place.north.value, east: place.east.value, words: placeWords(place, print) }],
+				: [
+						{
+							kind,
+							north: place.north.value,
+							east: place.east.value,
+							words: placeWords(place, radius, print),
+						},
+					],
 		)
 		.map((place, i) => ({ ...place, number: i + 1 }));
 };
 
-const placeWords = (place: PlaceResults, print: Print): Line => {
+/** A distance to the path is no better than the survey, so the stated radius stands behind it. */
+const placeWords = (place: PlaceResults, radius: Known<"distance"> | undefined, print: Print): Line => {
 	const name = [run(place.name, { weight: "semibold" })];
 	if (place.from_path === undefined) return name;
-	return [...name, run("  "), ...compose(print.words.fromPath, { distance: print.value(place.from_path) })];
+	const far = compose(print.words.fromPath, { distance: print.value(place.from_path) });
+	const give = radius === undefined ? [] : [run(" ± "), print.value(radius)];
+	return [...name, run("  "), ...far, ...give];
 };
 
 /** The place's number, as it stands in the list beside its mark. */

@@ -1,6 +1,6 @@
 import type { DepthMark } from "../../calc/results.ts";
 import type { Cell, Column, Row } from "../../document/blocks.ts";
-import { cell, type PaperContext } from "../context.ts";
+import { cell, type PaperContext, shown } from "../context.ts";
 import { named, type Part, quantityColumn, row, table, textColumn } from "./part.ts";
 
 /** MD, TVD and depth below ground of a mark, on the columns of `depthColumns`. */
@@ -19,6 +19,19 @@ export const depthColumns = (context: PaperContext, prefix = ""): Column[] => [
 	quantityColumn(context, `${prefix}tvd`, "true-vertical-depth"),
 	quantityColumn(context, `${prefix}below_ground`, "depth-below-ground"),
 ];
+
+/** A hole that climbs past level passes a depth more than once: the measured depth is then the first of several. */
+const nameCell = (context: PaperContext, name: string, { passes }: DepthMark): Cell =>
+	passes === undefined
+		? { kind: "text", text: name }
+		: {
+				kind: "rich",
+				children: [
+					{ kind: "text", text: `${name}, ${context.words.label("phrases.first_of")} ` },
+					shown(context, passes),
+					{ kind: "text", text: ` ${context.words.label("phrases.passes")}` },
+				],
+			};
 
 /** Every depth that the well is known by, on all three axes, from the surface down. */
 export const keyDepths: Part = (context) => {
@@ -48,7 +61,7 @@ export const keyDepths: Part = (context) => {
 		(a, b) => a.mark.tvd.value - b.mark.tvd.value || (a.mark.md?.value ?? 0) - (b.mark.md?.value ?? 0),
 	);
 	const rows: Row[] = order.map(({ name, mark }) =>
-		row({ mark: { kind: "text", text: name }, ...depthCells(context, mark) }),
+		row({ mark: nameCell(context, name, mark), ...depthCells(context, mark) }),
 	);
 	return table(
 		context,
