@@ -55,7 +55,8 @@ export const lowBelowHigh = (tree: unknown): readonly Diagnostic[] => {
 	const [low, high] = itemsAt(tree, returned).map((share) =>
 		typeof share === "string" ? parseQuantity(share, "share") : undefined,
 	);
-	if (low?.ok && high?.ok && low.value > high.value) raise(returned, itemsAt(tree, returned).join(", "));
+	if (low?.ok && high?.ok && low.value <= 1 && low.value > high.value)
+		raise(returned, itemsAt(tree, returned).join(", "));
 	for (const place of ["cased", "open_hole"]) {
 		const path: Path = ["design_basis", "friction", place];
 		const [least, greatest] = itemsAt(tree, path);

@@ -1,5 +1,6 @@
 import type { Known } from "../cite/known.ts";
 import type { Path } from "../diagnostics/path.ts";
+import { placeOfDepth } from "./check-stages.ts";
 import { asWritten, type Desk, fault, placeOf, SAME_DEPTH } from "./desk.ts";
 import type { FoundString } from "./resolve-strings.ts";
 import type { Datum, Slurry } from "./well.ts";
@@ -25,13 +26,18 @@ export const checkCementColumns = (
 		const placed = cement.slurries.map(
 			(slurry, i): Placed => ({ slurry, at: [...found.at, "cement", "slurries", i] }),
 		);
-		const upsideDown = placed.filter(({ slurry }) => slurry.bottom.value <= slurry.top.value);
+		// A slurry that follows a shoe which is itself at fault says nothing of its own.
+		const own = placed.filter(
+			({ slurry }) => !(astray.has(found.string.id) && slurry.bottom === found.string.shoe),
+		);
+		const upsideDown = own.filter(({ slurry }) => slurry.bottom.value <= slurry.top.value);
 		for (const { slurry, at } of upsideDown)
 			fault(desk, "well/top-below-bottom", [...at, "to"], {
 				what: `the ${slurry.role} slurry of the ${found.string.id} string ends at or above its top`,
 				expected: `deeper than ${asWritten(slurry.top, "ft")}`,
 				found: asWritten(slurry.bottom, "ft"),
 				mend: "exchange the two depths, or correct one",
+				related: [{ at: placeOfDepth(slurry.top, [...at, "from"]), label: "its top" }],
 			});
 		if (upsideDown.length > 0 || astray.has(found.string.id)) continue;
 		const column = [...placed].sort((a, b) => a.slurry.top.value - b.slurry.top.value);

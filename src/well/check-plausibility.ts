@@ -11,8 +11,12 @@ import { type Desk, fault, placeOf, spokenOf } from "./desk.ts";
  */
 export const checkPlausibility = (definition: Definition, desk: Desk): void => {
 	const told = spokenOf(desk);
+	const refused = new Set(
+		desk.faults.filter(({ severity }) => severity === "error").map(({ at }) => pathKey(at.path)),
+	);
 	for (const value of typedValues(definition)) {
 		if (value.from.kind !== "definition" || told.has(pathKey(value.from.at))) continue;
+		if (refused.has(pathKey(value.from.at.slice(0, -1)))) continue;
 		const band = bandAt(desk.catalog.plausibility, value.from.at);
 		if (band === undefined || band.dimension !== value.dimension) continue;
 		if (value.value < band.low || value.value > band.high) improbable(value, value.from.text, band, desk);

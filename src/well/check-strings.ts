@@ -1,4 +1,5 @@
 import type { Path } from "../diagnostics/path.ts";
+import { placeOfDepth } from "./check-stages.ts";
 import { asWritten, type Desk, fault, placeOf, SAME_DEPTH } from "./desk.ts";
 import type { FoundString } from "./resolve-strings.ts";
 
@@ -29,6 +30,7 @@ export const checkRuns = (id: string, sections: FoundString["sections"], desk: D
 				expected: `deeper than ${asWritten(section.top, "ft")}`,
 				found: asWritten(section.bottom, "ft"),
 				mend: "exchange the two depths, or correct one",
+				related: [{ at: placeOfDepth(section.top, [...at, "from"]), label: "its top" }],
 			});
 			sound = false;
 			continue;
@@ -110,6 +112,7 @@ const checkAttachments = ({ string, at }: FoundString, desk: Desk): void => {
 				expected: `a stretch between ${asWritten(top, "ft")} and ${asWritten(shoe, "ft")}`,
 				found: `${asWritten(run.top, "ft")} to ${asWritten(run.bottom, "ft")}`,
 				mend: "end it at the shoe, or correct the depth",
+				related: [{ at: placeOf(string.plannedShoe ?? shoe, at), label: "the shoe" }],
 			});
 	}
 };

@@ -82,7 +82,10 @@ const layoutFits = (layout: Layout, desk: Desk): boolean => {
 		expected: `clusters over less than ${asWritten(length, "ft")}`,
 		found: `${Number(span.toFixed(1))} ft`,
 		mend: "fewer clusters, a closer spacing, or longer stages",
-		related: [{ at: placeOf(length, [...at, "length"]), label: "length of a stage" }],
+		related: [
+			{ at: placeOf(length, [...at, "length"]), label: "length of a stage" },
+			{ at: placeOf(spacing, [...at, "cluster_spacing"]), label: "cluster spacing" },
+		],
 	});
 	return false;
 };

@@ -39,9 +39,7 @@ export const resolveStages = (
 			proppantIds,
 		);
 	const records = recordsOf(written, files, desk);
-	for (const { number, at } of records)
-		if (placed.length > 0 && (number < 1 || number > placed.length))
-			unknownStage(at, number, placed.length, desk);
+	tellOfRecords(records, placed.length, desk);
 	return placed.map((stage): Stage => {
 		const override = overrides.get(stage.number);
 		const rate = override?.rate ?? stage.rate;
@@ -131,6 +129,23 @@ const rampOf = (ramp: NonNullable<StagesDefinition["treatment"]["ramp"]>): NonNu
 	efficiency: ramp.efficiency,
 	steps: ramp.steps,
 });
+
+/** Records of stages that do not exist; of several, once, for the count of stages is then most likely wrong. */
+const tellOfRecords = (records: readonly StageRecord[], count: number, desk: Desk): void => {
+	const strange = records.filter(({ number }) => count > 0 && (number < 1 || number > count));
+	const [first] = strange;
+	if (first === undefined) return;
+	if (strange.length === 1) {
+		unknownStage(first.at, first.number, count, desk);
+		return;
+	}
+	fault(desk, "well/unknown-stage", first.at, {
+		what: `there are records of ${strange.length} stages that do not exist`,
+		expected: `stages from 1 to ${count}`,
+		found: strange.map(({ number }) => number).join(", "),
+		mend: "correct the count of stages, or the numbers of the records",
+	});
+};
 
 const unknownStage = (
 	at: Parameters<typeof fault>[2],

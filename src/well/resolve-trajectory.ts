@@ -32,6 +32,7 @@ export const resolveTrajectory = (
 			expected: "a `plan`, or an `actual` survey",
 			mend: "add a plan; of a straight hole `plan: { vertical: true, to: … }`",
 		});
+	if (plan !== undefined) checkPlanAngles(plan, desk);
 	if (plan !== undefined && totalDepth !== undefined) checkReach(plan, totalDepth, desk);
 	return {
 		...maybe("plan", plan),
@@ -171,6 +172,46 @@ const checkLast = (stations: readonly Station[], totalDepth: Known<"measured-dep
 	});
 };
 
+/** Inclination is from straight down to straight up, azimuth once round. */
+const checkAngles = (
+	inclination: number,
+	azimuth: number,
+	places: { readonly inclination: Place; readonly azimuth: Place },
+	desk: Desk,
+): void => {
+	if (inclination < 0 || inclination > 180)
+		fault(desk, "well/survey-angle", places.inclination, {
+			what: "the inclination is not between 0 and 180 degrees",
+			expected: "0 straight down, 90 level",
+			found: `${inclination} degrees`,
+			mend: "correct the inclination, or exchange the columns if they are mixed up",
+		});
+	if (azimuth < 0 || azimuth > 360)
+		fault(desk, "well/survey-angle", places.azimuth, {
+			what: "the azimuth is not between 0 and 360 degrees",
+			expected: "degrees clockwise from north",
+			found: `${azimuth} degrees`,
+			mend: "correct the azimuth",
+		});
+};
+
+/** The angles of a plan, each where it is written. */
+const checkPlanAngles = (plan: TrajectoryPlan, desk: Desk): void => {
+	const at: Path = ["trajectory", "plan"];
+	const check = (inclination: Known<"angle"> | undefined, azimuth: Known<"angle">, block: Path): void =>
+		checkAngles(
+			inclination?.value ?? 0,
+			azimuth.value,
+			{ inclination: placeOf(inclination, block), azimuth: placeOf(azimuth, block) },
+			desk,
+		);
+	if (plan.kind === "segments")
+		for (const [i, { inclination, azimuth }] of plan.segments.entries())
+			check(inclination, azimuth, [...at, "segments", i]);
+	else if (plan.kind === "build-and-land") check(plan.landingInclination, plan.azimuth, at);
+	else if (plan.kind === "build-and-hold") check(undefined, plan.azimuth, at);
+};
+
 const stationsHold = (stations: readonly Station[], desk: Desk): boolean => {
 	const before = desk.faults.length;
 	for (const [i, { md, inclination, azimuth, places }] of stations.entries()) {
@@ -182,20 +223,7 @@ const stationsHold = (stations: readonly Station[], desk: Desk): boolean => {
 				found: `${md} ft`,
 				mend: "put the stations in order of depth, or correct the depth",
 			});
-		if (inclination < 0 || inclination > 180)
-			fault(desk, "well/survey-angle", places.inclination, {
-				what: "the inclination is not between 0 and 180 degrees",
-				expected: "0 straight down, 90 level",
-				found: `${inclination} degrees`,
-				mend: "correct the inclination, or exchange the columns if they are mixed up",
-			});
-		if (azimuth < 0 || azimuth > 360)
-			fault(desk, "well/survey-angle", places.azimuth, {
-				what: "the azimuth is not between 0 and 360 degrees",
-				expected: "degrees clockwise from north",
-				found: `${azimuth} degrees`,
-				mend: "correct the azimuth",
-			});
+		checkAngles(inclination, azimuth, places, desk);
 	}
 	return desk.faults.length === before;
 };

@@ -1,7 +1,6 @@
 import type { Catalog } from "../catalog/catalog.ts";
 import type { Definition } from "../definition/definition.ts";
-import type { Checked, Diagnostic } from "../diagnostics/diagnostic.ts";
-import { pathKey } from "../diagnostics/path.ts";
+import type { Checked } from "../diagnostics/diagnostic.ts";
 import { checkCementColumns } from "./check-cement-columns.ts";
 import { checkDepths } from "./check-depths.ts";
 import { checkLanding } from "./check-landing.ts";
@@ -27,6 +26,7 @@ import { resolveTrajectory } from "./resolve-trajectory.ts";
 import { keepClearOfCouplings } from "./stage-couplings.ts";
 import { resolveTreatingString } from "./treating-string.ts";
 import type { Geology, Hole, Well } from "./well.ts";
+import { withoutConsequences } from "./without-consequences.ts";
 
 /*
  * takes  a definition that reads well, the catalogue, and a way to the files it names
@@ -96,7 +96,7 @@ export const resolveWell = (definition: Definition, catalog: Catalog, files: Rea
 	checkRecords(definition, stimulation, desk);
 	checkPlausibility(definition, desk);
 
-	const faults = withoutWiderHoles(desk.faults);
+	const faults = withoutConsequences(desk.faults);
 
 	const { site } = definition;
 	assumeNeighborGround(site.neighbors, desk);
@@ -126,19 +126,6 @@ export const resolveWell = (definition: Definition, catalog: Catalog, files: Rea
 			assumptions: desk.assumptions,
 		},
 	};
-};
-
-/** A hole that its own pipe does not fit is itself too narrow; that the next one is wider follows from it. */
-const withoutWiderHoles = (faults: readonly Diagnostic[]): readonly Diagnostic[] => {
-	const narrow = new Set(
-		faults
-			.filter(({ code }) => code === "well/pipe-hole")
-			.flatMap(({ related = [] }) => related.map(({ at }) => pathKey(at.path))),
-	);
-	return faults.filter(
-		({ code, related = [] }) =>
-			code !== "well/hole-diameter" || !related.some(({ at }) => narrow.has(pathKey(at.path))),
-	);
 };
 
 /** A neighbor's well is given below its own ground; how high that ground lies is not asked. */

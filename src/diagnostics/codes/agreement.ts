@@ -42,6 +42,14 @@ export const AGREEMENT_CODES = {
 			"than the measured depth of its point. A digit, or the unit, has usually slipped. Correct the depth, or drill the hole " +
 			"deeper.",
 	},
+	"well/shoe-too-shallow": {
+		severity: "error",
+		title: "A shoe lies above what is attached to its string",
+		explain:
+			"The cement column, the centralizers and the stages of a string all reach below its shoe. It would be strange if all of " +
+			"them were wrong, so the shoe probably is: often a digit is missing. Correct it; if it is right, correct the places that " +
+			"the message names.",
+	},
 	"well/tieback-join": {
 		severity: "error",
 		title: "A tieback does not end in the liner it joins",

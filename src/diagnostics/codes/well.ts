@@ -226,10 +226,10 @@ export const WELL_CODES = {
 	},
 	"well/survey-angle": {
 		severity: "error",
-		title: "A survey station has an impossible angle",
+		title: "An angle of the path is impossible",
 		explain:
 			"Inclination lies between 0 and 180 degrees and azimuth between 0 and 360. " +
-			"One bad angle bends the whole path below it. Correct the station, or take it out if it was not measured.",
+			"One bad angle bends the whole path below it. Correct the plan or the station, or take out a station that was not measured.",
 	},
 	"well/stage-row": {
 		severity: "error",
