@@ -68,6 +68,8 @@ export interface TightestMargin {
 	readonly at_pumped: Known<"volume">;
 	/** The fluid that is being pumped then. */
 	readonly during: string;
+	/** Where the margin is lost: from which volume pumped on, and the fluid that then passes the place. */
+	readonly lost?: { readonly from: Known<"volume">; readonly passing: string };
 }
 
 /** How strong the slurry at the shoe is, and when. Times from the landing of the plug. */

@@ -73,7 +73,7 @@ const marginFault = (
 			code,
 			{ path: at },
 			{
-				what: `while the ${found.during} goes down, the cement job of the ${string.id} string ${breaks ? "breaks down" : "lets flow"} the ${found.formation} at ${depth} ft by ${whole(found.margin.value)} psi, after ${whole(found.at_pumped.value)} bbl`,
+				what: `as the ${found.lost?.passing ?? found.during} passes, the cement job of the ${string.id} string ${breaks ? "breaks down" : "lets flow"} the ${found.formation} at ${depth} ft, from ${whole(found.lost?.from.value ?? found.at_pumped.value)} bbl on and by ${whole(found.margin.value)} psi at worst`,
 				expected: `${breaks ? "at most" : "at least"} ${whole(row?.["rock"] ?? Number.NaN)} psi there`,
 				found: `${whole(row?.["pressure"] ?? Number.NaN)} psi${breaks && with_friction ? ", moving" : ", at rest"}`,
 				mend: breaks

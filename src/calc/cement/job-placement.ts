@@ -27,6 +27,7 @@ import {
 	leastLimit,
 	leastNetForce,
 	leastNetForceWhen,
+	lostFrom,
 	placement,
 	poreMargins,
 	tightestAt,
@@ -224,7 +225,27 @@ const margin = (
 		formation: place?.formation.name ?? "",
 		at_pumped: when,
 		during: during?.id ?? "",
+		...lostAt(way, job, schedule, steps, tvd),
 	};
+};
+
+/** Where the margin is lost for the first time, and what then stands at the place where it is lost most. */
+const lostAt = (
+	{ inputs }: JobWay,
+	job: KnownTable,
+	schedule: readonly PumpedFluid[],
+	steps: KnownTable,
+	place: Known<"true-vertical-depth">,
+): Pick<TightestMargin, "lost"> => {
+	const from = lostFrom.of({ margins: steps });
+	if (!Number.isFinite(from.value)) return {};
+	const row = job.rows.find(({ pumped }) => pumped === from.value);
+	const above = inputs.D_annulus.findIndex((tvd) => Math.abs(tvd.value - place.value) < TOUCHING);
+	const before = [...inputs.V_pipe, inputs.V_below, ...inputs.V_annulus.slice(0, Math.max(0, above))];
+	const there = (row?.["displaced"] ?? 0) - before.reduce((sum, { value }) => sum + value, 0);
+	const passing =
+		there < 0 ? undefined : schedule.find(({ cumulative }) => there <= cumulative.value + TOUCHING);
+	return { lost: { from, passing: passing?.id ?? "mud" } };
 };
 
 /** What the string, its test and the wellhead are good for when the plug is bumped. */

@@ -249,6 +249,21 @@ export const tightestWhen = formula({
 	compute: ({ margins: table }) => cellOf(rowOf(table, "margin", -1), "pumped"),
 });
 
+export const lostFrom = formula({
+	id: "cement/margin-lost-from",
+	name: "Volume pumped when a margin is lost",
+	expression: "first volume pumped with a margin below zero",
+	source: cite("definition"),
+	inputs: margins,
+	gives: "volume",
+	validity: "not a number where no margin is lost",
+	compute: ({ margins: table }) =>
+		cellOf(
+			table.rows.find((row) => (row["margin"] ?? 0) < 0),
+			"pumped",
+		),
+});
+
 const job = {
 	job: { table: "pumped, time, empty, pump, circulating, net_force" },
 } as const;

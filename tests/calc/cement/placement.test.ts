@@ -11,6 +11,7 @@ import {
 	leastLimit,
 	leastNetForce,
 	leastNetForceWhen,
+	lostFrom,
 	placement,
 	poreMargins,
 	tightestAt,
@@ -168,6 +169,9 @@ describe("a job in steps", () => {
 		expect(tightestMargin.of({ margins: fracture }).value).toBeCloseTo(-10, 6);
 		expect(tightestAt.of({ margins: fracture }).value).toBe(500);
 		expect(tightestWhen.of({ margins: fracture }).value).toBeCloseTo(300, 6);
+		const lost = lostFrom.of({ margins: fracture }).value;
+		expect(lost).toBeGreaterThan(100);
+		expect(lost).toBeLessThanOrEqual(300);
 		const pore = poreMargins.of({ ...rock, p_j: many("pressure", 200, 500) });
 		expect(tightestMargin.of({ margins: pore }).value).toBeCloseTo(20, 6);
 		expect(tightestWhen.of({ margins: pore }).value).toBe(0);

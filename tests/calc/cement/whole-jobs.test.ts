@@ -42,7 +42,7 @@ describe("whole cement jobs", () => {
 		const [only, ...more] = told(changed("losses"));
 		expect(more).toEqual([]);
 		expect(only).toMatch(
-			/^calc\/breaks-rock-while-placing: while the \w[\w ]* goes down, the cement job of the surface string breaks down the Cinder Sand at 9[06]0 ft by \d+ psi, after \d+ bbl$/,
+			/^calc\/breaks-rock-while-placing: as the lead passes, the cement job of the surface string breaks down the Cinder Sand at 9[06]0 ft, from \d+ bbl on and by \d+ psi at worst$/,
 		);
 		const margin = changed("losses").findings?.results.cement["surface"]?.placement?.fracture;
 		// It is broken before the plug lands: while lead stands opposite the zone, not only at the end.
