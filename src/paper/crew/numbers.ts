@@ -3,12 +3,14 @@ import type { Cell } from "../../document/blocks.ts";
 import type { Inline, QuantityStyle, QuantityText } from "../../document/inline.ts";
 import type { AnnulusLimit, CasingString } from "../../well/well.ts";
 import { type PaperContext, shown, textCell } from "../context.ts";
-import { named, titled } from "../parts/part.ts";
+import { asGiven, named, titled } from "../parts/part.ts";
 
 /** One line of a numbers sheet: what it is of, where there are several, and the value. */
 export interface SheetLine {
 	readonly of?: string;
 	readonly cell: Cell;
+	/** Where a distance is measured from and who says so; under a large figure, behind a small one. */
+	readonly note?: string;
 }
 
 /** Finds a sheet's value; no lines means that the definition does not have it. */
@@ -29,14 +31,7 @@ const measured = (
 	if (zone === undefined) return [];
 	const from = zone.from === undefined ? "" : ` ${context.words.label("phrases.from")} ${zone.from}`;
 	const source = zone.source === undefined ? "" : ` (${zone.source})`;
-	return [
-		{
-			cell: {
-				kind: "rich",
-				children: [shown(context, zone.distance), { kind: "text", text: `${from}${source}` }],
-			},
-		},
-	];
+	return [{ cell: shown(context, zone.distance), note: `${from}${source}` }];
 };
 
 const casing = (context: PaperContext, string: CasingString | undefined) =>
@@ -83,7 +78,7 @@ export const SHEET_VALUES: Readonly<Record<string, SheetValue>> = {
 		(c.well.safety?.muster_points ?? []).map((point) => ({ of: titled(point.id), cell: textCell(point.at) })),
 	gas_alarms: (c) =>
 		(c.well.safety?.gas_alarms ?? []).map((alarm) => ({
-			of: alarm.gas,
+			of: asGiven(c, alarm.gas) ?? alarm.gas,
 			cell: {
 				kind: "rich",
 				children: [
@@ -91,9 +86,9 @@ export const SHEET_VALUES: Readonly<Record<string, SheetValue>> = {
 					...(alarm.high === undefined
 						? []
 						: [{ kind: "text" as const, text: ` ${c.words.label("crew.then")} ` }, shown(c, alarm.high)]),
-					{ kind: "text", text: ` (${alarm.source})` },
 				],
 			},
+			note: ` (${alarm.source})`,
 		})),
 	hydrogen_sulfide: (c) => {
 		const gas = c.well.safety?.hydrogen_sulfide;

@@ -31,7 +31,7 @@ export const crewNumbers: Part = (context) => {
 					{
 						kind: "figures" as const,
 						items: large.flatMap((n) =>
-							n.lines.map((line) => ({ value: line.cell, label: labelOf(n, line) })),
+							n.lines.map((line) => ({ value: line.cell, label: `${labelOf(n, line)}${line.note ?? ""}` })),
 						),
 					},
 				]),
@@ -81,13 +81,20 @@ const sheetNumbers = (context: PaperContext): SheetNumber[] => {
 const labelOf = (number: SheetNumber, line: SheetLine): string =>
 	line.of === undefined ? number.label : `${number.label}: ${line.of}`;
 
+const withNote = ({ cell, note }: SheetLine): Cell => {
+	if (note === undefined) return cell;
+	const tail = { kind: "text", text: note } as const;
+	if (cell.kind === "rich") return { kind: "rich", children: [...cell.children, tail] };
+	return cell.kind === "quantity" ? { kind: "rich", children: [cell, tail] } : cell;
+};
+
 const linesOf = (number: SheetNumber, context: PaperContext) => {
 	const empty: Cell = number.critical
 		? { kind: "unset", text: context.words.label("crew.not_set") }
 		: { kind: "blank" };
 	const lines: readonly SheetLine[] = number.lines.length > 0 ? number.lines : [{ cell: empty }];
 	return lines.map((line) =>
-		row({ what_to_know: { kind: "text", text: labelOf(number, line) }, value: line.cell }),
+		row({ what_to_know: { kind: "text", text: labelOf(number, line) }, value: withNote(line) }),
 	);
 };
 
