@@ -12,6 +12,8 @@ const AT: Path = ["stimulation", "stages"];
  */
 export const checkLanding = ({ stages }: Stimulation, { plan, survey }: Trajectory, desk: Desk): void => {
 	if (plan?.kind !== "build-and-land" || survey !== undefined) return;
+	// An angle that is no inclination is told of already.
+	if (plan.landingInclination.value > 180) return;
 	const landing = plan.kickoff.value + (100 * plan.landingInclination.value) / plan.build.value;
 	const opening = (stage: (typeof stages)[number]): Known<"measured-depth"> =>
 		stage.clusters.at(-1) ?? stage.top;
