@@ -25,8 +25,8 @@ const HIGH_UP = 0.4;
 
 const STROKES: Readonly<Record<Rung["tier"], Stroke>> = {
 	expected: { color: INK, width: 1.2, dash: [3, 1.6] },
-	kickout: { color: INK, width: 1.2 },
-	relief: { color: INK, width: 1.2 },
+	kickout: { color: INK, width: 0.8 },
+	relief: { color: INK, width: 0.8 },
 	maximum: { color: VERMILLION, width: 3 },
 	element: { color: INK, width: 1.6 },
 	"line-test": { color: INK, width: 1.2, dash: [1.4, 1.4] },
@@ -99,7 +99,9 @@ export const pressureLadderView = (
 		scale,
 		shapes: [
 			...postShapes(ladder, post, axis.at),
-			...(from > 0 ? breakMark(RULER - 6, post.x + POST + 6, bottom) : []),
+			...(from > 0
+				? [...breakMark(RULER - 7, RULER + 7, bottom), ...breakMark(post.x - 5, post.x + POST + 5, bottom)]
+				: []),
 			...uprightAxis(
 				{ ...axis, ticks: axis.ticks.filter(({ at }) => from === 0 || at < bottom - 6) },
 				{ edge: RULER, size: SIZE * 0.9, title: words.axisPressure, name: "pressure" },

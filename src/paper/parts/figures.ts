@@ -82,7 +82,7 @@ const ladder: Sketch = (context, height) =>
 const ladderOfJob: Part = (context) => {
 	const job = context.jobs.find((entry) => entry.id === context.job?.id);
 	const treating = job?.numbers.some(({ value }) => value === "maximum_treating_pressure") === true;
-	return treating ? part(ladder, 150)(context) : [];
+	return treating ? part(ladder, 128)(context) : [];
 };
 
 const figure = (drawing: Drawing): Block => ({
