@@ -54,6 +54,12 @@ export type Shape =
 			readonly name?: string;
 	  };
 
+/** Something that a drawing had no room to say. */
+export interface Undrawn {
+	readonly name: string;
+	readonly says: string;
+}
+
 export interface Drawing {
 	readonly id: string;
 	readonly width: number;
@@ -65,4 +71,6 @@ export interface Drawing {
 	readonly alternative: string;
 	/** "Depth to scale; widths are not to scale", or the like; every drawing says one or the other. */
 	readonly scale: string;
+	/** What it had no room for, to stand in a table beside it. */
+	readonly undrawn?: readonly Undrawn[];
 }

@@ -1,6 +1,6 @@
-import type { Shape } from "../document/shapes.ts";
+import type { Shape, Undrawn } from "../document/shapes.ts";
 import { placeInOrder } from "./label-column.ts";
-import { type Line, lineWidth, setLine, wrap } from "./line-of-text.ts";
+import { type Line, lineText, lineWidth, setLine, wrap } from "./line-of-text.ts";
 import { boxPath } from "./lithology.ts";
 import { leader } from "./marks/lines.ts";
 import type { Point } from "./well-axis.ts";
@@ -27,6 +27,8 @@ export interface Placed {
 	readonly shapes: readonly Shape[];
 	/** Ids of the labels there was no room for. */
 	readonly dropped: readonly string[];
+	/** What was not set: labels left out, and lines that labels gave up. */
+	readonly lost: readonly Undrawn[];
 }
 
 /** A label with its lines broken to the column's width; each inner list is one line as given. */
@@ -83,6 +85,16 @@ const shed = (sets: Set[], fits: (kept: readonly Set[]) => boolean): { kept: Set
 			longest.groups.length > 1 ? longest.groups.slice(0, -1) : [(longest.groups[0] ?? []).slice(0, 1)];
 	}
 };
+
+/** Labels that are not among the sets, and the lines that the sets gave up. */
+const lostOf = (labels: readonly Label[], sets: readonly Set[]): Undrawn[] =>
+	labels.flatMap((label): Undrawn[] => {
+		const set = sets.find((each) => each.label === label);
+		const left = label.lines.slice(set === undefined ? 1 : Math.max(set.groups.length, 1));
+		const name = lineText(label.lines[0] ?? []);
+		const says = left.map((line) => lineText(line).replaceAll(/\s{2,}/gu, " "));
+		return set === undefined || says.length > 0 ? [{ name, says: says.join("; ") }] : [];
+	});
 
 /** Where a column of labels stands. */
 export interface Column {
@@ -147,7 +159,7 @@ export const labelColumn = (labels: readonly Label[], column: Column): Placed =>
 			},
 		];
 	});
-	return { shapes, dropped: [...dropped, ...strayed] };
+	return { shapes, dropped: [...dropped, ...strayed], lost: lostOf(sorted, near) };
 };
 
 const backingOf = (lines: readonly Line[], { side, x, size, backing }: Column, top: number): Shape[] => {
@@ -271,5 +283,5 @@ export const labelRow = (labels: readonly Label[], row: LabelRow): Placed => {
 			},
 		];
 	});
-	return { shapes, dropped };
+	return { shapes, dropped, lost: lostOf(labels, sets) };
 };

@@ -35,7 +35,7 @@ export const closeUpLabels = (view: View): Label[] => {
 	const ground = well.datum.groundLevel;
 	const string = protecting(view);
 	const below = results.isolation.shoe_below_protected_water;
-	const keep = { weight: 9, keep: true, least: 2, dot: false } as const;
+	const common = { weight: 9, least: 2, dot: false } as const;
 	const shoes = well.strings.flatMap((each): Label[] => {
 		const shoe = results.casing[each.id]?.shoe;
 		if (shoe === undefined || shoe.tvd.value > deepest || each.kind === "tieback") return [];
@@ -60,7 +60,6 @@ export const closeUpLabels = (view: View): Label[] => {
 					...distance,
 				],
 				weight: 8,
-				keep: true,
 				least: each === string ? 3 : 2,
 			},
 		];
@@ -81,7 +80,7 @@ export const closeUpLabels = (view: View): Label[] => {
 					? []
 					: [compose(words.groundDepth, { depth: print.value(ground), datum: well.datum.name })]),
 			],
-			...keep,
+			...common,
 		},
 		...shoes,
 		...tops,
@@ -96,7 +95,7 @@ export const closeUpLabels = (view: View): Label[] => {
 								distance: { ...print.value(base.below_ground), weight: "semibold" },
 							}),
 						],
-						...keep,
+						...common,
 						least: 1,
 					} satisfies Label,
 				]),

@@ -10,6 +10,7 @@ import { type Box, boxPath } from "../lithology.ts";
 import { breakMark } from "../marks/lines.ts";
 import { named } from "../named.ts";
 import { nesting } from "../nesting.ts";
+import { keeping } from "../never-dropped.ts";
 import { SECOND_INK } from "../palette.ts";
 import { type KeyOf, type Print, printer, stringName, withinSentence } from "../print.ts";
 import { groundLabels } from "../schematic/ground-labels.ts";
@@ -48,7 +49,7 @@ export const isolationCloseUp = (well: Well, results: Results, options: CloseUpO
 	const base = results.geology.protected_water_base;
 	const layers = base === undefined ? [] : layersAt(well, results, base.tvd.value, view.nest);
 	const lines = layerLines(layers, results, print);
-	const right = labelColumn(closeUpLabels(view), {
+	const right = labelColumn(keeping("close-up", closeUpLabels(view)), {
 		side: "right",
 		x: frame.right.x,
 		width: frame.right.width,
@@ -57,7 +58,7 @@ export const isolationCloseUp = (well: Well, results: Results, options: CloseUpO
 		high: frame.bottom + 6,
 		size: frame.size,
 	});
-	const left = labelColumn(groundLabels(view), {
+	const left = labelColumn(keeping("close-up", groundLabels(view)), {
 		side: "left",
 		x: frame.left.x,
 		width: frame.left.width,
@@ -88,6 +89,7 @@ export const isolationCloseUp = (well: Well, results: Results, options: CloseUpO
 		title: sentence(words.closeUpOf, { well: well.identity.name }),
 		alternative: alternativeOf(view, lines),
 		scale: words.closeUpScale,
+		undrawn: [left, right].flatMap((each) => each.lost),
 		shapes: [
 			named("ground", clipped(groundPart(view), window)),
 			named("well", clipped(wellPart(view), window)),

@@ -3,16 +3,20 @@ import type { Label } from "../label.ts";
 import { type LegendEntry, SWATCH, strokeSwatch } from "../legend.ts";
 import { compose, run, sentence } from "../line-of-text.ts";
 import { waterBand } from "../marks/water.ts";
+import { keeping } from "../never-dropped.ts";
 import { BLUE, INK, PAPER, SECOND_INK, VERMILLION } from "../palette.ts";
 import { placesAlong } from "../path-line.ts";
 import { stringName } from "../print.ts";
+import { illustrativeBand, illustrativeRange } from "../schematic/illustrative-part.ts";
 import { heading } from "../schematic/string-labels.ts";
 import { bedsOf } from "../schematic/view.ts";
 import type { Point } from "../well-axis.ts";
 import { nearbyWells, type Section } from "./section.ts";
 
 /** Tops of the rock, and the base of protected water. */
-export const groundLabels = (section: Section): Label[] => {
+export const groundLabels = (section: Section): Label[] => keeping("section", allGroundLabels(section));
+
+const allGroundLabels = (section: Section): Label[] => {
 	const { well, results, print, scale, box, deepest } = section;
 	const base = results.geology.protected_water_base;
 	return [
@@ -44,7 +48,6 @@ export const groundLabels = (section: Section): Label[] => {
 							compose(print.words.depthVertical, { tvd: print.value(base.tvd) }),
 						],
 						weight: 9,
-						keep: true,
 						least: 2,
 						dot: false,
 					} satisfies Label,
@@ -54,7 +57,7 @@ export const groundLabels = (section: Section): Label[] => {
 
 /** Places of the well itself: those of its vertical part stand beside it, the others under the ground. */
 export const wellLabels = (section: Section): { readonly beside: Label[]; readonly under: Label[] } => {
-	const labels = allWellLabels(section);
+	const labels = keeping("section", allWellLabels(section));
 	const upright = (label: Label) => Math.abs(label.anchor[0] - section.scale.x(0)) < ASIDE;
 	return {
 		beside: labels.filter(upright),
@@ -79,7 +82,6 @@ const allWellLabels = (section: Section): Label[] => {
 		name: string,
 		depth: (typeof trajectory)["total_depth"] | undefined,
 		weight: number,
-		keep = false,
 	): Label[] =>
 		depth === undefined
 			? []
@@ -89,14 +91,13 @@ const allWellLabels = (section: Section): Label[] => {
 						anchor: place(depth.md.value),
 						lines: [heading(name), ...(upright(depth.md.value) ? [print.mark(depth)] : print.stacked(depth))],
 						weight,
-						...(keep ? { keep: true } : {}),
 					},
 				];
 	return [
 		...mark("kickoff", words.kickoff, trajectory.kickoff, 3),
 		...mark("landing", words.landing, trajectory.landing, 2),
-		...mark("top perforation", words.topPerforation, stimulation?.top_perforation, 6, true),
-		...mark("total depth", words.totalDepth, trajectory.total_depth, 9, true),
+		...mark("top perforation", words.topPerforation, stimulation?.top_perforation, 6),
+		...mark("total depth", words.totalDepth, trajectory.total_depth, 9),
 		...well.strings
 			.filter((string) => string.id === results.isolation.protecting_string)
 			.flatMap((string) =>
@@ -140,6 +141,11 @@ export const legendOf = ({ well, results, print, azimuth }: Section): LegendEntr
 			strokeSwatch(VERMILLION, 4.2),
 			strokeSwatch(INK, 1.1),
 		]),
+		...entry(
+			illustrativeRange(results) !== undefined,
+			words.legendIllustrative,
+			illustrativeBand({ x: 0, y: 0, ...SWATCH }),
+		),
 		...entry(kinds.has("water"), words.legendWaterWell, [
 			{ kind: "path", d: "M6.4 0.5V8.5h3.2V0.5", fill: PAPER, stroke: { color: BLUE, width: 0.8 } },
 		]),

@@ -1,5 +1,5 @@
 import type { Results } from "../../calc/results.ts";
-import type { Drawing } from "../../document/shapes.ts";
+import type { Drawing, Shape } from "../../document/shapes.ts";
 import type { Well } from "../../well/well.ts";
 import { labelColumn, labelRow } from "../label.ts";
 import { legendHeight, legendShapes } from "../legend.ts";
@@ -8,6 +8,7 @@ import { named } from "../named.ts";
 import { GROUND, SECOND_INK } from "../palette.ts";
 import { placesAlong } from "../path-line.ts";
 import { printer } from "../print.ts";
+import { illustrativeBand, illustrativeRange } from "../schematic/illustrative-part.ts";
 import { scaleBar } from "./equal-scale.ts";
 import type { MapOptions } from "./map-options.ts";
 import { LINES_UNDER, RULER, type Section, SIZE, sectionOf, UNDER } from "./section.ts";
@@ -71,9 +72,11 @@ export const sectionView = (well: Well, results: Results, options: MapOptions): 
 		title: sentence(words.sectionOf, { well: well.identity.name, azimuth: direction }),
 		alternative: alternativeOf(section),
 		scale: words.sectionScale,
+		undrawn: [left, above, beside, under].flatMap((each) => each.lost),
 		shapes: [
 			named("ground", groundShapes(section)),
 			named("nearby", nearbyShapes(section)),
+			named("illustration", illustration(section)),
 			named("well", wellShapes(section)),
 			named("depths", rulerShapes(section)),
 			...left.shapes,
@@ -103,6 +106,20 @@ const upperSide = ({ results, scale, box, at }: Section): number => {
 	return Math.min(box.bottom, ...turned);
 };
 
+/** The range that simple models give to a fracture's height, across the treated stretch. */
+const illustration = ({ results, scale, box, at, well }: Section): Shape[] => {
+	const range = illustrativeRange(results);
+	const { top_perforation: top, bottom_perforation: bottom } = results.stimulation ?? {};
+	if (range === undefined || top === undefined || bottom === undefined) return [];
+	const xs = placesAlong(results.trajectory.path, top.md.value, bottom.md.value).map((place) => at(place)[0]);
+	const [left, right] = [Math.min(...xs) - 5, Math.max(...xs) + 5];
+	const [from, to] = [
+		scale.y(Math.max(range[0], well.datum.groundLevel.value)),
+		Math.min(scale.y(range[1]), box.bottom),
+	];
+	return to <= from ? [] : illustrativeBand({ x: left, y: from, width: right - left, height: to - from });
+};
+
 const alternativeOf = ({ well, results, print }: Section): string => {
 	const { words } = print;
 	const { trajectory } = results;
@@ -120,6 +137,9 @@ const alternativeOf = ({ well, results, print }: Section): string => {
 		...(well.offsetWells.length === 0
 			? []
 			: [sentence(words.altNear, { list: well.offsetWells.map((each) => each.name).join(", ") })]),
+		...(results.stimulation?.fractures === undefined
+			? []
+			: [sentence(words.altFractures, { depth: print.value(results.stimulation.fractures.highest_top) })]),
 		words.altTable,
 	].join(" ");
 };

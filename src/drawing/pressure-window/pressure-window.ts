@@ -111,6 +111,7 @@ export const pressureWindowChart = (
 		title: sentence(words.windowOf, { well: well.identity.name }),
 		alternative: windowAlternative(view, well, results, print),
 		scale: words.windowScale,
+		undrawn: [right, under].flatMap((each) => each.lost),
 		shapes: [
 			...chartBox(pressures, pressure, depth),
 			...chartBox(densities, density, depth),

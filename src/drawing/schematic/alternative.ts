@@ -87,6 +87,9 @@ export const schematicAlternative = (well: Well, results: Results, print: Print)
 					}),
 				]),
 		...(gap === undefined ? [] : [sentence(words.altGap, { distance: print.value(gap) })]),
+		...(results.stimulation?.fractures === undefined
+			? []
+			: [sentence(words.altFractures, { depth: print.value(results.stimulation.fractures.highest_top) })]),
 		words.altTable,
 	].join(" ");
 };

@@ -94,7 +94,6 @@ const waterLabels = (view: View): Label[] => {
 								: []),
 						],
 						weight: 9,
-						keep: true,
 						least: 2,
 						dot: false,
 					} satisfies Label,
@@ -133,7 +132,7 @@ const wellLabels = (view: View): Label[] => {
 						]
 					: [name(each.name), compose(words.waterWellDepth, { depth: ownDepth(view, each) }), ...count],
 			weight: detail === "plain" ? 8 : 4,
-			...(detail === "plain" ? { keep: true, least: 2 } : {}),
+			...(detail === "plain" ? { least: 2 } : {}),
 		};
 	});
 };
@@ -158,7 +157,6 @@ const gapLabel = (view: View): Label[] => {
 			anchor: [arrow[0][0], (arrow[0][1] + arrow[1][1]) / 2],
 			lines: [line, [run(print.words.plainGapBetween)]],
 			weight: 10,
-			keep: true,
 			least: 2,
 			dot: false,
 		},

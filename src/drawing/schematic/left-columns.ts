@@ -1,6 +1,7 @@
 import { BREAK_GAP } from "../depth-scale.ts";
 import { labelColumn, type Placed } from "../label.ts";
 import { type Line, run, sentence, setLine, wrap } from "../line-of-text.ts";
+import { keeping } from "../never-dropped.ts";
 import type { Print } from "../print.ts";
 import { groundLabels } from "./ground-labels.ts";
 import type { View } from "./view.ts";
@@ -9,7 +10,7 @@ import type { View } from "./view.ts";
 export const leftColumns = (view: View): Placed => {
 	const { frame, scale, print } = view;
 	const { size } = frame;
-	const labels = groundLabels(view);
+	const labels = keeping(view.detail, groundLabels(view));
 	const columns = scale.pieces.map((piece, i): Placed => {
 		const change = scale.breaks[i - 1];
 		const words =
@@ -44,11 +45,13 @@ export const leftColumns = (view: View): Placed => {
 				...column.shapes,
 			],
 			dropped: column.dropped,
+			lost: column.lost,
 		};
 	});
 	return {
 		shapes: columns.flatMap((each) => each.shapes),
 		dropped: columns.flatMap((each) => each.dropped),
+		lost: columns.flatMap((each) => each.lost),
 	};
 };
 

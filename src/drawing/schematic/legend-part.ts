@@ -4,12 +4,15 @@ import type { Well } from "../../well/well.ts";
 import { type LegendEntry, SWATCH } from "../legend.ts";
 import { type Box, boxPath, rockPattern } from "../lithology.ts";
 import { cementFill, cementTopMark } from "../marks/cement.ts";
+import { plannedShoeMark, stageToolMark } from "../marks/completion.ts";
 import { clusterMarks, valveMarks } from "../marks/perforations.ts";
 import { floatCollarMark, plugMark, sealMark, shoeMark, steelWall } from "../marks/steel.ts";
 import { waterBand, waterWellMark } from "../marks/water.ts";
 import { BLUE, INK, PAPER, TARGET_TINT } from "../palette.ts";
 import type { AxisPoint } from "../well-axis.ts";
 import type { DrawingWords } from "../words.ts";
+import { packersOf, treatingFoot } from "./completion-part.ts";
+import { illustrativeBand } from "./illustrative-part.ts";
 import { bedsOf, type Detail, isLast } from "./view.ts";
 import { plannedTopOf } from "./well-part.ts";
 
@@ -42,7 +45,10 @@ export const legendOf = (
 	const sleeves = well.stimulation?.method === "sliding sleeve";
 	const last = well.strings.find((string) => isLast(well, string));
 	const collar = last?.shoeTrack !== undefined && shown(results.casing[last.id]?.shoe.tvd.value);
-	const liners = well.strings.filter((string) => string.kind === "liner");
+	const hung = well.strings.some(
+		(string) => string.kind === "liner" && shown(results.casing[string.id]?.top.tvd.value),
+	);
+	const packers = packersOf(well).length > 0;
 	const replanned = well.strings.some((string) => {
 		const [cement, planned] = [results.cement[string.id], plannedTopOf(string)];
 		return (
@@ -73,10 +79,19 @@ export const legendOf = (
 		]),
 		...entry(marks && collar, words.legendFloat, [...pipe, ...floatCollarMark(upright(3.5), 3)]),
 		...entry(
-			liners.some((string) => shown(results.casing[string.id]?.top.tvd.value)),
-			words.legendLinerTop,
+			hung || (packers && marks),
+			hung ? (packers && marks ? words.legendLinerPacker : words.legendLinerTop) : words.legendPacker,
 			[...pipe, ...sealMark(upright(2), 4.6, 8)],
 		),
+		...entry(
+			marks && well.strings.some((string) => string.cement?.stageTool !== undefined),
+			words.legendStageTool,
+			[...pipe, ...stageToolMark(upright(4.5), 4.6)],
+		),
+		...entry(marks && treatingFoot(well) !== undefined, words.legendTreatingString, [
+			...steelWall(hole, { outer: 7.4, inner: 6 }),
+			...steelWall(hole, { outer: 3.4, inner: 2.2 }),
+		]),
 		...entry(perforated && !sleeves, words.legendPerforations, [
 			...pipe,
 			...clusterMarks([upright(2.5), upright(6.5)], 3, 8, 1),
@@ -114,7 +129,24 @@ export const legendOf = (
 };
 
 /** A plug's swatch, for drawings whose plugs stand far enough apart. */
-export const plugEntry = (words: DrawingWords): LegendEntry => ({
+const plugEntry = (words: DrawingWords): LegendEntry => ({
 	text: words.legendPlug,
 	swatch: [...pipe, ...plugMark(upright(4.5), 3)],
 });
+
+/** Swatches of what depends on how the page came out. */
+export const pageEntries = (
+	words: DrawingWords,
+	shown: { readonly plug: boolean; readonly plannedShoe: boolean; readonly illustration: boolean },
+): LegendEntry[] => [
+	...(shown.plug ? [plugEntry(words)] : []),
+	...(shown.plannedShoe
+		? [
+				{
+					text: words.legendPlannedShoe,
+					swatch: [...steelWall([upright(0), upright(7)], width), ...plannedShoeMark(upright(7), 4.6, 3)],
+				},
+			]
+		: []),
+	...(shown.illustration ? [{ text: words.legendIllustrative, swatch: illustrativeBand(box) }] : []),
+];

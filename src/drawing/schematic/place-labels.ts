@@ -1,4 +1,5 @@
 import type { HoleMark } from "../../calc/results.ts";
+import type { Known } from "../../cite/known.ts";
 import { compose, type Line, run, sentence } from "../line-of-text.ts";
 import { stringName, withinSentence } from "../print.ts";
 import { heading, SAME_PLACE, type WellLabel } from "./string-labels.ts";
@@ -34,13 +35,13 @@ export const placeLabels = (view: View): WellLabel[] => {
 					print.mark(top),
 				],
 				weight: 8,
-				keep: true,
 				least: 2,
 			},
 		];
 	});
 	return [
 		...liners,
+		...completionLabels(view),
 		{
 			id: "ground level",
 			md: well.datum.groundLevel.value,
@@ -53,7 +54,6 @@ export const placeLabels = (view: View): WellLabel[] => {
 				}),
 			],
 			weight: 6,
-			keep: true,
 			dot: false,
 		},
 		...(kickoff === undefined || detail !== "full"
@@ -95,10 +95,73 @@ export const placeLabels = (view: View): WellLabel[] => {
 			across: 0,
 			lines: [heading(words.totalDepth), ...depths(view, total)],
 			weight: 9,
-			keep: true,
 			least: 2,
 			dot: total.md.value - shoe > SAME_PLACE,
 		},
+	];
+};
+
+/** Stage tools, packers, and the foot of the treating string; of the public's drawing none. */
+const completionLabels = ({ well, nest, print }: View): WellLabel[] => {
+	const { words } = print;
+	const along = (md: Known<"measured-depth">): Line => compose(words.depthMeasured, { md: print.value(md) });
+	const treating = well.stimulation?.treatingString;
+	const foot = treating?.sections.at(-1);
+	return [
+		...well.strings.flatMap((string): WellLabel[] => {
+			const tool = string.cement?.stageTool;
+			const packer = string.production?.packer;
+			const { outer } = nest.string(string);
+			return [
+				...(tool === undefined
+					? []
+					: [
+							{
+								id: `stage tool ${string.id}`,
+								md: tool.value,
+								across: outer + 3.4,
+								lines: [heading(words.stageTool), along(tool)],
+								weight: 5,
+							},
+						]),
+				...(packer === undefined
+					? []
+					: [
+							{
+								id: `packer ${string.id}`,
+								md: packer.value,
+								across: 0,
+								lines: [heading(words.packer), along(packer)],
+								weight: 5,
+							},
+						]),
+			];
+		}),
+		...(treating?.packer === undefined
+			? []
+			: [
+					{
+						id: "treating packer",
+						md: treating.packer.depth.value,
+						across: 0,
+						lines: [heading(words.packer), along(treating.packer.depth)],
+						weight: 5,
+					},
+				]),
+		...(foot === undefined
+			? []
+			: [
+					{
+						id: "treating string",
+						md: foot.bottom.value,
+						across: 0,
+						lines: [
+							heading(words.treatingString),
+							[print.value(foot.outsideDiameter, { pipeSize: true }), run(", "), ...along(foot.bottom)],
+						],
+						weight: 5,
+					},
+				]),
 	];
 };
 
@@ -143,7 +206,6 @@ export const perforationLabels = (view: View): WellLabel[] => {
 					: [compose(words.shoeBelowWater, { distance: print.value(gap) })]),
 			],
 			weight: 8,
-			keep: true,
 			least: 2,
 		},
 	];
@@ -154,7 +216,6 @@ export const perforationLabels = (view: View): WellLabel[] => {
 			across: reach(bottom),
 			lines: [heading(words.bottomPerforation), ...depths(view, bottom)],
 			weight: 7,
-			keep: true,
 			least: 2,
 		});
 	if (axis.level !== undefined) return ends;

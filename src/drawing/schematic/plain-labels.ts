@@ -32,7 +32,6 @@ export const plainLabels = (view: View): WellLabel[] => {
 						compose(words.plainDepth, { depth: print.below(shoe) }),
 					],
 					weight: protects ? 9 : 5,
-					keep: true,
 					least: 3,
 				},
 			];
@@ -67,7 +66,6 @@ export const plainLabels = (view: View): WellLabel[] => {
 							compose(words.plainTreatedDepth, { depth: print.below(top) }),
 						],
 						weight: 9,
-						keep: true,
 						least: 2,
 						dot: !level,
 					},

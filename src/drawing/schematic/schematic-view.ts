@@ -5,8 +5,9 @@ import { legendHeight } from "../legend.ts";
 import { nesting } from "../nesting.ts";
 import type { Print } from "../print.ts";
 import { levelFrom, wellAxis } from "../well-axis.ts";
+import { illustrativeRange } from "./illustrative-part.ts";
 import { railRoom } from "./lateral-part.ts";
-import { legendOf, plugEntry } from "./legend-part.ts";
+import { legendOf, pageEntries } from "./legend-part.ts";
 import { type Detail, type Frame, halfWidthAt, type View } from "./view.ts";
 
 /** Type size of labels at each level of detail [pt]. */
@@ -22,16 +23,22 @@ export const schematicView = (
 	well: Well,
 	results: Results,
 	detail: Detail,
-	page: PageSize,
+	paper: PageSize,
 	print: Print,
 ): View => {
 	const tallFor = (deepest: number) => {
 		const size = SIZES[detail] * 0.95;
 		const plugs = results.stimulation?.stages.some((stage) => stage.plug !== undefined) === true;
 		const entries = legendOf(well, results, detail, deepest, print.words);
-		return legendHeight([...entries, ...(plugs ? [plugEntry(print.words)] : [])], {
+		// As much as the page may turn out to need.
+		const page = pageEntries(print.words, {
+			plug: plugs,
+			plannedShoe: well.strings.some((string) => string.plannedShoe !== undefined),
+			illustration: detail === "full" && illustrativeRange(results) !== undefined,
+		});
+		return legendHeight([...entries, ...page], {
 			x: 0,
-			width: page.width,
+			width: paper.width,
 			size,
 		});
 	};
@@ -40,11 +47,11 @@ export const schematicView = (
 		well,
 		results,
 		detail,
-		page,
+		paper,
 		print,
 		tallFor(results.trajectory.total_depth.tvd.value),
 	);
-	return viewWith(well, results, detail, page, print, tallFor(first.deepest));
+	return viewWith(well, results, detail, paper, print, tallFor(first.deepest));
 };
 
 const viewWith = (

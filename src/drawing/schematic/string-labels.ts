@@ -105,7 +105,6 @@ export const stringLabels = (view: View, string: CasingString): WellLabel[] => {
 			...(view.detail === "full" ? holeLines(view, string) : []),
 		],
 		weight: 8,
-		keep: true,
 		least: 2 + string.sections.length,
 	};
 	if (axis.level === undefined || axis.at(string.shoe.value).x - axis.at(0).x < ASIDE)
@@ -126,7 +125,6 @@ export const stringLabels = (view: View, string: CasingString): WellLabel[] => {
 				...(shoe === undefined ? [] : print.stacked(shoe)),
 			],
 			weight: 8,
-			keep: true,
 			least: 2,
 		},
 	];
@@ -164,7 +162,6 @@ export const cementTopLabels = (view: View, string: CasingString): WellLabel[] =
 						]),
 			],
 			weight: 7,
-			keep: true,
 			least: 2,
 		},
 	];

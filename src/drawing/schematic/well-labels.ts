@@ -1,4 +1,5 @@
 import type { Label } from "../label.ts";
+import { keeping } from "../never-dropped.ts";
 import { perforationLabels, placeLabels } from "./place-labels.ts";
 import { plainLabels } from "./plain-labels.ts";
 import { ASIDE, cementTopLabels, stringLabels } from "./string-labels.ts";
@@ -20,7 +21,7 @@ export const wellLabels = (view: View): { readonly beside: Label[]; readonly und
 				];
 	const start = axis.at(0).x;
 	const out: { beside: Label[]; under: Label[] } = { beside: [], under: [] };
-	for (const { md, across, ...label } of [...all].sort((a, b) => a.md - b.md)) {
+	for (const { md, across, ...label } of keeping(detail, all).sort((a, b) => a.md - b.md)) {
 		const at = axis.at(md);
 		const under = axis.level !== undefined && at.x - start >= ASIDE;
 		const side = under ? -across : across;

@@ -10,10 +10,12 @@ import { SECOND_INK } from "../palette.ts";
 import { type KeyOf, type Print, printer } from "../print.ts";
 import type { DrawingWords } from "../words.ts";
 import { schematicAlternative } from "./alternative.ts";
+import { completionPart, plannedShoeShown } from "./completion-part.ts";
 import { groundPart, linesPart, rulerPart, turnTop } from "./ground-part.ts";
+import { illustrativePart } from "./illustrative-part.ts";
 import { lateralPart } from "./lateral-part.ts";
 import { leftColumns } from "./left-columns.ts";
-import { legendOf, plugEntry } from "./legend-part.ts";
+import { legendOf, pageEntries } from "./legend-part.ts";
 import { schematicView } from "./schematic-view.ts";
 import type { Detail, Frame, View } from "./view.ts";
 import { wellLabels } from "./well-labels.ts";
@@ -87,10 +89,13 @@ export const wellboreSchematic = (well: Well, results: Results, options: Schemat
 		}),
 		alternative: schematicAlternative(well, results, print),
 		scale: scaleText,
+		undrawn: [left, right, below].flatMap((each) => each.lost),
 		shapes: [
 			...headShapes(well, print, frame, options.detail),
 			named("ground", groundPart(view)),
+			named("illustration", illustrativePart(view)),
 			named("well", wellPart(view)),
+			named("completion", completionPart(view)),
 			named("lines", linesPart(view)),
 			named("lateral", lateralPart(view)),
 			...rulerPart(view),
@@ -124,7 +129,11 @@ const entriesOf = (view: View) => {
 	const plugs = stages.some((stage) => stage.plug !== undefined) && plugsDrawn(view);
 	return [
 		...legendOf(well, results, detail, deepest, print.words),
-		...(plugs ? [plugEntry(print.words)] : []),
+		...pageEntries(print.words, {
+			plug: plugs,
+			plannedShoe: well.strings.some((string) => plannedShoeShown(view, string)),
+			illustration: illustrativePart(view).length > 0,
+		}),
 	];
 };
 

@@ -12,6 +12,7 @@ import { wellboreSchematic } from "../../drawing/schematic/wellbore-schematic.ts
 import { stagePlan } from "../../drawing/stage-plan/stage-plan.ts";
 import { timeline } from "../../drawing/timeline/timeline.ts";
 import { treatmentPlot } from "../../drawing/treatment/treatment-plot.ts";
+import type { DrawingWords } from "../../drawing/words.ts";
 import type { UnitSystem } from "../../units/format.ts";
 import type { Findings, PaperContext } from "../context.ts";
 import type { Part } from "./part.ts";
@@ -92,10 +93,45 @@ const figure = (drawing: Drawing): Block => ({
 	id: drawing.id,
 });
 
+/** What the drawing had no room for: a table for who reads tables, else a line of names. */
+const undrawn = ({ undrawn: left = [] }: Drawing, words: DrawingWords, tabled: boolean): readonly Block[] => {
+	if (left.length === 0) return [];
+	if (!tabled)
+		return [
+			{
+				kind: "paragraph",
+				tone: "note",
+				children: [
+					{ kind: "text", text: `${words.undrawnHead}: ${left.map(({ name }) => name).join("; ")}.` },
+				],
+			},
+		];
+	return [
+		{
+			kind: "table",
+			caption: words.undrawnHead,
+			dense: true,
+			columns: [
+				{ id: "of", head: words.undrawnWhat, kind: "text", width: 1.4, rowHead: true },
+				{ id: "says", head: words.undrawnSays, kind: "text", width: 4 },
+			],
+			rows: left.map(({ name, says }) => ({
+				cells: {
+					of: { kind: "text", text: name },
+					says: says === "" ? { kind: "none" } : { kind: "text", text: says },
+				},
+			})),
+		},
+	];
+};
+
 const part =
 	(sketch: Sketch, height: number): Part =>
 	(context: PaperContext) =>
-		sketch({ ...context, language: context.words.language }, height).map(figure);
+		sketch({ ...context, language: context.words.language }, height).flatMap((drawing) => [
+			figure(drawing),
+			...undrawn(drawing, DRAWING_WORDS[context.words.language], context.paper === "regulator"),
+		]);
 
 /** Drawings, each at the height that its page leaves for it [pt]. */
 export const figures: Readonly<Record<string, Part>> = {
