@@ -102,6 +102,22 @@ const rowLength = (row: readonly Cell[], columns: number): Telling => ({
 			: "write the missing cells; a cell with nothing in it still has its comma",
 });
 
+/** Lines above the heads that start with `#` are remarks, but for one with as many cells as the line below: the heads. */
+const withoutRemarks = (rows: Scan["rows"]): Scan["rows"] => {
+	const first = rows.findIndex((row) => !row[0]?.text.startsWith("#"));
+	if (first <= 0) return rows;
+	const headed = rows[first - 1]?.length === rows[first]?.length;
+	return rows.slice(headed ? first - 1 : first);
+};
+
+/** Some programs end every line with a comma; a last column without a head and without a value is none. */
+const withoutEmptyColumn = (rows: Scan["rows"]): Scan["rows"] => {
+	const width = rows[0]?.length ?? 0;
+	const empty =
+		width > 1 && rows.every((row) => row.length < width || (row.length === width && row.at(-1)?.text === ""));
+	return empty && rows[0]?.at(-1)?.text === "" ? rows.map((row) => row.slice(0, width - 1)) : rows;
+};
+
 /**
  * Reads a table of comma-separated values with a line of heads. Every cell knows its place. Rows of the wrong length
  * are reported and left out; the value is absent where the table as a whole cannot be read.
@@ -117,7 +133,7 @@ export const readCsv = (text: string, file: string): Checked<CsvTable> => {
 	if (unreadable !== undefined) return { diagnostics: [unreadable] };
 	const { rows, badQuote } = scan(body);
 	if (badQuote !== undefined) return { diagnostics: [at("csv/quote", badQuote, QUOTE)] };
-	const [header = [], ...lines] = rows;
+	const [header = [], ...lines] = withoutEmptyColumn(withoutRemarks(rows));
 	const [only] = header;
 	if (header.length === 1 && only !== undefined && /[;\t]/.test(only.text))
 		return { diagnostics: [at("csv/separator", only.range, SEPARATOR)] };

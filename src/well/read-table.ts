@@ -7,9 +7,9 @@ import {
 	type CsvColumns,
 	type CsvRow,
 	readColumns,
-	type StatedColumn,
 	type StatedColumns,
 } from "../source/csv-columns.ts";
+import type { StatedColumn } from "../source/csv-words.ts";
 import { decodeText, LARGEST_TABLE } from "../source/decode-text.ts";
 import type { Dimension } from "../units/dimensions.ts";
 import { quantity } from "../units/quantity.ts";

@@ -11,9 +11,9 @@ type PlanDefinition = NonNullable<TrajectoryDefinition["plan"]>;
 type SurveyDefinition = NonNullable<TrajectoryDefinition["actual"]>["survey"];
 
 const COLUMNS = {
-	md: { dimension: "measured-depth", aliases: ["measured_depth", "depth"] },
-	inclination: { dimension: "angle", aliases: ["inc", "incl"] },
-	azimuth: { dimension: "angle", aliases: ["az", "azi"] },
+	md: { dimension: "measured-depth", aliases: ["measured_depth", "depth", "dept"] },
+	inclination: { dimension: "angle", aliases: ["inc", "incl", "deviation"] },
+	azimuth: { dimension: "angle", aliases: ["az", "azi", "azim", "azm"] },
 } as const;
 
 /** The planned path and the surveyed one; at least one of them. */

@@ -1,7 +1,8 @@
 import type { Known } from "../cite/known.ts";
 import type { Place } from "../diagnostics/diagnostic.ts";
 import type { Path } from "../diagnostics/path.ts";
-import { type CsvRow, unitAtEnd } from "../source/csv-columns.ts";
+import type { CsvRow } from "../source/csv-columns.ts";
+import { unitAtEnd } from "../source/csv-heads.ts";
 import { toCanonical } from "../units/convert.ts";
 import { quantity } from "../units/quantity.ts";
 import { matchUnit } from "../units/units-of.ts";
