@@ -77,8 +77,8 @@ export const safety = group(
 			text("Person in charge", "The crew must know who stops and starts the job.", CREW),
 		),
 		emergency: optional(
-			group("Emergency", "Read out to the dispatcher.", SITE, {
-				number: text("Emergency number", "Whom to call first.", SITE, '"911"'),
+			group("Emergency", "Read out to the dispatcher.", EVERY, {
+				number: text("Emergency number", "Whom to call first.", EVERY, '"911"'),
 				site_address: optional(text("Address of the site", "What the dispatcher asks first.", SITE)),
 				hospital: optional(text("Hospital", "Where the injured go.", SITE)),
 				hospital_distance: optional(q("distance", "Distance to the hospital", "How long it takes.", SITE)),

@@ -117,7 +117,9 @@ const ruled = (context: PaperContext, job: NonNullable<PaperContext["job"]>): re
 		const before = lines.get(key);
 		const whose = [before?.whose, finding.cite.citation].filter((part) => part !== undefined).join("; ");
 		const subject =
-			finding.subject === "well" || finding.subject === job.string ? "" : `: ${finding.subject}`;
+			finding.subject === "well" || finding.subject === job.string
+				? ""
+				: `: ${named(context, finding.subject).toLowerCase()}`;
 		lines.set(key, {
 			what: `${label(`crew.checks.${nameOf(finding)}`)}${subject}`,
 			limit: limitCell(context, finding),

@@ -31,7 +31,7 @@ const SHRINK = 0.015;
 const hasSpaces = (line: TextLine): boolean => /\S\s+\S/u.test(line.string);
 
 /** A column that comes to the foot of its page may be pressed by less than a tenth of a line [pt]; lines then still stand apart. */
-const GIVE = 0.8;
+const GIVE = 1;
 
 const squash = (text: string): string => text.replace(/[\s\u00ad\u2028\u2029\u2060]+/g, "");
 const short = (text: string): string => {
