@@ -3,6 +3,7 @@ import { calculate } from "./calc/calculate.ts";
 import { completeWell } from "./calc/complete-well.ts";
 import type { Catalog } from "./catalog/catalog.ts";
 import { conditionFaults, type Jurisdiction, loadJurisdictions } from "./catalog/jurisdictions.ts";
+import { ruleReferenceFaults } from "./catalog/rule-references.ts";
 import { indexValues } from "./cite/index-values.ts";
 import { withoutStandIns } from "./definition/stand-ins.ts";
 import { validate } from "./definition/validate.ts";
@@ -14,6 +15,7 @@ import type { Drawing } from "./document/shapes.ts";
 import { composePaper } from "./paper/compose.ts";
 import type { Findings } from "./paper/context.ts";
 import { deadlineCalendar } from "./paper/deadlines.ts";
+import { forPaper } from "./paper/for-paper.ts";
 import { findJob, jobName, jobsOfWell, nextJob } from "./paper/jobs.ts";
 import { wellDrawings } from "./paper/parts/figures.ts";
 import { loadWords } from "./paper/words/words.ts";
@@ -84,7 +86,21 @@ export const understand = (
 
 	const whole = !hasErrors(diagnostics);
 	const resolved = resolveWell(readable, catalog, recording(readFile, read, texts));
-	const found = [...resolved.diagnostics, ...conditionFaults(resolved.value?.conditions ?? [])];
+	const own = ownRules.map(({ jurisdiction }) => jurisdiction);
+	const codes = readable.site.jurisdictions.filter((code) =>
+		own.every((jurisdiction) => jurisdiction.code !== code),
+	);
+	const shipped = loadJurisdictions(codes);
+	const jurisdictions = [...(shipped.value ?? []), ...own];
+	const found = [
+		...resolved.diagnostics,
+		...conditionFaults(resolved.value?.conditions ?? []),
+		...shipped.diagnostics,
+		...ruleReferenceFaults(
+			readable.site,
+			jurisdictions.flatMap(({ rules }) => rules.map(({ id }) => id)),
+		),
+	];
 	const suspects = [...(definition.partial?.suspects ?? []), ...tree.diagnostics.map(({ at }) => at.path)];
 	diagnostics.push(...(whole ? found : withoutStandIns(found, suspects)));
 	if (resolved.value === undefined || hasErrors(diagnostics)) return { diagnostics, texts };
@@ -93,19 +109,11 @@ export const understand = (
 	diagnostics.push(...well.diagnostics);
 	if (well.value === undefined || hasErrors(diagnostics)) return { diagnostics, texts };
 
-	const own = ownRules.map(({ jurisdiction }) => jurisdiction);
-	const codes = well.value.site.jurisdictions.filter((code) =>
-		own.every((jurisdiction) => jurisdiction.code !== code),
-	);
-	const shipped = loadJurisdictions(codes);
-	diagnostics.push(...shipped.diagnostics);
-
 	const calculated = calculate(well.value);
 	diagnostics.push(...calculated.diagnostics);
 	const results = calculated.value;
 	if (results === undefined || hasErrors(diagnostics)) return { diagnostics, texts };
 
-	const jurisdictions = [...(shipped.value ?? []), ...own];
 	const judgement = judge(well.value, results, jurisdictions);
 	return {
 		diagnostics,
@@ -155,6 +163,8 @@ export interface PaperRequest {
 	readonly units: UnitSystem;
 	/** Of a crew pack; the next job where absent. */
 	readonly job?: string;
+	/** Of the landowner packet: the short name of the neighbor whose own edition it is. */
+	readonly neighbor?: string;
 }
 
 /** A paper with the name its file takes. */
@@ -168,6 +178,7 @@ export interface ComposedPapers {
 	/** Crew packs that may be asked for beside the one made. */
 	readonly otherJobs: readonly string[];
 	readonly unknownJob?: { readonly asked: string; readonly jobs: readonly string[] };
+	readonly unknownNeighbor?: { readonly asked: string; readonly neighbors: readonly string[] };
 }
 
 /** Composes the papers asked for. */
@@ -175,7 +186,16 @@ export const composePapers = (findings: Findings, requests: readonly PaperReques
 	const jobs = jobsOfWell(findings.well);
 	const documents: NamedPaper[] = [];
 	let otherJobs: readonly string[] = [];
-	for (const { paper, language, units, job: asked } of requests) {
+	const places = forPaper(findings.well, "landowner").neighbors;
+	for (const { paper, language, units, job: asked, neighbor } of requests) {
+		const own = paper === "landowner" ? neighbor : undefined;
+		if (own !== undefined && places.every(({ id }) => id !== own))
+			return {
+				documents: [],
+				otherJobs: [],
+				unknownNeighbor: { asked: own, neighbors: places.map(({ id }) => id) },
+			};
+		const sampled = findings.well.neighbors.find(({ id }) => id === own)?.sampled;
 		const crew = paper === "crew";
 		const job = crew ? (asked === undefined ? nextJob(jobs) : findJob(jobs, asked)) : undefined;
 		if (crew && job === undefined)
@@ -187,6 +207,7 @@ export const composePapers = (findings: Findings, requests: readonly PaperReques
 			words: loadWords(language),
 			units,
 			...(job === undefined ? {} : { job }),
+			...(own === undefined ? {} : { neighbor: { id: own, ...(sampled === undefined ? {} : { sampled }) } }),
 		});
 		documents.push({ name: paperName(findings, document), paper: document });
 	}

@@ -22,16 +22,12 @@ export const checkNesting = (
 		if (before === undefined) {
 			if (string.kind !== "casing") {
 				loose.add(string.id);
-				fault(
-					desk,
-					"well/liner-top",
-					{ path: [...at, "id"] },
-					{
-						what: `the ${string.id} string is a ${string.kind}, and there is no string before it`,
-						expected: "a string that it hangs in or joins",
-						mend: "list the strings from the outermost inward",
-					},
-				);
+				fault(desk, "well/liner-top", placeOf(string.top, [...at, "pipe", 0, "from"]), {
+					what: `the ${string.id} string does not come to the surface, and there is no string before it to hang in`,
+					expected: "`surface` of the outermost string; of a liner, a string that it hangs in",
+					found: asWritten(string.top, "ft"),
+					mend: "write `from: surface`, or list the strings from the outermost inward",
+				});
 			}
 			continue;
 		}

@@ -2,15 +2,21 @@ import type { Path } from "../diagnostics/path.ts";
 import { placeOfDepth } from "./check-stages.ts";
 import { asWritten, type Desk, fault, placeOf, SAME_DEPTH } from "./desk.ts";
 import type { FoundString } from "./resolve-strings.ts";
+import type { Datum } from "./well.ts";
 
 /**
  * Each string by itself and in its hole: its runs join, it reaches into its hole and not below it.
  *
  * @returns the ids of strings whose shoe is at fault; whatever else is measured from it would repeat that fault
  */
-export const checkStrings = (strings: readonly FoundString[], desk: Desk): ReadonlySet<string> => {
+export const checkStrings = (
+	strings: readonly FoundString[],
+	datum: Datum,
+	desk: Desk,
+): ReadonlySet<string> => {
 	const astray = new Set<string>();
 	for (const found of strings) {
+		checkTop(found, datum, desk);
 		const stands =
 			checkRuns(found.string.id, found.sections, desk) &&
 			(found.string.kind === "tieback" || checkShoe(found, desk));
@@ -18,6 +24,18 @@ export const checkStrings = (strings: readonly FoundString[], desk: Desk): Reado
 		else astray.add(found.string.id);
 	}
 	return astray;
+};
+
+/** Pipe hangs at the hanger: none of it stands above, up to the rig floor. */
+const checkTop = ({ string, sections }: FoundString, datum: Datum, desk: Desk): void => {
+	const { top } = string;
+	if (top.value >= datum.casingHanger.value - SAME_DEPTH) return;
+	fault(desk, "well/pipe-above-hanger", placeOf(top, [...(sections[0]?.at ?? []), "from"]), {
+		what: `the ${string.id} string begins above the hanger`,
+		expected: `\`surface\`, which is the hanger at ${asWritten(datum.casingHanger, "ft")}`,
+		found: asWritten(top, "ft"),
+		mend: "write `from: surface`",
+	});
 };
 
 /** Runs of one string join; whether every one ends below its top. */

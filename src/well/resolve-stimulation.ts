@@ -1,6 +1,6 @@
 import type { StimulationDefinition } from "../definition/definition.ts";
 import type { Path } from "../diagnostics/path.ts";
-import { type Desk, maybe } from "./desk.ts";
+import { type Desk, fault, maybe } from "./desk.ts";
 import type { ReadFile } from "./read-file.ts";
 import { unknownReference } from "./references.ts";
 import { resolveStages } from "./resolve-stages.ts";
@@ -128,6 +128,20 @@ const annuliOf = (
 		for (const [side, id] of each.between.entries())
 			if (!stringIds.includes(id))
 				unknownReference(desk, [...AT, "annuli", i, "between", side], "casing string", id, stringIds);
+		const [inner, outer] = each.between.map((id) => stringIds.indexOf(id));
+		if (inner !== undefined && outer !== undefined && outer >= 0 && inner >= 0 && inner <= outer)
+			fault(desk, "well/annulus-strings", [...AT, "annuli", i, "between"], {
+				what:
+					inner === outer
+						? "an annulus between a string and itself"
+						: "the outer string of the annulus is named first",
+				expected: "two strings, the inner one first",
+				found: each.between.join(", "),
+				mend:
+					inner === outer
+						? "name the string inside it first"
+						: `write \`[${[...each.between].reverse().join(", ")}]\``,
+			});
 		return {
 			between: each.between,
 			...maybe("predictedRise", each.predicted_rise),

@@ -68,7 +68,7 @@ export const resolveWell = (definition: Definition, catalog: Catalog, files: Rea
 		);
 	const stimulation = pumped && { ...pumped, ...maybe("treatingString", treatingString) };
 
-	const astray = checkStrings(found, desk);
+	const astray = checkStrings(found, datum, desk);
 	// A string left out would make its neighbors look as if they did not nest.
 	const whole = found.length === definition.casing.length;
 	const loose = whole ? checkNesting(found, astray, desk) : new Set(stringIds);

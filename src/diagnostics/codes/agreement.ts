@@ -10,6 +10,20 @@ export const AGREEMENT_CODES = {
 			"one a figure belongs to. Often a line was copied and not finished. Give each its own name, or leave it if the two " +
 			"are really called the same.",
 	},
+	"well/annulus-strings": {
+		severity: "error",
+		title: "The strings of an annulus are not named from the inside out",
+		explain:
+			"An annulus lies between two strings; the inner one is named first, as in `[production, intermediate]`. Turned round, its " +
+			"limit would be watched on the wrong gauge. Exchange the two.",
+	},
+	"well/pipe-above-hanger": {
+		severity: "warning",
+		title: "Pipe begins above its hanger",
+		explain:
+			"Depths are counted from the datum, which is up on the rig floor; pipe that comes to surface begins at the hanger, some " +
+			"feet below it. `from: surface` says that. A depth above the hanger counts pipe that is not there.",
+	},
 	"well/api-state": {
 		severity: "warning",
 		title: "The API well number is of another state",

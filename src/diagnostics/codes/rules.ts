@@ -52,4 +52,12 @@ export const RULES_CODES = {
 			"The definition names a jurisdiction for which no file of limits exists, so none of its rules are judged. " +
 			"Every paper says so. `casebound list jurisdictions` names those that are known.",
 	},
+	"rules/unknown-rule": {
+		severity: "error",
+		title: "A variance or a notice names a rule that does not apply",
+		explain:
+			"A variance is printed with the rule it replaces, and a notice keeps a rule's deadline; both name the rule by its id. " +
+			"No rule of the jurisdictions that the well names has this id, so the entry would have no effect and nobody would see it. " +
+			"Copy the id from the verdicts.",
+	},
 } as const satisfies Record<string, CodeEntry>;

@@ -1,0 +1,53 @@
+import { diagnose } from "../diagnostics/diagnose.ts";
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { nearestName } from "../diagnostics/nearest-name.ts";
+import type { Path } from "../diagnostics/path.ts";
+
+/** What a definition says of rules by their ids. */
+export interface RuleReferences {
+	readonly variances?: readonly { readonly of: string }[];
+	readonly notices?: readonly { readonly rule?: string }[];
+}
+
+const MOST_NAMED = 8;
+
+/** Variances and notices that name a rule which is in none of the sets that apply: they would have no effect, unseen. */
+export const ruleReferenceFaults = (
+	{ variances = [], notices = [] }: RuleReferences,
+	ids: readonly string[],
+): readonly Diagnostic[] => [
+	...variances.flatMap(({ of }, i) => unknown(of, ["site", "variances", i, "of"], "variance is of", ids)),
+	...notices.flatMap(({ rule }, i) =>
+		rule === undefined ? [] : unknown(rule, ["site", "notices", i, "rule"], "notice keeps", ids),
+	),
+];
+
+const unknown = (
+	written: string,
+	path: Path,
+	does: string,
+	ids: readonly string[],
+): readonly Diagnostic[] => {
+	if (ids.includes(written)) return [];
+	const near = nearestName(written, ids);
+	const alike = ids.filter((id) => id.split(".")[0] === written.split(".")[0]);
+	const named = (alike.length > 0 ? alike : ids).slice(0, MOST_NAMED);
+	return [
+		diagnose(
+			"rules/unknown-rule",
+			{ path },
+			{
+				what: `the ${does} a rule that none of the jurisdictions has`,
+				expected:
+					named.length === 0
+						? "the id of a rule of a jurisdiction that is known"
+						: `the id of a rule, such as ${named.join(", ")}`,
+				found: written,
+				mend:
+					near === undefined
+						? "copy the id from the verdicts (`casebound check --format json` shows them), or name the jurisdiction it is of"
+						: `write \`${near}\`, if that is meant`,
+			},
+		),
+	];
+};
