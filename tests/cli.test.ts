@@ -51,6 +51,8 @@ describe("the built command", () => {
 			["bind"],
 			["list", "nothing"],
 			["bind", HORIZONTAL, "--for", "nobody"],
+			["bind", HORIZONTAL, "--for", "landowner", "--neighbor", "ww-9"],
+			["bind", HORIZONTAL, "--for", "crew", "--neighbor", "ww-1"],
 			["check", "--format", "xml", HORIZONTAL],
 		]) {
 			const { status, stdout, stderr } = casebound(args);

@@ -16,6 +16,7 @@ import { terminal } from "./terminal.ts";
 interface BindOptions {
 	readonly for: readonly Paper[];
 	readonly job?: string;
+	readonly neighbor?: string;
 	readonly out: string;
 	readonly lang: Language;
 	readonly units: UnitSystem;
@@ -44,6 +45,10 @@ export const bindCommand = (session: Session): Command =>
 			"--job <job>",
 			"of the crew pack: which job, such as pumping or cementing-surface (default: the next one)",
 		)
+		.option(
+			"--neighbor <id>",
+			"of the landowner packet: the edition of one neighbor, such as ww-1 (default: the general one)",
+		)
 		.option("--out <folder>", "where to write", "papers")
 		.addOption(
 			new Option("--lang <language>", "language of the papers").choices([...spokenLanguages()]).default("en"),
@@ -63,6 +68,13 @@ export const bindCommand = (session: Session): Command =>
 			"\nExample:\n  casebound bind my-well.yaml --for regulator,crew --job pumping --out papers",
 		)
 		.action(async (files: readonly string[], options: BindOptions) => {
+			if (options.neighbor !== undefined && !options.for.includes("landowner")) {
+				terminal.err(
+					"casebound: --neighbor makes an edition of the landowner packet; add landowner to --for",
+				);
+				session.end(EXIT.usage);
+				return;
+			}
 			const shipped = openShipped();
 			for (const [i, file] of files.entries()) {
 				if (terminal.watched && files.length > 1) terminal.err(`${i + 1} of ${files.length}: ${file}`);
@@ -84,12 +96,23 @@ const bindOne = async (
 			language: options.lang,
 			units: options.units,
 			...(options.job === undefined ? {} : { job: options.job }),
+			...(options.neighbor === undefined ? {} : { neighbor: options.neighbor }),
 		}),
 	);
 	const papers = composePapers(findings, requests);
 	if (papers.unknownJob !== undefined) {
 		terminal.err(
 			`casebound: no job "${papers.unknownJob.asked}" here; the jobs are: ${papers.unknownJob.jobs.join(", ")}`,
+		);
+		session.end(EXIT.usage);
+		return;
+	}
+	if (papers.unknownNeighbor !== undefined) {
+		const { asked, neighbors } = papers.unknownNeighbor;
+		terminal.err(
+			neighbors.length === 0
+				? `casebound: no neighbor "${asked}" here; the definition names none under site, neighbors`
+				: `casebound: no neighbor "${asked}" here; the neighbors are: ${neighbors.join(", ")}`,
 		);
 		session.end(EXIT.usage);
 		return;

@@ -79,9 +79,12 @@ export const empty = (at: Path, meta: FieldMeta | undefined): Diagnostic =>
 	faultAt({
 		code: "definition/empty",
 		at,
-		what: `\`${String(at.at(-1) ?? "the definition")}\` has no value`,
+		what: at.length === 0 ? "there is no definition in the file" : `\`${String(at.at(-1))}\` has no value`,
 		expected: meta?.expected ?? "a value",
-		mend: "give it a value, or take the line out",
+		mend:
+			at.length === 0
+				? "write one, or start from a starter (`casebound new`)"
+				: "give it a value, or take the line out",
 	});
 
 export const notOneOf = (
@@ -203,6 +206,16 @@ export const custom = (
 	return wrongKind(at, found, meta);
 };
 
+const mendKind = (found: unknown, meta: FieldMeta | undefined): string => {
+	if (meta?.expected.startsWith("a block"))
+		return "write its entries as `name: value`, one to a line below it";
+	if (meta?.expected === "a list") return "write a list: `- ` before each item, or the items in `[ ]`";
+	const scalar = typeof found === "number" || typeof found === "boolean";
+	if (meta?.dimension === undefined && scalar)
+		return `if it is meant as text, put it in quotes: \`"${shown(found)}"\``;
+	return meta?.example === undefined ? "write what is expected" : `write it as in \`${meta.example}\``;
+};
+
 export const wrongKind = (at: Path, found: unknown, meta: FieldMeta | undefined): Diagnostic => {
 	const measured = meta?.dimension !== undefined && meta.dimension !== "ratio" && meta.dimension !== "count";
 	if (typeof found === "number" && measured && Number.isFinite(found) && !meta.expected.startsWith("decimal"))
@@ -220,18 +233,12 @@ export const wrongKind = (at: Path, found: unknown, meta: FieldMeta | undefined)
 			},
 			meta,
 		);
-	const scalar = typeof found === "number" || typeof found === "boolean";
-	const text = meta?.dimension === undefined && scalar;
 	return faultAt({
 		code: "definition/wrong-kind",
 		at,
 		what: "another kind of value than is due here",
 		expected: meta?.expected ?? "another kind of value",
 		found: shown(found),
-		mend: text
-			? `if it is meant as text, put it in quotes: \`"${shown(found)}"\``
-			: meta?.example === undefined
-				? "write what is expected"
-				: `write it as in \`${meta.example}\``,
+		mend: mendKind(found, meta),
 	});
 };

@@ -51,7 +51,7 @@ export const composePaper = (asked: PaperContext): PaperDocument => {
 	);
 	return {
 		paper: context.paper,
-		...(context.job === undefined ? {} : { part: partName(context.job) }),
+		...partOf(context),
 		language: context.words.language,
 		units: context.units,
 		setting: order.setting,
@@ -73,6 +73,11 @@ const sectionBlocks = (
 		return part(context);
 	});
 
+const partOf = ({ job, neighbor }: PaperContext): { readonly part?: string } => {
+	if (job !== undefined) return { part: partName(job) };
+	return neighbor === undefined ? {} : { part: neighbor.id };
+};
+
 const partName = (job: NonNullable<PaperContext["job"]>): string =>
 	job.string === undefined ? job.id : `${job.id}-${job.string}`;
 
@@ -81,12 +86,14 @@ const imprint = (context: PaperContext, title: string, subtitle: string | undefi
 	const label = context.words.label;
 	const job = context.job === undefined ? undefined : label(`jobs.${context.job.id}`);
 	const revision = identity.revisions?.at(-1)?.id;
+	const place = context.well.neighbors.find(({ id }) => id === context.neighbor?.id);
+	const line = place === undefined ? subtitle : label("imprint.copy_for").replace("{name}", place.name);
 	return {
 		operator: identity.operator,
 		well: identity.name,
 		...(identity.api_number === undefined ? {} : { apiNumber: identity.api_number }),
 		title: job === undefined ? title : `${title}: ${job}`,
-		...(subtitle === undefined ? {} : { subtitle }),
+		...(line === undefined ? {} : { subtitle: line }),
 		state: label(`states.${identity.state}`),
 		revision: revision ?? "–",
 		issued: identity.issued,

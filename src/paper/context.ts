@@ -41,6 +41,8 @@ export interface PaperContext extends Findings {
 	readonly saidElsewhere?: (word: string) => boolean;
 	/** Of a crew pack: the job, and the string it is done on. */
 	readonly job?: { readonly id: string; readonly string?: string };
+	/** Of a neighbor's own edition: whose; and when their own water was sampled, which no other edition tells. */
+	readonly neighbor?: { readonly id: string; readonly sampled?: string };
 }
 
 /** A value on its way into a table or sentence, with the key by which papers agree. */

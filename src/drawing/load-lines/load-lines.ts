@@ -5,9 +5,8 @@ import { axisOf } from "../charts/axis.ts";
 import { levelAxisTall, uprightAxis } from "../charts/chart-frame.ts";
 import type { ChartOptions } from "../charts/chart-options.ts";
 import { type LegendEntry, legendHeight, legendShapes, SWATCH } from "../legend.ts";
-import { lineText, run, sentence, setLine } from "../line-of-text.ts";
-import { named } from "../named.ts";
-import { SECOND_INK } from "../palette.ts";
+import { lineText, sentence } from "../line-of-text.ts";
+import { noteOf, noteShapes } from "../note.ts";
 import { type Print, printer, stringName, withinSentence } from "../print.ts";
 import type { DrawingWords } from "../words.ts";
 import { type BorneCase, casesOf, LOAD_CHARTS } from "./load-cases.ts";
@@ -18,7 +17,7 @@ const SIZE = 8;
 const RULER = 38;
 const APART = 18;
 /** Room for half of a number at the right end [pt]. */
-const MARGIN = 8;
+const MARGIN = 12;
 
 /** Loads of one string against what it is rated for, over depth along the hole: a chart a way of loading, each load numbered. */
 const stringLoads = (
@@ -39,7 +38,8 @@ const stringLoads = (
 	const legendBox = { x: 0, width, size: SIZE };
 	const legendTall = legendHeight(legend, legendBox);
 	const top = levelAxisTall(SIZE) + 2;
-	const under = 9 + lists + SIZE * 1.7 + 3 + legendTall;
+	const note = noteOf([words.loadsScale], SIZE, width);
+	const under = 9 + lists + note.tall + 5 + legendTall;
 	const bottom = Math.max(height - under, top + 120);
 	const depth = axisOf("measured-depth", units, [string.top.value, string.shoe.value], [top, bottom], 26);
 	const name = withinSentence(stringName(words, string));
@@ -62,15 +62,8 @@ const stringLoads = (
 				const box = { left, right: left + wide, top, bottom };
 				return loadChart(kind, cases, { box, depth, size: SIZE, print });
 			}),
-			named(
-				"label scale",
-				setLine([run(words.loadsScale, { italic: true, color: SECOND_INK })], {
-					x: 0,
-					y: foot + SIZE * 1.1,
-					size: SIZE,
-				}),
-			),
-			...legendShapes(legend, { ...legendBox, y: foot + SIZE * 1.7 + 3 }),
+			noteShapes(note, foot),
+			...legendShapes(legend, { ...legendBox, y: foot + note.tall + 5 }),
 		],
 	};
 };

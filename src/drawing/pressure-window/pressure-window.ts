@@ -7,9 +7,10 @@ import type { ChartOptions } from "../charts/chart-options.ts";
 import { between, curve } from "../charts/curve.ts";
 import { labelColumn, labelRow } from "../label.ts";
 import { legendHeight, legendShapes } from "../legend.ts";
-import { type Line, run, sentence, setLine } from "../line-of-text.ts";
+import { sentence } from "../line-of-text.ts";
 import { named } from "../named.ts";
-import { GROUND, INK, SECOND_INK } from "../palette.ts";
+import { noteOf, noteShapes } from "../note.ts";
+import { GROUND, INK } from "../palette.ts";
 import { printer } from "../print.ts";
 import type { Area } from "../tags.ts";
 import type { Point } from "../well-axis.ts";
@@ -56,7 +57,8 @@ export const pressureWindowChart = (
 	const legend = legendOf(lines, results, words);
 	const legendBox = { x: 0, width, size: SIZE };
 	const legendTall = legendHeight(legend, legendBox);
-	const notes = height - legendTall - SIZE * 1.7;
+	// Room for a note of two lines.
+	const notes = height - legendTall - SIZE * 2.9;
 	const top = levelAxisTall(SIZE) + 2;
 	const bottom = notes - SIZE * 4.4;
 	const each = (width - RULER - LABELS - 14) / 2;
@@ -80,7 +82,8 @@ export const pressureWindowChart = (
 		atDensity: density.at,
 		shallow,
 	};
-	const right = labelColumn(besideLabels(view, well, results, print), {
+	const ends = endLabels(view, words);
+	const right = labelColumn([...besideLabels(view, well, results, print), ...ends.beside], {
 		side: "right",
 		x: densities.right + 18,
 		width: LABELS - 18,
@@ -89,7 +92,7 @@ export const pressureWindowChart = (
 		high: notes - 2,
 		size: SIZE,
 	});
-	const under = labelRow(endLabels(view, words), {
+	const under = labelRow(ends.under, {
 		left: densities.left - 40,
 		right: densities.right + 12,
 		top: bottom + 12,
@@ -99,11 +102,11 @@ export const pressureWindowChart = (
 		size: SIZE,
 	});
 	const lost = right.dropped.length + under.dropped.length;
-	const small = { italic: true, color: SECOND_INK } as const;
-	const note: Line = [
-		run(words.windowScale, small),
-		...(lost === 0 ? [] : [run(`  ${sentence(words.undrawn, { count: String(lost) })}`, small)]),
-	];
+	const note = noteOf(
+		[words.windowScale, ...(lost === 0 ? [] : [sentence(words.undrawn, { count: String(lost) })])],
+		SIZE,
+		width,
+	);
 	return {
 		id: "pressure-window",
 		width,
@@ -127,7 +130,7 @@ export const pressureWindowChart = (
 			...levelAxis(density, { edge: top, size: SIZE, title: words.axisDensity, name: "density" }),
 			...right.shapes,
 			...under.shapes,
-			named("label scale", setLine(note, { x: 0, y: notes + SIZE, size: SIZE })),
+			noteShapes(note, notes),
 			...legendShapes(legend, { ...legendBox, y: height - legendTall }),
 		],
 	};

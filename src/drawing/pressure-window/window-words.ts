@@ -76,23 +76,34 @@ export const besideLabels = (view: WindowView, well: Well, results: Results, pri
 	return [...shoes, ...fluids];
 };
 
-/** The two lines of the rock, named where they end. */
-export const endLabels = (view: WindowView, words: DrawingWords): Label[] =>
-	(["pore", "fracture"] as const).flatMap((kind): Label[] => {
+/** A line that ends so near to the foot of its chart is named under it [pt]. */
+const AT_FOOT = 14;
+
+/** The two lines of the rock, named where they end: under the chart, or beside it where they end higher up. */
+export const endLabels = (
+	view: WindowView,
+	words: DrawingWords,
+): { readonly under: Label[]; readonly beside: Label[] } => {
+	const labels = (["pore", "fracture"] as const).flatMap((kind): Label[] => {
 		const end = asDensity(view.lines.findLast((line) => line.kind === kind)?.points ?? [], 0).at(-1);
-		return end === undefined
-			? []
-			: [
-					{
-						id: kind,
-						anchor: [view.atDensity(end.density), view.y(end.tvd)],
-						lines: [heading(words.windowLines[kind])],
-						weight: 9,
-						keep: true,
-						dot: false,
-					},
-				];
+		if (end === undefined) return [];
+		const x = Math.min(Math.max(view.atDensity(end.density), view.densities.left), view.densities.right);
+		return [
+			{
+				id: kind,
+				anchor: [x, view.y(end.tvd)],
+				lines: [heading(words.windowLines[kind])],
+				weight: 9,
+				keep: true,
+			},
+		];
 	});
+	const atFoot = ({ anchor }: Label) => view.densities.bottom - anchor[1] < AT_FOOT;
+	return {
+		under: labels.filter(atFoot).map((label) => ({ ...label, dot: false })),
+		beside: labels.filter((label) => !atFoot(label)),
+	};
+};
 
 const DIAMOND = 3.4;
 const diamond = (x: number, y: number): Shape => ({

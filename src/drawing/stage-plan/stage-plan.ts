@@ -3,12 +3,12 @@ import type { Drawing, Shape } from "../../document/shapes.ts";
 import type { Well } from "../../well/well.ts";
 import type { ChartOptions } from "../charts/chart-options.ts";
 import { type LegendEntry, legendHeight, legendShapes, SWATCH } from "../legend.ts";
-import { run, sentence, setLine } from "../line-of-text.ts";
+import { sentence } from "../line-of-text.ts";
 import { boxPath } from "../lithology.ts";
 import { clusterMarks, valveMarks } from "../marks/perforations.ts";
 import { plugMark, steelWall } from "../marks/steel.ts";
 import { named } from "../named.ts";
-import { SECOND_INK } from "../palette.ts";
+import { noteOf, noteShapes } from "../note.ts";
 import { type Print, printer } from "../print.ts";
 import type { AxisPoint } from "../well-axis.ts";
 import { cellStyle, clustersDrawn, recordedStages, rowShapes, rowTall, SIZE } from "./stage-row-shapes.ts";
@@ -42,21 +42,18 @@ export const stagePlan = (
 	});
 	const legend = legendOf(well, results, print, each);
 	const legendBox = { x: 0, width, size: SIZE };
-	const notes = [words.stagePlanScale, ...(each ? [] : [words.stagePlanOne])].join(" ");
+	const note = noteOf([words.stagePlanScale, ...(each ? [] : [words.stagePlanOne])], SIZE, width);
 	return {
 		id: "stage-plan",
 		width,
-		height: top + SIZE * 1.7 + 3 + legendHeight(legend, legendBox),
+		height: top + note.tall + 5 + legendHeight(legend, legendBox),
 		title: sentence(words.stagePlanOf, { well: well.identity.name }),
 		alternative: alternativeOf(results, print),
 		scale: words.stagePlanScale,
 		shapes: [
 			...shapes,
-			named(
-				"label scale",
-				setLine([run(notes, { italic: true, color: SECOND_INK })], { x: 0, y: top + SIZE * 1.1, size: SIZE }),
-			),
-			...legendShapes(legend, { ...legendBox, y: top + SIZE * 1.7 + 3 }),
+			noteShapes(note, top),
+			...legendShapes(legend, { ...legendBox, y: top + note.tall + 5 }),
 		],
 	};
 };

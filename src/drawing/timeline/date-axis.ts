@@ -56,12 +56,15 @@ export const dayAxis = (
 			.filter(Number.isInteger)
 			.map((day) => ({ day: day - firstDay, text: shortDate(words, day) }));
 	};
+	/** Left edge of a label: centered on its day, and within the drawing at either end. */
+	const startOf = ({ day, text }: { day: number; text: string }) => {
+		const wide = runWidth(run(text), size);
+		return Math.max(page[0] - 8, Math.min(at(day) - wide / 2, page[1] + 5 - wide));
+	};
 	const tooClose = (ticks: { day: number; text: string }[]) =>
-		ticks.some(({ day, text }, i) => {
+		ticks.some((tick, i) => {
 			const before = ticks[i - 1];
-			if (before === undefined) return false;
-			const half = (of: string) => runWidth(run(of), size) / 2;
-			return at(day) - at(before.day) < half(text) + half(before.text) + 4;
+			return before !== undefined && startOf(tick) - startOf(before) < runWidth(run(before.text), size) + 4;
 		});
 	let count = Math.max(2, Math.floor(room / apart));
 	while (count > 1 && tooClose(ticksFor(count))) count -= 1;
@@ -74,8 +77,6 @@ export const dayAxis = (
 		shapes: [
 			...ticks.flatMap(({ day, text }): Shape[] => {
 				const x = at(day);
-				const half = runWidth(run(text), size) / 2;
-				const anchor = x + half > page[1] + 8 ? "end" : x - half < page[0] - 8 ? "start" : "middle";
 				return [
 					{
 						kind: "line",
@@ -86,7 +87,7 @@ export const dayAxis = (
 						stroke: { color: RULING, width: 0.5, dash: [0.5, 2.5] },
 					},
 					{ kind: "line", x1: x, y1: edge - 4, x2: x, y2: edge, stroke: { color: INK, width: 0.8 } },
-					named(`label day ${day}`, setLine([run(text)], { x, y: edge - 6, size, anchor })),
+					named(`label day ${day}`, setLine([run(text)], { x: startOf({ day, text }), y: edge - 6, size })),
 				];
 			}),
 			{ kind: "line", x1: page[0], y1: edge, x2: page[1], y2: edge, stroke: { color: INK, width: 0.8 } },

@@ -5,6 +5,7 @@ import { type LegendEntry, legendHeight, legendShapes, SWATCH } from "../legend.
 import { compose, type Line, lineText, run, sentence, setLine, wrap } from "../line-of-text.ts";
 import { boxPath } from "../lithology.ts";
 import { named } from "../named.ts";
+import { noteOf, noteShapes } from "../note.ts";
 import { GROUND, INK, PAPER, SECOND_INK } from "../palette.ts";
 import { type Print, printer } from "../print.ts";
 import { heading } from "../schematic/string-labels.ts";
@@ -51,13 +52,14 @@ export const timeline = (well: Well, options: TimelineOptions): Drawing | undefi
 	const starts = phases.flatMap(({ start, actual }) => [start, actual?.start ?? start]);
 	const range = [Math.min(0, ...starts), Math.max(...ends, 1)] as const;
 	const axis = dayAxis(words, firstDay, range, [left, width - MARGIN], { edge, bottom, size });
-	const note = detail === "plain" ? `${words.timelineScale} ${words.phaseSeenNote}` : words.timelineScale;
+	const said = [words.timelineScale, ...(detail === "plain" ? [words.phaseSeenNote] : [])];
+	const note = noteOf(said, size * 0.95, width);
 	const legend = legendOf(phases, print);
 	const legendBox = { x: 0, width, size: size * 0.95 };
 	return {
 		id: detail === "plain" ? "timeline-plain" : "timeline",
 		width,
-		height: bottom + size * 1.8 + legendHeight(legend, legendBox) + 4,
+		height: bottom + note.tall + 9 + legendHeight(legend, legendBox),
 		title:
 			detail === "plain" ? words.timelinePlain : sentence(words.timelineOf, { well: well.identity.name }),
 		alternative: alternativeOf(phases, print),
@@ -76,15 +78,8 @@ export const timeline = (well: Well, options: TimelineOptions): Drawing | undefi
 				),
 				named(`phase ${i + 1}`, barShapes(times, axis, top + (tall - size * 0.7) / 2)),
 			]),
-			named(
-				"label scale",
-				setLine([run(note, { italic: true, color: SECOND_INK })], {
-					x: 0,
-					y: bottom + size * 1.15,
-					size: size * 0.95,
-				}),
-			),
-			...legendShapes(legend, { ...legendBox, y: bottom + size * 1.8 + 2 }),
+			noteShapes(note, bottom + 2),
+			...legendShapes(legend, { ...legendBox, y: bottom + note.tall + 7 }),
 		],
 	};
 };

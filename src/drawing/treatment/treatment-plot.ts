@@ -8,10 +8,11 @@ import { chartBox, levelAxis, levelAxisTall, uprightAxis } from "../charts/chart
 import type { ChartOptions } from "../charts/chart-options.ts";
 import { curve } from "../charts/curve.ts";
 import { type Label, labelColumn, labelRow } from "../label.ts";
-import { compose, type Line, run, sentence, setLine } from "../line-of-text.ts";
+import { compose, type Line, run, sentence } from "../line-of-text.ts";
 import { boxPath, n } from "../lithology.ts";
 import { named } from "../named.ts";
-import { BLUE, GROUND, INK, SECOND_INK, VERMILLION } from "../palette.ts";
+import { noteOf, noteShapes } from "../note.ts";
+import { BLUE, GROUND, INK, VERMILLION } from "../palette.ts";
 import { type Print, printer } from "../print.ts";
 import { heading } from "../schematic/string-labels.ts";
 import type { Area } from "../tags.ts";
@@ -53,7 +54,9 @@ export const treatmentPlot = (
 	const tracks = tracksOf(well, treatment, print);
 	const [left, right] = [RULER, width - LABELS];
 	const top = STEPS;
-	const bottom = height - levelAxisTall(SIZE) - SIZE * 1.6;
+	const pressure = treatment.course === undefined ? words.treatmentNoPressure : words.treatmentPressure;
+	const note = noteOf([words.treatmentScale, pressure], SIZE, width);
+	const bottom = height - levelAxisTall(SIZE) - note.tall - 3;
 	const room = bottom - top - APART * (tracks.length - 1);
 	const whole = tracks.reduce((sum, track) => sum + track.share, 0);
 	const time = axisOf("duration", units, [0, treatment.time], [left, right], 40);
@@ -79,7 +82,6 @@ export const treatmentPlot = (
 		widest: 60,
 		size: SIZE,
 	});
-	const note = treatment.course === undefined ? words.treatmentNoPressure : words.treatmentPressure;
 	return {
 		id: "treatment-plot",
 		width,
@@ -98,14 +100,7 @@ export const treatmentPlot = (
 			...charts.flatMap(({ track, box, up }) => chartShapes(track, box, up, time, print, width)),
 			...names.shapes,
 			...levelAxis(time, { edge: bottom, size: SIZE, title: words.axisTime, name: "time", under: true }),
-			named(
-				"label scale",
-				setLine([run(`${words.treatmentScale} ${note}`, { italic: true, color: SECOND_INK })], {
-					x: 0,
-					y: height - SIZE * 0.3,
-					size: SIZE,
-				}),
-			),
+			noteShapes(note, height - note.tall - 1),
 		],
 	};
 };

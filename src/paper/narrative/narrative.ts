@@ -1,4 +1,5 @@
 import type { PaperContext } from "../context.ts";
+import { neighborWords } from "./neighbor.ts";
 import { peopleWords } from "./people.ts";
 import { roadWords } from "./road.ts";
 import { treatmentWords } from "./treatment.ts";
@@ -15,4 +16,5 @@ export const narrative = (context: PaperContext): Readonly<Record<string, unknow
 	...treatmentWords(context),
 	...roadWords(context),
 	...peopleWords(context),
+	...neighborWords(context),
 });
