@@ -10,13 +10,16 @@ export interface PathPlace {
 	readonly east: number;
 }
 
+/** Places along a whole path; a stretch has its share of them. */
 const SAMPLES = 240;
 
 /** A path as a list of places close enough together to draw as straights. */
 export const placesAlong = (path: WellPath, from: number, to: number): PathPlace[] => {
 	const stations = pathStationsOf(path);
 	const depths = new Set([from, to, ...path.rows.map((row) => row.md).filter((md) => md > from && md < to)]);
-	for (let i = 1; i < SAMPLES; i += 1) depths.add(from + ((to - from) * i) / SAMPLES);
+	const whole = Math.max(path.rows.at(-1)?.md ?? 0, 1);
+	const count = Math.ceil((SAMPLES * Math.max(to - from, 0)) / whole);
+	for (let i = 1; i < count; i += 1) depths.add(from + ((to - from) * i) / count);
 	return [...depths]
 		.sort((a, b) => a - b)
 		.flatMap((md) => {

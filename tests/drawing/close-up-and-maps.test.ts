@@ -1,53 +1,13 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { isolationCloseUp } from "../../src/drawing/close-up/isolation-close-up.ts";
 import { layersAt } from "../../src/drawing/close-up/layers.ts";
-import { planView } from "../../src/drawing/maps/plan-view.ts";
 import { sectionView } from "../../src/drawing/maps/section-view.ts";
 import { nesting } from "../../src/drawing/nesting.ts";
 import { ENGLISH } from "../../src/drawing/words-en.ts";
-import { groupsOf, labelsOf, outside, overlaps, textsOf } from "./boxes.ts";
-import { randomWell } from "./random-well.ts";
+import { groupsOf, labelsOf, textsOf } from "./boxes.ts";
 import { LATERAL, syntheticWell } from "./synthetic-well.ts";
 
 const options = { units: "field", width: 500, words: ENGLISH } as const;
-
-describe("drawings of any well", () => {
-	it.each(["full", "plain"] as const)("isolation close-up, %s", (detail) => {
-		fc.assert(
-			fc.property(randomWell, (spec) => {
-				const { well, results } = syntheticWell(spec);
-				const drawing = isolationCloseUp(well, results, { ...options, height: 460, detail });
-				expect(outside(drawing)).toEqual([]);
-				expect(overlaps(drawing)).toEqual([]);
-			}),
-			{ numRuns: 50 },
-		);
-	});
-
-	it("section", () => {
-		fc.assert(
-			fc.property(randomWell, (spec) => {
-				const { well, results } = syntheticWell(spec);
-				const drawing = sectionView(well, results, { ...options, height: 480 });
-				expect(outside(drawing)).toEqual([]);
-				expect(overlaps(drawing)).toEqual([]);
-			}),
-			{ numRuns: 50 },
-		);
-	});
-
-	it("plan", () => {
-		fc.assert(
-			fc.property(randomWell, (spec) => {
-				const { well, results } = syntheticWell(spec);
-				const drawing = planView(well, results, { ...options, height: 440 });
-				expect(outside(drawing)).toEqual([]);
-			}),
-			{ numRuns: 50 },
-		);
-	});
-});
 
 describe("layers across the protected water", () => {
 	const { well, results } = syntheticWell(LATERAL);

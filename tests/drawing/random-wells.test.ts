@@ -1,9 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import type { Results } from "../../src/calc/results.ts";
 import type { Drawing } from "../../src/document/shapes.ts";
-import { wellboreSchematic } from "../../src/drawing/schematic/wellbore-schematic.ts";
-import { ENGLISH } from "../../src/drawing/words-en.ts";
-import { crossedLeaders, groupsOf, outside, overlaps } from "./boxes.ts";
+import { NEVER_DROPPED } from "../../src/drawing/never-dropped.ts";
+import type { Well } from "../../src/well/well.ts";
+import { crossedLeaders, groupsOf, labelsOf, outside, overlaps } from "./boxes.ts";
 import { everyDrawing } from "./every-drawing.ts";
 import { randomWell } from "./random-well.ts";
 import { withExtras } from "./synthetic-extras.ts";
@@ -22,28 +23,86 @@ const depthMarks = (drawing: Drawing) =>
 		.filter(({ name }) => /^label depth -?[\d.]+$/.test(name))
 		.map(({ name, bounds }) => ({ depth: Number(name.slice(12)), y: (bounds.top + bounds.bottom) / 2 }));
 
+/** Depths grow down the page, and in proportion within each piece of the scale. */
+const expectTrueDepths = (drawing: Drawing): void => {
+	const marks = depthMarks(drawing);
+	marks.slice(1).forEach((mark, i) => {
+		expect(mark.depth, drawing.id).toBeGreaterThan(marks[i]?.depth ?? 0);
+		expect(mark.y, drawing.id).toBeGreaterThan(marks[i]?.y ?? 0);
+	});
+	const breaks = groupsOf(drawing)
+		.filter(({ name }) => name.startsWith("label break "))
+		.map(({ bounds }) => bounds.top);
+	expect(breaks.length, drawing.id).toBeLessThanOrEqual(/plain|section|close-up/.test(drawing.id) ? 0 : 2);
+	const edges = [...breaks, Number.POSITIVE_INFINITY].sort((a, b) => a - b);
+	edges.forEach((edge, i) => {
+		const from = edges[i - 1] ?? Number.NEGATIVE_INFINITY;
+		const piece = marks.filter(({ y }) => y > from && y < edge);
+		const [first, last] = [piece[0], piece.at(-1)];
+		if (first === undefined || last === undefined || first === last) return;
+		const rate = (last.y - first.y) / (last.depth - first.depth);
+		for (const { depth, y } of piece)
+			expect(y, drawing.id).toBeCloseTo(first.y + (depth - first.depth) * rate, 1);
+	});
+};
+
+/** Labels that the well gives a drawing of the whole well reason to bear, by the declared list. */
+const due = (well: Well, results: Results, detail: "full" | "numbers" | "plain"): string[] => {
+	const { stimulation, geology, cement, trajectory } = results;
+	const strings = well.strings.map(({ id }) => id);
+	const apart =
+		stimulation !== undefined &&
+		Math.abs(stimulation.top_perforation.md.value - stimulation.bottom_perforation.md.value) > 1;
+	const all: Record<string, readonly string[]> = {
+		"ground level": [""],
+		"string ": detail === "plain" && trajectory.landing !== undefined ? [] : strings,
+		// Of its own only where the shoe lies in a curve or a lateral.
+		"shoe ": [],
+		"cement ": strings.filter((id) => cement[id]?.to_surface === false),
+		"liner top ": well.strings.filter(({ kind }) => kind === "liner").map(({ id }) => id),
+		"protected water": geology.protected_water_base === undefined ? [] : [""],
+		"top perforation": stimulation === undefined ? [] : [""],
+		"bottom perforation": apart ? [""] : [],
+		"total depth": [""],
+		"water well ": [],
+		gap: [],
+	};
+	return NEVER_DROPPED[detail].flatMap((entry) => {
+		const ends = all[entry];
+		if (ends === undefined) throw new Error(`the list names ${entry}, which this test does not know`);
+		return ends.map((end) => `label ${entry}${end}`);
+	});
+};
+
 const seen = new Set<string>();
+const spans = { shallowest: Number.POSITIVE_INFINITY, deepest: 0, stages: 0 };
 
 describe("every drawing of 200 random wells", () => {
-	it("keeps within its frame, sets no label on another, and counts depth downward", () => {
+	it("keeps within its frame, sets no label on another, is true in depth, and drops no label of the list", () => {
 		fc.assert(
 			fc.property(asked, ({ spec, seed, units, language }) => {
 				const { well, results } = withExtras(syntheticWell(spec), seed);
+				spans.shallowest = Math.min(spans.shallowest, spec.total);
+				spans.deepest = Math.max(spans.deepest, spec.total);
+				spans.stages = Math.max(spans.stages, spec.stages?.count ?? 0);
 				for (const drawing of everyDrawing(well, results, units, language)) {
 					seen.add(drawing.id.replace(/^load-lines-.*/u, "load-lines"));
 					expect(outside(drawing), drawing.id).toEqual([]);
 					expect(overlaps(drawing), drawing.id).toEqual([]);
-					if (/schematic|close-up/.test(drawing.id)) expect(crossedLeaders(drawing), drawing.id).toEqual([]);
-					const marks = depthMarks(drawing);
-					marks.slice(1).forEach((mark, i) => {
-						expect(mark.depth, drawing.id).toBeGreaterThan(marks[i]?.depth ?? 0);
-						expect(mark.y, drawing.id).toBeGreaterThan(marks[i]?.y ?? 0);
-					});
+					expectTrueDepths(drawing);
+					if (/schematic|close-up|window|ladder/.test(drawing.id))
+						expect(crossedLeaders(drawing), drawing.id).toEqual([]);
+					const [, detail] = /^schematic-(full|numbers|plain)$/.exec(drawing.id) ?? [];
+					if (detail === undefined) continue;
+					const names = labelsOf(drawing).map(({ name }) => name);
+					expect(names, drawing.id).toEqual(
+						expect.arrayContaining(due(well, results, detail as "full" | "numbers" | "plain")),
+					);
 				}
 			}),
 			{ numRuns: 200 },
 		);
-		// The wells were such that everything there is was drawn.
+		// The wells were such that everything there is was drawn, from small ones to large ones.
 		expect([...seen].sort()).toEqual([
 			"isolation-close-up",
 			"isolation-close-up-plain",
@@ -61,40 +120,8 @@ describe("every drawing of 200 random wells", () => {
 			"timeline-plain",
 			"treatment-plot",
 		]);
-	});
-
-	it("draws depth in proportion within each piece of the scale", () => {
-		fc.assert(
-			fc.property(
-				asked,
-				fc.constantFrom("full" as const, "numbers" as const, "plain" as const),
-				({ spec, seed, units }, detail) => {
-					const { well, results } = withExtras(syntheticWell(spec), seed);
-					const drawing = wellboreSchematic(well, results, {
-						units,
-						width: 504,
-						height: 570,
-						detail,
-						words: ENGLISH,
-					});
-					const marks = depthMarks(drawing);
-					const breaks = groupsOf(drawing)
-						.filter(({ name }) => name.startsWith("label break "))
-						.map(({ bounds }) => bounds.top);
-					expect(breaks.length).toBeLessThanOrEqual(detail === "plain" ? 0 : 2);
-					const edges = [...breaks, Number.POSITIVE_INFINITY].sort((a, b) => a - b);
-					for (const [i, edge] of edges.entries()) {
-						const from = edges[i - 1] ?? Number.NEGATIVE_INFINITY;
-						const piece = marks.filter(({ y }) => y > from && y < edge);
-						const [first, last] = [piece[0], piece.at(-1)];
-						if (first === undefined || last === undefined || first === last) continue;
-						const rate = (last.y - first.y) / (last.depth - first.depth);
-						for (const { depth, y } of piece)
-							expect(y).toBeCloseTo(first.y + (depth - first.depth) * rate, 1);
-					}
-				},
-			),
-			{ numRuns: 200 },
-		);
-	});
+		expect(spans.shallowest).toBeLessThan(2000);
+		expect(spans.deepest).toBeGreaterThan(20_000);
+		expect(spans.stages).toBeGreaterThan(90);
+	}, 600_000);
 });

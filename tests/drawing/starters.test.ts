@@ -1,35 +1,19 @@
 import { describe, expect, it } from "vitest";
 import type { Drawing } from "../../src/document/shapes.ts";
-import { isolationCloseUp } from "../../src/drawing/close-up/isolation-close-up.ts";
-import { DRAWING_WORDS } from "../../src/drawing/drawing-words.ts";
-import { planView } from "../../src/drawing/maps/plan-view.ts";
-import { sectionView } from "../../src/drawing/maps/section-view.ts";
 import { contrast, GROUND } from "../../src/drawing/palette.ts";
-import { wellboreSchematic } from "../../src/drawing/schematic/wellbore-schematic.ts";
 import { missingGlyphs } from "../../src/measure/text-width.ts";
 import { findingsOf, STARTERS, type Starter } from "../starters.ts";
 import { crossedLeaders, labelsOf, outside, overlaps, textsOf } from "./boxes.ts";
+import { everyDrawing } from "./every-drawing.ts";
 
 const UNITS = ["field", "metric"] as const;
 const LANGUAGES = ["en", "es"] as const;
 
-/** Every drawing of a starter, at the sizes papers use. */
+/** Every drawing of a starter, in both systems and both languages. */
 const drawingsOf = (starter: Starter): Drawing[] => {
 	const { well, results, index } = findingsOf(starter);
 	return UNITS.flatMap((units) =>
-		LANGUAGES.flatMap((language) => {
-			const options = { units, words: DRAWING_WORDS[language], keyOf: index.keyOf };
-			return [
-				wellboreSchematic(well, results, { ...options, width: 504, height: 610, detail: "full" }),
-				wellboreSchematic(well, results, { ...options, width: 500, height: 560, detail: "plain" }),
-				wellboreSchematic(well, results, { ...options, width: 500, height: 400, detail: "plain" }),
-				wellboreSchematic(well, results, { ...options, width: 500, height: 640, detail: "numbers" }),
-				isolationCloseUp(well, results, { ...options, width: 500, height: 440 }),
-				isolationCloseUp(well, results, { ...options, width: 500, height: 440, detail: "plain" }),
-				sectionView(well, results, { ...options, width: 500, height: 480 }),
-				planView(well, results, { ...options, width: 500, height: 440 }),
-			];
-		}),
+		LANGUAGES.flatMap((language) => everyDrawing(well, results, units, language, index.keyOf)),
 	);
 };
 

@@ -1,11 +1,9 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { contrast } from "../../src/drawing/palette.ts";
 import type { Detail } from "../../src/drawing/schematic/view.ts";
 import { wellboreSchematic } from "../../src/drawing/schematic/wellbore-schematic.ts";
 import { ENGLISH } from "../../src/drawing/words-en.ts";
-import { crossedLeaders, groupsOf, labelsOf, outside, overlaps, textsOf } from "./boxes.ts";
-import { randomWell } from "./random-well.ts";
+import { groupsOf, textsOf } from "./boxes.ts";
 import { LATERAL, syntheticWell, type WellSpec } from "./synthetic-well.ts";
 
 const DETAILS: readonly Detail[] = ["full", "plain", "numbers"];
@@ -18,72 +16,6 @@ const draw = (spec: WellSpec, detail: Detail, units: "field" | "metric" = "field
 		drawing: wellboreSchematic(well, results, { units, width: 500, height: 640, detail, words: ENGLISH }),
 	};
 };
-
-const detailAndWell = fc.tuple(
-	randomWell,
-	fc.constantFrom(...DETAILS),
-	fc.constantFrom("field" as const, "metric" as const),
-);
-
-describe("wellbore schematic of any well", () => {
-	it("keeps everything within its frame, and no label on another", () => {
-		fc.assert(
-			fc.property(detailAndWell, ([spec, detail, units]) => {
-				const { drawing } = draw(spec, detail, units);
-				expect(outside(drawing)).toEqual([]);
-				expect(overlaps(drawing)).toEqual([]);
-			}),
-			{ numRuns: 100 },
-		);
-	});
-
-	it("never drops the labels that a reader decides by", () => {
-		fc.assert(
-			fc.property(randomWell, fc.constantFrom("full" as const, "numbers" as const), (spec, detail) => {
-				const { drawing, results } = draw(spec, detail);
-				const names = new Set(labelsOf(drawing).map(({ name }) => name));
-				expect(names).toContain("label total depth");
-				expect(names).toContain("label ground level");
-				for (const string of spec.strings) {
-					expect(names).toContain(`label string ${string.id}`);
-					const cement = results.cement[string.id];
-					if (cement !== undefined && !cement.to_surface)
-						expect(names).toContain(`label cement ${string.id}`);
-					if (string.kind === "liner") expect(names).toContain(`label liner top ${string.id}`);
-				}
-				if (spec.waterBase !== undefined) expect(names).toContain("label protected water");
-				if (results.stimulation !== undefined) expect(names).toContain("label top perforation");
-			}),
-			{ numRuns: 80 },
-		);
-	});
-
-	it("draws leaders that do not cross", () => {
-		fc.assert(
-			fc.property(detailAndWell, ([spec, detail]) => {
-				expect(crossedLeaders(draw(spec, detail).drawing)).toEqual([]);
-			}),
-			{ numRuns: 60 },
-		);
-	});
-
-	it("keeps depths in order down the ruler, and says how many labels it left out", () => {
-		fc.assert(
-			fc.property(randomWell, (spec) => {
-				const { drawing } = draw(spec, "full");
-				const marks = groupsOf(drawing)
-					.filter(({ name }) => name.startsWith("label depth "))
-					.map(({ name, bounds }) => ({ depth: Number(name.slice(12)), y: bounds.bottom }));
-				marks.slice(1).forEach((mark, i) => {
-					expect(mark.depth).toBeGreaterThan(marks[i]?.depth ?? 0);
-					expect(mark.y).toBeGreaterThan(marks[i]?.y ?? 0);
-				});
-				expect(marks.length).toBeGreaterThan(1);
-			}),
-			{ numRuns: 60 },
-		);
-	});
-});
 
 describe("wellbore schematic of a two-mile lateral", () => {
 	const { drawing } = draw(LATERAL, "full");
