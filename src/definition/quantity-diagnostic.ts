@@ -121,7 +121,10 @@ export const quantityDiagnostic = (
 				mend:
 					cure === undefined
 						? `write it as in \`${meta?.example ?? example}\``
-						: `write \`${cure}\`${otherwise}`,
+						: // No pipe is thousands of inches wide: there the comma marks decimals.
+							alternative !== undefined && dimension === "diameter"
+							? `write \`${alternative}\`, or \`${cure}\` if the comma marks thousands`
+							: `write \`${cure}\`${otherwise}`,
 			});
 	}
 };

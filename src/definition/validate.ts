@@ -2,7 +2,7 @@ import { type Checked, type Diagnostic, hasErrors, MOST_FAULTS } from "../diagno
 import { nearestName } from "../diagnostics/nearest-name.ts";
 import { type Path, pathKey } from "../diagnostics/path.ts";
 import { type Definition, definitionSchema } from "./definition.ts";
-import { isBlock, valueAt } from "./fault.ts";
+import { faultAt, isBlock, shown, valueAt } from "./fault.ts";
 import { issueDiagnostics } from "./issue-diagnostics.ts";
 import { locate } from "./locate.ts";
 import { type Partial, readPartly } from "./partial.ts";
@@ -22,6 +22,7 @@ export interface Validated extends Checked<Definition> {
  * their faults told in the same run. Never throws, whatever the tree.
  */
 export const validate = (tree: unknown): Validated => {
+	if (isSomethingElse(tree)) return { diagnostics: [noDefinition(Object.keys(tree))] };
 	const parsed = definitionSchema.safeParse(tree);
 	const reading = { schema: definitionSchema, tree };
 	const found: Diagnostic[] = [];
@@ -36,6 +37,20 @@ export const validate = (tree: unknown): Validated => {
 	const told = diagnostics.map(({ at }) => at.path);
 	return { diagnostics, partial: { ...partial, suspects: [...partial.suspects, ...told] } };
 };
+
+/** A block of entries, none of which is a topic of a definition: another file was named. */
+const isSomethingElse = (tree: unknown): tree is Readonly<Record<string, unknown>> =>
+	isBlock(tree) && !Object.keys(definitionSchema.shape).some((topic) => Object.hasOwn(tree, topic));
+
+const noDefinition = (names: readonly string[]): Diagnostic =>
+	faultAt({
+		code: "definition/missing",
+		at: [],
+		what: "this is not a well definition: none of its entries is a topic of one",
+		expected: `\`definition: 1\`, and then ${Object.keys(definitionSchema.shape).slice(1, 7).join(", ")} and so on`,
+		found: names.length === 0 ? "nothing" : shown(names.join(", ")),
+		mend: "look whether this is the file you meant, or start from a starter (`casebound new`)",
+	});
 
 /** The tree with a name of its own for each entry: one that repeats another's stands for nothing. */
 const apart = (tree: unknown, diagnostics: readonly Diagnostic[]): unknown =>
