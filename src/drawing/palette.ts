@@ -5,10 +5,11 @@
 export const INK = "#1a1a1a";
 /** Words of less weight; 8.6:1 on white. */
 export const SECOND_INK = "#4d4d4d";
-export const LEADER = "#6e6e6e";
-export const WALL = "#6e6e6e";
+/** At least 3:1 on every ground that it crosses, the darkest cement too. */
+export const LEADER = "#696969";
+export const WALL = "#696969";
 /** Dotted lines of a chart, at its round values. */
-export const RULING = "#6e6e6e";
+export const RULING = "#696969";
 export const PAPER = "#ffffff";
 export const SKY_BLUE = "#56b4e9";
 export const BLUE = "#0072b2";

@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
 import type { Drawing } from "../../src/document/shapes.ts";
-import { contrast, GROUND } from "../../src/drawing/palette.ts";
 import { missingGlyphs } from "../../src/measure/text-width.ts";
 import { findingsOf, STARTERS, type Starter } from "../starters.ts";
 import { crossedLeaders, labelsOf, outside, overlaps, textsOf } from "./boxes.ts";
@@ -41,12 +40,9 @@ describe.each(STARTERS)("drawings of %s", (starter) => {
 			}
 	});
 
-	it("set words that can be read on paper and on the ground's tint", () => {
+	it("set words in 7 points or more", () => {
 		for (const drawing of all)
-			for (const text of textsOf(drawing.shapes)) {
-				expect(contrast(text.color, GROUND), text.text).toBeGreaterThanOrEqual(4.5);
-				expect(text.size, text.text).toBeGreaterThanOrEqual(7);
-			}
+			for (const text of textsOf(drawing.shapes)) expect(text.size, text.text).toBeGreaterThanOrEqual(7);
 	});
 
 	it("print values under the keys of the index", () => {

@@ -45,7 +45,7 @@ export const axisOf = (
 	const length = Math.abs(page[1] - page[0]);
 	let count = Math.max(1, Math.floor(length / apart));
 	// The library may give more than it was asked for.
-	while (count > 1 && length / Math.max(scale.ticks(count).length - 1, 1) < apart) count -= 1;
+	while (count > 1 && closest(scale.ticks(count).map((value) => scale(value))) < apart) count -= 1;
 	const format = scale.tickFormat(count, ",f");
 	return {
 		at: (value) => scale(shown(value)),
@@ -56,3 +56,9 @@ export const axisOf = (
 		to: page[1],
 	};
 };
+
+const closest = (places: readonly number[]): number =>
+	Math.min(
+		Number.POSITIVE_INFINITY,
+		...places.slice(1).map((place, i) => Math.abs(place - (places[i] ?? place))),
+	);

@@ -4,7 +4,7 @@ import { run, setLine } from "../line-of-text.ts";
 import { boxPath, rockPattern } from "../lithology.ts";
 import { breakMark, dimensionLine, groundLine } from "../marks/lines.ts";
 import { protectedBase, waterBand, waterWellMark } from "../marks/water.ts";
-import { GROUND, INK, PAPER, SECOND_INK, SKY_BLUE, TARGET_TINT } from "../palette.ts";
+import { BLUE, GROUND, INK, PAPER, SECOND_INK, TARGET_TINT } from "../palette.ts";
 import type { Point } from "../well-axis.ts";
 import { bedsOf, halfWidthAt, stretches, type View } from "./view.ts";
 
@@ -118,7 +118,7 @@ const water = (view: View): Shape[] => {
 						{
 							kind: "path",
 							d: boxPath({ x: frame.column.x - 7.5, y, width: 2.5, height }),
-							fill: SKY_BLUE,
+							fill: BLUE,
 						} as const,
 					]
 				: []),
