@@ -24,14 +24,29 @@ const plain = (node: unknown): node is Located =>
 
 const sourceOf = (node: Located, text: string): string => text.slice(node.range[0], node.range[1]);
 
-const commaInNumber = (written: string): Telling => ({
-	what: "the number has a comma in it, and inside `{ }` or `[ ]` a comma ends the value",
-	expected: "digits without commas",
-	found: written,
-	mend: withoutComma(written)
-		.map((cure, index) => (index === 0 ? `write \`${cure}\`` : `or \`${cure}\` if the comma marks decimals`))
-		.join(", "),
-});
+/** No pipe is thousands of inches wide: there the comma marks decimals. */
+const INCHES = /\d\s*(?:in\b|inch|["”″])/i;
+
+/** What was meant, the likelier reading first. */
+const readings = (written: string): readonly string[] => {
+	const [joined, decimal] = withoutComma(written);
+	if (decimal === undefined) return [joined];
+	return INCHES.test(written) ? [decimal, joined] : [joined, decimal];
+};
+
+const commaInNumber = (written: string): Telling => {
+	const [first = written, second] = readings(written);
+	const mark = INCHES.test(written) ? "thousands" : "decimals";
+	return {
+		what: "the number has a comma in it, and inside `{ }` or `[ ]` a comma ends the value",
+		expected: "digits without commas",
+		found: written,
+		mend:
+			second === undefined
+				? `write \`${first}\``
+				: `write \`${first}\`, or \`${second}\` if the comma marks ${mark}`,
+	};
+};
 
 const commaInText = (written: string): Telling => ({
 	what: "the text has a comma in it, and inside `{ }` or `[ ]` a comma ends the value",
@@ -103,7 +118,7 @@ export const cutInMap = (map: YAMLMap, text: string): CutValue[] => {
 		found.push({
 			first: index - 1,
 			last,
-			text: numeric ? withoutComma(written)[0] : written,
+			text: numeric ? readings(written)[0] : written,
 			range,
 			code: numeric ? "syntax/comma-in-number" : "syntax/comma-in-text",
 			telling: numeric ? commaInNumber(written) : commaInText(written),
@@ -141,7 +156,7 @@ export const cutInList = (list: YAMLSeq, text: string): CutValue[] => {
 		found.push({
 			first: index,
 			last,
-			text: withoutComma(written)[0],
+			text: readings(written)[0],
 			range,
 			code: "syntax/comma-in-number",
 			telling: commaInNumber(written),
