@@ -18,6 +18,7 @@ export const resolveStimulation = (
 	if (!stringIds.includes(written.treated_through))
 		unknownReference(desk, [...AT, "treated_through"], "casing string", written.treated_through, stringIds);
 	const { base_fluid: fluid, toe, flowback } = written;
+	assumeNoLoss(written.pressure_model, desk);
 	return {
 		method: written.method,
 		treatedThrough: written.treated_through,
@@ -91,6 +92,26 @@ const pressures = (
 					},
 				}),
 	};
+};
+
+/** What the pressure model leaves out is taken as nothing; a reader of the expected pressure has to know. */
+const assumeNoLoss = (model: StimulationDefinition["pressure_model"], desk: Desk): void => {
+	if (model === undefined) return;
+	const at: Path = [...AT, "pressure_model"];
+	if (model.near_wellbore === undefined)
+		desk.assumptions.push({
+			id: "near-wellbore-loss",
+			at: [...at, "near_wellbore"],
+			what: "No pressure is lost between the perforations and the fracture.",
+			why: "The loss near the wellbore is not given; a real one raises the expected treating pressure by as much.",
+		});
+	if (model.friction_reduction === undefined)
+		desk.assumptions.push({
+			id: "friction-reduction",
+			at: [...at, "friction_reduction"],
+			what: "The fluid flows in the pipe as it would without a friction reducer.",
+			why: "The friction reduction is not given; a real one lowers the expected treating pressure.",
+		});
 };
 
 const resolveProppant = (written: NonNullable<StimulationDefinition["proppants"]>[number]): Proppant => ({

@@ -100,6 +100,7 @@ export const resolveWell = (definition: Definition, catalog: Catalog, files: Rea
 
 	const { site } = definition;
 	assumeNeighborGround(site.neighbors, desk);
+	assumeTrucks(definition, desk);
 	return {
 		diagnostics: faults,
 		value: {
@@ -126,6 +127,18 @@ export const resolveWell = (definition: Definition, catalog: Catalog, files: Rea
 			assumptions: desk.assumptions,
 		},
 	};
+};
+
+/** A count of truck loads without a share by pipeline is a count of all the water. */
+const assumeTrucks = ({ logistics, stimulation }: Definition, desk: Desk): void => {
+	if (logistics === undefined || stimulation === undefined || logistics.water_by_pipeline !== undefined)
+		return;
+	desk.assumptions.push({
+		id: "water-by-truck",
+		at: ["logistics", "water_by_pipeline"],
+		what: "All water comes by truck.",
+		why: "No share by pipeline is given; one makes the loads and trips fewer.",
+	});
 };
 
 /** A neighbor's well is given below its own ground; how high that ground lies is not asked. */

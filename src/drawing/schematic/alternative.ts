@@ -2,10 +2,16 @@ import type { Results } from "../../calc/results.ts";
 import type { Well } from "../../well/well.ts";
 import { type Line, lineText, sentence } from "../line-of-text.ts";
 import { type Print, stringName, withinSentence } from "../print.ts";
+import type { Detail } from "./view.ts";
 
-/** What the schematic says, in sentences made from the data, for a reader who cannot see it. */
-export const schematicAlternative = (well: Well, results: Results, print: Print): string => {
+/**
+ * What the schematic says, in sentences made from the data, for a reader who cannot see it. The public's, as its picture,
+ * counts depth from the ground and lists no formations.
+ */
+export const schematicAlternative = (well: Well, results: Results, print: Print, detail: Detail): string => {
 	const { words } = print;
+	const plain = detail === "plain";
+	const mark = plain ? print.below : print.mark;
 	const { trajectory, stimulation, isolation, geology } = results;
 	const at = (line: Line) => lineText(line);
 	const strings = well.strings.map((string) => {
@@ -16,7 +22,7 @@ export const schematicAlternative = (well: Well, results: Results, print: Print)
 		return sentence(words.altString, {
 			string: stringName(words, string),
 			size: section === undefined ? "" : print.value(section.outsideDiameter, { pipeSize: true }),
-			depth: shoe === undefined ? print.value(string.shoe) : at(print.mark(shoe)),
+			depth: shoe === undefined ? print.value(string.shoe) : at(mark(shoe)),
 			cement:
 				cement === undefined
 					? words.altNoCement
@@ -24,7 +30,7 @@ export const schematicAlternative = (well: Well, results: Results, print: Print)
 						? sentence(words.altCementSurface, { basis })
 						: sentence(words.altCementTop, {
 								basis,
-								depth: at(print.mark(cement.top)),
+								depth: at(mark(cement.top)),
 							}),
 		});
 	});
@@ -38,14 +44,16 @@ export const schematicAlternative = (well: Well, results: Results, print: Print)
 	return [
 		sentence(words.altWell, {
 			well: well.identity.name,
-			depth: at(print.mark(trajectory.total_depth)),
+			depth: at(mark(trajectory.total_depth)),
 		}),
 		...strings,
 		...(geology.protected_water_base === undefined
 			? []
 			: [
 					sentence(words.altWaterBase, {
-						depth: print.value(geology.protected_water_base.tvd),
+						depth: plain
+							? at(print.below(geology.protected_water_base))
+							: print.value(geology.protected_water_base.tvd),
 					}),
 				]),
 		...(protecting === undefined || below === undefined
@@ -56,7 +64,7 @@ export const schematicAlternative = (well: Well, results: Results, print: Print)
 						distance: print.magnitude(below),
 					}),
 				]),
-		...(geology.formations.length === 0
+		...(plain || geology.formations.length === 0
 			? []
 			: [
 					sentence(words.altFormations, {
@@ -71,8 +79,8 @@ export const schematicAlternative = (well: Well, results: Results, print: Print)
 		trajectory.lateral_length !== undefined
 			? [
 					sentence(words.altTurn, {
-						kickoff: at(print.mark(trajectory.kickoff)),
-						landing: at(print.mark(trajectory.landing)),
+						kickoff: at(mark(trajectory.kickoff)),
+						landing: at(mark(trajectory.landing)),
 						lateral: print.value(trajectory.lateral_length),
 					}),
 				]
@@ -82,14 +90,14 @@ export const schematicAlternative = (well: Well, results: Results, print: Print)
 			: [
 					sentence(stimulation.stage_count.value === 1 ? words.altPerforationsOne : words.altPerforations, {
 						count: print.value(stimulation.stage_count),
-						top: at(print.mark(stimulation.top_perforation)),
-						bottom: at(print.mark(stimulation.bottom_perforation)),
+						top: at(mark(stimulation.top_perforation)),
+						bottom: at(mark(stimulation.bottom_perforation)),
 					}),
 				]),
 		...(gap === undefined ? [] : [sentence(words.altGap, { distance: print.value(gap) })]),
-		...(results.stimulation?.fractures === undefined
+		...(plain || results.stimulation?.fractures === undefined
 			? []
 			: [sentence(words.altFractures, { depth: print.value(results.stimulation.fractures.highest_top) })]),
-		words.altTable,
+		...(plain ? [] : [words.altTable]),
 	].join(" ");
 };

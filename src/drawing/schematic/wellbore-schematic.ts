@@ -87,7 +87,7 @@ export const wellboreSchematic = (well: Well, results: Results, options: Schemat
 		title: sentence(options.detail === "plain" ? options.words.plainTitle : options.words.schematicOf, {
 			well: well.identity.name,
 		}),
-		alternative: schematicAlternative(well, results, print),
+		alternative: schematicAlternative(well, results, print, options.detail),
 		scale: scaleText,
 		undrawn: [left, right, below].flatMap((each) => each.lost),
 		shapes: [
