@@ -1,6 +1,6 @@
 import type { Shape, Undrawn } from "../document/shapes.ts";
 import { placeInOrder } from "./label-column.ts";
-import { type Line, lineText, lineWidth, setLine, wrap } from "./line-of-text.ts";
+import { type Line, lineText, lineWidth, run, setLine, wrap } from "./line-of-text.ts";
 import { boxPath } from "./lithology.ts";
 import { leader } from "./marks/lines.ts";
 import type { Point } from "./well-axis.ts";
@@ -35,6 +35,8 @@ export interface Placed {
 interface Set {
 	readonly label: Label;
 	groups: Line[][];
+	/** True of a label whose first line, the last that it had, was shortened. */
+	cut?: boolean;
 }
 
 const LEADING = 1.2;
@@ -81,8 +83,13 @@ const shed = (sets: Set[], fits: (kept: readonly Set[]) => boolean): { kept: Set
 			.filter((set) => rows(set).length > 1)
 			.sort((a, b) => rows(b).length - rows(a).length);
 		if (longest === undefined) return { kept, dropped };
-		longest.groups =
-			longest.groups.length > 1 ? longest.groups.slice(0, -1) : [(longest.groups[0] ?? []).slice(0, 1)];
+		if (longest.groups.length > 1) {
+			longest.groups = longest.groups.slice(0, -1);
+			continue;
+		}
+		const [first = []] = longest.groups[0] ?? [];
+		longest.groups = [[[...first, run("…")]]];
+		longest.cut = true;
 	}
 };
 
@@ -90,7 +97,9 @@ const shed = (sets: Set[], fits: (kept: readonly Set[]) => boolean): { kept: Set
 const lostOf = (labels: readonly Label[], sets: readonly Set[]): Undrawn[] =>
 	labels.flatMap((label): Undrawn[] => {
 		const set = sets.find((each) => each.label === label);
-		const left = label.lines.slice(set === undefined ? 1 : Math.max(set.groups.length, 1));
+		const left = set?.cut
+			? label.lines
+			: label.lines.slice(set === undefined ? 1 : Math.max(set.groups.length, 1));
 		const name = lineText(label.lines[0] ?? []);
 		const says = left.map((line) => lineText(line).replaceAll(/\s{2,}/gu, " "));
 		return set === undefined || says.length > 0 ? [{ name, says: says.join("; ") }] : [];

@@ -89,7 +89,7 @@ const viewWith = (
 	const ruler = size * 3.9;
 	const leftWidth = width * (detail === "numbers" ? 0.2 : detail === "plain" ? 0.22 : 0.215);
 	const leftX = ruler + 4 + leftWidth;
-	const rock = detail === "numbers" ? 0 : width * 0.045;
+	const rock = detail === "numbers" || well.geology.formations.length === 0 ? 0 : width * 0.045;
 	const columnX = leftX + 24;
 	const beside = Math.min(42, width * 0.084);
 	const middle = columnX + rock + beside + nest.widest;

@@ -42,6 +42,15 @@ const schematic =
 		wellboreSchematic(context.well, context.results, { ...options(context, height), detail }),
 	];
 
+/** Of a sheet with no room to name the beds of rock: water, pipe, and the distance between, nothing else. */
+const schematicWithoutBeds: Sketch = (context, height) => {
+	const { well } = context;
+	return schematic("plain")(
+		{ ...context, well: { ...well, geology: { ...well.geology, formations: [] } } },
+		height,
+	);
+};
+
 /** Nothing to draw where the protected water is not known. */
 const closeUp =
 	(detail: "full" | "plain"): Sketch =>
@@ -137,7 +146,9 @@ const part =
 export const figures: Readonly<Record<string, Part>> = {
 	schematic: part(schematic("full"), 570),
 	"schematic-plain": part(schematic("plain"), 520),
-	"schematic-small": part(schematic("plain"), 285),
+	// The sheet says itself that the packet has the rest.
+	"schematic-small": (context) =>
+		schematicWithoutBeds({ ...context, language: context.words.language }, 300).map(figure),
 	"isolation-close-up": part(closeUp("full"), 420),
 	"isolation-close-up-small": part(closeUp("full"), 255),
 	"isolation-close-up-plain": part(closeUp("plain"), 400),
