@@ -1,6 +1,6 @@
 import type { Shape, Undrawn } from "../document/shapes.ts";
 import { placeInOrder } from "./label-column.ts";
-import { type Line, lineText, lineWidth, run, setLine, wrap } from "./line-of-text.ts";
+import { type Line, lineText, lineWidth, setLine, wrap } from "./line-of-text.ts";
 import { boxPath } from "./lithology.ts";
 import { leader } from "./marks/lines.ts";
 import type { Point } from "./well-axis.ts";
@@ -54,7 +54,11 @@ const heightOf = (set: Set, size: number, apart: number): number =>
 	rows(set).length * size * LEADING + size * apart;
 
 /** Takes away lines, then labels, until the rest fits. */
-const shed = (sets: Set[], fits: (kept: readonly Set[]) => boolean): { kept: Set[]; dropped: string[] } => {
+const shed = (
+	sets: Set[],
+	fits: (kept: readonly Set[]) => boolean,
+	shortened: (line: Line) => Line[],
+): { kept: Set[]; dropped: string[] } => {
 	let kept = [...sets];
 	const dropped: string[] = [];
 	const leastLines = (set: Set) => (set.label.keep === true ? (set.label.least ?? 1) : 1);
@@ -87,8 +91,7 @@ const shed = (sets: Set[], fits: (kept: readonly Set[]) => boolean): { kept: Set
 			longest.groups = longest.groups.slice(0, -1);
 			continue;
 		}
-		const [first = []] = longest.groups[0] ?? [];
-		longest.groups = [[[...first, run("…")]]];
+		longest.groups = [shortened(longest.label.lines[0] ?? [])];
 		longest.cut = true;
 	}
 };
@@ -134,7 +137,7 @@ export const labelColumn = (labels: readonly Label[], column: Column): Placed =>
 	const fits = (apart: number) => (some: readonly Set[]) =>
 		some.reduce((sum, set) => sum + heightOf(set, size, apart), 0) <= room;
 	const apart = fits(APART)(sets) ? APART : CLOSE;
-	const { kept, dropped } = shed(sets, fits(apart));
+	const { kept, dropped } = shed(sets, fits(apart), (line) => wrap(line, size, column.width, 1));
 	const { starts, near, strayed } = placedNear(kept, column, apart);
 	const anchor = column.side === "left" ? "end" : "start";
 	const shapes = near.flatMap((set, i): Shape[] => {

@@ -8,13 +8,19 @@ import { definitionFaults } from "../broken/broken-faults.ts";
 const BASE = readFileSync(new URL("../../fixtures/broken/base.yaml", import.meta.url), "utf8");
 
 const told = (script: string): string[] => {
-	const bytes = new TextEncoder().encode(applyEdits(script, BASE));
+	const bytes = new TextEncoder().encode(script === "" ? BASE : applyEdits(script, BASE));
 	return definitionFaults(bytes, "well.yaml").diagnostics.map(({ code }) => code);
 };
 
 const slurry = (figures: string): string => {
 	const line = BASE.split("\n").find((each) => each.includes("from: 3500 ft, to: 4490 ft")) ?? "";
-	return `- ${line.trim()}\n+ ${line.trim().replace(/class: C, (.*), density: .* \}$/, `${figures.includes("class") ? "" : "class: C, "}$1, ${figures} }`)}\n`;
+	const changed = line
+		.trim()
+		.replace(
+			/class: C, (.*), density: .* \}$/,
+			`${figures.includes("class") ? "" : "class: C, "}$1, ${figures} }`,
+		);
+	return changed === line.trim() ? "" : `- ${line.trim()}\n+ ${changed}\n`;
 };
 
 describe("a slurry is judged as neat only where it is", () => {
