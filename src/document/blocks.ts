@@ -95,4 +95,6 @@ export interface Section {
 	readonly blocks: readonly Block[];
 	/** Begin on a new page. */
 	readonly newPage?: boolean;
+	/** Stands behind the paper itself. */
+	readonly appendix?: boolean;
 }

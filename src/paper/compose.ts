@@ -40,12 +40,14 @@ export const composePaper = (asked: PaperContext): PaperDocument => {
 			),
 		}))
 		.filter(({ blocks }) => blocks.some((block) => block.kind !== "page-break"));
+	const body = filled.filter(({ section }) => !section.appendix).length;
 	const sections = filled.map(
 		({ section, blocks }, i): Section => ({
 			id: section.id,
 			title: section.title,
-			...(order.numbered ? { number: String(i + 1) } : {}),
-			...(section.newPage ? { newPage: true } : {}),
+			...(order.numbered ? { number: section.appendix ? letter(i - body) : String(i + 1) } : {}),
+			...(section.newPage || (section.appendix && i === body) ? { newPage: true } : {}),
+			...(section.appendix ? { appendix: true } : {}),
 			blocks,
 		}),
 	);
@@ -59,6 +61,8 @@ export const composePaper = (asked: PaperContext): PaperDocument => {
 		sections,
 	};
 };
+
+const letter = (i: number): string => String.fromCodePoint("A".charCodeAt(0) + i);
 
 const sectionBlocks = (
 	section: OrderSection,

@@ -1,14 +1,23 @@
-import type { Block } from "../../document/blocks.ts";
-import type { CasingString } from "../../well/well.ts";
+import type { CementResults } from "../../calc/results.ts";
+import type { Block, Cell, Column } from "../../document/blocks.ts";
+import type { CasingString, Slurry } from "../../well/well.ts";
 import { cell, type PaperContext, textCell } from "../context.ts";
 import { placementBlocks } from "./cement-placement.ts";
-import { facts, named, type Part, quantityColumn, row, table, textColumn } from "./part.ts";
-import { returnsBlocks } from "./returns-table.ts";
+import { named, type Part, quantityColumn, row, table, textColumn } from "./part.ts";
+import { returnsNote, returnsTable } from "./returns-table.ts";
 
-/** One heading a cemented string: slurries, volumes, the job's numbers, the record, and what is done if returns stop. */
-export const cementJobs: Part = (context) =>
-	context.well.strings.flatMap((string) =>
-		string.cement === undefined || context.results.cement[string.id] === undefined
+/** Cemented strings with what was worked of them, from the outside in. */
+const cemented = (context: PaperContext): readonly (readonly [CasingString, CementResults])[] =>
+	context.well.strings.flatMap((string) => {
+		const cement = context.results.cement[string.id];
+		return string.cement === undefined || cement === undefined ? [] : [[string, cement] as const];
+	});
+
+/** One heading a cemented string: what is pumped, what it presses, how it sets, and what is done if returns stop. */
+export const cementPlacement: Part = (context) =>
+	cemented(context).flatMap(([string]) => {
+		const blocks = [...placementBlocks(context, string), ...returnsTable(context, string)];
+		return blocks.length === 0
 			? []
 			: [
 					{
@@ -17,21 +26,21 @@ export const cementJobs: Part = (context) =>
 						text: named(context, string.id),
 						id: `cement-${string.id}`,
 					},
-					...slurryTable(context, string),
-					...volumesTable(context, string),
-					...jobFacts(context, string),
-					...recordFacts(context, string),
-					...placementBlocks(context, string),
-					...returnsBlocks(context, string),
-				],
-	);
+					...blocks,
+				];
+	});
 
-const slurryTable = (context: PaperContext, string: CasingString): Block[] =>
+/** What each plan says of returns that stop, with the rules that speak of it. */
+export const cementContingency: Part = (context) =>
+	context.well.strings.flatMap((string) => returnsNote(context, string));
+
+export const cementSlurries: Part = (context) =>
 	table(
 		context,
 		"slurries",
 		[
-			textColumn(context, "slurry", { width: 1, rowHead: true }),
+			textColumn(context, "string", { width: 1.2, rowHead: true }),
+			textColumn(context, "slurry", { width: 0.8 }),
 			textColumn(context, "class", { width: 0.6 }),
 			quantityColumn(context, "density", "density"),
 			quantityColumn(context, "yield", "slurry-yield"),
@@ -40,37 +49,42 @@ const slurryTable = (context: PaperContext, string: CasingString): Block[] =>
 			quantityColumn(context, "free_fluid", "free-fluid"),
 			textColumn(context, "strength", { width: 2.4 }),
 		],
-		(string.cement?.slurries ?? []).map((slurry) =>
-			row({
-				slurry: textCell(named(context, slurry.id)),
-				class: textCell(slurry.cementClass),
-				density: cell(context, slurry.density, { decimals: 1 }),
-				yield: cell(context, slurry.yield),
-				water: cell(context, slurry.water, { decimals: 1 }),
-				excess: cell(context, slurry.excess),
-				free_fluid: cell(context, slurry.freeFluid),
-				strength:
-					slurry.strength.length === 0
-						? { kind: "none" }
-						: {
-								kind: "rich",
-								children: slurry.strength.flatMap((point, i) => [
-									...(i > 0 ? [{ kind: "text" as const, text: "; " }] : []),
-									cellInline(context, point.value),
-									{ kind: "text" as const, text: ` ${context.words.label("phrases.in")} ` },
-									cellInline(context, point.after, { unit: "hr", decimals: 0 }),
-									...(point.at
-										? [
-												{ kind: "text" as const, text: ` ${context.words.label("phrases.at")} ` },
-												cellInline(context, point.at),
-											]
-										: []),
-								]),
-							},
-			}),
+		cemented(context).flatMap(([string]) =>
+			(string.cement?.slurries ?? []).map((slurry) =>
+				row({
+					string: textCell(named(context, string.id)),
+					slurry: textCell(named(context, slurry.id)),
+					class: textCell(slurry.cementClass),
+					density: cell(context, slurry.density, { decimals: 1 }),
+					yield: cell(context, slurry.yield),
+					water: cell(context, slurry.water, { decimals: 1 }),
+					excess: cell(context, slurry.excess),
+					free_fluid: cell(context, slurry.freeFluid),
+					strength: strengthCell(context, slurry),
+				}),
+			),
 		),
-		{ suffix: named(context, string.id) },
+		{ dense: true },
 	);
+
+const strengthCell = (context: PaperContext, { strength }: Slurry): Cell =>
+	strength.length === 0
+		? { kind: "none" }
+		: {
+				kind: "rich",
+				children: strength.flatMap((point, i) => [
+					...(i > 0 ? [{ kind: "text" as const, text: "; " }] : []),
+					cellInline(context, point.value),
+					{ kind: "text" as const, text: ` ${context.words.label("phrases.in")} ` },
+					cellInline(context, point.after, { unit: "hr", decimals: 0 }),
+					...(point.at
+						? [
+								{ kind: "text" as const, text: ` ${context.words.label("phrases.at")} ` },
+								cellInline(context, point.at),
+							]
+						: []),
+				]),
+			};
 
 const cellInline = (
 	context: PaperContext,
@@ -81,37 +95,14 @@ const cellInline = (
 	return made.kind === "quantity" ? made : { kind: "text" as const, text: "" };
 };
 
-const volumesTable = (context: PaperContext, string: CasingString): Block[] => {
-	const cement = context.results.cement[string.id];
-	if (!cement) return [];
-	const rows = cement.slurries.map((slurry) =>
-		row({
-			slurry: textCell(named(context, slurry.id)),
-			top_md: cell(context, slurry.top.md),
-			bottom_md: cell(context, slurry.bottom.md),
-			open_hole: cell(context, slurry.open_hole_volume),
-			cased: cell(context, slurry.cased_volume),
-			shoe_track: cell(context, slurry.shoe_track_volume),
-			rathole: cell(context, slurry.rathole_volume),
-			volume: cell(context, slurry.volume),
-			sacks: cell(context, slurry.sacks),
-			mix_water: cell(context, slurry.mix_water),
-		}),
-	);
-	const total = row(
-		{
-			slurry: textCell(context.words.label("phrases.total")),
-			volume: cell(context, cement.slurry_volume),
-			sacks: cell(context, cement.sacks),
-			mix_water: cell(context, cement.mix_water),
-		},
-		"total",
-	);
-	return table(
+/** Volumes of each slurry, with a total a string where there is more than one. */
+export const cementVolumes: Part = (context) =>
+	table(
 		context,
 		"cement_volumes",
 		[
-			textColumn(context, "slurry", { width: 1, rowHead: true }),
+			textColumn(context, "string", { width: 1.2, rowHead: true }),
+			textColumn(context, "slurry", { width: 0.8 }),
 			quantityColumn(context, "top_md", "measured-depth"),
 			quantityColumn(context, "bottom_md", "measured-depth"),
 			quantityColumn(context, "open_hole", "volume"),
@@ -122,58 +113,139 @@ const volumesTable = (context: PaperContext, string: CasingString): Block[] => {
 			quantityColumn(context, "sacks", "count"),
 			quantityColumn(context, "mix_water", "volume"),
 		],
-		[...rows, total],
-		{ suffix: named(context, string.id) },
+		cemented(context).flatMap(([string, cement]) => [
+			...cement.slurries.map((slurry) =>
+				row({
+					string: textCell(named(context, string.id)),
+					slurry: textCell(named(context, slurry.id)),
+					top_md: cell(context, slurry.top.md),
+					bottom_md: cell(context, slurry.bottom.md),
+					open_hole: cell(context, slurry.open_hole_volume),
+					cased: cell(context, slurry.cased_volume),
+					shoe_track: cell(context, slurry.shoe_track_volume),
+					rathole: cell(context, slurry.rathole_volume),
+					volume: cell(context, slurry.volume),
+					sacks: cell(context, slurry.sacks),
+					mix_water: cell(context, slurry.mix_water),
+				}),
+			),
+			...(cement.slurries.length < 2
+				? []
+				: [
+						row(
+							{
+								string: textCell(named(context, string.id)),
+								slurry: textCell(context.words.label("phrases.total")),
+								volume: cell(context, cement.slurry_volume),
+								sacks: cell(context, cement.sacks),
+								mix_water: cell(context, cement.mix_water),
+							},
+							"total",
+						),
+					]),
+		]),
+		{ dense: true },
+	);
+
+/** One fact a row, one string a column: what is compared stands side by side. Rows that no string fills are left out. */
+const sideBySide = (
+	context: PaperContext,
+	caption: string,
+	strings: readonly CasingString[],
+	rows: readonly (readonly [fact: string, of: (string: CasingString) => Cell])[],
+): Block[] =>
+	strings.length === 0
+		? []
+		: table(
+				context,
+				caption,
+				[
+					textColumn(context, "fact", { width: 1.7, rowHead: true }),
+					...strings.map(
+						(string): Column => ({
+							id: string.id,
+							head: named(context, string.id),
+							kind: "text",
+							width: 1.3,
+						}),
+					),
+				],
+				rows.flatMap(([fact, of]) => {
+					const cells = strings.map((string) => [string.id, of(string)] as const);
+					return cells.every(([, found]) => found.kind === "none")
+						? []
+						: [row({ fact: textCell(context.words.label(`facts.${fact}`)), ...Object.fromEntries(cells) })];
+				}),
+				{ dense: true },
+			);
+
+export const cementFacts: Part = (context) => {
+	const results = new Map(cemented(context).map(([string, cement]) => [string.id, cement]));
+	const of =
+		(make: (cement: CementResults, string: CasingString) => Cell) =>
+		(string: CasingString): Cell => {
+			const cement = results.get(string.id);
+			return cement === undefined ? { kind: "none" } : make(cement, string);
+		};
+	return sideBySide(
+		context,
+		"cement_facts",
+		cemented(context).map(([string]) => string),
+		[
+			[
+				"cement_top",
+				of((cement) =>
+					cement.to_surface ? textCell(context.words.label("phrases.surface")) : cell(context, cement.top.md),
+				),
+			],
+			[
+				"cement_top_tvd",
+				of((cement) => (cement.to_surface ? { kind: "none" } : cell(context, cement.top.tvd))),
+			],
+			["cement_top_basis", of((cement) => textCell(context.words.label(`phrases.top_${cement.top_basis}`)))],
+			["cement_top_method", ({ cement }) => textCell(cement?.topMethod)],
+			["volume_basis", ({ cement }) => textCell(cement?.volumeBasis)],
+			["annulus_volume", of((cement) => cell(context, cement.annulus_volume))],
+			["spacer", ({ cement }) => cell(context, cement?.spacer?.volume)],
+			["displacement_volume", of((cement) => cell(context, cement.displacement_volume))],
+			["annulus_hydrostatic", of((cement) => cell(context, cement.annulus_hydrostatic_at_shoe))],
+			["inside_hydrostatic", of((cement) => cell(context, cement.inside_hydrostatic_at_shoe))],
+			["final_lift", of((cement) => cell(context, cement.final_lift))],
+			["wait_on_cement", ({ cement }) => cell(context, cement?.waitOnCement, { unit: "hr", decimals: 0 })],
+			["plugs", ({ cement }) => textCell(cement?.plugs.join(", "))],
+			["floats", ({ floats }) => textCell(floats.join(", "))],
+		],
 	);
 };
 
-const jobFacts = (context: PaperContext, string: CasingString): Block[] => {
-	const cement = context.results.cement[string.id];
-	const job = string.cement;
-	if (!cement || !job) return [];
-	return facts(context, [
-		[
-			"cement_top",
-			cement.to_surface ? textCell(context.words.label("phrases.surface")) : cell(context, cement.top.md),
-		],
-		["cement_top_tvd", cement.to_surface ? { kind: "none" } : cell(context, cement.top.tvd)],
-		["cement_top_basis", textCell(context.words.label(`phrases.top_${cement.top_basis}`))],
-		["cement_top_method", textCell(job.topMethod)],
-		["volume_basis", textCell(job.volumeBasis)],
-		["annulus_volume", cell(context, cement.annulus_volume)],
-		["spacer", cell(context, job.spacer?.volume)],
-		["displacement_volume", cell(context, cement.displacement_volume)],
-		["annulus_hydrostatic", cell(context, cement.annulus_hydrostatic_at_shoe)],
-		["inside_hydrostatic", cell(context, cement.inside_hydrostatic_at_shoe)],
-		["final_lift", cell(context, cement.final_lift)],
-		["wait_on_cement", cell(context, job.waitOnCement, { unit: "hr", decimals: 0 })],
-		["plugs", textCell(job.plugs.join(", "))],
-		["floats", textCell(string.floats.join(", "))],
-	]);
-};
-
-const recordFacts = (context: PaperContext, string: CasingString): Block[] => {
-	const record = string.cement?.actual;
-	const cement = context.results.cement[string.id];
-	if (!record || !cement) return [];
-	return facts(
+export const cementRecords: Part = (context) => {
+	const recorded = cemented(context).filter(([string]) => string.cement?.actual !== undefined);
+	const record = (string: CasingString) => string.cement?.actual;
+	return sideBySide(
 		context,
+		"cement_record",
+		recorded.map(([string]) => string),
 		[
-			["job_date", textCell(record.date)],
-			["pumped_over_calculated", cell(context, cement.pumped_over_calculated)],
-			["returns_to_surface", cell(context, record.returnsToSurface)],
-			["recorded_top", cell(context, record.top?.depth)],
-			["recorded_top_method", textCell(record.top?.method)],
-			["recorded_lift", cell(context, record.lift)],
-			["recorded_bump", cell(context, record.bump)],
+			["job_date", (string) => textCell(record(string)?.date)],
+			[
+				"pumped_over_calculated",
+				(string) => cell(context, context.results.cement[string.id]?.pumped_over_calculated),
+			],
+			["returns_to_surface", (string) => cell(context, record(string)?.returnsToSurface)],
+			["recorded_top", (string) => cell(context, record(string)?.top?.depth)],
+			["recorded_top_method", (string) => textCell(record(string)?.top?.method)],
+			["recorded_lift", (string) => cell(context, record(string)?.lift)],
+			["recorded_bump", (string) => cell(context, record(string)?.bump)],
 			[
 				"floats_held",
-				record.floatsHeld === undefined
-					? { kind: "none" }
-					: textCell(context.words.label(record.floatsHeld ? "phrases.yes" : "phrases.no")),
+				(string) => {
+					const held = record(string)?.floatsHeld;
+					return held === undefined
+						? { kind: "none" }
+						: textCell(context.words.label(held ? "phrases.yes" : "phrases.no"));
+				},
 			],
-			["evaluation_log", textCell(record.evaluationLog)],
+			["evaluation_log", (string) => textCell(record(string)?.evaluationLog)],
 		],
-		{ caption: "cement_record" },
 	);
 };

@@ -102,66 +102,97 @@ const figure = (drawing: Drawing): Block => ({
 	id: drawing.id,
 });
 
-/** What the drawing had no room for: a table for who reads tables, else a line of names. */
-const undrawn = ({ undrawn: left = [] }: Drawing, words: DrawingWords, tabled: boolean): readonly Block[] => {
-	if (left.length === 0) return [];
-	if (!tabled)
-		return [
-			{
-				kind: "paragraph",
-				tone: "note",
-				children: [
-					{ kind: "text", text: `${words.undrawnHead}: ${left.map(({ name }) => name).join("; ")}.` },
-				],
-			},
-		];
-	return [
-		{
-			kind: "table",
-			caption: words.undrawnHead,
-			dense: true,
-			columns: [
-				{ id: "of", head: words.undrawnWhat, kind: "text", width: 1.4, rowHead: true },
-				{ id: "says", head: words.undrawnSays, kind: "text", width: 4 },
-			],
-			rows: left.map(({ name, says }) => ({
-				cells: {
-					of: { kind: "text", text: name },
-					says: says === "" ? { kind: "none" } : { kind: "text", text: says },
+/** What a drawing had no room for, by name: the reader of a plain paper looks up nothing. */
+const undrawnNames = ({ undrawn = [] }: Drawing, words: DrawingWords): readonly Block[] =>
+	undrawn.length === 0
+		? []
+		: [
+				{
+					kind: "paragraph",
+					tone: "note",
+					children: [
+						{
+							kind: "text",
+							text: `${words.undrawnHead}: ${undrawn.map(({ name }) => name).join("; ")}.`,
+						},
+					],
 				},
-			})),
-		},
-	];
-};
+			];
+
+/** What drawings had no room for, with what they would have said. */
+const undrawnTable = (drawings: readonly Drawing[], words: DrawingWords): readonly Block[] =>
+	drawings.flatMap(({ title, undrawn = [] }): readonly Block[] =>
+		undrawn.length === 0
+			? []
+			: [
+					{
+						kind: "table",
+						caption: title,
+						dense: true,
+						columns: [
+							{ id: "of", head: words.undrawnWhat, kind: "text", width: 1.4, rowHead: true },
+							{ id: "says", head: words.undrawnSays, kind: "text", width: 4 },
+						],
+						rows: undrawn.map(({ name, says }) => ({
+							cells: {
+								of: { kind: "text", text: name },
+								says: says === "" ? { kind: "none" } : { kind: "text", text: says },
+							},
+						})),
+					},
+				],
+	);
 
 const part =
 	(sketch: Sketch, height: number): Part =>
 	(context: PaperContext) =>
 		sketch({ ...context, language: context.words.language }, height).flatMap((drawing) => [
 			figure(drawing),
-			...undrawn(drawing, DRAWING_WORDS[context.words.language], context.paper === "regulator"),
+			// The regulator's stand in the appendix, all together.
+			...(context.paper === "regulator" ? [] : undrawnNames(drawing, DRAWING_WORDS[context.words.language])),
 		]);
 
-/** Drawings, each at the height that its page leaves for it [pt]. */
+/** Drawings by the part that a page order names, each at the height that its page leaves for it [pt]. */
+const SKETCHES: Readonly<Record<string, readonly [Sketch, number]>> = {
+	schematic: [schematic("full"), 570],
+	"schematic-plain": [schematic("plain"), 520],
+	"isolation-close-up": [closeUp("full"), 420],
+	"isolation-close-up-small": [closeUp("full"), 255],
+	"isolation-close-up-plain": [closeUp("plain"), 400],
+	"section-view": [section, 300],
+	"plan-view": [plan("full"), 300],
+	"plan-view-plain": [plan("plain"), 400],
+	"pressure-window": [pressureWindow, 420],
+	"load-lines": [loads, 290],
+	"stage-plan": [stages, 360],
+	"treatment-plot": [treatment, 360],
+	timeline: [phases("full"), 260],
+	"timeline-plain": [phases("plain"), 300],
+};
+
+/** What the drawings of this paper had no room for; each drawing counts it in a note of its own. */
+const drawingsLeftOut: Part = (context) => {
+	const shown = context.words
+		.order(context.paper)
+		.sections.flatMap(({ content }) => content)
+		.flatMap((item) => ("part" in item ? [SKETCHES[item.part]] : []))
+		.flatMap((found) => (found === undefined ? [] : [found]));
+	const asked = { ...context, language: context.words.language };
+	return undrawnTable(
+		shown.flatMap(([sketch, height]) => sketch(asked, height)),
+		DRAWING_WORDS[context.words.language],
+	);
+};
+
 export const figures: Readonly<Record<string, Part>> = {
-	schematic: part(schematic("full"), 570),
-	"schematic-plain": part(schematic("plain"), 520),
+	...Object.fromEntries(
+		Object.entries(SKETCHES).map(([name, [sketch, height]]) => [name, part(sketch, height)]),
+	),
 	// The sheet says itself that the packet has the rest.
 	"schematic-small": (context) =>
 		schematicWithoutBeds({ ...context, language: context.words.language }, 300).map(figure),
-	"isolation-close-up": part(closeUp("full"), 420),
-	"isolation-close-up-small": part(closeUp("full"), 255),
-	"isolation-close-up-plain": part(closeUp("plain"), 400),
-	"section-view": part(section, 420),
-	"plan-view": part(plan("full"), 400),
-	"plan-view-plain": part(plan("plain"), 400),
-	"pressure-window": part(pressureWindow, 420),
-	"load-lines": part(loads, 290),
-	"stage-plan": part(stages, 400),
-	"treatment-plot": part(treatment, 360),
-	timeline: part(phases("full"), 300),
 	"ladder-drawing": ladderOfJob,
-	"timeline-plain": part(phases("plain"), 300),
+	"drawings-left-out": drawingsLeftOut,
 };
 
 /** Every drawing of a well, for files of their own. */

@@ -10,7 +10,14 @@ import {
 	loadSituations,
 	tightestFactors,
 } from "./casing-design.ts";
-import { cementJobs } from "./cement.ts";
+import {
+	cementContingency,
+	cementFacts,
+	cementPlacement,
+	cementRecords,
+	cementSlurries,
+	cementVolumes,
+} from "./cement.ts";
 import { deadlinesTable } from "./deadlines.ts";
 import { keyDepths } from "./depths.ts";
 import { chemicalsTable, disclosureTable, flowbackFacts } from "./disclosure.ts";
@@ -52,7 +59,7 @@ import {
 	scheduleShort,
 	scheduleTable,
 } from "./public.ts";
-import { openChecks, ruleChecks } from "./rule-checks.ts";
+import { judgementChecks, openChecks, ruleChecks } from "./rule-checks.ts";
 import { sourServiceTable } from "./sour-service.ts";
 import {
 	additivesTable,
@@ -112,7 +119,12 @@ export const PARTS: Readonly<Record<string, Part>> = {
 	"least-factors": leastFactors,
 	"hook-loads": hookLoadsTable,
 	"sour-service": sourServiceTable,
-	"cement-jobs": cementJobs,
+	"cement-slurries": cementSlurries,
+	"cement-volumes": cementVolumes,
+	"cement-facts": cementFacts,
+	"cement-records": cementRecords,
+	"cement-contingency": cementContingency,
+	"cement-placement": cementPlacement,
 	"cement-pressures": cementPressures,
 	"kick-table": kickTable,
 	"pressure-tests": pressureTests,
@@ -147,6 +159,7 @@ export const PARTS: Readonly<Record<string, Part>> = {
 	"proppants-table": proppantsTable,
 	"additives-table": additivesTable,
 	"rule-checks": ruleChecks,
+	"judgement-checks": judgementChecks,
 	"deadlines-table": deadlinesTable,
 	"exposure-radii": exposureRadii,
 	"formulas-table": formulasTable,

@@ -10,10 +10,9 @@ const RULES_OF_RETURNS: ReadonlySet<string> = new Set(["cement-to-surface", "cem
  * What is done when returns stop, by what is being pumped: from which barrel to which, what is then known, and what the
  * plan and the rules ask for.
  */
-export const returnsBlocks = (context: PaperContext, string: CasingString): Block[] => {
-	const plan = string.cement?.ifReturnsStop;
+export const returnsTable = (context: PaperContext, string: CasingString): Block[] => {
 	const placement = context.results.cement[string.id]?.placement;
-	if (plan === undefined) return [];
+	if (string.cement?.ifReturnsStop === undefined) return [];
 	const say = (key: string) => textCell(context.words.label(`returns.${key}`));
 	// Slowing down before the plug lands changes nothing in what is done.
 	const phases = (placement?.schedule ?? []).filter(({ id }) => id !== "last displacement");
@@ -29,36 +28,42 @@ export const returnsBlocks = (context: PaperContext, string: CasingString): Bloc
 			action: say(fluid.id === "spacer" || fluid.id === "displacement" ? fluid.id : "slurry"),
 		}),
 	);
+	return table(
+		context,
+		"returns",
+		[
+			textColumn(context, "during", { width: 1.2, rowHead: true }),
+			quantityColumn(context, "from_volume", "volume"),
+			quantityColumn(context, "to_volume", "volume"),
+			textColumn(context, "action", { width: 4, label: "then" }),
+		],
+		rows.length === 0
+			? []
+			: [
+					...rows,
+					row({
+						during: say("landed_head"),
+						from_volume: cell(context, placement?.pumped),
+						action: say("landed"),
+					}),
+				],
+		{ suffix: named(context, string.id) },
+	);
+};
+
+/** What the plan says of returns that stop, and the rules that speak of it. */
+export const returnsNote = (context: PaperContext, string: CasingString): Block[] => {
+	const plan = string.cement?.ifReturnsStop;
+	if (plan === undefined) return [];
 	const rules = context.judgement.findings.filter(
 		({ check, subject, verdict }) =>
 			RULES_OF_RETURNS.has(check) && subject === string.id && verdict !== "does not apply",
 	);
 	return [
-		...table(
-			context,
-			"returns",
-			[
-				textColumn(context, "during", { width: 1.2, rowHead: true }),
-				quantityColumn(context, "from_volume", "volume"),
-				quantityColumn(context, "to_volume", "volume"),
-				textColumn(context, "action", { width: 4, label: "then" }),
-			],
-			rows.length === 0
-				? []
-				: [
-						...rows,
-						row({
-							during: say("landed_head"),
-							from_volume: cell(context, placement?.pumped),
-							action: say("landed"),
-						}),
-					],
-			{ suffix: named(context, string.id) },
-		),
 		{
 			kind: "callout",
 			tone: "note",
-			title: context.words.label("phrases.if_returns_stop"),
+			title: `${context.words.label("phrases.if_returns_stop")}: ${named(context, string.id)}`,
 			blocks: [
 				{ kind: "paragraph", children: [{ kind: "text", text: plan }] },
 				...[...new Map(rules.map((rule) => [rule.cite.rule, rule])).values()].map(

@@ -98,3 +98,25 @@ export const openChecks: Part = (context) => {
 		),
 	);
 };
+
+/** The requirements that no arithmetic can check: a person decides, or a document shows. */
+export const judgementChecks: Part = (context) =>
+	table(
+		context,
+		"judgement_checks",
+		[
+			textColumn(context, "citation", { width: 1.5, rowHead: true }),
+			textColumn(context, "subject", { width: 1.1 }),
+			textColumn(context, "requirement", { width: 4 }),
+		],
+		context.judgement.findings
+			.filter(({ verdict }) => verdict === "needs judgement")
+			.map((finding) =>
+				row({
+					citation: textCell(finding.cite.citation),
+					subject: textCell(finding.subject),
+					requirement: textCell(finding.requirement),
+				}),
+			),
+		{ dense: true },
+	);

@@ -5,6 +5,8 @@ export interface OrderSection {
 	readonly id: string;
 	readonly title: string;
 	readonly newPage: boolean;
+	/** Behind the paper itself: detail that a reader looks up and need not read. Lettered, where sections are numbered. */
+	readonly appendix: boolean;
 	readonly content: readonly OrderItem[];
 }
 
@@ -51,6 +53,7 @@ export const pageOrder = (data: unknown, file: string): PageOrder => {
 				id: words(section["id"], `sections[${i}].id`),
 				title: words(section["title"], `sections[${i}].title`),
 				newPage: section["new_page"] === true,
+				appendix: section["appendix"] === true,
 				content: content.map((item: unknown, j: number): OrderItem => {
 					const where = `sections[${i}].content[${j}]`;
 					const entry = record(item, where);
