@@ -93,6 +93,7 @@ export const paintPages = ({ context, pages, running, goTo }: Painting): readonl
 				? {}
 				: { bbox: [place.left, place.top, place.left + place.width, place.top + place.height] }),
 		});
+		if (tag.role === "L") element.dictionary.data.A = { O: "List", ListNumbering: tag.numbering ?? "None" };
 		(tag.within === undefined ? parent : elementOf(tag.within, root)).add(element);
 		elements.set(tag, element);
 		return element;

@@ -6,7 +6,9 @@ declare module "pdfkit" {
 		readonly refs: readonly unknown[];
 	}
 	export interface StructureElement {
-		readonly dictionary: { readonly data: { readonly S: string } };
+		readonly dictionary: {
+			readonly data: { readonly S: string; A?: { readonly O: "List"; readonly ListNumbering: string } };
+		};
 		add(child: StructureElement | StructureContent): StructureElement;
 		end(): void;
 	}
@@ -33,6 +35,7 @@ declare module "pdfkit" {
 		autoFirstPage: boolean;
 		compress: boolean;
 		pdfVersion: string;
+		subset: "PDF/A-3a";
 		tagged: boolean;
 		lang: string;
 		displayTitle: boolean;

@@ -14,6 +14,7 @@ export type Role =
 	| "P"
 	| "TOC"
 	| "TOCI"
+	| "Reference"
 	| "Link"
 	| "L"
 	| "LI"
@@ -36,6 +37,8 @@ export interface Tag {
 	readonly role: Role;
 	readonly alt?: string;
 	readonly scope?: "Column" | "Row";
+	/** Of a list: how its labels count. */
+	readonly numbering?: "Decimal" | "Disc";
 	/** Structure parent, where it is not the node that encloses this one on the page. */
 	readonly within?: Tag;
 	/** Read once: the pieces repeated on later pages are running matter. */

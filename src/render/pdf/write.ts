@@ -19,6 +19,33 @@ export interface Attachment {
 
 const PRODUCER = "Casebound";
 
+/**
+ * What the paper is built to, beside the PDF/A part that pdfkit writes: PDF/UA-1, with the description that PDF/A asks
+ * of a property it does not know; and when the paper was last changed, which Info says too.
+ *
+ * @source ISO 14289-1, 5; ISO 19005-3, 6.6.2.3 (from memory)
+ */
+const builtTo = (date: Date): string => `
+<rdf:Description rdf:about="" xmlns:xmp="http://ns.adobe.com/xap/1.0/">
+<xmp:ModifyDate>${date.toISOString().slice(0, 19)}Z</xmp:ModifyDate>
+</rdf:Description>
+<rdf:Description rdf:about="" xmlns:pdfuaid="http://www.aiim.org/pdfua/ns/id/">
+<pdfuaid:part>1</pdfuaid:part>
+</rdf:Description>
+<rdf:Description rdf:about="" xmlns:pdfaExtension="http://www.aiim.org/pdfa/ns/extension/" xmlns:pdfaSchema="http://www.aiim.org/pdfa/ns/schema#" xmlns:pdfaProperty="http://www.aiim.org/pdfa/ns/property#">
+<pdfaExtension:schemas><rdf:Bag><rdf:li rdf:parseType="Resource">
+<pdfaSchema:schema>PDF/UA identification</pdfaSchema:schema>
+<pdfaSchema:namespaceURI>http://www.aiim.org/pdfua/ns/id/</pdfaSchema:namespaceURI>
+<pdfaSchema:prefix>pdfuaid</pdfaSchema:prefix>
+<pdfaSchema:property><rdf:Seq><rdf:li rdf:parseType="Resource">
+<pdfaProperty:name>part</pdfaProperty:name>
+<pdfaProperty:valueType>Integer</pdfaProperty:valueType>
+<pdfaProperty:category>internal</pdfaProperty:category>
+<pdfaProperty:description>Part of ISO 14289 to which the document is built</pdfaProperty:description>
+</rdf:li></rdf:Seq></pdfaSchema:property>
+</rdf:li></rdf:Bag></pdfaExtension:schemas>
+</rdf:Description>`;
+
 const xmlEscaped = (text: string): string => text.replace(/[<>&'"]/g, (sign) => `&#${sign.charCodeAt(0)};`);
 
 /** Midnight, UTC, of the paper's date of issue: no clock is read. */
@@ -45,7 +72,8 @@ const addOutline = (context: PDFDocument, entries: readonly OutlineEntry[]): voi
 };
 
 /**
- * Writes laid-out pages as PDF 1.7, tagged, with language, title, outline, attachments. Equal input, equal bytes.
+ * Writes laid-out pages as PDF 1.7, tagged, with language, title, outline, attachments; built to the rules of PDF/UA-1
+ * and PDF/A-3a, and certified to none. Equal input, equal bytes.
  *
  * @throws RangeError for a date of issue that is not ISO 8601
  */
@@ -61,6 +89,7 @@ export const writePdf = async (
 		autoFirstPage: false,
 		compress: true,
 		pdfVersion: "1.7",
+		subset: "PDF/A-3a",
 		tagged: true,
 		lang: document.language === "es" ? "es-US" : "en-US",
 		displayTitle: true,
@@ -77,6 +106,7 @@ export const writePdf = async (
 	});
 	setFileId(context, fileId(document, attachments));
 	escapeMetadata(context, xmlEscaped);
+	context.appendXML(builtTo(date));
 	rememberFonts(context);
 	const end = putOffEnd(context);
 	const chunks: Uint8Array[] = [];

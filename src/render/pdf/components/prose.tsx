@@ -41,7 +41,11 @@ export const List = ({
 }): ReactElement => {
 	const { design } = scene;
 	const indent = design.body * (block.ordered ? 2 : 1.4);
-	const list: Tag = { role: "L", ...inSection(scene) };
+	const list: Tag = {
+		role: "L",
+		numbering: block.ordered ? "Decimal" : "Disc",
+		...inSection(scene),
+	};
 	const width = scene.width - indent;
 	return (
 		<Box tag={list} style={{ marginBottom: design.step * 0.5 }}>
