@@ -5,6 +5,8 @@ import type { Catalog } from "./catalog/catalog.ts";
 import { conditionFaults, type Jurisdiction, loadJurisdictions } from "./catalog/jurisdictions.ts";
 import { ruleReferenceFaults } from "./catalog/rule-references.ts";
 import { indexValues } from "./cite/index-values.ts";
+import { definitionFor } from "./definition/definition-for.ts";
+import { mayAppear } from "./definition/privacy.ts";
 import { withoutStandIns } from "./definition/stand-ins.ts";
 import { validate } from "./definition/validate.ts";
 import { type Diagnostic, hasErrors } from "./diagnostics/diagnostic.ts";
@@ -19,10 +21,12 @@ import { forPaper } from "./paper/for-paper.ts";
 import { findJob, jobName, jobsOfWell, nextJob } from "./paper/jobs.ts";
 import { wellDrawings } from "./paper/parts/figures.ts";
 import { loadWords } from "./paper/words/words.ts";
-import type { RenderedPdf } from "./render/pdf/render-pdf.ts";
+import { resultsJson } from "./render/json/results-json.ts";
+import type { Attachment, RenderedPdf } from "./render/pdf/render-pdf.ts";
 import { dueDates, judge, missingIn } from "./rules/index.ts";
 import { decodeText } from "./source/decode-text.ts";
 import { readYaml } from "./source/read-yaml.ts";
+import { writeYaml } from "./source/write-yaml.ts";
 import type { UnitSystem } from "./units/format.ts";
 import type { ReadFile } from "./well/read-file.ts";
 import { resolveWell } from "./well/resolve-well.ts";
@@ -128,6 +132,7 @@ export const understand = (
 			sources: catalog.sources,
 			glossary: catalog.glossary,
 			jobs: catalog.jobs,
+			written: tree.value.value,
 			digest: digest(read),
 			version,
 		},
@@ -233,9 +238,47 @@ const fileSlug = (name: string): string =>
 		.replaceAll(/^-+|-+$/gu, "") || "well";
 
 /** Renders a composed paper. The engine is heavy, so it is loaded only here. */
-export const renderPaper = async (paper: PaperDocument): Promise<RenderedPdf> => {
+export const renderPaper = async (
+	paper: PaperDocument,
+	attachments: readonly Attachment[] = [],
+): Promise<RenderedPdf> => {
 	const { renderPdf } = await import("./render/pdf/render-pdf.ts");
-	return renderPdf(paper);
+	return renderPdf(paper, { attachments });
+};
+
+/**
+ * The files that travel inside a paper. The regulator's has the definition it was made from and every result, without
+ * what is written for other readers; no other paper carries any.
+ */
+export const attachmentsOf = (
+	{ well, written, index }: Findings,
+	{ paper, language }: PaperDocument,
+): readonly Attachment[] => {
+	if (paper !== "regulator") return [];
+	const { label } = loadWords(language);
+	const slug = fileSlug(well.identity.name);
+	const results = resultsJson(index, "results.", (at) => mayAppear(paper, at, written));
+	// A line to each value: a file that can be searched and compared, at two thirds of the size.
+	const lines = Object.entries(results).map(
+		([key, value]) => `${JSON.stringify(key)}: ${JSON.stringify(value)}`,
+	);
+	const bytes = (text: string): Uint8Array => new TextEncoder().encode(text);
+	return [
+		{
+			name: `${slug}.definition.yaml`,
+			bytes: bytes(writeYaml(definitionFor(paper, written))),
+			mime: "application/yaml",
+			description: label("attachments.definition"),
+			relationship: "Source",
+		},
+		{
+			name: `${slug}.results.json`,
+			bytes: bytes(`{\n${lines.join(",\n")}\n}\n`),
+			mime: "application/json",
+			description: label("attachments.results"),
+			relationship: "Data",
+		},
+	];
 };
 
 /** Every drawing of the well, with the name its file takes. */

@@ -1,14 +1,16 @@
 import { describe, expect, it } from "vitest";
-import { isTable } from "../src/cite/known.ts";
+import { indexValues } from "../src/cite/index-values.ts";
+import { isTable, type Known } from "../src/cite/known.ts";
 import { mayAppear, papersOf } from "../src/definition/privacy.ts";
 import { type Path, pathKey } from "../src/diagnostics/path.ts";
 import { PAPERS, type Paper } from "../src/document/document.ts";
 import { jobName, jobsOfWell } from "../src/paper/jobs.ts";
 import { keysIn } from "../src/paper/places.ts";
-import { composePapers, renderPaper } from "../src/pipeline.ts";
+import { attachmentsOf, composePapers, renderPaper } from "../src/pipeline.ts";
+import { resultsJson } from "../src/render/json/results-json.ts";
 import { renderText } from "../src/render/text/render-text.ts";
 import { readYaml } from "../src/source/read-yaml.ts";
-import { findingsOf, STARTERS, type Starter, starterText } from "./starters.ts";
+import { findingsOf, STARTERS, type Starter, starterText, understandText } from "./starters.ts";
 
 interface Leaf {
 	readonly path: Path;
@@ -82,6 +84,95 @@ describe.each(STARTERS)("what %s keeps from a reader", (starter) => {
 		expect(seen).toBeGreaterThan(5);
 		expect([...kept]).toEqual([]);
 	});
+});
+
+describe.each(STARTERS)("the files that travel in the papers of %s", (starter) => {
+	const tree = readYaml(starterText(starter), "w.yaml").value?.value;
+	const filesOf = (paper: Paper) =>
+		papersFor(starter, paper).map(({ paper: document }) => attachmentsOf(findingsOf(starter), document));
+	const attached = (): readonly [definition: string, results: string] => {
+		const [definition, results] = filesOf("regulator").flat();
+		if (definition === undefined || results === undefined) throw new Error("files are missing");
+		return [Buffer.from(definition.bytes).toString(), Buffer.from(results.bytes).toString()];
+	};
+
+	it("are in the regulator's copy alone", () => {
+		expect(
+			filesOf("regulator").map((files) => files.map(({ name, relationship }) => [name, relationship])),
+		).toEqual([
+			[
+				[expect.stringMatching(/\.definition\.yaml$/u), "Source"],
+				[expect.stringMatching(/\.results\.json$/u), "Data"],
+			],
+		]);
+		for (const paper of PAPERS.filter((other) => other !== "regulator"))
+			for (const files of filesOf(paper)) expect(files, paper).toEqual([]);
+	});
+
+	it("hold everything that the regulator may see, in its place, and nothing else", () => {
+		const written = readYaml(attached()[0], "attached.yaml");
+		expect(written.diagnostics).toEqual([]);
+		const entries = (node: unknown): string[] =>
+			leavesOf(node).map(({ path, text }) => `${pathKey(path)}: ${text}`);
+		const open = leavesOf(tree).filter(({ path }) => mayAppear("regulator", path, tree));
+		const shut = leavesOf(tree).filter(({ path }) => !mayAppear("regulator", path, tree));
+		expect(open.length).toBeGreaterThan(200);
+		expect(shut.length).toBeGreaterThan(20);
+		// Items that are left out move the later ones up, so that texts are compared in order and not by place.
+		expect(leavesOf(written.value?.value).map(({ text }) => text)).toEqual(open.map(({ text }) => text));
+		expect(entries(written.value?.value).length).toBe(open.length);
+		const all = attached().join("\n");
+		const leaked = shut.filter(
+			({ text }) =>
+				text.length >= TELLING &&
+				/[\s(]|\d{3}/u.test(text) &&
+				!open.some((other) => other.text.includes(text)) &&
+				!VOCABULARY.includes(text) &&
+				all.includes(text),
+		);
+		expect(leaked.map(({ path, text }) => `${pathKey(path)}: ${text}`)).toEqual([]);
+		// Remarks are nobody's business: the definition is written anew.
+		expect(attached()[0]).not.toContain("#");
+	});
+
+	it("give the same results again", () => {
+		const { findings, diagnostics } = understandText(attached()[0]);
+		expect(diagnostics.filter(({ severity }) => severity === "error")).toEqual([]);
+		const results = JSON.parse(attached()[1]) as Record<string, { value?: number }>;
+		expect(Object.keys(results).length).toBeGreaterThan(1000);
+		for (const [key, { value }] of Object.entries(results)) {
+			const again = findings?.index.byKey.get(key);
+			expect(again, key).toBeDefined();
+			if (again !== undefined && !isTable(again)) expect(again.value + 0, key).toBe(value); // JSON has no negative zero
+		}
+	});
+
+	it("hold every result that the regulator's paper prints", () => {
+		const results = JSON.parse(attached()[1]) as Record<string, unknown>;
+		const printed = papersFor(starter, "regulator").flatMap(({ paper }) =>
+			paper.sections.flatMap((section) => keysIn(section.blocks)),
+		);
+		const keys = printed.filter((key) => key.startsWith("results."));
+		expect(keys.length).toBeGreaterThan(50);
+		expect(keys.filter((key) => !(key in results))).toEqual([]);
+	});
+});
+
+it("a result that rests on what is kept from a reader is not told, however far up it stands", () => {
+	const line = (step: string): Known => ({
+		dimension: "length",
+		value: 1 as Known["value"],
+		from: { kind: "definition", at: [step], text: "1 ft" },
+	});
+	const worked = (...inputs: readonly Known[]): Known => ({
+		dimension: "length",
+		value: 2 as Known["value"],
+		from: { kind: "worked", formula: "f", source: { key: "api-5c3" }, inputs: { one: inputs } },
+	});
+	const [open, shut] = [line("open"), line("shut")];
+	const results = { open, shut, fine: worked(open), near: worked(open, shut), far: worked(worked(shut)) };
+	const told = resultsJson(indexValues({ results }), "results.", (at) => at[0] === "open");
+	expect(Object.keys(told)).toEqual(["results.open", "results.fine"]);
 });
 
 it("a public paper's bytes hold none of the persons either: not in metadata, bookmarks or text alternatives", async () => {

@@ -3,7 +3,7 @@ import { Argument, Command, Option } from "commander";
 import { type Language, PAPERS, type Paper } from "../document/document.ts";
 import { VERDICTS } from "../document/verdict.ts";
 import { spokenLanguages } from "../paper/words/words.ts";
-import { calendarFile, composePapers, type PaperRequest, renderPaper } from "../pipeline.ts";
+import { attachmentsOf, calendarFile, composePapers, type PaperRequest, renderPaper } from "../pipeline.ts";
 import type { UnitSystem } from "../units/format.ts";
 import { EXIT } from "./exit-codes.ts";
 import { writeWhole } from "./files.ts";
@@ -119,7 +119,7 @@ const bindOne = async (
 	}
 	const written: string[] = [];
 	for (const document of papers.documents) {
-		const rendered = await renderPaper(document.paper);
+		const rendered = await renderPaper(document.paper, attachmentsOf(findings, document.paper));
 		if (rendered.findings.length > 0) {
 			for (const finding of rendered.findings)
 				terminal.err(

@@ -25,6 +25,8 @@ export interface Findings {
 	readonly sources: Bibliography;
 	readonly glossary: readonly GlossaryTerm[];
 	readonly jobs: readonly Job[];
+	/** The definition as written. */
+	readonly written: unknown;
 	/** First 8 hex digits of the digest over every file read. */
 	readonly digest: string;
 	readonly version: string;

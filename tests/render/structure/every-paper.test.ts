@@ -6,7 +6,13 @@ import { promisify } from "node:util";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { LANGUAGES, PAPERS, type Paper } from "../../../src/document/document.ts";
 import { jobName, jobsOfWell } from "../../../src/paper/jobs.ts";
-import { composePapers, type NamedPaper, type PaperRequest, renderPaper } from "../../../src/pipeline.ts";
+import {
+	attachmentsOf,
+	composePapers,
+	type NamedPaper,
+	type PaperRequest,
+	renderPaper,
+} from "../../../src/pipeline.ts";
 import { findingsOf, STARTERS, type Starter } from "../../starters.ts";
 import { inspectPdf } from "./structure-faults.ts";
 
@@ -52,10 +58,13 @@ describe.each(STARTERS)("the papers of %s", (starter) => {
 			const editions = editionsOf(starter, paper, language);
 			expect(editions.length).toBeGreaterThan(0);
 			for (const { name, paper: document } of editions) {
-				const { bytes, findings, pages } = await renderPaper(document);
+				const attachments = attachmentsOf(findingsOf(starter), document);
+				const { bytes, findings, pages } = await renderPaper(document, attachments);
 				expect(findings, name).toEqual([]);
 				const { faults, seen } = await inspectPdf(bytes, language);
 				expect(faults, name).toEqual([]);
+				expect(seen.attachments, name).toEqual(attachments.map((attachment) => attachment.name));
+				expect(attachments, name).toHaveLength(paper === "regulator" ? 2 : 0);
 				expect(seen.pages, name).toBe(pages);
 				expect(seen.painted, name).toBeGreaterThan(100);
 				expect(seen.fonts, name).toBeGreaterThan(1);
