@@ -222,7 +222,9 @@ export const paintPages = ({ context, pages, running, goTo }: Painting): readonl
 		}
 		const link = type === "LINK" && src !== undefined && !running ? context.struct("Link") : undefined;
 		if (link !== undefined && src !== undefined) {
-			element.add(link);
+			const entry = tag?.role === "TOCI" ? context.struct("Reference") : undefined;
+			if (entry !== undefined) element.add(entry);
+			(entry ?? element).add(link);
 			annotate(src, box, sourceOfLink(node), link);
 		}
 		context.save().translate(box.left, box.top);

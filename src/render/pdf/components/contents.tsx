@@ -26,31 +26,31 @@ export const Contents = ({ scene, section }: { scene: Scene; section: string | u
 				</Words>
 			)}
 			{scene.sections.map((section) => (
-				<Box key={section.id} tag={{ role: "TOCI" }} wrap={false}>
-					<Go
-						src={`#${section.id}`}
-						tag={{ role: "Reference" }}
-						style={{ color: INK.text, textDecoration: "none" }}
+				<Go
+					key={section.id}
+					src={`#${section.id}`}
+					tag={{ role: "TOCI" }}
+					style={{ color: INK.text, textDecoration: "none" }}
+				>
+					<Box
+						wrap={false}
+						style={{
+							flexDirection: "row",
+							paddingTop: design.cellY,
+							paddingBottom: design.cellY,
+							borderBottomWidth: design.rule.hair,
+							borderColor: INK.rule,
+						}}
 					>
-						<Box
-							style={{
-								flexDirection: "row",
-								paddingTop: design.cellY,
-								paddingBottom: design.cellY,
-								borderBottomWidth: design.rule.hair,
-								borderColor: INK.rule,
-							}}
-						>
-							{numbered ? (
-								<Words style={{ ...line, fontWeight: 600, width: number }}>{section.number ?? ""}</Words>
-							) : null}
-							<Words style={{ ...line, width: scene.width - number - page }}>{section.title}</Words>
-							<Words pageOf={section.id} style={{ ...line, width: page, textAlign: "right" }}>
-								{PLACEHOLDER}
-							</Words>
-						</Box>
-					</Go>
-				</Box>
+						{numbered ? (
+							<Words style={{ ...line, fontWeight: 600, width: number }}>{section.number ?? ""}</Words>
+						) : null}
+						<Words style={{ ...line, width: scene.width - number - page }}>{section.title}</Words>
+						<Words pageOf={section.id} style={{ ...line, width: page, textAlign: "right" }}>
+							{PLACEHOLDER}
+						</Words>
+					</Box>
+				</Go>
 			))}
 		</Box>
 	);
