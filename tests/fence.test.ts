@@ -98,6 +98,10 @@ const LIBRARIES: Readonly<Record<string, { readonly rooms: readonly string[]; re
 	fontkit: { rooms: ["measure"], because: "one ruler for text" },
 	"d3-shape": { rooms: ["drawing"], because: "curves belong to drawings" },
 	"d3-scale": { rooms: ["drawing"], because: "axes belong to drawings" },
+	"simplify-js": {
+		rooms: ["drawing"],
+		because: "only drawings have lines with more points than can be seen",
+	},
 	commander: { rooms: ["cli"], because: "arguments are read at the door" },
 	"geographiclib-geodesic": {
 		rooms: ["calc/site"],

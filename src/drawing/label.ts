@@ -19,6 +19,8 @@ export interface Label {
 	readonly least?: number;
 	/** Whether a dot marks the place; a line or a band marks itself. */
 	readonly dot?: boolean;
+	/** In a column: the label may point at any place of this stretch of the page, level with its anchor [pt]. */
+	readonly span?: readonly [number, number];
 	/** A label that would stand farther than this from its place says nothing, and is left out [pt]. */
 	readonly near?: number;
 }
@@ -138,7 +140,7 @@ export const labelColumn = (labels: readonly Label[], column: Column): Placed =>
 		some.reduce((sum, set) => sum + heightOf(set, size, apart), 0) <= room;
 	const apart = fits(APART)(sets) ? APART : CLOSE;
 	const { kept, dropped } = shed(sets, fits(apart), (line) => wrap(line, size, column.width, 1));
-	const { starts, near, strayed } = placedNear(kept, column, apart);
+	const { starts, anchors, near, strayed } = placedNear(kept, column, apart);
 	const anchor = column.side === "left" ? "end" : "start";
 	const shapes = near.flatMap((set, i): Shape[] => {
 		const top = (starts[i] ?? column.low) + (size * apart) / 2;
@@ -152,7 +154,8 @@ export const labelColumn = (labels: readonly Label[], column: Column): Placed =>
 		);
 		const reach = column.side === "left" ? column.x + 2.5 : column.x - 2.5;
 		const tip: Point = [reach, top + (size * LEADING) / 2];
-		const [x, y] = set.label.anchor;
+		const x = set.label.anchor[0];
+		const y = anchors[i] ?? set.label.anchor[1];
 		const inside = column.side === "left" ? x > column.edge : x < column.edge;
 		return [
 			{
@@ -187,29 +190,60 @@ const backingOf = (lines: readonly Line[], { side, x, size, backing }: Column, t
 	];
 };
 
-/** Places a column's labels; those that must stand near their place and cannot are left out, one by one. */
-const placedNear = (sets: readonly Set[], { low, high, size }: Column, apart: number) => {
-	const lead = (size * LEADING) / 2 + (size * apart) / 2;
-	const strayed: string[] = [];
-	let near = [...sets];
-	for (;;) {
+/** Rounds in which labels and the places they point at, where those may slide, come to terms. */
+const ROUNDS = 40;
+
+/** Where labels that stand so point at: within the stretch of each, in the order of the labels. */
+const pointedAt = (sets: readonly Set[], middles: readonly number[], { low, high }: Column): number[] => {
+	const own = sets.map(({ label }) => label.anchor[1]);
+	const anchors = sets.map(({ label: { span, anchor } }, i) => {
+		if (span === undefined) return anchor[1];
+		const [from, to] = [Math.max(span[0], low), Math.min(span[1], high)];
+		return to < from ? anchor[1] : Math.max(from, Math.min(to, middles[i] ?? anchor[1]));
+	});
+	// Where two would change places, those and all before them keep their own.
+	const crossed = anchors.findLastIndex((y, i) => i > 0 && y < (anchors[i - 1] ?? y));
+	if (crossed === -1) return anchors;
+	return anchors.map((y, i) => (i <= crossed ? (own[i] ?? y) : Math.max(y, own[crossed] ?? y)));
+};
+
+const placedOnce = (sets: readonly Set[], column: Column, apart: number, lead: number) => {
+	let anchors = sets.map(({ label }) => label.anchor[1]);
+	for (let round = 0; ; round += 1) {
 		const starts = placeInOrder(
-			near.map((set) => ({
-				anchor: set.label.anchor[1],
-				size: heightOf(set, size, apart),
+			sets.map((set, i) => ({
+				anchor: anchors[i] ?? 0,
+				size: heightOf(set, column.size, apart),
 				lead,
 				weight: set.label.keep === true ? KEPT_WEIGHT : 1,
 			})),
-			low,
-			high,
+			column.low,
+			column.high,
 		);
+		const next = pointedAt(
+			sets,
+			starts.map((start) => start + lead),
+			column,
+		);
+		const moved = Math.max(0, ...next.map((y, i) => Math.abs(y - (anchors[i] ?? y))));
+		if (moved < 0.01 || round === ROUNDS) return { starts, anchors: next };
+		anchors = next;
+	}
+};
+
+/** Places a column's labels; those that must stand near their place and cannot are left out, one by one. */
+const placedNear = (sets: readonly Set[], column: Column, apart: number) => {
+	const lead = (column.size * (LEADING + apart)) / 2;
+	const strayed: string[] = [];
+	let near = [...sets];
+	for (;;) {
+		const { starts, anchors } = placedOnce(near, column, apart, lead);
 		const excess = near.map(
 			(set, i) =>
-				Math.abs((starts[i] ?? 0) + lead - set.label.anchor[1]) -
-				(set.label.near ?? Number.POSITIVE_INFINITY),
+				Math.abs((starts[i] ?? 0) + lead - (anchors[i] ?? 0)) - (set.label.near ?? Number.POSITIVE_INFINITY),
 		);
 		const worst = Math.max(...excess);
-		if (!(worst > 0)) return { starts, near, strayed };
+		if (!(worst > 0)) return { starts, anchors, near, strayed };
 		const at = excess.indexOf(worst);
 		strayed.push(near[at]?.label.id ?? "");
 		near = near.filter((_, i) => i !== at);

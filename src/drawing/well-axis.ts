@@ -1,4 +1,5 @@
 import { curveLinear, curveLinearClosed, line } from "d3-shape";
+import simplify from "simplify-js";
 import type { TrajectoryResults } from "../calc/results.ts";
 import { placeAt } from "../calc/trajectory/at-depth.ts";
 import { pathStationsOf } from "../calc/trajectory/path.ts";
@@ -165,31 +166,26 @@ const shift = (point: AxisPoint, by: number): Point => [
 	point.y + point.normal[1] * by,
 ];
 
-/** The axis moved sideways, with points that lie on the straight between their neighbors left out. */
-export const offset = (points: readonly AxisPoint[], by: number): Point[] => {
-	const moved = points.map((point) => shift(point, by));
-	const kept: Point[] = [];
-	moved.forEach((point, i) => {
-		const last = kept.at(-1);
-		const next = moved[i + 1];
-		if (last === undefined || next === undefined || bend(last, point, next) > 0.02) kept.push(point);
-	});
-	return kept;
-};
+/** The axis moved sideways. */
+export const offset = (points: readonly AxisPoint[], by: number): Point[] =>
+	points.map((point) => shift(point, by));
 
-/** Distance of a point from the line through two others. */
-const bend = (a: Point, p: Point, b: Point): number => {
-	const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
-	const length = Math.hypot(dx, dy);
-	if (length === 0) return Math.hypot(p[0] - a[0], p[1] - a[1]);
-	return Math.abs(dx * (p[1] - a[1]) - dy * (p[0] - a[0])) / length;
-};
+/** No line is moved farther than this by leaving out what cannot be seen [pt]: a fifteenth of a dot at 200 dots to the inch. */
+export const UNSEEN = 0.025;
 
 const open = line<Point>().curve(curveLinear).digits(2);
 const closed = line<Point>().curve(curveLinearClosed).digits(2);
 
-export const openPath = (points: readonly Point[]): string => open([...points]) ?? "";
-export const closedPath = (points: readonly Point[]): string => closed([...points]) ?? "";
+/** Without the points that lie on the straight between others, as near as can be seen. */
+const seen = (points: readonly Point[]): Point[] =>
+	simplify(
+		points.map(([x, y]) => ({ x, y })),
+		UNSEEN,
+		true,
+	).map(({ x, y }): Point => [x, y]);
+
+export const openPath = (points: readonly Point[]): string => open(seen(points)) ?? "";
+export const closedPath = (points: readonly Point[]): string => closed(seen(points)) ?? "";
 
 /** The area between two distances from the axis, on one side (+1 right or up, -1 left or down). */
 export const strip = (points: readonly AxisPoint[], side: 1 | -1, near: number, far: number): string =>

@@ -1,6 +1,6 @@
 import type { Shape } from "../../document/shapes.ts";
 import type { Label } from "../label.ts";
-import { compose, sentence } from "../line-of-text.ts";
+import { compose, lineWidth, sentence } from "../line-of-text.ts";
 import { dimensionLine } from "../marks/lines.ts";
 import { stringName } from "../print.ts";
 import { cementTopLabels, heading } from "../schematic/string-labels.ts";
@@ -40,6 +40,13 @@ export const closeUpLabels = (view: View): Label[] => {
 		const shoe = results.casing[each.id]?.shoe;
 		if (shoe === undefined || shoe.tvd.value > deepest || each.kind === "tieback") return [];
 		const at = axis.at(each.shoe.value);
+		const mark = print.mark(shoe);
+		const depth =
+			view.detail === "plain"
+				? [compose(words.plainDepth, { depth: print.below(shoe) })]
+				: lineWidth(mark, frame.size) <= frame.right.width
+					? [mark]
+					: print.stacked(shoe);
 		const distance =
 			each !== string || below === undefined
 				? []
@@ -52,15 +59,9 @@ export const closeUpLabels = (view: View): Label[] => {
 			{
 				id: `string ${each.id}`,
 				anchor: [at.x + nest.string(each).outer + 3, at.y],
-				lines: [
-					heading(sentence(words.shoeOf, { string: stringName(words, each) })),
-					view.detail === "plain"
-						? compose(words.plainDepth, { depth: print.below(shoe) })
-						: print.mark(shoe),
-					...distance,
-				],
+				lines: [heading(sentence(words.shoeOf, { string: stringName(words, each) })), ...depth, ...distance],
 				weight: 8,
-				least: each === string ? 3 : 2,
+				least: 1 + depth.length + (each === string ? 1 : 0),
 			},
 		];
 	});
@@ -90,6 +91,7 @@ export const closeUpLabels = (view: View): Label[] => {
 					{
 						id: "depth of base",
 						anchor: [x, (scale.y(ground.value) + scale.y(base.tvd.value)) / 2],
+						span: [scale.y(ground.value) + 8, scale.y(base.tvd.value) - 8],
 						lines: [
 							compose(words.gapGround, {
 								distance: { ...print.value(base.below_ground), weight: "semibold" },

@@ -81,7 +81,7 @@ export const isolationCloseUp = (well: Well, results: Results, options: CloseUpO
 		[run(words.closeUpScale, small)],
 		...(lost === 0 ? [] : [[run(sentence(words.undrawn, { count: String(lost) }), small)]]),
 	];
-	const legend = legendOf(well, results, view.detail, view.deepest, words);
+	const legend = legendOf(well, results, view.detail, view.deepest, words, false);
 	return {
 		id: view.detail === "plain" ? "isolation-close-up-plain" : "isolation-close-up",
 		width: options.width,
@@ -93,7 +93,7 @@ export const isolationCloseUp = (well: Well, results: Results, options: CloseUpO
 		shapes: [
 			named("ground", clipped(groundPart(view), window)),
 			named("well", clipped(wellPart(view), window)),
-			named("lines", linesPart(view)),
+			named("lines", linesPart(view, frame.lane)),
 			named("end", breakMark(frame.column.x - 9, frame.lane, frame.bottom)),
 			named("dimensions", dimensions(view)),
 			...layerNumbers(view, layers),
@@ -120,11 +120,19 @@ export const isolationCloseUp = (well: Well, results: Results, options: CloseUpO
 	};
 };
 
-/** The same shapes, seen through a window; shapes that have a clip of their own lie inside it already. */
+/** Corners of a path that lie at the smallest depth; of no path but those that drawings of a well are made of. */
+const topOf = (d: string): number =>
+	Math.min(...[...d.matchAll(/[ML]-?[\d.]+[ ,](-?[\d.]+)/gu)].map(([, y]) => Number(y)));
+
+/**
+ * The same shapes, seen through a window; shapes that have a clip of their own lie inside it already. What lies below the
+ * window is left out, not hidden: the picture library ends the whole program over a path of which nothing is left.
+ */
 const clipped = (shapes: readonly Shape[], window: Box): Shape[] =>
-	shapes.map((shape): Shape => {
-		if (shape.kind === "path") return shape.clip === undefined ? { ...shape, clip: boxPath(window) } : shape;
-		return shape.kind === "group" ? { ...shape, children: clipped(shape.children, window) } : shape;
+	shapes.flatMap((shape): Shape[] => {
+		if (shape.kind === "group") return [{ ...shape, children: clipped(shape.children, window) }];
+		if (shape.kind !== "path" || shape.clip !== undefined) return [shape];
+		return topOf(shape.d) > window.y + window.height ? [] : [{ ...shape, clip: boxPath(window) }];
 	});
 
 const alternativeOf = ({ well, results, print }: View, layers: readonly Line[]): string => {
@@ -173,7 +181,7 @@ const viewOf = (well: Well, results: Results, options: CloseUpOptions, print: Pr
 			...isolation.neighbor_wells.map((each) => each.bottom?.value ?? 0),
 			50,
 		);
-	const legend = legendOf(well, results, detail, deepest, words);
+	const legend = legendOf(well, results, detail, deepest, words, false);
 	const legendTall = legendHeight(legend, { x: 0, width, size: size * 0.95 });
 	const base = geology.protected_water_base;
 	const lines =
@@ -207,12 +215,18 @@ const viewOf = (well: Well, results: Results, options: CloseUpOptions, print: Pr
 		legend: height - legendTall,
 	};
 	const axis = wellAxis(results.trajectory, scale, { x: middle, curve: 0, lateral: 0, slant: 0 });
-	return { well, results, detail, print, frame, scale, axis: upright(axis), nest, deepest };
+	return { well, results, detail, print, frame, scale, axis: upright(axis, bottom + BELOW), nest, deepest };
 };
 
+/** So far below its frame the hole goes on, unseen, for the frame to cut [pt]. */
+const BELOW = 24;
+
 /** What is drawn here is shallow: the hole is upright, and its turn lies below the drawing. */
-const upright = (axis: View["axis"]): View["axis"] => ({
-	at: axis.at,
-	between: axis.between,
-	points: axis.points,
-});
+const upright = (axis: View["axis"], lowest: number): View["axis"] => {
+	const end = axis.points.find((point) => point.y > lowest)?.md ?? Number.POSITIVE_INFINITY;
+	return {
+		at: axis.at,
+		between: (from, to) => axis.between(Math.min(from, end), Math.min(to, end)),
+		points: axis.points,
+	};
+};

@@ -18,16 +18,19 @@ const LEADING = 1.2;
 const MOST_LINES = 2;
 
 export const RATING: Stroke = { color: INK, width: 2.2 };
-export const LIMIT: Stroke = { color: INK, width: 1, dash: [3, 1.6] };
+export const LIMIT: Stroke = { color: INK, width: 1, dash: [7, 4] };
 export const LOAD: Stroke = { color: BLUE, width: 1.2 };
 /** Loads of one chart differ in dash as well as in number. */
-const DASHES: readonly (readonly number[] | undefined)[] = [
+export const DASHES: readonly (readonly number[] | undefined)[] = [
 	undefined,
 	[6, 1.6],
 	[1.4, 1.4],
 	[8, 1.6, 1.4, 1.6],
 	[3, 1.4],
 	[10, 1.6, 1.4, 1.4, 1.4, 1.6],
+	[1.4, 3.2],
+	[6, 1.4, 3, 1.4],
+	[2.6, 1.2, 1.2, 1.2],
 ];
 
 /** `1  Pressure test  2.70, asked 1.10`, as the list under a chart says it. */
@@ -146,5 +149,19 @@ export const loadChart = (
 		}),
 	];
 };
+
+/** Whether loads change what the pipe can bear, so that several lines of rating are drawn. */
+export const ratingsDiffer = (cases: readonly BorneCase[]): boolean => {
+	const [first, ...others] = cases.map(({ line }) => line.rows);
+	return others.some((rows) =>
+		rows.some(({ rating, md }) => {
+			const same = first?.find((row) => row.md === md)?.rating;
+			return same !== undefined && Math.abs(rating - same) > TOLD * same;
+		}),
+	);
+};
+
+/** Ratings nearer to each other than this share cannot be told apart on the page. */
+const TOLD = 0.005;
 
 const sameLine = (a: Shape, b: Shape): boolean => a.kind === "path" && b.kind === "path" && a.d === b.d;

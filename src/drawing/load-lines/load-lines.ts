@@ -10,7 +10,7 @@ import { noteOf, noteShapes } from "../note.ts";
 import { type Print, printer, stringName, withinSentence } from "../print.ts";
 import type { DrawingWords } from "../words.ts";
 import { type BorneCase, casesOf, LOAD_CHARTS } from "./load-cases.ts";
-import { caseLine, LIMIT, LOAD, listTall, loadChart, RATING } from "./load-chart.ts";
+import { caseLine, DASHES, LIMIT, LOAD, listTall, loadChart, RATING, ratingsDiffer } from "./load-chart.ts";
 
 const SIZE = 8;
 /** Right edge of the depth ruler, and the space between charts [pt]. */
@@ -34,7 +34,10 @@ const stringLoads = (
 	if (charts.length === 0) return undefined;
 	const wide = (width - RULER - MARGIN - APART * (charts.length - 1)) / charts.length;
 	const lists = Math.max(...charts.map(({ cases }) => listTall(cases, wide, print)));
-	const legend = legendOf(words);
+	const legend = legendOf(
+		charts.map(({ cases }) => cases),
+		words,
+	);
 	const legendBox = { x: 0, width, size: SIZE };
 	const legendTall = legendHeight(legend, legendBox);
 	const top = levelAxisTall(SIZE) + 2;
@@ -72,12 +75,15 @@ const stringLoads = (
 export const loadLines = (well: Well, results: Results, options: ChartOptions): Drawing[] =>
 	well.strings.flatMap((string) => stringLoads(string, well, results, options) ?? []);
 
-const legendOf = (words: DrawingWords): LegendEntry[] =>
+const legendOf = (charts: readonly (readonly BorneCase[])[], words: DrawingWords): LegendEntry[] =>
 	(
 		[
-			[words.legendRating, RATING],
+			[charts.some(ratingsDiffer) ? words.legendRatings : words.legendRating, RATING],
 			[words.legendLimit, LIMIT],
-			[words.legendLoad, LOAD],
+			[words.legendLoadFirst, { ...LOAD, width: 1.7 }],
+			...(charts.some((cases) => cases.length > 1)
+				? [[words.legendLoads, { ...LOAD, dash: DASHES[1] ?? [] }] as const]
+				: []),
 		] as const
 	).map(([text, stroke]) => ({
 		text,

@@ -4,6 +4,9 @@ import { run, runWidth, setLine } from "../line-of-text.ts";
 import { INK, PAPER, SECOND_INK } from "../palette.ts";
 import type { Print } from "../print.ts";
 
+/** A well that ends nearer to its wellhead than this goes straight down, and has no direction [ft]. */
+export const STRAIGHT_DOWN = 1;
+
 /** A box on the page [pt]. */
 export interface PageBox {
 	readonly left: number;

@@ -1,6 +1,6 @@
 import type { Shape } from "../../document/shapes.ts";
 import { n } from "../lithology.ts";
-import { INK, PAPER, SKY_BLUE } from "../palette.ts";
+import { BLUE, INK, PAPER } from "../palette.ts";
 import type { Point } from "../well-axis.ts";
 
 /** What a place on the plan is, as drawn. */
@@ -16,7 +16,7 @@ export const marker = (kind: MarkerKind, [x, y]: Point): Shape[] => {
 		case "water":
 			return [
 				{ kind: "path", d: ring(x, y, 3.4), fill: PAPER },
-				{ kind: "path", d: `M${n(x - 3.4)} ${n(y)}a3.4 3.4 0 0 0 6.8 0Z`, fill: SKY_BLUE },
+				{ kind: "path", d: `M${n(x - 3.4)} ${n(y)}a3.4 3.4 0 0 0 6.8 0Z`, fill: BLUE },
 				{ kind: "path", d: ring(x, y, 3.4), stroke },
 			];
 		case "building":

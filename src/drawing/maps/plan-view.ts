@@ -10,7 +10,7 @@ import { placesAlong } from "../path-line.ts";
 import { type Print, printer } from "../print.ts";
 import { type Area, type Tag, tagShapes } from "../tags.ts";
 import { openPath, type Point } from "../well-axis.ts";
-import { equalScale, scaleBar } from "./equal-scale.ts";
+import { equalScale, STRAIGHT_DOWN, scaleBar } from "./equal-scale.ts";
 import type { MapOptions } from "./map-options.ts";
 import { marker, northArrow } from "./markers.ts";
 import { numberText, type Place, placesNear } from "./plan-places.ts";
@@ -68,7 +68,16 @@ export const planView = (well: Well, results: Results, options: MapOptions): Dra
 		[
 			tagOf("wellhead", words.wellhead, home),
 			...(Math.hypot(toe[0] - home[0], toe[1] - home[1]) > 30
-				? [tagOf("total depth", detail === "plain" ? words.plainEnd : words.totalDepth, toe)]
+				? [
+						{
+							name: "total depth",
+							at: toe,
+							line: [
+								run(detail === "plain" ? words.plainEnd : words.totalDepth, { weight: "semibold" }),
+								...(detail === "plain" ? [] : [run("  "), ...print.mark(trajectory.total_depth)]),
+							],
+						} satisfies Tag,
+					]
 				: []),
 			...places.map((place) => tagOf(`place ${place.number}`, String(place.number), at(place))),
 		],
@@ -95,12 +104,12 @@ export const planView = (well: Well, results: Results, options: MapOptions): Dra
 				stroke: { color: SECOND_INK, width: 0.6 },
 			},
 			...pathShapes(results, planned.map(at), line, at),
+			...places.flatMap((place) => marker(place.kind, at(place))),
 			{
 				kind: "path",
-				d: boxPath({ x: home[0] - 3.4, y: home[1] - 3.4, width: 6.8, height: 6.8 }),
+				d: boxPath({ x: home[0] - 2.8, y: home[1] - 2.8, width: 5.6, height: 5.6 }),
 				fill: INK,
 			},
-			...places.flatMap((place) => marker(place.kind, at(place))),
 			...tags.shapes,
 			...northArrow([width - 16, 10], 26),
 			named(
@@ -202,7 +211,12 @@ const legendOf = (
 					? []
 					: [
 							{
-								text: detail === "plain" ? words.plainStages : words.legendStage,
+								text:
+									detail === "plain"
+										? words.plainStages
+										: stimulation.stages.length === 1
+											? words.legendStageOne
+											: words.legendStage,
 								swatch: [strokeSwatch(VERMILLION, 5), strokeSwatch(INK, 1.5)],
 							},
 						]),
@@ -214,6 +228,8 @@ const alternativeOf = (results: Results, print: Print, places: readonly Place[])
 	const { closure, closure_azimuth: azimuth } = results.trajectory;
 	const values = { distance: print.value(closure), azimuth: print.value(azimuth) };
 	const list = places.map((place) => lineText(place.words).replace(/\s{2,}/gu, ", ")).join("; ");
+	if (closure.value < STRAIGHT_DOWN)
+		return places.length === 0 ? words.altPlanDownNone : sentence(words.altPlanDown, { list });
 	return places.length === 0
 		? sentence(words.altPlanNone, values)
 		: sentence(words.altPlan, { ...values, list });

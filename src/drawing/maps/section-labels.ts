@@ -8,10 +8,12 @@ import { BLUE, INK, PAPER, SECOND_INK, VERMILLION } from "../palette.ts";
 import { placesAlong } from "../path-line.ts";
 import { stringName } from "../print.ts";
 import { illustrativeBand, illustrativeRange } from "../schematic/illustrative-part.ts";
+import { rockEntries } from "../schematic/legend-part.ts";
 import { heading } from "../schematic/string-labels.ts";
 import { bedsOf } from "../schematic/view.ts";
 import type { Point } from "../well-axis.ts";
 import { nearbyWells, type Section } from "./section.ts";
+import { OTHER_WELL } from "./section-shapes.ts";
 
 /** Tops of the rock, and the base of protected water. */
 export const groundLabels = (section: Section): Label[] => keeping("section", allGroundLabels(section));
@@ -25,7 +27,7 @@ const allGroundLabels = (section: Section): Label[] => {
 				results.geology.formations.find((each) => each.id === bed.formation.id)?.top.tvd ?? bed.formation.top;
 			return {
 				id: `formation ${bed.formation.id}`,
-				anchor: [box.left, scale.y(Math.max(bed.top, 0))],
+				anchor: [box.left - (bed.formation.target ? 4 : 0), scale.y(Math.max(bed.top, 0))],
 				lines: [
 					[
 						run(bed.formation.name, { weight: "semibold" }),
@@ -126,7 +128,7 @@ export const nearbyLabels = ({ well, results, print, scale, azimuth }: Section):
 		);
 
 /** What the section shows. */
-export const legendOf = ({ well, results, print, azimuth }: Section): LegendEntry[] => {
+export const legendOf = ({ well, results, print, azimuth, deepest }: Section): LegendEntry[] => {
 	const { words } = print;
 	const { trajectory, stimulation, geology } = results;
 	const kinds = new Set(nearbyWells(well, results, azimuth).map((each) => each.kind));
@@ -137,10 +139,11 @@ export const legendOf = ({ well, results, print, azimuth }: Section): LegendEntr
 			strokeSwatch(INK, 1.4),
 		]),
 		...entry(trajectory.planned !== undefined, words.plannedPath, [strokeSwatch(SECOND_INK, 0.9, [3, 2])]),
-		...entry(stimulation !== undefined, words.legendStage, [
-			strokeSwatch(VERMILLION, 4.2),
-			strokeSwatch(INK, 1.1),
-		]),
+		...entry(
+			stimulation !== undefined,
+			stimulation?.stages.length === 1 ? words.legendStageOne : words.legendStage,
+			[strokeSwatch(VERMILLION, 4.2), strokeSwatch(INK, 1.1)],
+		),
 		...entry(
 			illustrativeRange(results) !== undefined,
 			words.legendIllustrative,
@@ -149,11 +152,14 @@ export const legendOf = ({ well, results, print, azimuth }: Section): LegendEntr
 		...entry(kinds.has("water"), words.legendWaterWell, [
 			{ kind: "path", d: "M6.4 0.5V8.5h3.2V0.5", fill: PAPER, stroke: { color: BLUE, width: 0.8 } },
 		]),
-		...entry(kinds.has("offset"), words.legendOffset, [strokeSwatch(SECOND_INK, 1.2, [4, 2])]),
+		...entry(kinds.has("offset"), words.legendOffset, [
+			strokeSwatch(OTHER_WELL.color, OTHER_WELL.width, OTHER_WELL.dash),
+		]),
 		...entry(geology.water.length > 0, words.legendWater, waterBand({ x: 0, y: 0, ...SWATCH })),
 		...entry(geology.protected_water_base !== undefined, words.legendWaterBase, [
 			strokeSwatch(BLUE, 1.4),
 			{ kind: "path", d: "M5.2 4.5h5.6l-2.8 4.2Z", fill: BLUE },
 		]),
+		...rockEntries(bedsOf(well, deepest), words),
 	];
 };

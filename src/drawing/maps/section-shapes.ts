@@ -3,6 +3,7 @@ import { depthScale, graduations } from "../depth-scale.ts";
 import { run, setLine } from "../line-of-text.ts";
 import { boxPath, n, rockPattern } from "../lithology.ts";
 import { groundLine } from "../marks/lines.ts";
+import { targetBar } from "../marks/target.ts";
 import { protectedBase, waterBand } from "../marks/water.ts";
 import { named } from "../named.ts";
 import { BLUE, GROUND, INK, PAPER, SECOND_INK, TARGET_TINT, VERMILLION } from "../palette.ts";
@@ -16,6 +17,8 @@ export const groundShapes = ({ well, results, scale, box, deepest }: Section): S
 	const ground = scale.y(well.datum.groundLevel.value);
 	const base = results.geology.protected_water_base;
 	const beds = bedsOf(well, deepest);
+	// Where water lies right under the ground, the strokes beneath its line would hide it.
+	const crowded = results.geology.water.some((zone) => scale.y(zone.top.tvd.value) < ground + 5);
 	const wide = { x: box.left, width: box.right - box.left };
 	return [
 		{ kind: "path", d: boxPath({ ...wide, y: ground, height: box.bottom - ground }), fill: GROUND },
@@ -46,6 +49,7 @@ export const groundShapes = ({ well, results, scale, box, deepest }: Section): S
 				{ kind: "path", d: boxPath(column), fill: PAPER },
 				...rockPattern(bed.formation.lithology, column),
 				{ kind: "path", d: boxPath(column), stroke: { color: INK, width: 0.5 } },
+				...(bed.formation.target ? targetBar(column.x, column.y, column.height) : []),
 				{
 					kind: "line",
 					x1: box.left,
@@ -56,10 +60,13 @@ export const groundShapes = ({ well, results, scale, box, deepest }: Section): S
 				},
 			];
 		}),
-		...groundLine(box.left, box.right, ground),
+		...groundLine(box.left, box.right, ground, crowded ? [box.left - 3, box.right + 3] : undefined),
 		...(base === undefined ? [] : protectedBase(box.left - 4, box.right, scale.y(base.tvd.value))),
 	];
 };
+
+/** Unlike a planned path, which is dashed too. */
+export const OTHER_WELL = { color: SECOND_INK, width: 1.2, dash: [6, 1.6, 1.4, 1.6] } as const;
 
 /** Other wells, upright at their place along the section: open tubes for water, a dashed line for the rest. */
 export const nearbyShapes = ({ well, results, scale, azimuth }: Section): Shape[] =>
@@ -78,7 +85,7 @@ export const nearbyShapes = ({ well, results, scale, azimuth }: Section): Shape[
 					y1: from,
 					x2: x,
 					y2: to,
-					stroke: { color: SECOND_INK, width: 1.2, dash: [4, 2] },
+					stroke: OTHER_WELL,
 				};
 	});
 

@@ -9,9 +9,9 @@ import { GROUND, SECOND_INK } from "../palette.ts";
 import { placesAlong } from "../path-line.ts";
 import { printer } from "../print.ts";
 import { illustrativeBand, illustrativeRange } from "../schematic/illustrative-part.ts";
-import { scaleBar } from "./equal-scale.ts";
+import { STRAIGHT_DOWN, scaleBar } from "./equal-scale.ts";
 import type { MapOptions } from "./map-options.ts";
-import { LINES_UNDER, RULER, type Section, SIZE, sectionOf, UNDER } from "./section.ts";
+import { LINES_UNDER, RULER, type Section, SIZE, sectionOf } from "./section.ts";
 import { groundLabels, legendOf, nearbyLabels, wellLabels } from "./section-labels.ts";
 import { groundShapes, nearbyShapes, rulerShapes, wellShapes } from "./section-shapes.ts";
 
@@ -22,7 +22,10 @@ import { groundShapes, nearbyShapes, rulerShapes, wellShapes } from "./section-s
 export const sectionView = (well: Well, results: Results, options: MapOptions): Drawing => {
 	const print = printer(options.units, options.words, options.keyOf);
 	const { words, width } = options;
-	const section = sectionOf(well, results, options, print);
+	const legendBox = { x: 0, width, size: SIZE };
+	// What the legend holds does not depend on the room it leaves.
+	const legend = legendOf(sectionOf(well, results, options, print, 0));
+	const section = sectionOf(well, results, options, print, legendHeight(legend, legendBox));
 	const { box } = section;
 	const left = labelColumn(groundLabels(section), {
 		side: "left",
@@ -59,9 +62,8 @@ export const sectionView = (well: Well, results: Results, options: MapOptions): 
 		edge: box.bottom + 3,
 	});
 	const direction = print.value(results.trajectory.vertical_section_azimuth);
-	const foot = box.bottom + UNDER;
-	const legend = legendOf(section);
-	const legendBox = { x: 0, width, size: SIZE };
+	const foot = box.bottom + section.under;
+	const straight = results.trajectory.closure.value < STRAIGHT_DOWN;
 	const small = { color: SECOND_INK, italic: true } as const;
 	const axis = compose(words.sectionAxis, { azimuth: direction }).map((part) => ({ ...part, ...small }));
 	const scaleLine = [run(words.sectionScale, small)];
@@ -69,7 +71,10 @@ export const sectionView = (well: Well, results: Results, options: MapOptions): 
 		id: "section",
 		width,
 		height: foot + SIZE * 2.4 + legendHeight(legend, legendBox),
-		title: sentence(words.sectionOf, { well: well.identity.name, azimuth: direction }),
+		title: sentence(straight ? words.sectionOfUpright : words.sectionOf, {
+			well: well.identity.name,
+			azimuth: direction,
+		}),
 		alternative: alternativeOf(section),
 		scale: words.sectionScale,
 		undrawn: [left, above, beside, under].flatMap((each) => each.lost),
@@ -84,15 +89,19 @@ export const sectionView = (well: Well, results: Results, options: MapOptions): 
 			...under.shapes,
 			...beside.shapes,
 			...scaleBar(print, section.scale, { x: 1, y: foot, near: 90, size: SIZE }),
-			named(
-				"label direction",
-				setLine(axis, {
-					x: width - lineWidth(scaleLine, SIZE) - SIZE,
-					y: foot + SIZE * 0.5,
-					size: SIZE,
-					anchor: "end",
-				}),
-			),
+			...(straight
+				? []
+				: [
+						named(
+							"label direction",
+							setLine(axis, {
+								x: width - lineWidth(scaleLine, SIZE) - SIZE,
+								y: foot + SIZE * 0.5,
+								size: SIZE,
+								anchor: "end",
+							}),
+						),
+					]),
 			named("label scale", setLine(scaleLine, { x: width, y: foot + SIZE * 0.5, size: SIZE, anchor: "end" })),
 			...legendShapes(legend, { ...legendBox, y: foot + SIZE * 2 }),
 		],
@@ -125,7 +134,7 @@ const alternativeOf = ({ well, results, print }: Section): string => {
 	const { trajectory } = results;
 	const gap = results.isolation.protected_water_to_top_perforation;
 	return [
-		sentence(words.altPath, {
+		sentence(trajectory.closure.value < STRAIGHT_DOWN ? words.altPathDown : words.altPath, {
 			azimuth: print.value(trajectory.closure_azimuth),
 			departure: print.value(trajectory.closure),
 			tvd: print.value(trajectory.total_depth.tvd),

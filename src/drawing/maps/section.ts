@@ -5,7 +5,7 @@ import { along, type PathPlace, placesAlong } from "../path-line.ts";
 import type { Print } from "../print.ts";
 import type { Point } from "../well-axis.ts";
 import { entryOf } from "./entry-of.ts";
-import { type EqualScale, equalScale, type PageBox } from "./equal-scale.ts";
+import { type EqualScale, equalScale, type PageBox, STRAIGHT_DOWN } from "./equal-scale.ts";
 import type { MapOptions } from "./map-options.ts";
 
 /** Type size of the section's labels [pt]. */
@@ -14,7 +14,9 @@ export const SIZE = 8;
 export const RULER = 36;
 /** Lines of the labels under the ground, and the room they take with their leaders [pt]. */
 export const LINES_UNDER = 4;
-export const UNDER = 16 + SIZE * 1.2 * LINES_UNDER + 8;
+const UNDER = 16 + SIZE * 1.2 * LINES_UNDER + 8;
+/** The same where nothing is named under the ground. */
+const CLOSE_UNDER = 16;
 /** Room above the ground for the wells nearby [pt]. */
 const ABOVE = 16 + SIZE * 1.2 * 3;
 
@@ -24,8 +26,9 @@ export interface Section {
 	readonly results: Results;
 	readonly print: Print;
 	readonly scale: EqualScale;
-	/** The drawn ground. */
+	/** The drawn ground, and the room under it for labels. */
 	readonly box: PageBox;
+	readonly under: number;
 	readonly deepest: number;
 	readonly azimuth: number;
 	/** Where a place of a path lies on the page. */
@@ -37,6 +40,8 @@ export const sectionOf = (
 	results: Results,
 	{ width, height }: MapOptions,
 	print: Print,
+	/** Height of the legend [pt]. */
+	legend: number,
 ): Section => {
 	const { trajectory } = results;
 	const azimuth = trajectory.vertical_section_azimuth.value;
@@ -52,7 +57,9 @@ export const sectionOf = (
 	const [from, to] = [Math.min(...departures), Math.max(...departures)];
 	const margin = Math.max(0.06 * (to - from), 0.07 * bottom);
 	const top = nearby.length > 0 ? ABOVE : SIZE * 2.6;
-	const room = { left: RULER + 124, top, right: width - 4, bottom: height - UNDER - SIZE * 8 };
+	const straight = trajectory.closure.value < STRAIGHT_DOWN && trajectory.planned === undefined;
+	const under = straight ? CLOSE_UNDER : UNDER;
+	const room = { left: RULER + 136, top, right: width - 4, bottom: height - under - SIZE * 2.4 - legend };
 	const fits = equalScale([from - margin, to + margin], [0, bottom], room, "down");
 	// What is not needed of the height is not used: the ground hangs from the top.
 	const box = { ...room, bottom: top + bottom * fits.perFoot };
@@ -63,6 +70,7 @@ export const sectionOf = (
 		print,
 		scale,
 		box,
+		under,
 		deepest: bottom,
 		azimuth,
 		at: (place) => [scale.x(along(azimuth, place)), scale.y(place.tvd)],

@@ -1,6 +1,6 @@
 import type { Shape } from "../../document/shapes.ts";
 import { type Box, boxPath, n } from "../lithology.ts";
-import { BLUE, INK, PAPER, SKY_BLUE, WATER_TINT } from "../palette.ts";
+import { BLUE, INK, PAPER, WATER_TINT } from "../palette.ts";
 
 /** A band of water: tint, and rows of a low wave. */
 export const waterBand = (box: Box): Shape[] => {
@@ -60,7 +60,7 @@ export const waterWellMark = (x: number, ground: number, foot: number, ring = 3)
 	const water = `M${n(x - half)} ${n(filled)}V${n(bottom)}a${half} ${half} 0 0 0 ${2 * half} 0V${n(filled)}Z`;
 	return [
 		{ kind: "path", d: `${tube}Z`, fill: PAPER },
-		{ kind: "path", d: water, fill: SKY_BLUE },
+		{ kind: "path", d: water, fill: BLUE },
 		{ kind: "path", d: tube, stroke: { color: INK, width: 0.7 } },
 		{
 			kind: "path",

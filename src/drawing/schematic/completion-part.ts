@@ -38,9 +38,10 @@ export const plannedShoeShown = ({ axis }: View, { plannedShoe, shoe }: CasingSt
 	return Math.hypot(a.x - b.x, a.y - b.y) >= BESIDE;
 };
 
-/** Stage tools, packers, the treating string, and shoes where they were planned. */
+/** Stage tools, packers, the treating string, and shoes where they were planned; of the public's drawing none. */
 export const completionPart = (view: View): Shape[] => {
-	const { well, axis, nest } = view;
+	const { well, axis, nest, detail } = view;
+	if (detail === "plain") return [];
 	const foot = treatingFoot(well);
 	const hung = treated(well);
 	return [

@@ -6,6 +6,10 @@ import { bedsOf, type View } from "./view.ts";
 /** Distances from half a mile up are given in miles too [ft]. */
 const MILE_WORTH = 2640;
 
+/** A bed's name may stand so far from the bed, and a dimension's from its arrowheads [pt]. */
+const STRAY = 36;
+const HEAD = 8;
+
 const name = (text: string): Line => [run(text, { weight: "semibold" })];
 
 const bedLabels = (view: View): Label[] => {
@@ -22,19 +26,20 @@ const bedLabels = (view: View): Label[] => {
 		].join(", ");
 		const marked = formation.target || formation.confining;
 		if (detail === "plain") {
-			const middle = (scale.y(Math.max(top, 0)) + scale.y(base)) / 2;
+			const [from, to] = [scale.y(Math.max(top, 0)), scale.y(base)];
 			return {
 				id: `formation ${formation.id}`,
-				anchor: [frame.column.x, middle],
+				anchor: [frame.column.x - (marked ? 4 : 0), (from + to) / 2],
+				...(to - from > 4 ? { span: [from + 2, to - 2] as const } : {}),
 				lines: [[run(formation.name), ...(formation.target ? [run(` (${words.target})`)] : [])]],
 				weight: formation.target ? 6 : 1,
-				near: Math.max(8, (scale.y(base) - scale.y(Math.max(top, 0))) / 2),
+				near: STRAY,
 				dot: false,
 			};
 		}
 		return {
 			id: `formation ${formation.id}`,
-			anchor: [frame.column.x - (formation.confining ? 4 : 0), scale.y(Math.max(top, 0))],
+			anchor: [frame.column.x - (marked ? 4 : 0), scale.y(Math.max(top, 0))],
 			lines: [
 				name(formation.name),
 				[...compose(words.formationTop, { depth: print.value(given) }), run(`, ${traits}`)],
@@ -54,13 +59,12 @@ const waterLabels = (view: View): Label[] => {
 	const deepest = zones.at(-1)?.id;
 	return [
 		...zones.map((zone): Label => {
+			const [from, to] = [scale.y(zone.top.tvd.value), scale.y(Math.min(zone.base.tvd.value, view.deepest))];
 			const solids = well.geology.water.find((each) => each.id === zone.id)?.dissolvedSolids;
 			return {
 				id: `water ${zone.id}`,
-				anchor: [
-					frame.column.x - 7.5,
-					(scale.y(zone.top.tvd.value) + scale.y(Math.min(zone.base.tvd.value, view.deepest))) / 2,
-				],
+				anchor: [frame.column.x - 7.5, (from + to) / 2],
+				span: [from, to],
 				lines: [
 					name(zone.name),
 					compose(words.waterZone, {
@@ -155,6 +159,7 @@ const gapLabel = (view: View): Label[] => {
 		{
 			id: "gap",
 			anchor: [arrow[0][0], (arrow[0][1] + arrow[1][1]) / 2],
+			span: [arrow[0][1] + HEAD, arrow[1][1] - HEAD],
 			lines: [line, [run(print.words.plainGapBetween)]],
 			weight: 10,
 			least: 2,

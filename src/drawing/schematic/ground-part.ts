@@ -3,9 +3,11 @@ import { graduations } from "../depth-scale.ts";
 import { run, setLine } from "../line-of-text.ts";
 import { boxPath, rockPattern } from "../lithology.ts";
 import { breakMark, dimensionLine, groundLine } from "../marks/lines.ts";
+import { targetBar } from "../marks/target.ts";
 import { protectedBase, waterBand, waterWellMark } from "../marks/water.ts";
 import { BLUE, GROUND, INK, PAPER, SECOND_INK, TARGET_TINT } from "../palette.ts";
 import type { Point } from "../well-axis.ts";
+import { LINE, linesOver } from "./lateral-part.ts";
 import { bedsOf, halfWidthAt, stretches, type View } from "./view.ts";
 
 /** Wells drawn beside the hole at most; the labels count the rest. */
@@ -37,10 +39,7 @@ export const turnTop = (view: View): number => {
 	if (axis.level === undefined) return frame.bottom;
 	const beyond = axis.points.filter((point) => point.x + halfWidthAt(view, point.md) > frame.lane - 4);
 	const upper = Math.min(...beyond.map((point) => point.y - halfWidthAt(view, point.md)), frame.bottom);
-	const words =
-		(view.results.trajectory.lateral_length === undefined ? 0 : 1) +
-		(view.results.stimulation === undefined ? 0 : 1);
-	return upper - 10 - words * frame.size * 1.3;
+	return upper - 10 - linesOver(view) * frame.size * LINE;
 };
 
 /** Everything nature made, behind the well. */
@@ -84,6 +83,7 @@ const rockColumn = (
 			},
 			...rockPattern(formation.lithology, box),
 			{ kind: "path", d: boxPath(box), stroke: { color: INK, width: 0.5 } },
+			...(formation.target ? targetBar(box.x, box.y, height) : []),
 			...(formation.confining
 				? [
 						{
@@ -155,19 +155,23 @@ export const gapArrow = (view: View): readonly [Point, Point] | undefined => {
 	];
 };
 
-/** Ground level, the base of protected water and the breaks: lines that lie over the well. */
-export const linesPart = (view: View): Shape[] => {
+/**
+ * Ground level, the base of protected water and the breaks: lines that lie over the well. No triangle hangs where
+ * something else is drawn, from the well as far as `clearTo`.
+ */
+export const linesPart = (view: View, clearTo = 0): Shape[] => {
 	const { well, results, frame, scale, nest } = view;
 	const ground = scale.y(well.datum.groundLevel.value);
 	const left = frame.column.x;
 	const clear = [frame.middle - nest.widest - 1, frame.middle + nest.widest + 1] as const;
+	const bare = [clear[0], Math.max(clear[1], clearTo)] as const;
 	const base = results.geology.protected_water_base;
 	const arrow = gapArrow(view);
 	const right = view.axis.level === undefined ? frame.lane : frame.width;
 	return [
 		...groundLine(left, clear[0], ground),
 		...groundLine(clear[1], frame.lane, ground),
-		...(base === undefined ? [] : protectedBase(left - 8, frame.lane, scale.y(base.tvd.value), clear)),
+		...(base === undefined ? [] : protectedBase(left - 8, frame.lane, scale.y(base.tvd.value), bare)),
 		...(arrow === undefined ? [] : dimensionLine(...arrow)),
 		...scale.breaks.flatMap(({ y }) => [
 			...breakMark(2, frame.ruler + 4, y),

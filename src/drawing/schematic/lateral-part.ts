@@ -1,5 +1,5 @@
 import type { Shape } from "../../document/shapes.ts";
-import { compose, type Line, lineWidth, setLine } from "../line-of-text.ts";
+import { compose, type Line, lineWidth, setLine, wrap } from "../line-of-text.ts";
 import { boxPath } from "../lithology.ts";
 import { dimensionLine } from "../marks/lines.ts";
 import { INK, PAPER, VERMILLION } from "../palette.ts";
@@ -22,6 +22,23 @@ export const lateralBox = (view: View) => {
 		top: Math.min(...ys) - half,
 		bottom: Math.max(...ys) + half,
 	};
+};
+
+/** Distance between the lines of words over a lateral, as a share of the type size. */
+export const LINE = 1.35;
+
+/** What is said of the stages over a lateral that begins at `from`, clear of the curve. */
+const stagesOver = (view: View, from: number): Line[] => {
+	if (view.detail === "plain") return [];
+	const line = stagesLine(view).map((part) => ({ ...part, weight: "semibold" as const }));
+	return line.length === 0 ? [] : wrap(line, view.frame.size, view.frame.width - from - 4, 3);
+};
+
+/** How many lines of words stand over the lateral. */
+export const linesOver = (view: View): number => {
+	const box = lateralBox(view);
+	const length = view.results.trajectory.lateral_length === undefined ? 0 : 1;
+	return box === undefined ? 0 : length + stagesOver(view, box.from).length;
 };
 
 /** Over the lateral its length and its stages in words; under it the rail of stages. */
@@ -66,13 +83,8 @@ const wordsOver = (view: View, box: LateralBox): Shape[] => {
 			},
 		];
 	};
-	const stages =
-		detail === "plain"
-			? []
-			: stagesLine(view).map((part) => ({
-					...part,
-					weight: "semibold" as const,
-				}));
+	const stages = stagesOver(view, box.from);
+	const first = over - (length === undefined ? 0 : size * LINE);
 	return [
 		...(length === undefined
 			? []
@@ -80,7 +92,9 @@ const wordsOver = (view: View, box: LateralBox): Shape[] => {
 					...dimensionLine([box.from, over], [box.to, over]),
 					...set(compose(phrase, { length: print.value(length) }), over, "lateral"),
 				]),
-		...(stages.length === 0 ? [] : set(stages, over - (length === undefined ? 0 : size * 1.35), "stages")),
+		...stages.flatMap((line, i) =>
+			set(line, first - (stages.length - 1 - i) * size * LINE, i === 0 ? "stages" : `stages, line ${i + 1}`),
+		),
 	];
 };
 

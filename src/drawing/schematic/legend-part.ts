@@ -7,13 +7,14 @@ import { cementFill, cementTopMark } from "../marks/cement.ts";
 import { plannedShoeMark, stageToolMark } from "../marks/completion.ts";
 import { clusterMarks, valveMarks } from "../marks/perforations.ts";
 import { floatCollarMark, plugMark, sealMark, shoeMark, steelWall } from "../marks/steel.ts";
+import { targetBar } from "../marks/target.ts";
 import { waterBand, waterWellMark } from "../marks/water.ts";
 import { BLUE, INK, PAPER, TARGET_TINT } from "../palette.ts";
 import type { AxisPoint } from "../well-axis.ts";
 import type { DrawingWords } from "../words.ts";
 import { packersOf, treatingFoot } from "./completion-part.ts";
 import { illustrativeBand } from "./illustrative-part.ts";
-import { bedsOf, type Detail, isLast } from "./view.ts";
+import { type Bed, bedsOf, type Detail, isLast } from "./view.ts";
 import { plannedTopOf } from "./well-part.ts";
 
 const box: Box = { x: 0, y: 0, width: SWATCH.width, height: SWATCH.height };
@@ -34,6 +35,8 @@ export const legendOf = (
 	detail: Detail,
 	deepest: number,
 	words: DrawingWords,
+	/** Whether packers, stage tools and a treating string are drawn. */
+	completion = detail !== "plain",
 ): LegendEntry[] => {
 	const shown = (tvd: number | undefined) => tvd !== undefined && tvd <= deepest;
 	const ground = detail !== "numbers";
@@ -48,7 +51,7 @@ export const legendOf = (
 	const hung = well.strings.some(
 		(string) => string.kind === "liner" && shown(results.casing[string.id]?.top.tvd.value),
 	);
-	const packers = packersOf(well).length > 0;
+	const packers = completion && packersOf(well).length > 0;
 	const replanned = well.strings.some((string) => {
 		const [cement, planned] = [results.cement[string.id], plannedTopOf(string)];
 		return (
@@ -73,22 +76,23 @@ export const legendOf = (
 			framed(cementFill(hole, 0, 8, "recorded")),
 		),
 		...entry(replanned, words.legendPlannedTop, cementTopMark(upright(4.5), 0, 8, "planned")),
-		...entry(marks && casing.some((each) => shown(each.shoe.tvd.value)), words.legendShoe, [
-			...steelWall([upright(0), upright(7)], width),
-			...shoeMark(upright(7), 4.6, 3),
-		]),
+		...entry(
+			casing.some((each) => shown(each.shoe.tvd.value)),
+			marks ? words.legendShoe : words.legendShoePlain,
+			[...steelWall([upright(0), upright(7)], width), ...shoeMark(upright(7), 4.6, 3)],
+		),
 		...entry(marks && collar, words.legendFloat, [...pipe, ...floatCollarMark(upright(3.5), 3)]),
 		...entry(
-			hung || (packers && marks),
-			hung ? (packers && marks ? words.legendLinerPacker : words.legendLinerTop) : words.legendPacker,
+			hung || packers,
+			hung ? (packers ? words.legendLinerPacker : words.legendLinerTop) : words.legendPacker,
 			[...pipe, ...sealMark(upright(2), 4.6, 8)],
 		),
 		...entry(
-			marks && well.strings.some((string) => string.cement?.stageTool !== undefined),
+			completion && well.strings.some((string) => string.cement?.stageTool !== undefined),
 			words.legendStageTool,
 			[...pipe, ...stageToolMark(upright(4.5), 4.6)],
 		),
-		...entry(marks && treatingFoot(well) !== undefined, words.legendTreatingString, [
+		...entry(completion && treatingFoot(well) !== undefined, words.legendTreatingString, [
 			...steelWall(hole, { outer: 7.4, inner: 6 }),
 			...steelWall(hole, { outer: 3.4, inner: 2.2 }),
 		]),
@@ -116,17 +120,28 @@ export const legendOf = (
 			words.legendConfining,
 			[{ kind: "path", d: "M9 0.5h-3v8h3", stroke: { color: INK, width: 1.6 } }],
 		),
-		...entry(
-			beds.some((bed) => bed.formation.target),
-			words.legendTarget,
-			framed([{ kind: "path", d: boxPath(box), fill: TARGET_TINT }]),
-		),
-		...[...new Set(beds.map((bed) => bed.formation.lithology))].map((rock) => ({
-			text: words.rocks[rock],
-			swatch: framed(rockPattern(rock, box)),
-		})),
+		...rockEntries(beds, words),
 	];
 };
+
+/** The target, and every rock of a column. */
+export const rockEntries = (beds: readonly Bed[], words: DrawingWords): LegendEntry[] => [
+	...(beds.some((bed) => bed.formation.target)
+		? [
+				{
+					text: words.legendTarget,
+					swatch: [
+						{ kind: "path", d: boxPath({ ...box, x: 5, width: box.width - 5 }), fill: TARGET_TINT } as const,
+						...targetBar(5, box.y, box.height),
+					],
+				},
+			]
+		: []),
+	...[...new Set(beds.map((bed) => bed.formation.lithology))].map((rock) => ({
+		text: words.rocks[rock],
+		swatch: framed(rockPattern(rock, box)),
+	})),
+];
 
 /** A plug's swatch, for drawings whose plugs stand far enough apart. */
 const plugEntry = (words: DrawingWords): LegendEntry => ({

@@ -85,7 +85,12 @@ export const placeLabels = (view: View): WellLabel[] => {
 						id: "float collar",
 						md: collar,
 						across: 0,
-						lines: [heading(words.floatCollar)],
+						lines: [
+							heading(words.floatCollar),
+							...(last?.shoeTrack === undefined
+								? []
+								: [compose(words.aboveShoe, { length: print.value(last.shoeTrack) })]),
+						],
 						weight: 1,
 					},
 				]),
@@ -131,7 +136,7 @@ const completionLabels = ({ well, nest, print }: View): WellLabel[] => {
 								id: `packer ${string.id}`,
 								md: packer.value,
 								across: 0,
-								lines: [heading(words.packer), along(packer)],
+								lines: [heading(words.productionPacker), along(packer)],
 								weight: 5,
 							},
 						]),

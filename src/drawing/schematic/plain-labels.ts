@@ -1,59 +1,47 @@
 import { compose, run, sentence } from "../line-of-text.ts";
 import { stringName } from "../print.ts";
-import { heading, type WellLabel } from "./string-labels.ts";
-import { halfWidthAt, type View } from "./view.ts";
+import { ASIDE, bodyDepth, heading, type WellLabel } from "./string-labels.ts";
+import { halfWidthAt, isLast, type View } from "./view.ts";
 
 /** The few things a neighbor asks of the well itself, in everyday words, in depths below ground. */
 export const plainLabels = (view: View): WellLabel[] => {
 	const { well, results, print, nest, axis } = view;
 	const { words } = print;
-	const { trajectory, stimulation } = results;
-	const strings = well.strings
-		.filter((string) => axis.level === undefined || axis.at(string.shoe.value).x - axis.at(0).x < 6)
-		.flatMap((string): WellLabel[] => {
-			const cement = results.cement[string.id];
-			const shoe = results.casing[string.id]?.shoe;
-			if (shoe === undefined) return [];
-			const phrase =
-				cement === undefined
-					? words.plainUncemented
-					: cement.to_surface
-						? words.plainCemented
-						: words.plainPartlyCemented;
-			const protects = results.isolation.protecting_string === string.id;
-			return [
-				{
-					id: `string ${string.id}`,
-					md: string.shoe.value,
-					across: nest.string(string).outer + 3,
-					lines: [
-						heading(sentence(words.plainString, { name: stringName(words, string) })),
-						[run(phrase)],
-						compose(words.plainDepth, { depth: print.below(shoe) }),
-					],
-					weight: protects ? 9 : 5,
-					least: 3,
-				},
-			];
-		});
+	const { stimulation } = results;
+	const strings = well.strings.flatMap((string): WellLabel[] => {
+		const cement = results.cement[string.id];
+		const shoe = results.casing[string.id]?.shoe;
+		if (shoe === undefined) return [];
+		const phrase =
+			cement === undefined
+				? words.plainUncemented
+				: cement.to_surface
+					? words.plainCemented
+					: words.plainPartlyCemented;
+		const protects = results.isolation.protecting_string === string.id;
+		const aside = axis.level !== undefined && axis.at(string.shoe.value).x - axis.at(0).x >= ASIDE;
+		return [
+			{
+				id: `string ${string.id}`,
+				md: aside ? bodyDepth(view, string) : string.shoe.value,
+				across: nest.string(string).outer + (aside ? 0 : 3),
+				lines: [
+					heading(sentence(words.plainString, { name: stringName(words, string) })),
+					[run(phrase)],
+					aside && isLast(well, string)
+						? [run(words.plainToEnd)]
+						: compose(words.plainDepth, { depth: print.below(shoe) }),
+				],
+				weight: protects ? 9 : 5,
+				least: 3,
+			},
+		];
+	});
 	const level = axis.level !== undefined;
-	const kickoff = trajectory.kickoff;
 	const top = stimulation?.top_perforation;
 	const bottom = stimulation?.bottom_perforation;
 	return [
 		...strings,
-		...(level && kickoff !== undefined
-			? [
-					{
-						id: "kickoff",
-						md: kickoff.md.value,
-						across: 0,
-						lines: [heading(words.plainTurn)],
-						weight: 4,
-						near: 36,
-					},
-				]
-			: []),
 		...(top === undefined || bottom === undefined
 			? []
 			: [

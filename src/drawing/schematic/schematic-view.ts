@@ -87,11 +87,12 @@ const viewWith = (
 	const notes = height - legendTall - size * 2.6;
 	const bottom = notes - rowTall - 4;
 	const ruler = size * 3.9;
-	const leftWidth = width * (detail === "numbers" ? 0.2 : detail === "plain" ? 0.22 : 0.215);
+	const leftWidth = width * (detail === "numbers" ? 0.24 : detail === "plain" ? 0.24 : 0.215);
 	const leftX = ruler + 4 + leftWidth;
 	const rock = detail === "numbers" || well.geology.formations.length === 0 ? 0 : width * 0.045;
 	const columnX = leftX + 24;
-	const beside = Math.min(42, width * 0.084);
+	// Between column and hole stand the neighbors' wells, where rock is drawn.
+	const beside = detail === "numbers" ? 12 : Math.min(42, width * 0.084);
 	const middle = columnX + rock + beside + nest.widest;
 	const lane = middle + nest.widest + 10;
 	const frame: Frame = {

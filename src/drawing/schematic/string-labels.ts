@@ -78,7 +78,7 @@ const shoeLine = ({ results, print }: View, string: CasingString): Line => {
 };
 
 /** Where a string that ends in the curve or the lateral is named: halfway down the stretch that only it and its kin reach. */
-const bodyDepth = ({ axis, results, well }: View, string: CasingString): number => {
+export const bodyDepth = ({ axis, results, well }: View, string: CasingString): number => {
 	const kickoff = results.trajectory.kickoff?.md.value ?? axis.level ?? string.shoe.value;
 	const shallower = well.strings
 		.filter((other) => other.shoe.value < kickoff)

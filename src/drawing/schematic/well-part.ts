@@ -82,7 +82,7 @@ const cementOf = (view: View, string: CasingString): Shape[] => {
 };
 
 const steelOf = (view: View, string: CasingString): Shape[] => {
-	const { well, axis, nest } = view;
+	const { well, axis, nest, detail } = view;
 	const width = nest.string(string);
 	const outside = well.strings.find((other) => other.id === string.within);
 	const seals =
@@ -90,7 +90,7 @@ const steelOf = (view: View, string: CasingString): Shape[] => {
 			? sealMark(axis.at(string.top.value), width.outer, nest.string(outside).inner)
 			: [];
 	const collar =
-		string.shoeTrack !== undefined && isLast(well, string)
+		string.shoeTrack !== undefined && isLast(well, string) && detail !== "plain"
 			? floatCollarMark(axis.at(string.shoe.value - string.shoeTrack.value), width.inner)
 			: [];
 	const foot = Math.min(4, Math.max(2.4, nest.hole(string.hole) - width.outer));

@@ -69,7 +69,7 @@ export const treatmentPlot = (
 			...track.levels.map((each) => each.value),
 			0,
 		);
-		const up = axisOf(track.dimension, units, [0, most > 0 ? most * 1.12 : 1], [box.bottom, box.top], 18);
+		const up = axisOf(track.dimension, units, [0, most > 0 ? most * 1.12 : 1], [box.bottom, box.top], 12);
 		return { track, box, up };
 	});
 	const names = labelRow(stepLabels(treatment, time, top), {
