@@ -50,12 +50,17 @@ const expectTrueDepths = (drawing: Drawing): void => {
 const due = (well: Well, results: Results, detail: "full" | "numbers" | "plain"): string[] => {
 	const { stimulation, geology, cement, trajectory } = results;
 	const strings = well.strings.map(({ id }) => id);
+	// In the public's drawing of a lateral, the strings that end above the kickoff.
+	const turn = trajectory.landing === undefined ? undefined : trajectory.kickoff?.md.value;
+	const upright = well.strings
+		.filter(({ shoe }) => turn === undefined || shoe.value <= turn)
+		.map(({ id }) => id);
 	const apart =
 		stimulation !== undefined &&
 		Math.abs(stimulation.top_perforation.md.value - stimulation.bottom_perforation.md.value) > 1;
 	const all: Record<string, readonly string[]> = {
 		"ground level": [""],
-		"string ": detail === "plain" && trajectory.landing !== undefined ? [] : strings,
+		"string ": detail === "plain" ? upright : strings,
 		// Of its own only where the shoe lies in a curve or a lateral.
 		"shoe ": [],
 		"cement ": strings.filter((id) => cement[id]?.to_surface === false),

@@ -22,7 +22,8 @@ export const plainLabels = (view: View): WellLabel[] => {
 		const aside = axis.level !== undefined && axis.at(string.shoe.value).x - axis.at(0).x >= ASIDE;
 		return [
 			{
-				id: `string ${string.id}`,
+				// On a small sheet the pipes that shut off the water are named before the one that goes on.
+				id: aside ? `well ${string.id}` : `string ${string.id}`,
 				md: aside ? bodyDepth(view, string) : string.shoe.value,
 				across: nest.string(string).outer + (aside ? 0 : 3),
 				lines: [
@@ -32,7 +33,7 @@ export const plainLabels = (view: View): WellLabel[] => {
 						? [run(words.plainToEnd)]
 						: compose(words.plainDepth, { depth: print.below(shoe) }),
 				],
-				weight: protects ? 9 : 5,
+				weight: protects ? 9 : aside ? 3 : 5,
 				least: 3,
 			},
 		];
