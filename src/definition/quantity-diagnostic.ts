@@ -13,6 +13,8 @@ const CODE_OF = {
 	"letter-case": "quantity/letter-case",
 	comma: "quantity/comma",
 	"digit-space": "quantity/digit-space",
+	"several-numbers": "quantity/several-numbers",
+	"words-after-unit": "quantity/unknown-unit",
 	"improper-fraction": "quantity/improper-fraction",
 	"not-a-number": "quantity/not-a-number",
 	negative: "quantity/negative",
@@ -25,7 +27,9 @@ const WHAT: Readonly<Record<QuantityReason, string>> = {
 	"unknown-unit": "a unit that does not measure this",
 	"letter-case": "a unit whose letters in this case mean something else",
 	comma: "a comma in a number",
-	"digit-space": "a space inside a number",
+	"digit-space": "a space or a mark between the digits of a number",
+	"several-numbers": "more than one number where one is due",
+	"words-after-unit": "there is more than a number and its unit",
 	"improper-fraction": "a fraction that is one or more, which is usually a size with its space lost",
 	"not-a-number": "this cannot be read as a number and a unit",
 	negative: "a value below zero, which means nothing here",
@@ -46,9 +50,28 @@ const quantityWithin = (written: string, { dimension }: QuantityFault): string |
 
 /** A bare number with the first unit it could have. */
 const withUnit = (written: string, accepted: readonly string[]): string | undefined =>
-	accepted[0] !== undefined && /^[-+]?[\d.\s/-]+$/.test(written)
+	accepted[0] !== undefined &&
+	// Nobody means five times the whole by 5.
+	!(accepted[0] === "fraction" && Number(written) > 1) &&
+	/^[-+]?[\d.\s/-]+$/.test(written)
 		? `${written.trim()} ${accepted[0]}`
 		: undefined;
+
+/** What people write where they do not know a value yet. */
+const UNKNOWN_YET = /^(?:tb[cda]|n\/?a|none|unknown|pending|not known|to be .*|[-?x]+)$/i;
+
+/** A letter that looks like one of the Latin alphabet and is of another. */
+const otherAlphabet = (written: string): string | undefined =>
+	/[\p{Script=Cyrillic}\p{Script=Greek}]/u.exec(written.replace(/[µμΩ]/g, ""))?.[0];
+
+const alphabetNote = (written: string): { readonly why?: string } => {
+	const letter = otherAlphabet(written);
+	return letter === undefined
+		? {}
+		: {
+				why: `the letter \`${letter}\` is of another alphabet (U+${letter.charCodeAt(0).toString(16).toUpperCase().padStart(4, "0")}), though it may look the same`,
+			};
+};
 
 /** What is not in the text as it stands but would be right, where that can be said. */
 const guess = (written: string, fault: QuantityFault): string | undefined => {
@@ -101,8 +124,23 @@ export const quantityDiagnostic = (
 		case "unknown-unit":
 			return faultAt({
 				...fault,
+				...alphabetNote(found),
 				expected: units === "" ? due : `one of: ${units}`,
 				mend: cure === undefined ? `use one of these units, as in \`${example}\`` : `write \`${cure}\``,
+			});
+		case "several-numbers":
+			return faultAt({
+				...fault,
+				expected: due,
+				mend: `write one value, as in \`${meta?.example ?? example}\`${typeof at.at(-1) === "number" ? ", or a comma between two" : ""}`,
+			});
+		case "words-after-unit":
+			return faultAt({
+				...fault,
+				expected: due,
+				mend: /abs/i.test(found)
+					? `write the gauge pressure, as in \`${meta?.example ?? example}\``
+					: `write \`${cure}\`, and the rest in a remark: a space and \`# \` at the end of the line`,
 			});
 		case "unknown-reference":
 			return faultAt({
@@ -120,7 +158,7 @@ export const quantityDiagnostic = (
 				expected: due,
 				mend:
 					cure === undefined
-						? `write it as in \`${meta?.example ?? example}\``
+						? `write it as in \`${meta?.example ?? example}\`${UNKNOWN_YET.test(written.trim()) ? ", or leave it out while it is not known" : ""}`
 						: // No pipe is thousands of inches wide: there the comma marks decimals.
 							alternative !== undefined && dimension === "diameter"
 							? `write \`${alternative}\`, or \`${cure}\` if the comma marks thousands`

@@ -116,7 +116,9 @@ export const findColumns = <C extends string>(
 			tell(
 				"csv/column-unit",
 				at(cell),
-				foreign === undefined ? noUnit(cell, name, dimension) : noStatedUnit(foreign, name, dimension),
+				foreign === undefined
+					? noUnit(cell, name, dimension, inHead ?? "")
+					: noStatedUnit(foreign, name, dimension),
 			);
 	}
 	// Where a column is missing, one that nothing reads is most likely the same slip.

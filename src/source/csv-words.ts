@@ -21,8 +21,12 @@ const headOf = (name: string, dimension: Dimension | "text"): string => {
 
 const oneOf = (dimension: Dimension): string => `one of: ${acceptedUnits(dimension).join(", ")}`;
 
-export const noUnit = (cell: Cell, name: string, dimension: Dimension): Telling => ({
-	what: `the head of the column \`${name}\` does not say its unit`,
+/** @param inHead what the head says besides the name */
+export const noUnit = (cell: Cell, name: string, dimension: Dimension, inHead: string): Telling => ({
+	what:
+		inHead === ""
+			? `the head of the column \`${name}\` does not say its unit`
+			: `the unit in the head of the column \`${name}\` does not measure it`,
 	expected: oneOf(dimension),
 	found: cell.text,
 	mend: `write \`${headOf(name, dimension)}\`, or the unit it is in`,

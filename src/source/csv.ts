@@ -76,7 +76,20 @@ const EMPTY: Telling = {
 	mend: "check that the right file is named and that it was exported whole",
 };
 
+const NUMBER = /^[-+]?\d+(?:\.\d+)?$/;
+
 const headFault = (header: readonly Cell[]): { cell: Cell; telling: Telling } | undefined => {
+	const [head] = header;
+	if (head !== undefined && header.every(({ text }) => NUMBER.test(text)))
+		return {
+			cell: head,
+			telling: {
+				what: "the first line of the table is numbers, where its heads are due",
+				expected: "a line of heads on top, each with its unit, such as `md_ft`",
+				found: header.map(({ text }) => text).join(", "),
+				mend: "add a line above that names each column and its unit",
+			},
+		};
 	const seen = new Set<string>();
 	for (const cell of header) {
 		const name = cell.text.toLowerCase();

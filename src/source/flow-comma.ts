@@ -37,14 +37,15 @@ const readings = (written: string): readonly string[] => {
 const commaInNumber = (written: string): Telling => {
 	const [first = written, second] = readings(written);
 	const mark = INCHES.test(written) ? "thousands" : "decimals";
+	const unit = /[^\d\s.,+-]/.test(written) ? "" : "; with its unit, if it has one";
 	return {
 		what: "the number has a comma in it, and inside `{ }` or `[ ]` a comma ends the value",
 		expected: "digits without commas",
 		found: written,
 		mend:
 			second === undefined
-				? `write \`${first}\``
-				: `write \`${first}\`, or \`${second}\` if the comma marks ${mark}`,
+				? `write \`${first}\`${unit}`
+				: `write \`${first}\`, or \`${second}\` if the comma marks ${mark}${unit}`,
 	};
 };
 

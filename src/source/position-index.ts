@@ -21,6 +21,7 @@ export interface PositionIndex extends Positions {
 
 export interface PositionRecorder {
 	readonly record: (path: Path, value: Range, key?: Range) => void;
+	readonly recorded: (path: Path) => { readonly key?: Range; readonly value: Range } | undefined;
 	readonly finish: (tree: unknown) => PositionIndex;
 }
 
@@ -74,6 +75,7 @@ export const positionRecorder = (text: string): PositionRecorder => {
 		record: (path, value, key) => {
 			spots.set(keyOf(path), key === undefined ? { value } : { key, value });
 		},
+		recorded: (path) => spots.get(keyOf(path)),
 		finish: index,
 	};
 };

@@ -22,6 +22,8 @@ const lineStart = (text: string, offset: number): number =>
 const lineAt = (text: string, offset: number): string =>
 	/^[^\r\n]*/.exec(text.slice(lineStart(text, offset)))?.[0] ?? "";
 
+const indentOf = (line: string): number => line.length - line.trimStart().length;
+
 /** The first `name:value` on the line, where a space is missing after the colon. */
 const missingSpace = (line: string): string | undefined =>
 	/^\s*(?:- )?([\w-]+:(?=[^\s/])\S*)/.exec(line)?.[1];
@@ -39,31 +41,76 @@ const unclosed = (what: string, closer: string): Telling => ({
 	mend: `add the missing \`${closer}\`, and keep the lines between further in than the entry they belong to`,
 });
 
-const blockAsKey = (line: string): Telling =>
-	/^\s*-[^\s-]/.test(line)
-		? {
-				what: "the dash has no space after it, so it starts no item",
-				expected: "`- ` before each item of a list",
-				found: line.trim(),
-				mend: `write \`${line.trim().replace("-", "- ")}\``,
-			}
-		: (line.match(/:(?=\s)/g) ?? []).length > 1
-			? {
-					what: "a value contains a colon followed by a space, which starts another entry",
-					expected: ENTRY,
-					found: line.trim(),
-					mend: "put the whole value in double quotes",
-				}
-			: {
-					what: "this line stands further in than the entry above it, which already has a value",
-					expected: ENTRY,
-					found: line.trim(),
-					mend: "move the line to the column of the entries it belongs with",
-				};
+/** Of a fault at the white space before a line, the line. */
+const fromFirstLetter = (text: string, start: number): Range | undefined => {
+	const line = lineAt(text, start);
+	return lineStart(text, start) === start && indentOf(line) > 0 && line.trim() !== ""
+		? [start + indentOf(line), start + line.trimEnd().length]
+		: undefined;
+};
+
+/** A value that goes on with `, name: ` was meant as several entries. */
+const SEVERAL_ENTRIES = /:\s[^:]*,\s*[a-z_]+:(?=\s)/i;
+
+const blockAsKey = (line: string, further: boolean): Telling => {
+	if (/^\s*-[^\s-]/.test(line))
+		return {
+			what: "the dash has no space after it, so it starts no item",
+			expected: "`- ` before each item of a list",
+			found: line.trim(),
+			mend: `write \`${line.trim().replace("-", "- ")}\``,
+		};
+	if (further)
+		return {
+			what: "this line stands further in than the entry above it, which already has a value",
+			expected: ENTRY,
+			found: line.trim(),
+			mend: "move the line to the column of the entries it belongs with",
+		};
+	if (SEVERAL_ENTRIES.test(line))
+		return {
+			what: "several entries stand on one line without `{ }` around them",
+			expected: ENTRY,
+			found: line.trim(),
+			mend: `put them in \`{ }\`${line.trimEnd().endsWith("}") ? ": the opening `{` is missing" : ", or each on a line of its own"}`,
+		};
+	return {
+		what: "a value contains a colon followed by a space, which starts another entry",
+		expected: ENTRY,
+		found: line.trim(),
+		mend: "put the whole value in double quotes",
+	};
+};
+
+/** The next line with something on it, where it stands further in: what YAML takes for the rest of the value above. */
+const furtherIn = (text: string, offset: number): Range | undefined => {
+	const own = lineAt(text, offset);
+	if (/^\s*-[^\s-]/.test(own)) return undefined;
+	if ((own.match(/:(?=\s)/g) ?? []).length > 1) return undefined;
+	let start = lineStart(text, offset) + own.length;
+	while (start < text.length) {
+		start += /^\r?\n/.exec(text.slice(start, start + 2))?.[0].length ?? 1;
+		const line = lineAt(text, start);
+		if (line.trim() !== "" && !line.trimStart().startsWith("#"))
+			return indentOf(line) > indentOf(own)
+				? [start + indentOf(line), start + line.trimEnd().length]
+				: undefined;
+		start += line.length;
+	}
+	return undefined;
+};
+
+const outOfColumn = (line: string): Telling => ({
+	what: "the entries of one block do not start in the same column",
+	expected: ENTRY,
+	found: line.trim(),
+	mend: "move the line to the column of the entries it belongs with",
+});
 
 const notAnEntry = (line: string): Telling => {
 	const joined = missingSpace(line);
 	if (joined !== undefined) return spaceAfterColon(joined);
+	if (/^\s+[\w-]+:(?:\s|$)/.test(line)) return outOfColumn(line);
 	return {
 		what: "this line is not an entry",
 		expected: ENTRY,
@@ -108,14 +155,25 @@ const leftOver = (text: string, offset: number): Telling => {
 const scalarAt = (text: string, offset: number): string =>
 	/^[^\r\n,\]}]*/.exec(text.slice(offset, offset + 200))?.[0].trim() ?? "";
 
-/** The last `{` or `[` before the offset that has no partner; brackets inside quotes may mislead it. */
+/** The last `{` or `[` before the offset that has no partner; brackets in quotes and remarks do not count. */
 const lastOpener = (text: string, offset: number): Range | undefined => {
-	let closed = 0;
-	for (let at = Math.min(offset, text.length) - 1; at >= 0; at -= 1) {
-		const character = text.charAt(at);
-		if (/[\]}]/.test(character)) closed += 1;
-		else if (/[[{]/.test(character) && closed === 0) return [at, at + 1];
-		else if (/[[{]/.test(character)) closed -= 1;
+	const open: number[] = [];
+	for (const [lexeme, start] of lexemes(text)) {
+		if (start >= offset) break;
+		if (lexeme === "{" || lexeme === "[") open.push(start);
+		else if (lexeme === "}" || lexeme === "]") open.pop();
+	}
+	const last = open.at(-1);
+	return last === undefined ? undefined : [last, last + 1];
+};
+
+/** A remark on the line of an opened bracket that swallows its closing one. */
+const swallowed = (text: string, opener: Range, closer: string): Range | undefined => {
+	const end = opener[0] + (/^[^\r\n]*/.exec(text.slice(opener[0]))?.[0].length ?? 0);
+	for (const [lexeme, start] of lexemes(text)) {
+		if (start >= end) return undefined;
+		if (start > opener[0] && lexeme.startsWith("#") && lexeme.includes(closer))
+			return [start, start + lexeme.trimEnd().length];
 	}
 	return undefined;
 };
@@ -127,6 +185,8 @@ const openQuote = (text: string, offset: number): Range | undefined => {
 	return undefined;
 };
 
+const secondName = (written: string): string | undefined => /\s([\w-]+)\s*:/.exec(written)?.[1];
+
 /** Two entries in a `{ }` or `[ ]` that YAML reads as one, for want of a comma between them. */
 const noComma = (written: string): Telling => ({
 	what: written.includes(";")
@@ -134,7 +194,9 @@ const noComma = (written: string): Telling => ({
 		: "two entries stand side by side without a comma",
 	expected: "one comma between two entries",
 	found: written,
-	mend: written.includes(";") ? "write a comma instead" : "put a comma before the second name",
+	mend: written.includes(";")
+		? "write a comma instead"
+		: `put a comma before ${secondName(written) === undefined ? "the second name" : `\`${secondName(written)}\``}`,
 });
 
 const telling = (error: YAMLError, text: string): Telling => {
@@ -144,12 +206,7 @@ const telling = (error: YAMLError, text: string): Telling => {
 		case "BAD_INDENT":
 			if (/Flow (map|sequence)/.test(error.message))
 				return /Flow map/.test(error.message) ? unclosed("`{`", "}") : unclosed("`[`", "]");
-			return {
-				what: "the entries of one block do not start in the same column",
-				expected: ENTRY,
-				found: line.trim(),
-				mend: "move the line to the column of the entries it belongs with",
-			};
+			return outOfColumn(line);
 		case "MISSING_CHAR":
 			if (/quote/.test(error.message)) {
 				const mark = /Missing closing '/.test(error.message) ? "'" : '"';
@@ -160,6 +217,13 @@ const telling = (error: YAMLError, text: string): Telling => {
 				};
 			}
 			if (/Missing ,/.test(error.message)) {
+				if (/:\s*\?\s*$/.test(text.slice(Math.max(0, offset - 80), offset)))
+					return {
+						what: "a `?` alone cannot be a value",
+						expected: "a value, or no entry where it is not known yet",
+						found: "?",
+						mend: "give it a value, or take the entry out until it is known",
+					};
 				return {
 					what: "two values stand side by side without a comma",
 					expected: "one comma between two values",
@@ -171,8 +235,10 @@ const telling = (error: YAMLError, text: string): Telling => {
 		case "MULTILINE_IMPLICIT_KEY":
 		case "KEY_OVER_1024_CHARS":
 			return notAnEntry(line);
-		case "BLOCK_AS_IMPLICIT_KEY":
-			return blockAsKey(line);
+		case "BLOCK_AS_IMPLICIT_KEY": {
+			const next = furtherIn(text, offset);
+			return next === undefined ? blockAsKey(line, false) : blockAsKey(lineAt(text, next[0]), true);
+		}
 		case "BLOCK_IN_FLOW":
 			return noComma(text.slice(...error.pos));
 		case "BAD_SCALAR_START":
@@ -216,11 +282,17 @@ export const yamlFault = (errors: readonly YAMLError[], text: string): YamlFault
 	if (error === undefined) return undefined;
 	const [start, end] = error.pos;
 	const least = error.code === "BAD_DQ_ESCAPE" ? 2 : 1;
-	const whole =
-		error.code === "BLOCK_AS_IMPLICIT_KEY" ? /^[^\r\n]*/.exec(text.slice(start))?.[0].trimEnd() : undefined;
-	const range: Range = [Math.min(start, text.length), Math.max(start + (whole?.length ?? least), end)];
+	const implicit = error.code === "BLOCK_AS_IMPLICIT_KEY";
+	const whole = implicit ? /^[^\r\n]*/.exec(text.slice(start))?.[0].trimEnd() : undefined;
+	const line = lineStart(text, start);
+	const dash = implicit && /^\s*-[^\s-]/.test(lineAt(text, start)) ? line : start;
+	const range: Range = (implicit ? furtherIn(text, start) : undefined) ??
+		fromFirstLetter(text, dash) ?? [
+			Math.min(start, text.length),
+			Math.max(start + (whole?.length ?? least), end),
+		];
 	const indent = /^[ \t]*/.exec(lineAt(text, start))?.[0] ?? "";
-	const tab = lineStart(text, start) + indent.indexOf("\t");
+	const tab = line + indent.indexOf("\t");
 	if (error.code === "TAB_AS_INDENT" || (indent.includes("\t") && tab <= start)) {
 		return {
 			code: "syntax/tab",
@@ -239,5 +311,18 @@ export const yamlFault = (errors: readonly YAMLError[], text: string): YamlFault
 				? openQuote(text, start)
 				: undefined;
 	const fault = { code: "syntax/yaml", range, telling: telling(error, text) } as const;
-	return opener === undefined ? fault : { ...fault, range: opener, next: range };
+	if (opener === undefined) return fault;
+	const closer = text.charAt(opener[0]) === "[" ? "]" : "}";
+	const remark = /^[[{]/.test(text.charAt(opener[0])) ? swallowed(text, opener, closer) : undefined;
+	if (remark !== undefined)
+		return {
+			...fault,
+			range: remark,
+			telling: {
+				what: `the \`#\` starts a remark, and the \`${closer}\` is inside it`,
+				expected: `the \`${closer}\` before the remark`,
+				mend: `move the remark behind the \`${closer}\`, or take it out`,
+			},
+		};
+	return { ...fault, range: opener, next: range };
 };

@@ -91,7 +91,7 @@ export const yamlTree = (
 		return withHash(node, path) ?? plainScalar(value);
 	};
 
-	const alias = (node: Node & { source: string }, path: Path, depth: number): unknown => {
+	const alias = (node: Node & { source: string }, path: Path, depth: number, key?: Range): unknown => {
 		const target = anchors.get(node.source);
 		if (target === undefined || open.has(target)) {
 			const telling = target === undefined ? words.unknownAlias(node.source) : words.ownAlias(node.source);
@@ -99,7 +99,7 @@ export const yamlTree = (
 			return null;
 		}
 		repeated += 1;
-		const value = convert(target, path, depth, true);
+		const value = convert(target, path, depth, true, key);
 		if (repeated > MOST_REPEATED && !exhausted) {
 			exhausted = true;
 			report("syntax/alias", path, rangeOf(node), words.tooManyAliases(MOST_REPEATED));
@@ -142,7 +142,10 @@ export const yamlTree = (
 
 	const merge = (map: Record<string, unknown>, pair: Pair, path: Path, depth: number): void => {
 		report("syntax/merge-key", path, rangeOf(pair.key as Node), words.mergeKey);
+		const own = recorder.recorded(path);
 		const merged = convert(pair.value as Node | null, path, depth + 1, true);
+		// The block stands where it is written, not where it copies from.
+		if (own !== undefined) recorder.record(path, own.value, own.key);
 		for (const part of Array.isArray(merged) ? merged : [merged])
 			for (const [name, value] of Object.entries(part ?? {})) if (!(name in map)) map[name] = value;
 	};
@@ -200,7 +203,7 @@ export const yamlTree = (
 		if (again) repeated += 1;
 		if (again && repeated > MOST_REPEATED) return null;
 		if (depth > DEEPEST) return null;
-		if (isAlias(node)) return alias(node, path, depth);
+		if (isAlias(node)) return alias(node, path, depth, key);
 		if (node === null) return null;
 		if (node.tag !== undefined && !again) report("syntax/tag", path, withTag(range), words.tag(node.tag));
 		const { anchor } = node as { anchor?: string };

@@ -297,7 +297,7 @@ export const DIMENSIONS = {
 	duration: {
 		canonical: "min",
 		units: [
-			{ symbol: "min", spellings: ["minute", "minutes"], si: 60 },
+			{ symbol: "min", spellings: ["mins", "minute", "minutes"], si: 60 },
 			{ symbol: "hr", spellings: ["h", "hour", "hours", "hrs"], si: 3600 },
 			{ symbol: "d", spellings: ["day", "days"], si: 86_400 },
 			{ symbol: "s", spellings: ["sec", "second", "seconds"], si: 1 },
@@ -311,11 +311,11 @@ export const DIMENSIONS = {
 		units: [
 			{
 				symbol: "°F",
-				spellings: ["degF", "deg F", "F"],
+				spellings: ["degF", "deg F", "degrees F", "F"],
 				si: 5 / 9,
 				zero: 459.67 * (5 / 9),
 			},
-			{ symbol: "°C", spellings: ["degC", "deg C", "C"], si: 1, zero: 273.15 },
+			{ symbol: "°C", spellings: ["degC", "deg C", "degrees C", "C"], si: 1, zero: 273.15 },
 		],
 		field: { unit: "°F", decimals: 0 },
 		metric: { unit: "°C", decimals: 0 },
@@ -356,7 +356,7 @@ export const DIMENSIONS = {
 		units: [
 			{
 				symbol: "°/100 ft",
-				spellings: ["deg/100 ft", "deg/100ft"],
+				spellings: ["deg/100 ft", "deg/100ft", "deg/100'"],
 				si: Math.PI / 180 / (100 * FOOT),
 			},
 			{

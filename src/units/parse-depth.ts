@@ -27,12 +27,12 @@ const ACCEPTED_REFERENCES = ["MD", "TVD", "below ground"];
  * Depths below sea level (`TVDSS`) are refused: they need an elevation, not a suffix. So is `mD`, the millidarcy.
  */
 export const parseDepth = (text: string): DepthRead => {
-	const plain = plainText(text);
+	const plain = plainText(text).replace(/(\d ?(?:ft|m|'))(?=(?:MD|TVD)$)/, "$1 ");
 	const [pattern, reference] = REFERENCES.find(([word]) => word.test(plain)) ?? [/$/, "measured" as const];
 	const head = plain.replace(pattern, "");
 	const read = parseQuantity(head, "measured-depth");
 	if (read.ok) return { ...read, reference, stated: head !== plain };
-	if (!read.ok && read.reason !== "unknown-unit") return read;
+	if (!read.ok && read.reason !== "unknown-unit" && read.reason !== "words-after-unit") return read;
 	// A depth below sea level may be written with a minus; the word after it is what is wrong first.
 	const [, depth = "", word = ""] = /^[-+]?(.*?\d ?\S*?[^\d\s]\S*) (\D+)$/.exec(plain) ?? [];
 	return word !== "" && parseQuantity(depth, "measured-depth").ok

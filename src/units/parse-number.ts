@@ -18,6 +18,12 @@ const VULGAR: Readonly<Record<string, string>> = {
 	"⅔": "2/3",
 };
 
+const RAISED = "⁰¹²³⁴⁵⁶⁷⁸⁹";
+const LOWERED = "₀₁₂₃₄₅₆₇₈₉";
+
+const level = (digits: string): string =>
+	[...digits].map((digit) => Math.max(RAISED.indexOf(digit), LOWERED.indexOf(digit))).join("");
+
 /** Plain text for every kind of space, minus, hyphen, fraction slash and ready-made fraction. */
 export const plainText = (text: string): string =>
 	text
@@ -25,6 +31,15 @@ export const plainText = (text: string): string =>
 		.trim()
 		.replace(/[\u2010-\u2014\u2212\ufe63\uff0d]/g, "-")
 		.replace(/[\u2044\u2215]/g, "/")
+		.replace(
+			/(\d?)[ -]?([⁰¹²³⁴-⁹]+) ?\/ ?([₀-₉]+)/g,
+			(_, whole: string, over: string, under: string) =>
+				`${whole}${whole === "" ? "" : " "}${level(over)}/${level(under)}`,
+		)
+		.replace(
+			/(\d) ?\/ (?=\d)|(\d) \/(?=\d)/g,
+			(_, a: string | undefined, b: string | undefined) => `${a ?? b}/`,
+		)
 		.replace(/(\d)? ?-?([½¼¾⅛⅜⅝⅞⅓⅔])/g, (all, whole: string | undefined, glyph: string) =>
 			whole === undefined ? all.replace(glyph, VULGAR[glyph] ?? glyph) : `${whole} ${VULGAR[glyph] ?? glyph}`,
 		);

@@ -13,8 +13,12 @@ export type QuantityReason =
 	| "letter-case"
 	/** A comma in the number: thousands to one reader, decimals to another. */
 	| "comma"
-	/** `1 200 ft`: a space inside the number. */
+	/** `1 200 ft`, `1_200 ft`: a space or a mark inside the number. */
 	| "digit-space"
+	/** `4300 to 4500 psi`: more than one number. */
+	| "several-numbers"
+	/** `23 lb/ft nominal`: a unit that fits, and words after it. */
+	| "words-after-unit"
 	/** `95/8 in`: a fraction of one or more. */
 	| "improper-fraction"
 	| "not-a-number"
@@ -46,6 +50,23 @@ export interface QuantitySuccess {
 
 export type QuantityRead = QuantitySuccess | QuantityFailure;
 
+/** Thousands set apart by `_` or by an apostrophe. */
+const GROUPED = /^[+-]? ?\d{1,3}(?:[_'’]\d{3})+(?!\d)/;
+/** `4300-4500 psi` */
+const RANGE = /^[+-]?[\d.]+ ?(?:-|\.{2,3}) ?\d/;
+/** `to 4500 psi`, `± 50 psi`, after a first number. */
+const SECOND_NUMBER = /^(?:to|or|and|±|\+\/-) ?\d/i;
+
+/** What follows the longest beginning of a unit's text that is a unit itself; none where no beginning is. */
+const wordsAfterUnit = (written: string, dimension: Dimension): string | undefined => {
+	const words = written.split(" ");
+	for (let count = words.length - 1; count > 0; count -= 1) {
+		const match = matchUnit(words.slice(0, count).join(" "), dimension);
+		if (match !== undefined && "unit" in match) return words.slice(count).join(" ");
+	}
+	return undefined;
+};
+
 /**
  * Reads a quantity as an engineer writes it: `9 5/8 in`, `9-5/8"`, `9⅝ in`, `54.5 lb/ft`, `4.2e6 psi`, `10 deg/100 ft`.
  * Every kind of space and minus is understood; letter case of units is free except where another case is another unit.
@@ -68,8 +89,10 @@ export const parseQuantity = (text: string, dimension: Dimension): QuantityRead 
 		...(cure === undefined ? {} : { cure }),
 		...(alternative === undefined ? {} : { alternative }),
 	});
+	if (GROUPED.test(plain)) return fail("digit-space", plain, plain.replace(/(\d)[_'’](?=\d{3})/g, "$1"));
 	const number = readNumber(plain);
 	if (!number.ok) {
+		if (number.reason === "not-a-number" && RANGE.test(plain)) return fail("several-numbers", plain);
 		if (number.reason === "comma") return fail("comma", plain, ...withoutComma(plain));
 		if (number.reason === "improper-fraction")
 			return fail("improper-fraction", plain, plain.replace(/(\d)(\d\/\d+)/, "$1 $2"));
@@ -83,10 +106,15 @@ export const parseQuantity = (text: string, dimension: Dimension): QuantityRead 
 	} else {
 		if (written === "") return fail("no-unit", plain);
 		const match = matchUnit(written, dimension);
-		if (match === undefined)
-			return /^\d/.test(written)
-				? fail("digit-space", plain, plain.replace(/(\d) (?=\d)/g, "$1"))
-				: fail("unknown-unit", written);
+		if (match === undefined) {
+			if (/^\d/.test(written)) return fail("digit-space", plain, plain.replace(/(\d) (?=\d)/g, "$1"));
+			if (SECOND_NUMBER.test(written)) return fail("several-numbers", plain);
+			const after = wordsAfterUnit(written, dimension);
+			if (after === undefined) return fail("unknown-unit", written);
+			return /\d/.test(after)
+				? fail("several-numbers", plain)
+				: fail("words-after-unit", after, plain.slice(0, -after.length).trim());
+		}
 		if ("case" in match)
 			return fail("letter-case", written, plain.slice(0, -written.length) + writtenAs(match.case));
 		symbol = match.unit.symbol;

@@ -30,6 +30,7 @@ export const unitKey = (text: string): string =>
 		.replace(/³/g, "3")
 		.replace(/[·⋅]/g, ".")
 		.replace(/°/g, "deg")
+		.replace(/％/g, "%")
 		.replace(/\^([23])(?![.\d])/g, "$1")
 		.replace(/\blbs\b/gi, "lb")
 		.replace(/\b(?:sacks?|sks|sx)\b/gi, "sk")

@@ -21,7 +21,7 @@ export const checkRecords = (
 	desk: Desk,
 ): void => {
 	const { issued, spud } = definition.well;
-	const inHole = [...recordDates(definition, [], false), ...recordsOfFile(definition, stimulation, desk)];
+	const inHole = [...recordDates(definition, [], false), ...recordsOfFile(definition, stimulation)];
 	for (const record of [...inHole, ...otherDates(definition)])
 		if (record.date > issued) tooLate(record, issued, desk);
 	if (spud === undefined) return;
@@ -42,23 +42,19 @@ const isFirst = ([topic, index]: Path): boolean =>
 const recordsOfFile = (
 	{ stimulation: written }: Definition,
 	stimulation: Stimulation | undefined,
-	desk: Desk,
 ): readonly RecordDate[] => {
 	if (written?.stages.actual?.file === undefined) return [];
-	const at: Place = { path: ["stimulation", "stages", "actual", "file"] };
-	const dates = (stimulation?.stages ?? []).flatMap(({ actual }) => actual?.date ?? []);
-	const bad = dates.find((date) => !ISO.test(date));
-	if (bad !== undefined)
-		fault(desk, "well/stage-row", at, {
-			what: "a record's date is not written year-month-day",
-			expected: "a date such as `2026-08-14`",
-			found: bad,
-			mend: "write the dates of the file so",
-		});
-	const sound = dates.filter((date) => ISO.test(date)).sort();
-	// The first and the last stand for all of them: the fault is told of the file.
-	return [sound.at(0), sound.at(-1)].flatMap((date, i) =>
-		date === undefined || (i === 1 && sound.length === 1) ? [] : [{ date, at }],
+	const file: Place = { path: ["stimulation", "stages", "actual", "file"] };
+	const dates = (stimulation?.stages ?? [])
+		.flatMap(({ actual }): RecordDate[] =>
+			actual?.date === undefined || !ISO.test(actual.date)
+				? []
+				: [{ date: actual.date, at: { ...(actual.dateAt ?? file), path: file.path } }],
+		)
+		.sort((a, b) => a.date.localeCompare(b.date));
+	// The first and the last stand for all of them: one wrong year would be told for every row.
+	return [dates.at(0), dates.at(-1)].flatMap((each, i) =>
+		each === undefined || (i === 1 && dates.length === 1) ? [] : [each],
 	);
 };
 

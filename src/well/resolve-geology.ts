@@ -9,8 +9,17 @@ type FormationDefinition = GeologyDefinition["formations"][number];
 
 const AT: Path = ["geology", "formations"];
 
-/** Rock and water, on the depth datum, each formation down to the next. */
-export const resolveGeology = (geology: GeologyDefinition, datum: Datum, desk: Desk): Geology => {
+/**
+ * Rock and water, on the depth datum, each formation down to the next.
+ *
+ * @param bottom depth along the deepest hole [ft]: of two tops out of order, one below it is the likelier slip
+ */
+export const resolveGeology = (
+	geology: GeologyDefinition,
+	datum: Datum,
+	bottom: number,
+	desk: Desk,
+): Geology => {
 	const { temperature, overburden, protected_water: protectedWater } = geology;
 	return {
 		...(temperature === undefined
@@ -20,7 +29,7 @@ export const resolveGeology = (geology: GeologyDefinition, datum: Datum, desk: D
 					temperatureGradient: temperature.gradient,
 				}),
 		...(overburden === undefined ? {} : { overburden }),
-		formations: resolveFormations(geology.formations, datum, desk),
+		formations: resolveFormations(geology.formations, datum, bottom, desk),
 		water: resolveWater(geology.water ?? [], datum, desk),
 		...(protectedWater === undefined
 			? {}
@@ -40,6 +49,7 @@ export const resolveGeology = (geology: GeologyDefinition, datum: Datum, desk: D
 const resolveFormations = (
 	written: readonly FormationDefinition[],
 	datum: Datum,
+	bottom: number,
 	desk: Desk,
 ): readonly Formation[] => {
 	const ids = distinctIds(written.map(({ name }) => name));
@@ -47,15 +57,7 @@ const resolveFormations = (
 	return written.flatMap((each, i): Formation[] => {
 		const top = tops[i];
 		if (top === undefined) return [];
-		const above = tops[i - 1];
-		if (above !== undefined && top.value < above.value)
-			fault(desk, "well/formation-order", placeOf((each.actual?.top ?? each.top).depth, [...AT, i, "top"]), {
-				what: `the top of ${each.name} lies above the top of ${written[i - 1]?.name}, which is listed before it`,
-				expected: "formations from the surface down",
-				found: asWritten((each.actual?.top ?? each.top).depth, "ft"),
-				mend: "put the formations in order of depth, or correct the top",
-				related: [{ at: { path: [...AT, i - 1, "top"] }, label: "listed before it" }],
-			});
+		checkOrder(written, tops, i, bottom, desk);
 		const next = tops[i + 1];
 		const stated = each.base === undefined ? undefined : straightDown(each.base, datum);
 		if (each.base !== undefined && stated !== undefined)
@@ -105,6 +107,37 @@ const resolveFormations = (
 						}),
 			},
 		];
+	});
+};
+
+/**
+ * A formation listed above its predecessor. Where the list is in order without the predecessor and not without this one,
+ * the predecessor's top is what has slipped.
+ */
+const checkOrder = (
+	written: readonly FormationDefinition[],
+	tops: readonly { readonly value: number }[],
+	i: number,
+	bottom: number,
+	desk: Desk,
+): void => {
+	const depth = (n: number): number | undefined => tops[n]?.value;
+	const [own, above] = [depth(i), depth(i - 1)];
+	if (own === undefined || above === undefined || own >= above) return;
+	const withoutAbove = own >= (depth(i - 2) ?? Number.NEGATIVE_INFINITY);
+	const withoutOwn = (depth(i + 1) ?? bottom) >= above;
+	const slipped = withoutAbove && !withoutOwn ? i - 1 : i;
+	const other = slipped === i ? i - 1 : i;
+	const each = written[slipped];
+	if (each === undefined) return;
+	const top = (each.actual?.top ?? each.top).depth;
+	const [where, order] = slipped === i ? ["above", "before"] : ["below", "after"];
+	fault(desk, "well/formation-order", placeOf(top, [...AT, slipped, "top"]), {
+		what: `the top of ${each.name} lies ${where} the top of ${written[other]?.name}, which is listed ${order} it`,
+		expected: "formations from the surface down",
+		found: asWritten(top, "ft"),
+		mend: "put the formations in order of depth, or correct the top",
+		related: [{ at: { path: [...AT, other, "top"] }, label: `listed ${order} it` }],
 	});
 };
 

@@ -1,7 +1,7 @@
 import type { Known } from "../cite/known.ts";
 import type { StimulationDefinition } from "../definition/definition.ts";
 import type { Path } from "../diagnostics/path.ts";
-import { type Desk, fault, maybe } from "./desk.ts";
+import { asWritten, type Desk, fault, maybe } from "./desk.ts";
 import { layOutStages, type PlacedStage, type StagesDefinition } from "./lay-out-stages.ts";
 import type { ReadFile } from "./read-file.ts";
 import { unknownReference } from "./references.ts";
@@ -40,6 +40,7 @@ export const resolveStages = (
 		);
 	const records = recordsOf(written, files, desk);
 	tellOfRecords(records, placed.length, desk);
+	checkRecordRows(records, desk);
 	return placed.map((stage): Stage => {
 		const override = overrides.get(stage.number);
 		const rate = override?.rate ?? stage.rate;
@@ -107,6 +108,7 @@ const recordsOf = (written: StagesDefinition, files: ReadFile, desk: Desk): read
 			number: each.stage.value,
 			at: { path: [...at, "stage"] },
 			dateAt: { path: [...at, "date"] },
+			averageAt: { path: [...at, "average_pressure"] },
 			actual: {
 				...maybe("date", each.date),
 				...maybe("averageRate", each.average_rate),
@@ -132,7 +134,9 @@ const rampOf = (ramp: NonNullable<StagesDefinition["treatment"]["ramp"]>): NonNu
 
 /** Records of stages that do not exist; of several, once, for the count of stages is then most likely wrong. */
 const tellOfRecords = (records: readonly StageRecord[], count: number, desk: Desk): void => {
-	const strange = records.filter(({ number }) => count > 0 && (number < 1 || number > count));
+	const strange = records.filter(
+		({ number }) => count > 0 && (number < 1 || number > count || !Number.isInteger(number)),
+	);
 	const [first] = strange;
 	if (first === undefined) return;
 	if (strange.length === 1) {
@@ -145,6 +149,43 @@ const tellOfRecords = (records: readonly StageRecord[], count: number, desk: Des
 		found: strange.map(({ number }) => number).join(", "),
 		mend: "correct the count of stages, or the numbers of the records",
 	});
+};
+
+const ISO = /^\d{4}-\d{2}-\d{2}$/;
+
+/** What a record says that no stage can have done: a second time, on no date, or above its own maximum. */
+const checkRecordRows = (records: readonly StageRecord[], desk: Desk): void => {
+	const first = new Map<number, StageRecord>();
+	const misdated = records.filter(({ actual: { date } }) => date !== undefined && !ISO.test(date));
+	const [wrongDate] = misdated;
+	if (wrongDate !== undefined)
+		fault(desk, "well/stage-row", wrongDate.dateAt, {
+			what: `the date of ${misdated.length === 1 ? "a record is" : `${misdated.length} records is`} not written year-month-day`,
+			expected: "a date such as `2026-08-14`",
+			found: wrongDate.actual.date ?? "",
+			mend: misdated.length === 1 ? "write it so" : "write the dates so, all of them",
+		});
+	for (const record of records) {
+		const { number, at, averageAt, actual } = record;
+		const earlier = first.get(number);
+		if (earlier === undefined) first.set(number, record);
+		else
+			fault(desk, "well/stage-row", at, {
+				what: `there is a second record of stage ${number}`,
+				expected: "one record for a stage",
+				found: String(number),
+				mend: "correct the number of the stage, or take one of the two out",
+				related: [{ at: earlier.at, label: "the first one is here" }],
+			});
+		const { averagePressure: average, maximumPressure: greatest } = actual;
+		if (average !== undefined && greatest !== undefined && average.value > greatest.value)
+			fault(desk, "well/stage-row", averageAt, {
+				what: `the average pressure of stage ${number} is above its maximum`,
+				expected: `at most ${asWritten(greatest, "psi")}`,
+				found: asWritten(average, "psi"),
+				mend: "correct whichever of the two is wrong",
+			});
+	}
 };
 
 const unknownStage = (

@@ -46,7 +46,12 @@ import { withoutConsequences } from "./without-consequences.ts";
 export const resolveWell = (definition: Definition, catalog: Catalog, files: ReadFile): Checked<Well> => {
 	const desk: Desk = { catalog, faults: [], assumptions: [] };
 	const datum = resolveDatum(definition.site, desk);
-	const geology = resolveGeology(definition.geology, datum, desk);
+	const geology = resolveGeology(
+		definition.geology,
+		datum,
+		Math.max(...definition.holes.map(({ to }) => to.value)),
+		desk,
+	);
 	const holes = resolveHoles(definition.holes, datum, files, desk);
 	const trajectory = resolveTrajectory(
 		definition.trajectory,
@@ -89,7 +94,7 @@ export const resolveWell = (definition: Definition, catalog: Catalog, files: Rea
 		files,
 		desk,
 	);
-	checkWater(geology, holes, desk);
+	checkWater(geology, holes, stimulation !== undefined, desk);
 	checkSlurryFigures(definition, desk);
 	checkPlace(definition, desk);
 	checkNames(definition, stringIds, desk);
@@ -160,11 +165,45 @@ const descending = (holes: readonly Hole[]): boolean =>
 const deepest = (holes: readonly Hole[]): Hole["bottom"] | undefined =>
 	holes.map(({ bottom }) => bottom).reduce((a, b) => (b.value > a.value ? b : a));
 
-/** A hole is nowhere deeper than it is long, so water below its whole length is below the well. */
-const checkWater = ({ protectedWater }: Geology, holes: readonly Hole[], desk: Desk): void => {
+/**
+ * A hole is nowhere deeper than it is long, so water below its whole length is below the well; and no rock is treated that
+ * lies above water to be protected.
+ */
+const checkWater = (
+	{ protectedWater, formations }: Geology,
+	holes: readonly Hole[],
+	treated: boolean,
+	desk: Desk,
+): void => {
 	const bottom = deepest(holes);
-	if (protectedWater === undefined || bottom === undefined || protectedWater.base.value < bottom.value)
+	if (protectedWater === undefined || bottom === undefined) return;
+	const target = formations.find((formation) => formation.target);
+	if (protectedWater.base.value < bottom.value) {
+		if (
+			treated &&
+			target !== undefined &&
+			protectedWater.base.value > target.top.value &&
+			desk.faults.every(({ code }) => code !== "well/formation-order")
+		)
+			fault(
+				desk,
+				"well/target-above-water",
+				{ path: ["geology", "protected_water", "base"] },
+				{
+					what: `the base of protected water is below the top of ${target.name}, which is to be treated`,
+					expected: `a depth above ${Number(target.top.value.toFixed(1))} ft TVD`,
+					found: `${Number(protectedWater.base.value.toFixed(1))} ft TVD`,
+					mend: "correct the depth and its unit, or the top of the target; leave it if rock above it is treated",
+					related: [
+						{
+							at: { path: ["geology", "formations", formations.indexOf(target), "top"] },
+							label: `top of ${target.name}`,
+						},
+					],
+				},
+			);
 		return;
+	}
 	fault(
 		desk,
 		"well/water-below-well",

@@ -160,6 +160,7 @@ export interface StageRecord {
 	readonly number: number;
 	readonly at: Place;
 	readonly dateAt: Place;
+	readonly averageAt: Place;
 	readonly actual: StageActual;
 }
 
@@ -182,8 +183,10 @@ export const readRecordTable = (
 			number: row.numbers.stage ?? 0,
 			at: here,
 			dateAt: row.at.date ?? here,
+			averageAt: row.at.average_pressure ?? here,
 			actual: {
 				...maybe("date", row.texts.date),
+				...maybe("dateAt", row.at.date),
 				...maybe("averageRate", value("average_rate", "flow-rate")),
 				...maybe("averagePressure", value("average_pressure", "pressure")),
 				...maybe("maximumPressure", value("maximum_pressure", "pressure")),

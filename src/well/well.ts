@@ -16,6 +16,7 @@ import type {
 	Wellhead,
 } from "../definition/definition.ts";
 import { LITHOLOGIES } from "../definition/lithologies.ts";
+import type { Place } from "../diagnostics/diagnostic.ts";
 import type { Path } from "../diagnostics/path.ts";
 import type { Paper } from "../document/document.ts";
 
@@ -625,6 +626,8 @@ export interface TreatmentStep {
 
 export interface StageActual {
 	readonly date?: string;
+	/** Where the date is written. */
+	readonly dateAt?: Place;
 	readonly averageRate?: Known<"flow-rate">;
 	readonly averagePressure?: Known<"pressure">;
 	readonly maximumPressure?: Known<"pressure">;

@@ -123,6 +123,7 @@ export const PLANTED: readonly Planted[] = [
 	{ code: "quantity/unknown-unit", path: ["casing", 0, "pipe", 0, "to"], value: "106 fathoms" },
 	{ code: "quantity/comma", path: ["geology", "formations", 3, "top"], value: "3,250 ft TVD", mend: /3250/ },
 	{ code: "quantity/digit-space", path: ["holes", 2, "to"], value: "6 500 ft" },
+	{ code: "quantity/several-numbers", path: ["holes", 2, "to"], value: "6400 to 6500 ft", mend: /one value/ },
 	{
 		code: "quantity/improper-fraction",
 		path: ["casing", 2, "pipe", 0, "od"],

@@ -13,6 +13,8 @@ describe("nearestName", () => {
 		["shoetrack", "shoe_track"],
 		["presure_test", "pressure_test"],
 		["OD", "od"],
+		["press", "pressure_test"],
+		["conn", "connection"],
 	])("%s is meant as %s", (written, meant) => {
 		expect(nearestName(written, NAMES)).toBe(meant);
 	});

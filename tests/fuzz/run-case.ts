@@ -100,13 +100,14 @@ const REQUESTS = PAPERS.flatMap((paper) =>
 	]),
 );
 
-/** One paper of the well; which, goes by the bytes, so that all have their turn. */
-const papersOf = ({ findings }: Understanding, { bytes }: Case): number => {
+/** One paper of the well, or each in English; which one, goes by the bytes, so that all have their turn. */
+const papersOf = ({ findings }: Understanding, { bytes }: Case, every: boolean): number => {
 	const turn = bytes.reduce((sum, byte) => (sum + byte) % 9973, 0);
-	const request = REQUESTS[turn % REQUESTS.length];
-	return findings === undefined || request === undefined
-		? 0
-		: composePapers(findings, [request]).documents.length;
+	const at = turn % REQUESTS.length;
+	const requests = every
+		? REQUESTS.filter(({ language, units }) => language === "en" && units === "field")
+		: REQUESTS.slice(at, at + 1);
+	return findings === undefined ? 0 : composePapers(findings, requests).documents.length;
 };
 
 const understood = (each: Case): Understanding =>
@@ -124,7 +125,10 @@ const timed = (each: Case): { readonly understanding: Understanding; readonly to
 };
 
 /** Takes a case through the tool, from bytes to composed papers, and says what the tool did wrong. */
-export const runCase = (each: Case, options: { readonly timed: boolean }): Outcome => {
+export const runCase = (
+	each: Case,
+	options: { readonly timed: boolean; readonly everyPaper?: boolean },
+): Outcome => {
 	const faults: string[] = [];
 	let refused = false;
 	let papers = 0;
@@ -143,7 +147,7 @@ export const runCase = (each: Case, options: { readonly timed: boolean }): Outco
 			faults.push(
 				refused ? "papers would be made in spite of an error" : "nothing is made and no error says why",
 			);
-		papers = papersOf(understanding, each);
+		papers = papersOf(understanding, each, options.everyPaper === true);
 	} catch (fault) {
 		faults.push(`it throws: ${fault instanceof Error ? (fault.stack ?? fault.message) : String(fault)}`);
 	}

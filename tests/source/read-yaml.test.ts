@@ -81,7 +81,7 @@ describe("a comma inside { } or [ ] is one fault, and reading goes on as it was 
 		[
 			"a: { n: 3,250 }",
 			{ n: 3250 },
-			"syntax/comma-in-number 8-13 write `3250`, or `3.250` if the comma marks decimals",
+			"syntax/comma-in-number 8-13 write `3250`, or `3.250` if the comma marks decimals; with its unit, if it has one",
 		],
 		["a: { w: 43,5 lb/ft }", { w: "43.5 lb/ft" }, "syntax/comma-in-number 8-18 write `43.5 lb/ft`"],
 		[
@@ -217,7 +217,7 @@ describe("each fault of form has one located message", () => {
 		["a: 'x\n", "syntax/yaml 3-4"],
 		['a: "x \\q"\n', "syntax/yaml 6-8"],
 		["a: [1, 2\n", "syntax/yaml 3-4"],
-		["a: 1\n b: 2\n", "syntax/yaml 3-4"],
+		["a: 1\n b: 2\n", "syntax/yaml 6-10"],
 		["a: One: two\n", "syntax/yaml 3-11"],
 		["a: 1\nto:3250 ft\nb: 2\n", "syntax/yaml 5-17"],
 		["a: @x\n", "syntax/yaml 3-4"],

@@ -2,6 +2,7 @@ import type { KnownTable } from "../../cite/known.ts";
 import { diagnose } from "../../diagnostics/diagnose.ts";
 import type { Diagnostic, Place } from "../../diagnostics/diagnostic.ts";
 import type { Survey, Well } from "../../well/well.ts";
+import type { WellPath } from "../results.ts";
 import { arcStep } from "./arc.ts";
 import { northOfTrue, turnBetweenNorths, turnedStations, turnOf } from "./north.ts";
 import { stationsOf } from "./path.ts";
@@ -82,6 +83,49 @@ export const unusable = (table: Stations): readonly Diagnostic[] => {
 			];
 	}
 	return [];
+};
+
+/** Above the datum by more than rounding would have it [ft]. */
+const IN_THE_AIR = 1;
+
+/**
+ * Why a path leads out of the ground; nothing where it does not. Angles that are each possible may add up to a hole
+ * that turns back up past the rig floor, where no pressure or density has a meaning.
+ */
+export const outOfTheGround = (
+	path: WellPath,
+	stations: Stations,
+	surveyed: boolean,
+): readonly Diagnostic[] => {
+	const out = path.rows.find(({ tvd }) => tvd < -IN_THE_AIR);
+	if (out === undefined) return [];
+	const told = {
+		expected: "a hole below the datum all the way",
+		found: `${Math.round(-out.tvd)} ft above the datum at ${Math.round(out.md)} ft along the hole`,
+		why: "an inclination above 90 degrees leads upward",
+	};
+	if (!surveyed)
+		return [
+			diagnose(
+				"calc/impossible-plan",
+				{ path: ["trajectory", "plan"] },
+				{
+					...told,
+					what: "the planned path comes out of the ground",
+					mend: "correct its angles or its lengths",
+				},
+			),
+		];
+	const list = stationsOf(stations);
+	const next = list.findIndex(({ md }) => md >= out.md);
+	const i = next < 0 ? list.length - 1 : next;
+	return [
+		diagnose("calc/unusable-survey", stationPlace(stations, i), {
+			...told,
+			what: `the hole comes out of the ground by survey station ${i + 1}`,
+			mend: "correct the inclination of this station or of those before it",
+		}),
+	];
 };
 
 /** A station where it is written: its row of the file, or its item of the list. */

@@ -15,7 +15,7 @@ import { kickoffOnPath, landingOnPath, maximumDogleg, maximumInclination, pathEn
 import { landingDepth } from "./plan-geometry.ts";
 import { planAzimuth, plannedStations } from "./planned-path.ts";
 import { sectionFromOrigin } from "./section-origin.ts";
-import { surveyedStations, unknownStart, unusable } from "./survey.ts";
+import { outOfTheGround, surveyedStations, unknownStart, unusable } from "./survey.ts";
 
 type Stations = KnownTable<"md" | "inclination" | "azimuth">;
 
@@ -42,6 +42,8 @@ export const trajectoryResults = (well: Well): Checked<TrajectoryResults> => {
 	const Avs = sectionAzimuth(well, stations, to);
 	const path = sectioned(well, minimumCurvaturePath.of({ stations, TD: to, Avs }), Avs);
 	if (path.rows.length === 0) return { diagnostics };
+	const out = outOfTheGround(path, stations, surveyed !== undefined);
+	if (out.length > 0) return { diagnostics: [...diagnostics, ...out] };
 	diagnostics.push(...extended(stations, to, survey !== undefined));
 	const plannedPath =
 		survey === undefined || planned?.value === undefined

@@ -27,6 +27,17 @@ export const readJurisdictionText = (text: string, file: string): Checked<Jurisd
 	return { ...found, diagnostics: [...read.diagnostics, ...found.diagnostics] };
 };
 
+const alreadyRead = new Map<string, { readonly text: string; readonly checked: Checked<Jurisdiction> }>();
+
+/** As `readJurisdictionText`: a batch of wells reads each file once. */
+const readOnce = (text: string, file: string): Checked<Jurisdiction> => {
+	const known = alreadyRead.get(file);
+	if (known?.text === text) return known.checked;
+	const checked = readJurisdictionText(text, file);
+	alreadyRead.set(file, { text, checked });
+	return checked;
+};
+
 const unknown = (code: string, index: number): Diagnostic => ({
 	code: "rules/unknown-jurisdiction",
 	severity: "warning",
@@ -55,7 +66,7 @@ export const loadJurisdictions = (
 			diagnostics.push(unknown(code, codes.indexOf(code)));
 			return [];
 		}
-		const read = readJurisdictionText(text, `seeds/${file}`);
+		const read = readOnce(text, `seeds/${file}`);
 		diagnostics.push(...read.diagnostics);
 		return read.value === undefined ? [] : [read.value];
 	});

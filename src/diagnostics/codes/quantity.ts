@@ -19,8 +19,10 @@ export const QUANTITY_CODES = {
 	},
 	"quantity/digit-space": {
 		severity: "error",
-		title: "A space inside a number",
-		explain: "1 200 ft may be 1200 ft or a slip of the finger. Write the digits together.",
+		title: "A space or a mark inside a number",
+		explain:
+			"1 200 ft may be 1200 ft or a slip of the finger, and 1_200 ft and 1'200 ft are read so by some programs and not by " +
+			"others. Write the digits together.",
 	},
 	"quantity/improper-fraction": {
 		severity: "error",
@@ -63,6 +65,13 @@ export const QUANTITY_CODES = {
 		explain:
 			"The number is too large to be one, or is written as infinity. " +
 			"Look at its exponent: 4.2e6 is 4,200,000.",
+	},
+	"quantity/several-numbers": {
+		severity: "error",
+		title: "More than one number",
+		explain:
+			"A value is one number and its unit: a range (4300 to 4500 psi) or a tolerance (4300 psi ± 50) would leave open which one " +
+			"is calculated with. Write the value that the plan is to be held to; where a field takes a list, put each in its place.",
 	},
 	"quantity/unknown-unit": {
 		severity: "error",

@@ -203,6 +203,14 @@ export const WELL_CODES = {
 			"The base of protected water is deeper than the well is long, so it cannot be below any shoe. Usually a digit or " +
 			"the unit is wrong.",
 	},
+	"well/target-above-water": {
+		severity: "warning",
+		title: "The rock to be treated lies above the base of protected water",
+		explain:
+			"Treated rock lies thousands of feet below protected water in nearly every well. Where its top is above the base of that " +
+			"water, a digit or the unit of one of the two has most likely slipped. If it is so, the rules of the place decide; " +
+			"the papers say it plainly.",
+	},
 	"well/no-path": {
 		severity: "error",
 		title: "There is neither a planned path nor a survey",

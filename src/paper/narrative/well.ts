@@ -16,7 +16,7 @@ export const wellWords = (context: PaperContext): Record<string, unknown> => {
 		county: sayText(site.county),
 		field: sayText(identity.field),
 		permit: sayText(identity.permit),
-		purpose: label(`purposes.${identity.purpose}`),
+		purpose: identity.purpose !== undefined && label(`purposes.${identity.purpose}`),
 		state: label(`states.${identity.state}`),
 		draft: identity.state === "draft",
 		issued: identity.issued,

@@ -38,8 +38,16 @@ export interface JobStep {
 	readonly stop_if: string;
 }
 
-/** Reads a language's folder of `templates/`; files are compiled when first used. */
+const loaded = new Map<Language, Words>();
+
+/** Reads a language's folder of `templates/`; files are read and compiled when first used, once in a run. */
 export const loadWords = (language: Language): Words => {
+	const words = loaded.get(language) ?? readWords(language);
+	loaded.set(language, words);
+	return words;
+};
+
+const readWords = (language: Language): Words => {
 	const folder = new URL(`${language}/`, TEMPLATES);
 	const labels = readData(new URL("labels.yaml", folder));
 	const templates = new Map<string, Template>();
@@ -93,7 +101,15 @@ export const loadWords = (language: Language): Words => {
 	};
 };
 
+const dataOf = new Map<string, unknown>();
+
 const readData = (file: URL): unknown => {
+	const data = dataOf.get(file.href) ?? readDataFile(file);
+	dataOf.set(file.href, data);
+	return data;
+};
+
+const readDataFile = (file: URL): unknown => {
 	const read = readYaml(readFileSync(file, "utf8"), file.pathname);
 	if (read.value === undefined || read.diagnostics.length > 0)
 		throw new Error(`${file.pathname}: ${read.diagnostics.map((d) => d.what).join("; ")}`);
