@@ -84,7 +84,11 @@ const sourceText = (key: SourceKey, context: PaperContext): string => {
 /** Every source that a formula, a catalogue value or a constant of this paper was taken from. */
 export const dataSources: Part = (context) => {
 	const keys = new Set<SourceKey>();
+	// Values share their inputs, so that walking each path to them would take time without end.
+	const seen = new Set<Given>();
 	const visit = (given: Given): void => {
+		if (seen.has(given)) return;
+		seen.add(given);
 		if (isSeveral(given)) {
 			for (const term of given) visit(term);
 			return;
