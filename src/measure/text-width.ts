@@ -30,7 +30,7 @@ export const textWidth = (text: string, style: TextStyle): number => {
 	let perPoint = advances.get(key);
 	if (perPoint === undefined) {
 		const font = openFace(face);
-		perPoint = font.layout(text).advanceWidth / font.unitsPerEm;
+		perPoint = font.layout(text, { liga: false, clig: false, dlig: false }).advanceWidth / font.unitsPerEm;
 		if (advances.size >= REMEMBERED) advances.clear();
 		advances.set(key, perPoint);
 	}

@@ -9,7 +9,7 @@ export const surfaceLocation = (site: Well["site"]): string | undefined => {
 	const location = site.surface_location;
 	return location === undefined
 		? undefined
-		: `${location.latitude.value.toFixed(6)}°, ${location.longitude.value.toFixed(6)}° (${location.datum})`;
+		: `${location.datum}: ${location.latitude.value.toFixed(6)}°, ${location.longitude.value.toFixed(6)}°`;
 };
 
 /** Who, which well, which revision, which datum. */

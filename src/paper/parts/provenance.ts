@@ -73,8 +73,8 @@ const givenText = (given: Given, context: PaperContext): Inline[] => {
 
 const isSeveral = (given: Given): given is readonly Known[] => Array.isArray(given);
 
-/** `[api-5c3, § 3]`: a key of the list of sources at the end. */
-const sourceMark = ({ key, at }: SourceRef): string => `[${key}${at === undefined ? "" : `, ${at}`}]`;
+/** `· api-5c3, § 3`: a key of the list of sources at the end. */
+const sourceMark = ({ key, at }: SourceRef): string => `· ${key}${at === undefined ? "" : `, ${at}`}`;
 
 const sourceText = (key: SourceKey, context: PaperContext): string => {
 	const { authors, publisher, title, year } = context.sources[key];

@@ -6,6 +6,7 @@ import { type LayoutNode, type PageNode, sourceText, type TextLine } from "./lay
 export type FindingKind =
 	| "lost-text"
 	| "inserted-hyphen"
+	| "broken-word"
 	| "too-wide"
 	| "off-page"
 	| "squeezed"
@@ -53,6 +54,39 @@ interface Pieces {
 	got: string;
 }
 
+/** A word may be parted behind these, and a formula at its Greek letters, where the engine changes script. */
+const JOINT = /[._/=·\-–—]/u;
+const GREEK = /\p{Script=Greek}/u;
+
+/** What the glyphs of a line spell; signs that share a glyph, as the two forms of mu, are one to the eye. */
+const spelled = ({ runs }: TextLine): string =>
+	runs
+		.flatMap(({ glyphs = [] }) => glyphs.flatMap(({ codePoints }) => [...codePoints]))
+		.map((point) => String.fromCodePoint(point))
+		.join("");
+
+/** Words that a line ends inside of, as `letters|after`. */
+const brokenWords = (lines: readonly TextLine[], source: string): readonly string[] => {
+	const words = source.split(/[\s\u00ad\u2028\u2029\u2060]+/u).filter((word) => word !== "");
+	const ends = new Set<number>();
+	let end = 0;
+	for (const word of words) {
+		end += word.length;
+		ends.add(end);
+	}
+	const text = words.join("");
+	// A part of a text that pages divide begins somewhere inside it.
+	let at = text.indexOf(squash(lines.map((line) => line.string).join("")));
+	if (at < 0) return [];
+	return lines.slice(0, -1).flatMap((line) => {
+		at += squash(line.string).length;
+		const joint = JOINT.test(text.charAt(at - 1)) || GREEK.test(text.slice(at - 1, at + 1));
+		return ends.has(at) || joint
+			? []
+			: [`${text.slice(Math.max(0, at - 12), at)}|${text.slice(at, at + 12)}`];
+	});
+};
+
 /** Width of a line without the spaces it ends in. */
 const inkWidth = (line: TextLine): number => {
 	const spaces = line.string.length - line.string.trimEnd().length;
@@ -81,6 +115,8 @@ export const auditPages = (pages: readonly PageNode[]): readonly LayoutFinding[]
 				report("too-wide", at.page, line.string, `${points(width)} pt in a space of ${points(room)} pt`);
 			}
 		}
+		if (squash(spelled(line)).normalize("NFKC") !== squash(line.string).normalize("NFKC"))
+			report("lost-text", at.page, line.string, `painted as "${short(spelled(line))}"`);
 		for (const run of line.runs) {
 			const font = run.attributes.font?.[0];
 			const missing = font?.type === "STANDARD" || (run.glyphs ?? []).some((glyph) => glyph.id === 0);
@@ -100,6 +136,8 @@ export const auditPages = (pages: readonly PageNode[]): readonly LayoutFinding[]
 		if (pieces === undefined) texts.set(identity, { page: at.page, wanted: squash(sourceText(node)), got });
 		else pieces.got += got;
 		for (const line of lines) auditLine(line, node, at);
+		for (const word of brokenWords(lines, sourceText(node)))
+			report("broken-word", at.page, word, "a line ends inside a word");
 		const first = lines[0]?.box;
 		const last = lines.at(-1)?.box;
 		if (first === undefined || last === undefined || node.box === undefined) return;

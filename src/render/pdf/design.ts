@@ -57,7 +57,7 @@ export const DESIGNS: Readonly<Record<Setting, Design>> = {
 		leading: 1.38,
 		step: 6,
 		cellX: 4,
-		cellY: 2.4,
+		cellY: 1.7,
 		rule: RULES,
 		pencil: 22,
 	},

@@ -34,7 +34,7 @@ export interface TextRun {
 	readonly xAdvance?: number;
 	readonly height?: number;
 	readonly descent?: number;
-	readonly glyphs?: readonly { readonly id: number }[];
+	readonly glyphs?: readonly { readonly id: number; readonly codePoints: readonly number[] }[];
 	readonly positions?: readonly GlyphPosition[];
 	readonly attributes: { readonly font?: readonly RunFont[]; readonly link?: string | null };
 }

@@ -50,7 +50,7 @@ const pieces = (word: string): string[] =>
 interface OpenFont extends RunFont {
 	readonly characterSet: readonly number[];
 	glyphForCodePoint(codePoint: number): unknown;
-	layout(text: string, ...rest: readonly unknown[]): unknown;
+	layout(text: string, features?: unknown, ...rest: readonly unknown[]): unknown;
 }
 interface FontKey {
 	readonly fontFamily: string;
@@ -63,16 +63,22 @@ interface FontStore {
 }
 const store = Font as unknown as FontStore;
 
+/**
+ * The engine counts a ligature as one character when it cuts a text into lines, and parts the word that ends the line
+ * by as many letters. Without ligatures a copied text also has the letters it shows.
+ */
+const FEATURES = { liga: false, clig: false, dlig: false } as const;
+
 /** Shapes each distinct text once per font: the engine reads the shaped runs and never writes them. */
 const rememberShaping = (font: OpenFont): void => {
 	const shape = font.layout.bind(font);
 	const shaped = new Map<string, unknown>();
-	font.layout = (text, ...rest) => {
+	font.layout = (text, _features, ...rest) => {
 		const key = `${text}\u0000${JSON.stringify(rest)}`;
 		const known = shaped.get(key);
 		if (known !== undefined) return known;
 		if (shaped.size >= 20_000) shaped.clear();
-		const run = shape(text, ...rest);
+		const run = shape(text, FEATURES, ...rest);
 		shaped.set(key, run);
 		return run;
 	};

@@ -33,7 +33,7 @@ const Head = ({ plan }: { plan: TablePlan }): ReactElement => {
 		<Box
 			fixed
 			wrap={false}
-			minPresenceAhead={2 * (size * LEADING + 2 * plan.pad.y)}
+			minPresenceAhead={Math.min(2, block.rows.length) * (size * LEADING + 2 * plan.pad.y)}
 			tag={{ role: "TR", once: true }}
 			style={{
 				flexDirection: "row",
@@ -198,7 +198,8 @@ export const Table = ({ block, scene }: { block: TableBlock; scene: Scene }): Re
 				<Words
 					{...id}
 					tag={{ role: "Caption", within: tag }}
-					minPresenceAhead={4 * row}
+					// Never more than the table has: the engine counts on into the blocks behind it.
+					minPresenceAhead={Math.min(4, 1 + block.rows.length) * row}
 					style={{ ...type(planned.size + 0.5, 1.25, "semibold"), marginBottom: 3, color: INK.heading }}
 				>
 					{block.caption}
