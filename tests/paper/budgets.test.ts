@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import type { Section } from "../../src/document/blocks.ts";
 import { LANGUAGES, type Paper, type PaperDocument } from "../../src/document/document.ts";
 import { jobName, jobsOfWell } from "../../src/paper/jobs.ts";
 import { composePapers } from "../../src/pipeline.ts";
@@ -13,6 +14,15 @@ const BUDGETS: readonly (readonly [Paper, number, number])[] = [
 	["handout", 2, 2],
 	["answers", 2, 4],
 ];
+
+/** Pages of the regulator paper before its appendix, and those that stages and chemicals may exceed it by beyond. */
+const BODY = { least: 14, most: 20, stages: 3, fluids: 2 } as const;
+
+const pagesOf = async (document: PaperDocument, keep: (section: Section) => boolean): Promise<number> => {
+	const { pages, findings } = await setPaper({ ...document, sections: document.sections.filter(keep) });
+	expect(findings).toEqual([]);
+	return pages.length;
+};
 
 /** A crew pack: numbers, steps, site, sign-in, a page each. */
 const CREW_PAGES = 4;
@@ -37,6 +47,18 @@ describe.each(STARTERS)("pages of %s", (starter) => {
 					expect(findings, units).toEqual([]);
 					expect(pages.length, units).toBeGreaterThanOrEqual(least);
 					expect(pages.length, units).toBeLessThanOrEqual(most);
+				}
+		});
+
+		it(`regulator: ${BODY.least} to ${BODY.most} before the appendix, but for long tables of stages and chemicals`, async () => {
+			for (const units of UNITS)
+				for (const document of documentsOf(starter, "regulator", language, units)) {
+					const body = await pagesOf(document, ({ appendix }) => appendix !== true);
+					const stages = await pagesOf(document, ({ id }) => id === "stages");
+					const fluids = await pagesOf(document, ({ id }) => id === "fluids");
+					const beyond = Math.max(0, stages - BODY.stages) + Math.max(0, fluids - BODY.fluids);
+					expect(body, units).toBeGreaterThanOrEqual(BODY.least);
+					expect(body - beyond, units).toBeLessThanOrEqual(BODY.most);
 				}
 		});
 
