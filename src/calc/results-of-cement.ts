@@ -4,6 +4,7 @@ import type {
 	CentralizerCount,
 	FurtherJobResults,
 	PlacementResults,
+	SecondStageResults,
 	SettingResults,
 	StandoffResults,
 } from "./results-of-placement.ts";
@@ -18,7 +19,9 @@ export interface CementResults {
 	/** The plan's top, where a recorded one stands in `top`. */
 	readonly planned_top?: HoleMark;
 	readonly bottom: HoleMark;
-	/** Whether the column comes to ground level. */
+	/** Stretches filled without a gap, from the surface down: one, or two where a first stage ends below its stage tool. */
+	readonly columns: readonly { readonly top: HoleMark; readonly bottom: HoleMark }[];
+	/** Whether one column comes to ground level. */
 	readonly to_surface: boolean;
 	readonly slurries: readonly SlurryResults[];
 	readonly float_collar?: HoleMark;
@@ -56,14 +59,14 @@ export interface CementResults {
 		readonly at: DepthMark;
 		readonly margin: Known<"pressure-difference">;
 	};
-	/** The job from the first spacer to the plug, as planned. */
+	/** The job from the first spacer to the plug, as planned; of a job with a stage tool the first stage. */
 	readonly placement?: PlacementResults;
 	/** Strength and time of the slurry at the shoe. */
 	readonly setting?: SettingResults;
 	readonly centralizers: readonly CentralizerCount[];
 	readonly standoff: readonly StandoffResults[];
-	/** Pumped through the stage tool after the first stage. */
-	readonly second_stage_displacement?: Known<"volume">;
+	/** Of a job with a stage tool: what is pumped through it once the first stage is in place and set. */
+	readonly second_stage?: SecondStageResults;
 	readonly further: readonly FurtherJobResults[];
 	/** What the column on record is short of the returns seen: recorded top below surface after cement came back. */
 	readonly fall_back?: Known<"length">;

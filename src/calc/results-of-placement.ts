@@ -12,7 +12,7 @@ export interface PlacementResults {
 	readonly schedule: readonly PumpedFluid[];
 	readonly pumped: Known<"volume">;
 	readonly time: Known<"duration">;
-	/** Pumped when the first cement comes out of the shoe, the pipe full. */
+	/** Pumped when the first cement comes out of the shoe, or of the stage tool, the pipe full. */
 	readonly cement_at_shoe: Known<"volume">;
 	readonly steps: PlacementTable;
 	/** False where a fluid's flow is not given: pressures are then those at rest. */
@@ -70,6 +70,20 @@ export interface TightestMargin {
 	readonly during: string;
 	/** Where the margin is lost: from which volume pumped on, and the fluid that then passes the place. */
 	readonly lost?: { readonly from: Known<"volume">; readonly passing: string };
+}
+
+/** A second stage, pumped through the stage tool. */
+export interface SecondStageResults {
+	readonly tool: HoleMark;
+	/** Depth datum to the tool. */
+	readonly displacement_volume: Known<"volume">;
+	/** Outside at the tool with the second stage in place. */
+	readonly annulus_hydrostatic_at_tool?: Known<"pressure">;
+	/** Inside at the tool when the closing plug lands. */
+	readonly inside_hydrostatic_at_tool?: Known<"pressure">;
+	/** Outside less inside: what the pump holds when the closing plug lands. */
+	readonly final_lift?: Known<"pressure-difference">;
+	readonly placement?: PlacementResults;
 }
 
 /** How strong the slurry at the shoe is, and when. Times from the landing of the plug. */

@@ -24,6 +24,9 @@ interface Job {
 	readonly results: CementResults;
 	/** Where the job is written. */
 	readonly at: Path;
+	/** What is told of: the job, or its second stage. */
+	readonly named: string;
+	readonly plug: string;
 }
 
 /** What an engineer has to be told of the jobs before anybody signs; each with its number. */
@@ -40,6 +43,8 @@ export const cementFaults = (
 			job: string.cement,
 			results,
 			at: ["casing", i, "cement"],
+			named: "the cement job",
+			plug: "the plug",
 		};
 		// Once the job is on record its plan can hurt nobody.
 		const planned = string.cement.actual === undefined ? plannedFaults(job) : [];
@@ -47,19 +52,28 @@ export const cementFaults = (
 	});
 
 const plannedFaults = (job: Job): readonly Diagnostic[] => {
-	const { placement } = job.results;
-	if (placement === undefined) return [];
+	const { placement, second_stage } = job.results;
+	const second = second_stage?.placement;
 	return [
-		...marginFault(job, placement, placement.fracture, "calc/breaks-rock-while-placing"),
-		...marginFault(job, placement, placement.pore, "calc/flows-while-placing"),
-		...liftFault(job, placement),
-		...bumpFault(job, placement),
+		...(placement === undefined ? [] : [...liftFault(job, placement), ...stageFaults(job, placement)]),
+		...(second === undefined
+			? []
+			: stageFaults(
+					{ ...job, named: "the second stage of the cement job", plug: "the closing plug" },
+					second,
+				)),
 		...thickeningFault(job),
 	];
 };
 
+const stageFaults = (job: Job, placement: PlacementResults): readonly Diagnostic[] => [
+	...marginFault(job, placement, placement.fracture, "calc/breaks-rock-while-placing"),
+	...marginFault(job, placement, placement.pore, "calc/flows-while-placing"),
+	...bumpFault(job, placement),
+];
+
 const marginFault = (
-	{ string, at }: Job,
+	{ string, at, named }: Job,
 	{ with_friction }: PlacementResults,
 	found: TightestMargin | undefined,
 	code: "calc/breaks-rock-while-placing" | "calc/flows-while-placing",
@@ -73,7 +87,7 @@ const marginFault = (
 			code,
 			{ path: at },
 			{
-				what: `as the ${found.lost?.passing ?? found.during} passes, the cement job of the ${string.id} string ${breaks ? "breaks down" : "lets flow"} the ${found.formation} at ${depth} ft, from ${whole(found.lost?.from.value ?? found.at_pumped.value)} bbl on and by ${whole(found.margin.value)} psi at worst`,
+				what: `as the ${found.lost?.passing ?? found.during} passes, ${named} of the ${string.id} string ${breaks ? "breaks down" : "lets flow"} the ${found.formation} at ${depth} ft, from ${whole(found.lost?.from.value ?? found.at_pumped.value)} bbl on and by ${whole(found.margin.value)} psi at worst`,
 				expected: `${breaks ? "at most" : "at least"} ${whole(row?.["rock"] ?? Number.NaN)} psi there`,
 				found: `${whole(row?.["pressure"] ?? Number.NaN)} psi${breaks && with_friction ? ", moving" : ", at rest"}`,
 				mend: breaks
@@ -104,7 +118,7 @@ const liftFault = ({ string, results, at }: Job, placement: PlacementResults): r
 };
 
 const bumpFault = (
-	{ string, at }: Job,
+	{ string, at, plug }: Job,
 	{ bump_pressure, bump_limit }: PlacementResults,
 ): readonly Diagnostic[] =>
 	bump_pressure === undefined ||
@@ -116,7 +130,7 @@ const bumpFault = (
 					"calc/bump-above-limit",
 					{ path: [...at, "bump"] },
 					{
-						what: `bumping the plug of the ${string.id} string takes ${whole(bump_pressure.value)} psi, ${whole(bump_pressure.value - bump_limit.allowed.value)} psi more than the ${bump_limit.element} is good for`,
+						what: `bumping ${plug} of the ${string.id} string takes ${whole(bump_pressure.value)} psi, ${whole(bump_pressure.value - bump_limit.allowed.value)} psi more than the ${bump_limit.element} is good for`,
 						expected: `at most ${whole(bump_limit.allowed.value)} psi`,
 						found: `${whole(bump_pressure.value)} psi`,
 						mend: "slow down before the plug lands, or bump with less",
@@ -201,14 +215,11 @@ const recordFaults = (
 			(verticalMark(path, base, well.datum).md?.value ?? Number.POSITIVE_INFINITY) < string.shoe.value;
 		const short = results.top.tvd.value - top.value;
 		// Cement outside this string, behind one further out; what stands inside it seals nothing against the water.
-		const elsewhere = outside.some(({ id }) => {
-			const other = cement[id];
-			return (
-				other !== undefined &&
-				other.top.tvd.value <= top.value + THERE &&
-				other.bottom.tvd.value >= base.value - THERE
-			);
-		});
+		const elsewhere = outside.some(({ id }) =>
+			(cement[id]?.columns ?? []).some(
+				(other) => other.top.tvd.value <= top.value + THERE && other.bottom.tvd.value >= base.value - THERE,
+			),
+		);
 		if (!passes || short <= THERE || elsewhere) continue;
 		found.push(
 			diagnose(

@@ -12,12 +12,11 @@ import { furtherJobs, settingResults } from "./job-setting.ts";
 import { centralizerCounts, standoffResults } from "./job-standoff.ts";
 import { landedPressures } from "./landed-pressures.ts";
 import { contactTime, pumpedOverCalculated, totalSacks } from "./sacks.ts";
+import { secondStage } from "./second-stage.ts";
 import { type AtShoe, slurryResults } from "./slurry-results.ts";
+import { columnsOf, SAME_PLACE, throughShoe } from "./stages.ts";
 
 type Depth = Known<"measured-depth">;
-
-/** Depths within this of the shoe are the shoe [ft]: a rounding of the tally. */
-const AT_SHOE = 0.5;
 
 /** Every string that is cemented, by string id, in order. What lacks an input is a gap. */
 export const cementResults = (
@@ -81,17 +80,10 @@ const jobResults = (context: JobContext, casing: CasingResults | undefined): Cem
 	const total = totalVolume.of({ V_i: slurries.map((s) => s.volume) });
 	const pumped = pumpedVolume(job);
 	const displaced = displacement(context, collar);
-	const placement =
-		job.stageTool === undefined
-			? jobPlacement(context, {
-					slurries,
-					displacement: displaced,
-					rathole,
-					casing,
-				})
-			: gaps.missing(`${key}.placement`, "A job with a stage tool is not followed step by step.", [
-					[...context.at, "cement", "stage_tool"],
-				]);
+	const first: JobContext = { ...context, job: throughShoe(job) };
+	const placement = jobPlacement(first, { key, slurries, displacement: displaced, rathole, casing });
+	const second = secondStage(context, slurries, casing);
+	const columns = columnsOf(job, top.depth, bottom.depth);
 	return {
 		id: string.id,
 		top: mark(top.depth),
@@ -99,27 +91,37 @@ const jobResults = (context: JobContext, casing: CasingResults | undefined): Cem
 		top_method: top.method,
 		...maybe("planned_top", top.basis === "recorded" ? mark(plannedTop(job)) : undefined),
 		bottom: mark(bottom.depth),
-		to_surface: top.depth.value <= well.datum.groundLevel.value + AT_SHOE,
+		columns: columns.map((column) => ({ top: mark(column.top), bottom: mark(column.bottom) })),
+		to_surface: columns.length === 1 && top.depth.value <= well.datum.groundLevel.value + SAME_PLACE,
 		slurries,
 		...maybe("float_collar", collar && mark(collar)),
 		...maybe("shoe_track_volume", track),
 		...maybe("rathole_volume", rathole),
 		...maybe("displacement_volume", displaced),
-		...maybe("second_stage_displacement", job.stageTool && boreVolume(pumpedThrough(string, job.stageTool))),
 		slurry_volume: total,
 		sacks: totalSacks.of({ n_i: slurries.map((s) => s.sacks) }),
 		mix_water: totalVolume.of({ V_i: slurries.map((s) => s.mix_water) }),
-		annulus_volume: annulusVolume(annulusIntervals(well, string, job.volumeBasis, top.depth, bottom.depth)),
+		annulus_volume: annulusVolume(
+			columns.flatMap((column) => annulusIntervals(well, string, job.volumeBasis, column.top, column.bottom)),
+		),
 		...maybe("spacer_contact_time", contact(job)),
-		...landedPressures(context, {
+		...landedPressures(first, {
 			key,
-			top: top.depth,
+			top: lower(top.depth, plannedTop(first.job)),
 			collar,
 			slurry: bottom.slurry,
 			casing,
 		}),
 		...maybe("placement", placement),
-		...maybe("setting", settingResults(context, bottom.slurry, placement)),
+		...maybe("second_stage", second),
+		...maybe(
+			"setting",
+			settingResults(
+				context,
+				bottom.slurry,
+				[placement, second?.placement].filter((each) => each !== undefined),
+			),
+		),
 		centralizers: centralizerCounts(context),
 		standoff: standoffResults(context),
 		further: furtherJobs(context),
@@ -139,8 +141,12 @@ const jobResults = (context: JobContext, casing: CasingResults | undefined): Cem
 
 const NOTHING: AtShoe = {};
 
+/** Where cement was recorded lower than the plan's top of a stage, it stands there. */
+const lower = (recorded: Depth, planned: Depth): Depth =>
+	recorded.value > planned.value ? recorded : planned;
+
 /** The shallowest planned top. */
-const plannedTop = ({ slurries: [first, ...rest] }: CementJob): Depth => {
+export const plannedTop = ({ slurries: [first, ...rest] }: CementJob): Depth => {
 	if (first === undefined) throw new RangeError("a cement job has at least one slurry");
 	return rest.reduce((top, s) => (s.top.value < top.value ? s.top : top), first.top);
 };
@@ -169,7 +175,7 @@ const columnTop = ({
 const deepest = (job: CementJob, string: CasingString) => {
 	const slurry = [...job.slurries].sort((a, b) => b.bottom.value - a.bottom.value)[0];
 	const depth = slurry?.bottom ?? string.shoe;
-	return Math.abs(depth.value - string.shoe.value) <= AT_SHOE
+	return Math.abs(depth.value - string.shoe.value) <= SAME_PLACE
 		? { slurry, depth: string.shoe }
 		: { slurry: undefined, depth };
 };
@@ -179,7 +185,7 @@ const fallBack = ({ well, job }: JobContext): Known<"length"> | undefined => {
 	const { actual } = job;
 	if (actual?.top === undefined || (actual.returnsToSurface?.value ?? 0) <= 0) return undefined;
 	const ground = well.datum.groundLevel;
-	return actual.top.depth.value <= ground.value + AT_SHOE
+	return actual.top.depth.value <= ground.value + SAME_PLACE
 		? undefined
 		: intervalLength.of({ MD_top: ground, MD_bottom: actual.top.depth });
 };

@@ -14,6 +14,8 @@ import type {
 import { tvdAt } from "../trajectory/at-depth.ts";
 import { totalVolume } from "./capacity.ts";
 import { grouted, type JobContext } from "./cement-results.ts";
+import { type FluidColumn, pressureUnder } from "./column.ts";
+import { piecesBetween } from "./cuts.ts";
 import { type Fluid, scheduleOf, trainOf } from "./job-train.ts";
 import { type JobWay, jobWay } from "./job-way.ts";
 import {
@@ -40,10 +42,16 @@ import { volumeLeft } from "./sacks.ts";
 type Depth = Known<"measured-depth">;
 
 interface Parts {
+	/** Of the stage, for gaps. */
+	readonly key: string;
 	readonly slurries: readonly SlurryResults[];
 	readonly displacement: Known<"volume"> | undefined;
 	readonly rathole: Known<"volume"> | undefined;
 	readonly casing: CasingResults | undefined;
+	/** Where the fluids leave the pipe; the shoe, where absent. */
+	readonly tool?: Depth;
+	/** What stands still below the tool, down to the cement of the first stage. */
+	readonly under?: readonly FluidColumn[];
 }
 
 const AIR = constant("density", 0, "air weighs nothing here", cite("hydrostatics"));
@@ -53,7 +61,8 @@ const NO_YIELD = constant("yield-point", 0, "friction is left out", cite("defini
 /** The job from the first spacer to the landing of the plug; nothing of a string that is grouted from the surface. */
 export const jobPlacement = (context: JobContext, parts: Parts): PlacementResults | undefined => {
 	const { well, path, string, job, gaps, at } = context;
-	const key = `cement.${string.id}.placement`;
+	const key = `${parts.key}.placement`;
+	const outlet = parts.tool ?? string.shoe;
 	if (grouted(context) || parts.displacement === undefined) return undefined;
 	const mud = string.hole.fluid;
 	const before = mud?.kind === "air" ? AIR : mud?.density;
@@ -76,7 +85,7 @@ export const jobPlacement = (context: JobContext, parts: Parts): PlacementResult
 			[[...at, "cement"]],
 		);
 	const way = jobWay(well, path, string, job, {
-		shoe: string.shoe,
+		outlet,
 		rathole: parts.rathole,
 		changes: rockChanges(context),
 	});
@@ -102,10 +111,13 @@ export const jobPlacement = (context: JobContext, parts: Parts): PlacementResult
 	const schedule = scheduleOf(fluids);
 	const last = schedule.at(-1);
 	if (last === undefined) return undefined;
+	const under = parts.under ?? [];
 	const final = finalCirculatingPressure.of({ job: steps });
 	const falls = freeFallFrom.of({ job: steps });
 	const whole =
-		string.kind === "casing" && new Set(string.sections.map((s) => s.outsideDiameter.value)).size === 1;
+		parts.tool === undefined &&
+		string.kind === "casing" &&
+		new Set(string.sections.map((s) => s.outsideDiameter.value)).size === 1;
 	const bump = job.bump && bumpPressure.of({ p_final: final, Δp: job.bump });
 	return {
 		schedule,
@@ -114,8 +126,8 @@ export const jobPlacement = (context: JobContext, parts: Parts): PlacementResult
 		cement_at_shoe: cementAtShoe(way, fluids),
 		steps,
 		with_friction: withFriction,
-		...maybe("fracture", margin(context, way, flow, steps, schedule, "fracture")),
-		...maybe("pore", margin(context, way, flow, steps, schedule, "pore")),
+		...maybe("fracture", margin(context, way, flow, steps, schedule, under, "fracture")),
+		...maybe("pore", margin(context, way, flow, steps, schedule, under, "pore")),
 		greatest_pump_pressure: greatestPumpPressure.of({ job: steps }),
 		final_circulating_pressure: final,
 		...maybe("bump_pressure", bump),
@@ -141,7 +153,7 @@ export const jobPlacement = (context: JobContext, parts: Parts): PlacementResult
 	};
 };
 
-/** Spacer, and the pipe down to the shoe. */
+/** Spacer, and the pipe down to where the fluids leave it. */
 const cementAtShoe = ({ inputs }: JobWay, fluids: readonly Fluid[]): Known<"volume"> =>
 	totalVolume.of({
 		V_i: [...fluids.filter(({ id }) => id === "spacer").map(({ V }) => V), ...inputs.V_pipe],
@@ -155,14 +167,49 @@ const rockChanges = ({ well, path }: JobContext): readonly Depth[] =>
 
 type Flow = Omit<Parameters<typeof placement.of>[0], "W" | "D_end">;
 
-/** Places of open hole with what the rock bears there, by boundary; at a contact the weaker rock, or the stronger flow. */
-const rockAt = ({ well, path, string }: JobContext, { boundaries }: JobWay, which: "fracture" | "pore") => {
+/** A place of open hole: a boundary of the annulus, or one below the stage tool with what stands between the two. */
+interface Place {
+	readonly boundary: number;
+	readonly md: Depth;
+	readonly under: Known<"pressure">;
+}
+
+const ON_THE_WAY = constant("pressure", 0, "the place lies on the way of the fluids", cite("definition"));
+
+const placesOf = (
+	context: JobContext,
+	{ boundaries }: JobWay,
+	under: readonly FluidColumn[],
+): readonly Place[] => {
+	const last = boundaries.length - 1;
+	const changes = rockChanges(context);
+	const { path } = context;
+	const still = under.flatMap((column, i) =>
+		piecesBetween(column.from, column.to, changes).map(
+			([, bottom]): Place => ({
+				boundary: last,
+				md: bottom,
+				under: pressureUnder([...under.slice(0, i), { ...column, to: bottom, bottom: tvdAt(path, bottom) }]),
+			}),
+		),
+	);
+	return [...boundaries.map((md, boundary) => ({ boundary, md, under: ON_THE_WAY })), ...still];
+};
+
+/** Places of open hole with what the rock bears there; at a contact the weaker rock, or the stronger flow. */
+const rockAt = (
+	context: JobContext,
+	way: JobWay,
+	under: readonly FluidColumn[],
+	which: "fracture" | "pore",
+) => {
+	const { well, path, string } = context;
 	const outer = well.strings.find(({ id }) => id === string.within);
 	// Loose ground around an outermost string has no fracture gradient to speak of.
 	if (outer === undefined) return [];
-	return boundaries.flatMap((md, boundary) => {
-		if (md.value < outer.shoe.value - 1e-6) return [];
-		const tvd = tvdAt(path, md);
+	return placesOf(context, way, under).flatMap((place) => {
+		if (place.md.value < outer.shoe.value - 1e-6) return [];
+		const tvd = tvdAt(path, place.md);
 		const pressures = well.geology.formations
 			.filter(
 				({ top, base }) =>
@@ -179,7 +226,7 @@ const rockAt = ({ well, path, string }: JobContext, { boundaries }: JobWay, whic
 			})
 			.sort((a, b) => (which === "fracture" ? 1 : -1) * (a.pressure.value - b.pressure.value));
 		const [worst] = pressures;
-		return worst === undefined ? [] : [{ boundary, tvd, ...worst }];
+		return worst === undefined ? [] : [{ ...place, tvd, ...worst }];
 	});
 };
 
@@ -201,9 +248,10 @@ const margin = (
 	flow: Flow,
 	job: KnownTable,
 	schedule: readonly PumpedFluid[],
+	under: readonly FluidColumn[],
 	which: "fracture" | "pore",
 ): TightestMargin | undefined => {
-	const places = rockAt(context, way, which);
+	const places = rockAt(context, way, under, which);
 	if (places.length === 0) return undefined;
 	const method = which === "fracture" ? fractureMargins : poreMargins;
 	const steps = method.of({
@@ -212,6 +260,8 @@ const margin = (
 		n_j: places.map(({ boundary }) =>
 			constant("count", boundary, "boundary of the annulus, from its top", cite("definition")),
 		),
+		D_j: places.map(({ tvd }) => tvd),
+		u_j: places.map((place) => place.under),
 		p_j: places.map(({ pressure }) => pressure),
 	});
 	const tvd = tightestAt.of({ margins: steps });
@@ -276,14 +326,14 @@ const contactTimes = (
 	way: JobWay,
 	steps: KnownTable,
 	fluids: readonly Fluid[],
-	{ rathole }: Parts,
+	{ rathole, tool: outlet = string.shoe }: Parts,
 ): PlacementResults["contact"] => {
 	const cement = fluids.findIndex(({ id }) => id !== "spacer");
 	const end = fluids.findIndex(({ id }) => id === "displacement");
 	const before = (n: number) => totalVolume.of({ V_i: fluids.slice(0, n).map(({ V }) => V) });
 	return well.geology.water.flatMap(({ id, name, base }) => {
 		const md = verticalMark(path, base, well.datum).md;
-		if (md === undefined || md.value >= string.shoe.value) return [];
+		if (md === undefined || md.value >= outlet.value) return [];
 		const above = way.boundaries.filter((boundary) => boundary.value > md.value + TOUCHING).length;
 		const X = totalVolume.of({
 			V_i: [
@@ -327,7 +377,8 @@ const returnsAtMeasure = (
 ): Known<"volume"> | undefined => {
 	const top = Math.min(...job.slurries.map((slurry) => slurry.top.value));
 	if (top > well.datum.groundLevel.value + 1) return undefined;
-	const parts = slurries.flatMap(({ open_hole_volume: volume }) => {
+	const pumped = slurries.filter(({ id }) => job.slurries.some((slurry) => slurry.id === id));
+	const parts = pumped.flatMap(({ open_hole_volume: volume }) => {
 		const { from } = volume;
 		const bare = from.kind === "worked" ? from.inputs["V"] : undefined;
 		return bare !== undefined && "dimension" in bare && bare.dimension === "volume"

@@ -24,7 +24,7 @@ const AT_START = constant("duration", 0, "the job begins", cite("definition"));
 export const settingResults = (
 	context: JobContext,
 	slurry: Slurry | undefined,
-	placement: PlacementResults | undefined,
+	stages: readonly PlacementResults[],
 ): SettingResults | undefined => {
 	const { well, path, job, string, gaps, at } = context;
 	if (slurry === undefined) return undefined;
@@ -50,7 +50,6 @@ export const settingResults = (
 	const planned = job.drillOut?.after ?? job.waitOnCement;
 	const { surfaceTemperature: T_s, temperatureGradient: G } = well.geology;
 	const D = holeMark(path, string.shoe, well.datum).below_ground;
-	const end = placement?.time;
 	return {
 		slurry: slurry.id,
 		strength_wanted: wanted,
@@ -69,13 +68,14 @@ export const settingResults = (
 		),
 		...maybe("temperature_at_shoe", T_s && G && temperatureAtDepth.of({ T_s, G, D })),
 		thickening: job.slurries.flatMap(({ id, thickeningTime }) => {
-			const i = placement?.schedule.findIndex((fluid) => fluid.id === id) ?? -1;
-			if (thickeningTime === undefined || end === undefined || i < 0) return [];
-			const mixed = placement?.schedule[i - 1]?.elapsed ?? AT_START;
+			const stage = stages.find(({ schedule }) => schedule.some((fluid) => fluid.id === id));
+			const i = stage?.schedule.findIndex((fluid) => fluid.id === id) ?? -1;
+			if (thickeningTime === undefined || stage === undefined) return [];
+			const mixed = stage.schedule[i - 1]?.elapsed ?? AT_START;
 			return [
 				{
 					id,
-					in_use: timeInUse.of({ t_end: end, t_mixed: mixed }),
+					in_use: timeInUse.of({ t_end: stage.time, t_mixed: mixed }),
 					thickening_time: thickeningTime,
 				},
 			];

@@ -49,7 +49,7 @@ const bends = (path: KnownTable): readonly Depth[] => {
 };
 
 /**
- * The pipe down to the shoe and the annulus up to the datum, cut where anything changes.
+ * The pipe down to where the fluids leave it, the shoe or a stage tool, and the annulus up to the datum, cut where anything changes.
  *
  * @param changes further depths to cut the annulus at: tops of rock, water zones
  */
@@ -59,24 +59,24 @@ export const jobWay = (
 	string: CasingString,
 	job: CementJob,
 	{
-		shoe,
+		outlet,
 		rathole,
 		changes,
 	}: {
-		readonly shoe: Depth;
+		readonly outlet: Depth;
 		readonly rathole: Known<"volume"> | undefined;
 		readonly changes: readonly Depth[];
 	},
 ): JobWay => {
 	const tvd = (md: Depth) => (md === DATUM ? DATUM_DEPTH : tvdAt(path, md));
 	const turns = bends(path);
-	const bores = pumpedThrough(string, shoe).flatMap((bore) =>
+	const bores = pumpedThrough(string, outlet).flatMap((bore) =>
 		piecesBetween(bore.top, bore.bottom, turns).map(([top, bottom]) =>
 			boreInterval(top, bottom, bore.insideDiameter),
 		),
 	);
 	const cuts = [...turns, ...changes, ...job.slurries.flatMap((slurry) => [slurry.top, slurry.bottom])];
-	const pieces = piecesBetween(DATUM, shoe, cuts).flatMap(([top, bottom]) =>
+	const pieces = piecesBetween(DATUM, outlet, cuts).flatMap(([top, bottom]) =>
 		annulusIntervals(well, string, job.volumeBasis, top, bottom).map((interval) => ({
 			...interval,
 			filled:

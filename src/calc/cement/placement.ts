@@ -138,8 +138,11 @@ export const placement = tableFormula({
 const rock = {
 	...way,
 	job: { table: "pumped, displaced, rate" },
-	/** Places, by the boundary of the annulus they are, counted from its top. */
+	/** Places, by the boundary of the annulus they are, counted from its top; or which they stand under. */
 	n_j: { many: "count" },
+	D_j: { many: "true-vertical-depth" },
+	/** Of what stands still between the boundary and the place. */
+	u_j: { many: "pressure" },
 	p_j: { many: "pressure" },
 } as const;
 
@@ -155,22 +158,23 @@ const tightest = (
 	n: Numbers & {
 		readonly job: KnownTable;
 		readonly n_j: readonly number[];
+		readonly D_j: readonly number[];
+		readonly u_j: readonly number[];
 		readonly p_j: readonly number[];
 	},
 	which: "standing" | "circulating",
 	sign: 1 | -1,
 ) => {
 	const [cells, train] = [cellsOf(n), trainOf(n)];
-	const depths = [...n.D_annulus].reverse();
 	return n.job.rows.flatMap((row) => {
 		const [pumped, displaced, rate] = [row["pumped"] ?? 0, row["displaced"] ?? 0, row["rate"] ?? 0];
 		const profile = annulusProfile(cells, train, { pumped, displaced, rate });
 		const margins = n.n_j.map((boundary, j) => {
-			const pressure = profile[boundary]?.[which] ?? Number.NaN;
+			const pressure = (profile[boundary]?.[which] ?? Number.NaN) + at(n.u_j, j);
 			const bears = at(n.p_j, j);
 			return {
 				pumped,
-				tvd: at(depths, boundary),
+				tvd: at(n.D_j, j),
 				pressure,
 				rock: bears,
 				margin: sign * (bears - pressure),

@@ -2,7 +2,7 @@ import type { Known, KnownTable } from "../../cite/known.ts";
 import type { Well } from "../../well/well.ts";
 import { holeMark } from "../depths/marks.ts";
 import { type Gaps, maybe } from "../gaps.ts";
-import type { IsolationResults, OffsetWellResults, Results } from "../results.ts";
+import type { CementResults, IsolationResults, OffsetWellResults, Results } from "../results.ts";
 import { maximumTvd } from "../trajectory/path-summary.ts";
 import { cementEvidence } from "./evidence.ts";
 import { distanceInSpace, inSpaceAtLeast, nearestDepthInSpace, stretchInSpace } from "./in-space.ts";
@@ -120,27 +120,21 @@ const waterResults = (well: Well, before: Before, topPerforation: Tvd | undefine
 	};
 };
 
-const spans = (top: Tvd, bottom: Tvd, z: Tvd): boolean => top.value <= z.value && z.value <= bottom.value;
+/** Whether cement stands across a depth; a stretch between two stages that neither fills is no cement. */
+const spans = (job: CementResults | undefined, z: Tvd): boolean =>
+	(job?.columns ?? []).some(({ top, bottom }) => top.tvd.value <= z.value && z.value <= bottom.tvd.value);
 
 /** The outermost string whose shoe lies below the water and whose cement spans its base. */
 const protectingString = (well: Well, { casing, cement }: Before, base: Tvd): string | undefined =>
 	well.strings.find(({ id }) => {
-		const [pipe, column] = [casing[id], cement[id]];
-		return (
-			pipe !== undefined &&
-			column !== undefined &&
-			pipe.shoe.tvd.value > base.value &&
-			spans(column.top.tvd, column.bottom.tvd, base)
-		);
+		const pipe = casing[id];
+		return pipe !== undefined && pipe.shoe.tvd.value > base.value && spans(cement[id], base);
 	})?.id;
 
 const cementAcross = (well: Well, { cement }: Before, base: Tvd) =>
-	well.strings.flatMap(({ id, cement: job }) => {
-		const column = cement[id];
-		return column !== undefined && spans(column.top.tvd, column.bottom.tvd, base)
-			? [{ string: id, evidence: cementEvidence(job?.actual) }]
-			: [];
-	});
+	well.strings.flatMap(({ id, cement: job }) =>
+		spans(cement[id], base) ? [{ string: id, evidence: cementEvidence(job?.actual) }] : [],
+	);
 
 /** From the water to where a simple model lets the fracture reach: the top of the pay less the growth. */
 const toFracture = (well: Well, { stimulation }: Before, base: Tvd): Known<"offset"> | undefined => {

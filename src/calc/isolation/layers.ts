@@ -21,7 +21,9 @@ export const layersAt = (well: Well, { casing, cement }: Built, md: number): rea
 		const pipe = casing[string.id];
 		if (pipe === undefined || md <= pipe.top.md.value || md > pipe.shoe.md.value) return [];
 		const column = cement[string.id];
-		const cemented = column !== undefined && column.top.md.value < md && md <= column.bottom.md.value;
+		const cemented = (column?.columns ?? []).some(
+			({ top, bottom }) => top.md.value < md && md <= bottom.md.value,
+		);
 		return [
 			{ kind: "steel", string: string.id, evidence: steelEvidence(string) },
 			cemented
@@ -42,7 +44,9 @@ export const layerIntervals = (
 	totalDepth: Md,
 ): readonly LayerInterval[] => {
 	const marks = Object.values(built.casing).flatMap(({ top, shoe }) => [top.md, shoe.md]);
-	const columns = Object.values(built.cement).flatMap(({ top, bottom }) => [top.md, bottom.md]);
+	const columns = Object.values(built.cement).flatMap((job) =>
+		job.columns.flatMap(({ top, bottom }) => [top.md, bottom.md]),
+	);
 	const hanger = Math.min(...Object.values(built.casing).map(({ top }) => top.md.value));
 	const cuts = [...marks, ...columns, totalDepth]
 		.filter(({ value }) => value >= hanger && value <= totalDepth.value)
@@ -95,14 +99,11 @@ export const annulusGaps = (
 	well.strings.flatMap((string) => {
 		const pipe = built.casing[string.id];
 		if (pipe === undefined) return [];
-		const column = built.cement[string.id];
-		const bare: (readonly [Md, Md])[] =
-			column === undefined
-				? [[pipe.top.md, pipe.shoe.md]]
-				: [
-						[pipe.top.md, column.top.md],
-						[column.bottom.md, pipe.shoe.md],
-					];
+		const columns = built.cement[string.id]?.columns ?? [];
+		const bare = [...columns, undefined].map((column, i): readonly [Md, Md] => [
+			columns[i - 1]?.bottom.md ?? pipe.top.md,
+			column?.top.md ?? pipe.shoe.md,
+		]);
 		return bare
 			.filter(([top, bottom]) => bottom.value - top.value > NO_GAP)
 			.flatMap(([top, bottom]) => outsideOf(well, built, string.id, top, bottom))

@@ -84,16 +84,11 @@ const across = (zone: Zone, { casing, cement }: Built, strings: readonly CasingS
 				];
 	});
 	const columns = strings.flatMap((string) => {
-		const column = cement[string.id];
-		const evidence = cementEvidence(string.cement?.actual);
-		return column === undefined
-			? []
-			: [
-					{
-						span: [column.top.tvd, column.bottom.tvd] as const,
-						verified: isVerified(evidence),
-					},
-				];
+		const verified = isVerified(cementEvidence(string.cement?.actual));
+		return (cement[string.id]?.columns ?? []).map(({ top, bottom }) => ({
+			span: [top.tvd, bottom.tvd] as const,
+			verified,
+		}));
 	});
 	const spans = (list: typeof pipes) => list.map(({ span }) => span);
 	return {

@@ -65,9 +65,10 @@ export const closeUpLabels = (view: View): Label[] => {
 			},
 		];
 	});
+	const columns = Object.values(results.cement).flatMap((job) => job.columns);
 	const tops = well.strings
 		.flatMap((each) => cementTopLabels(view, each))
-		.filter((label) => (results.cement[label.id.replace("cement ", "")]?.top.tvd.value ?? 0) < deepest)
+		.filter(({ md }) => (columns.find(({ top }) => top.md.value === md)?.top.tvd.value ?? 0) < deepest)
 		.map(
 			({ md, across, ...label }): Label => ({ ...label, anchor: [axis.at(md).x + across, axis.at(md).y] }),
 		);

@@ -28,8 +28,9 @@ export const layersAt = (well: Well, results: Results, tvd: number, widths: Widt
 		const { outer, inner } = widths.string(string);
 		const outside = across[i - 1];
 		const far = outside === undefined ? widths.hole(string.hole) : widths.string(outside).inner;
-		const cement = results.cement[string.id];
-		const cemented = cement !== undefined && cement.top.tvd.value <= tvd && cement.bottom.tvd.value >= tvd;
+		const cemented = (results.cement[string.id]?.columns ?? []).some(
+			({ top, bottom }) => top.tvd.value <= tvd && bottom.tvd.value >= tvd,
+		);
 		return [
 			{ kind: cemented ? "cement" : "fluid", string, near: outer, far },
 			{ kind: "steel", string, near: inner, far: outer },

@@ -28,10 +28,20 @@ export const schematicAlternative = (well: Well, results: Results, print: Print,
 					? words.altNoCement
 					: cement.to_surface
 						? sentence(words.altCementSurface, { basis })
-						: sentence(words.altCementTop, {
-								basis,
-								depth: at(mark(cement.top)),
-							}),
+						: cement.columns.length > 1
+							? cement.columns
+									.map(({ top, bottom }) =>
+										sentence(words.altCementBetween, {
+											basis,
+											top: at(mark(top)),
+											bottom: at(mark(bottom)),
+										}),
+									)
+									.join("; ")
+							: sentence(words.altCementTop, {
+									basis,
+									depth: at(mark(cement.top)),
+								}),
 		});
 	});
 	const protecting = well.strings.find((string) => string.id === isolation.protecting_string);

@@ -34,17 +34,27 @@ const pipeLines = ({ print }: View, string: CasingString): Line[] =>
 		}),
 	);
 
-const cementLine = (view: View, string: CasingString): Line => {
+const cementLines = (view: View, string: CasingString): Line[] => {
 	const { results, print } = view;
 	const cement = results.cement[string.id];
-	if (cement === undefined) return [run(print.words.noCement)];
+	if (cement === undefined) return [[run(print.words.noCement)]];
 	const basis = basisOf(view, cement);
-	return cement.to_surface
-		? compose(print.words.cementSurface, { basis })
-		: compose(print.words.cementFrom, {
-				depth: print.value(cement.top.md),
+	if (cement.columns.length > 1)
+		return cement.columns.map(({ top, bottom }) =>
+			compose(print.words.cementBetween, {
+				top: print.value(top.md),
+				bottom: print.value(bottom.md),
 				basis,
-			});
+			}),
+		);
+	return [
+		cement.to_surface
+			? compose(print.words.cementSurface, { basis })
+			: compose(print.words.cementFrom, {
+					depth: print.value(cement.top.md),
+					basis,
+				}),
+	];
 };
 
 const holeLines = ({ print }: View, { hole }: CasingString): Line[] => {
@@ -101,7 +111,7 @@ export const stringLabels = (view: View, string: CasingString): WellLabel[] => {
 			...pipeLines(view, string),
 			shoeLine(view, string),
 			...waterDistance(view, string),
-			cementLine(view, string),
+			...cementLines(view, string),
 			...(view.detail === "full" ? holeLines(view, string) : []),
 		],
 		weight: 8,
@@ -135,34 +145,32 @@ export const cementTopLabels = (view: View, string: CasingString): WellLabel[] =
 	const { results, print, nest } = view;
 	const cement = results.cement[string.id];
 	if (cement === undefined || cement.to_surface) return [];
-	const top = cement.top.md.value;
 	const planned = plannedTopOf(string);
+	const top = cement.top.md.value;
 	const slurry =
 		cement.top_basis === "recorded" && planned !== undefined && Math.abs(planned - top) > SAME_PLACE
 			? string.cement?.slurries.find((each) => each.top.value === planned)
 			: undefined;
-	return [
-		{
-			id: `cement ${string.id}`,
-			md: top,
-			across: nest.string(string).outer + 1.5,
-			lines: [
-				heading(
-					sentence(print.words.cementTop, {
-						string: withinSentence(stringName(print.words, string)),
-					}),
-				),
-				[...print.mark(cement.top), run(`, ${basisOf(view, cement)}`)],
-				...(slurry === undefined
-					? []
-					: [
-							compose(print.words.plannedTop, {
-								depth: print.value(slurry.top),
-							}),
-						]),
-			],
-			weight: 7,
-			least: 2,
-		},
-	];
+	return cement.columns.map((column, i) => ({
+		id: i === 0 ? `cement ${string.id}` : `cement ${string.id} ${i + 1}`,
+		md: column.top.md.value,
+		across: nest.string(string).outer + 1.5,
+		lines: [
+			heading(
+				sentence(print.words.cementTop, {
+					string: withinSentence(stringName(print.words, string)),
+				}),
+			),
+			[...print.mark(column.top), run(`, ${basisOf(view, cement)}`)],
+			...(i > 0 || slurry === undefined
+				? []
+				: [
+						compose(print.words.plannedTop, {
+							depth: print.value(slurry.top),
+						}),
+					]),
+		],
+		weight: 7,
+		least: 2,
+	}));
 };

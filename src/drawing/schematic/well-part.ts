@@ -61,15 +61,21 @@ const cementOf = (view: View, string: CasingString): Shape[] => {
 	const cement = results.cement[string.id];
 	if (cement === undefined) return [];
 	const basis = cement.top_basis;
-	const [top, bottom] = [cement.top.md.value, Math.min(cement.bottom.md.value, string.shoe.value)];
-	const parts = annulusParts(view, string, top, bottom);
-	const [uppermost] = parts;
+	const columns = cement.columns.map((column) => {
+		const [from, to] = [column.top.md.value, Math.min(column.bottom.md.value, string.shoe.value)];
+		return { top: from, parts: annulusParts(view, string, from, to) };
+	});
+	const top = cement.top.md.value;
 	const planned = plannedTopOf(string);
 	const shoeTrack = string.shoeTrack?.value;
 	const inner = nest.string(string).inner;
 	return [
-		...parts.flatMap((part) => cementFill(axis.between(part.from, part.to), part.near, part.far, basis)),
-		...(uppermost === undefined ? [] : cementTopMark(axis.at(top), uppermost.near, uppermost.far, basis)),
+		...columns.flatMap(({ parts }) =>
+			parts.flatMap((part) => cementFill(axis.between(part.from, part.to), part.near, part.far, basis)),
+		),
+		...columns.flatMap(({ top: at, parts: [uppermost] }) =>
+			uppermost === undefined ? [] : cementTopMark(axis.at(at), uppermost.near, uppermost.far, basis),
+		),
 		...(basis === "recorded" && planned !== undefined && Math.abs(planned - top) > 1
 			? annulusParts(view, string, planned, planned + 1).flatMap((part) =>
 					cementTopMark(axis.at(planned), part.near, part.far, "planned"),

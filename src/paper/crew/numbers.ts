@@ -1,3 +1,4 @@
+import type { CementResults, PlacementResults } from "../../calc/results.ts";
 import type { Known } from "../../cite/known.ts";
 import type { Cell } from "../../document/blocks.ts";
 import type { Inline, QuantityStyle, QuantityText } from "../../document/inline.ts";
@@ -63,6 +64,31 @@ const rich = (...parts: readonly (string | QuantityText)[]): Cell => ({
 /** How far a slurry's density may be off, either way. */
 const window = (context: PaperContext, off: Known | undefined): readonly Inline[] =>
 	off === undefined ? [] : [{ kind: "text", text: " ± " }, shown(context, off, TENTH)];
+
+/** Lines of one stage of a job, named by it. */
+const stage = (
+	context: PaperContext,
+	which: "first_stage" | "second_stage",
+	lines: readonly SheetLine[],
+): readonly SheetLine[] =>
+	lines.map((line) => ({ ...line, of: titled(context.words.label(`phrases.${which}`)) }));
+
+/** At what the plug is bumped, and what is never gone over. */
+const bumped = (c: PaperContext, placement: PlacementResults | undefined): readonly SheetLine[] => {
+	const limit = placement?.bump_limit;
+	if (placement === undefined || limit === undefined) return [];
+	const bump = placement.bump_pressure === undefined ? [] : [shown(c, placement.bump_pressure, WHOLE), "; "];
+	return [
+		{
+			cell: rich(
+				...bump,
+				`${c.words.label("crew.never_over")} `,
+				shown(c, limit.allowed, { nearest: 10 }),
+				` (${c.words.label(`bump_limits.${limit.element}`)})`,
+			),
+		},
+	];
+};
 
 /** Every value that a file of `seeds/jobs/` may name. */
 export const SHEET_VALUES: Readonly<Record<string, SheetValue>> = {
@@ -178,7 +204,20 @@ export const SHEET_VALUES: Readonly<Record<string, SheetValue>> = {
 			},
 		];
 	},
-	cement_displacement: (c, s) => one(c, cement(c, s)?.displacement_volume, TENTH),
+	cement_displacement: (c, s) => {
+		const job = cement(c, s);
+		const second = job?.second_stage;
+		if (second === undefined) return one(c, job?.displacement_volume, TENTH);
+		return [
+			...stage(c, "first_stage", one(c, job?.displacement_volume, TENTH)),
+			...stage(c, "second_stage", [
+				{
+					cell: shown(c, second.displacement_volume, TENTH),
+					note: ` ${c.words.label("crew.to_the_stage_tool")}`,
+				},
+			]),
+		];
+	},
 	cement_displacement_fluid: (c, s) => {
 		const pushed = s?.cement?.displacement;
 		if (pushed === undefined) return [];
@@ -195,35 +234,40 @@ export const SHEET_VALUES: Readonly<Record<string, SheetValue>> = {
 		return [{ cell: rich(shown(c, pushed.density), ...slowly) }];
 	},
 	cement_landing_pressure: (c, s) => {
-		const lift = cement(c, s)?.final_lift;
-		const pumping = cement(c, s)?.placement?.final_circulating_pressure;
-		if (lift === undefined) return [];
-		const least = [`${c.words.label("crew.lift")} `, shown(c, lift)];
-		return [
-			{ cell: pumping === undefined ? rich(...least) : rich(shown(c, pumping, WHOLE), "; ", ...least) },
-		];
+		const job = cement(c, s);
+		const second = job?.second_stage;
+		const landing = (
+			of: Pick<CementResults, "final_lift" | "placement"> | undefined,
+		): readonly SheetLine[] => {
+			const pumping = of?.placement?.final_circulating_pressure;
+			if (of?.final_lift === undefined) return [];
+			const least = [`${c.words.label("crew.lift")} `, shown(c, of.final_lift)];
+			return [
+				{ cell: pumping === undefined ? rich(...least) : rich(shown(c, pumping, WHOLE), "; ", ...least) },
+			];
+		};
+		if (second === undefined) return landing(job);
+		return [...stage(c, "first_stage", landing(job)), ...stage(c, "second_stage", landing(second))];
 	},
 	cement_bump_and_maximum: (c, s) => {
-		const placement = cement(c, s)?.placement;
-		const limit = placement?.bump_limit;
-		if (placement === undefined || limit === undefined) return [];
-		const bump =
-			placement.bump_pressure === undefined ? [] : [shown(c, placement.bump_pressure, WHOLE), "; "];
-		return [
-			{
-				cell: rich(
-					...bump,
-					`${c.words.label("crew.never_over")} `,
-					shown(c, limit.allowed, { nearest: 10 }),
-					` (${c.words.label(`bump_limits.${limit.element}`)})`,
-				),
-			},
-		];
+		const job = cement(c, s);
+		const second = job?.second_stage;
+		if (second !== undefined)
+			return [
+				...stage(c, "first_stage", bumped(c, job?.placement)),
+				...stage(c, "second_stage", bumped(c, second.placement)),
+			];
+		return bumped(c, job?.placement);
 	},
 	cement_top_and_returns: (c, s) => {
 		const job = cement(c, s);
 		if (job === undefined) return [];
-		if (!job.to_surface) return one(c, job.top.md);
+		if (!job.to_surface)
+			return job.columns.length < 2
+				? one(c, job.top.md)
+				: job.columns.map(({ top, bottom }) => ({
+						cell: rich(shown(c, top.md), ` ${c.words.label("phrases.to")} `, shown(c, bottom.md)),
+					}));
 		const back = job.placement?.returns_at_measure;
 		const surface = c.words.label("phrases.surface");
 		return back === undefined

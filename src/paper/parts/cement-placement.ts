@@ -1,4 +1,9 @@
-import type { CementResults, PlacementResults, TightestMargin } from "../../calc/results.ts";
+import type {
+	CementResults,
+	PlacementResults,
+	SecondStageResults,
+	TightestMargin,
+} from "../../calc/results.ts";
 import type { Block, Cell } from "../../document/blocks.ts";
 import type { CasingString } from "../../well/well.ts";
 import { cell, type PaperContext, shown, textCell } from "../context.ts";
@@ -12,15 +17,19 @@ const HOURS = { unit: "hr", decimals: 0 } as const;
 export const placementBlocks = (context: PaperContext, string: CasingString): Block[] => {
 	const cement = context.results.cement[string.id];
 	if (cement === undefined) return [];
-	const { placement } = cement;
+	const { placement, second_stage } = cement;
+	const [first, second] = ["first_stage", "second_stage"].map((stage) =>
+		context.words.label(`phrases.${stage}`),
+	);
+	const name = named(context, string.id);
 	return [
 		...(placement === undefined
 			? []
-			: [
-					...pumpSchedule(context, placement, string),
-					...placementFacts(context, placement),
-					...contactTable(context, placement, string),
-				]),
+			: stageBlocks(context, placement, second_stage === undefined ? name : `${name}, ${first}`)),
+		...(second_stage === undefined ? [] : secondStageFacts(context, second_stage)),
+		...(second_stage?.placement === undefined
+			? []
+			: stageBlocks(context, second_stage.placement, `${name}, ${second}`, true)),
 		...settingFacts(context, cement),
 		...componentsTable(context, cement, string),
 		...furtherTable(context, cement, string),
@@ -28,12 +37,37 @@ export const placementBlocks = (context: PaperContext, string: CasingString): Bl
 	];
 };
 
+const stageBlocks = (
+	context: PaperContext,
+	placement: PlacementResults,
+	name: string,
+	atTool = false,
+): Block[] => [
+	...pumpSchedule(context, placement, name),
+	...placementFacts(context, placement, atTool),
+	...contactTable(context, placement, name),
+];
+
+const secondStageFacts = (context: PaperContext, stage: SecondStageResults): Block[] =>
+	facts(
+		context,
+		[
+			["stage_tool", cell(context, stage.tool.md)],
+			["tool_displacement", cell(context, stage.displacement_volume)],
+			["tool_outside", cell(context, stage.annulus_hydrostatic_at_tool)],
+			["tool_inside", cell(context, stage.inside_hydrostatic_at_tool)],
+			["tool_lift", cell(context, stage.final_lift)],
+			["before_second_stage", textCell(context.words.label("phrases.before_second_stage"))],
+		],
+		{ caption: "second_stage" },
+	);
+
 const fluidName = (context: PaperContext, id: string): string =>
 	id === "spacer" || id === "displacement" || id === "last displacement"
 		? context.words.label(`pumped_fluids.${id.replace(" ", "_")}`)
 		: named(context, id);
 
-const pumpSchedule = (context: PaperContext, placement: PlacementResults, string: CasingString): Block[] =>
+const pumpSchedule = (context: PaperContext, placement: PlacementResults, name: string): Block[] =>
 	table(
 		context,
 		"pump_schedule",
@@ -57,7 +91,7 @@ const pumpSchedule = (context: PaperContext, placement: PlacementResults, string
 				elapsed: cell(context, fluid.elapsed),
 			}),
 		),
-		{ suffix: named(context, string.id) },
+		{ suffix: name },
 	);
 
 /** `1,200 psi in the Cinder Sand at 900 ft, with the lead going down`. */
@@ -82,7 +116,7 @@ const marginCell = (context: PaperContext, found: TightestMargin | undefined): C
 	};
 };
 
-const placementFacts = (context: PaperContext, placement: PlacementResults): Block[] =>
+const placementFacts = (context: PaperContext, placement: PlacementResults, atTool: boolean): Block[] =>
 	facts(
 		context,
 		[
@@ -94,7 +128,7 @@ const placementFacts = (context: PaperContext, placement: PlacementResults): Blo
 			],
 			["tightest_fracture", marginCell(context, placement.fracture)],
 			["tightest_pore", marginCell(context, placement.pore)],
-			["cement_at_shoe", cell(context, placement.cement_at_shoe)],
+			[atTool ? "cement_at_tool" : "cement_at_shoe", cell(context, placement.cement_at_shoe)],
 			["free_fall_from", cell(context, placement.free_fall?.from)],
 			["most_empty", cell(context, placement.free_fall?.most_empty)],
 			["greatest_pump", cell(context, placement.greatest_pump_pressure, WHOLE)],
@@ -118,7 +152,7 @@ const bumpCell = (context: PaperContext, { bump_limit: limit }: PlacementResults
 				],
 			};
 
-const contactTable = (context: PaperContext, { contact }: PlacementResults, string: CasingString): Block[] =>
+const contactTable = (context: PaperContext, { contact }: PlacementResults, name: string): Block[] =>
 	table(
 		context,
 		"contact",
@@ -136,7 +170,7 @@ const contactTable = (context: PaperContext, { contact }: PlacementResults, stri
 				cement_time: cell(context, zone.cement),
 			}),
 		),
-		{ suffix: named(context, string.id) },
+		{ suffix: name },
 	);
 
 const settingFacts = (context: PaperContext, { setting, fall_back }: CementResults): Block[] =>

@@ -1,7 +1,7 @@
 import type { CementResults } from "../../calc/results.ts";
 import type { Block, Cell, Column } from "../../document/blocks.ts";
 import type { CasingString, Slurry } from "../../well/well.ts";
-import { cell, type PaperContext, textCell } from "../context.ts";
+import { cell, type PaperContext, shown, textCell } from "../context.ts";
 import { placementBlocks } from "./cement-placement.ts";
 import { named, type Part, quantityColumn, row, table, textColumn } from "./part.ts";
 import { returnsNote, returnsTable } from "./returns-table.ts";
@@ -179,6 +179,20 @@ const sideBySide = (
 				{ dense: true },
 			);
 
+/** From where to where, of cement that is not one column. */
+const columnsCell = (context: PaperContext, { columns }: CementResults): Cell =>
+	columns.length < 2
+		? { kind: "none" }
+		: {
+				kind: "rich",
+				children: columns.flatMap(({ top, bottom }, i) => [
+					...(i > 0 ? [{ kind: "text" as const, text: "; " }] : []),
+					shown(context, top.md),
+					{ kind: "text" as const, text: ` ${context.words.label("phrases.to")} ` },
+					shown(context, bottom.md),
+				]),
+			};
+
 export const cementFacts: Part = (context) => {
 	const results = new Map(cemented(context).map(([string, cement]) => [string.id, cement]));
 	const of =
@@ -198,6 +212,7 @@ export const cementFacts: Part = (context) => {
 					cement.to_surface ? textCell(context.words.label("phrases.surface")) : cell(context, cement.top.md),
 				),
 			],
+			["cement_columns", of((cement) => columnsCell(context, cement))],
 			[
 				"cement_top_tvd",
 				of((cement) => (cement.to_surface ? { kind: "none" } : cell(context, cement.top.tvd))),

@@ -1,3 +1,4 @@
+import type { PlacementResults } from "../../calc/results.ts";
 import type { Block } from "../../document/blocks.ts";
 import type { CasingString } from "../../well/well.ts";
 import { cell, type PaperContext, textCell } from "../context.ts";
@@ -11,8 +12,25 @@ const RULES_OF_RETURNS: ReadonlySet<string> = new Set(["cement-to-surface", "cem
  * plan and the rules ask for.
  */
 export const returnsTable = (context: PaperContext, string: CasingString): Block[] => {
-	const placement = context.results.cement[string.id]?.placement;
 	if (string.cement?.ifReturnsStop === undefined) return [];
+	const { placement, second_stage: second } = context.results.cement[string.id] ?? {};
+	const [name, first, then] = [
+		named(context, string.id),
+		context.words.label("phrases.first_stage"),
+		context.words.label("phrases.second_stage"),
+	];
+	return [
+		...stageTable(context, placement, second === undefined ? name : `${name}, ${first}`),
+		...stageTable(context, second?.placement, `${name}, ${then}`),
+	];
+};
+
+/** One stage of the job, phase by phase. */
+const stageTable = (
+	context: PaperContext,
+	placement: PlacementResults | undefined,
+	suffix: string,
+): Block[] => {
 	const say = (key: string) => textCell(context.words.label(`returns.${key}`));
 	// Slowing down before the plug lands changes nothing in what is done.
 	const phases = (placement?.schedule ?? []).filter(({ id }) => id !== "last displacement");
@@ -47,7 +65,7 @@ export const returnsTable = (context: PaperContext, string: CasingString): Block
 						action: say("landed"),
 					}),
 				],
-		{ suffix: named(context, string.id) },
+		{ suffix },
 	);
 };
 

@@ -16,6 +16,15 @@ const atSurface = (the: Case): Outcome => {
 	if (cement === undefined) return cannotTell([missingOf(the, string, "cement", "cement")]);
 	const { actual } = string.cement ?? {};
 	const basis = cement.top_basis === "recorded" ? "recorded" : "planned";
+	const [upper, lower] = cement.columns;
+	if (upper !== undefined && lower !== undefined)
+		return notMet(
+			`the ${basis} cement leaves the annulus without any from `,
+			upper.bottom.md,
+			" to ",
+			lower.top.md,
+			".",
+		);
 	if (!cement.to_surface) return notMet(`the ${basis} cement top is at `, cement.top.md, ", not at surface.");
 	if (actual?.returnsToSurface !== undefined && actual.returnsToSurface.value <= 0)
 		return notMet("the record shows that no cement returned to surface.");

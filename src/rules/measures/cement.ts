@@ -1,4 +1,4 @@
-import type { HoleMark } from "../../calc/results.ts";
+import type { CementResults, HoleMark } from "../../calc/results.ts";
 import type { Along, CementZone } from "../../catalog/limits/limit.ts";
 import type { TopMethod } from "../../catalog/limits/vocabulary.ts";
 import type { Known } from "../../cite/known.ts";
@@ -49,13 +49,27 @@ const topNoun = (the: Case): string =>
 
 const axis = ({ along }: Parameters): string => (along === "hole" ? ", along the hole" : ", vertically");
 
+/** A mark at the end of a column is reached by it, within the rounding of a tally [ft]. */
+const REACHED = 0.5;
+
+/** Top of the column that reaches a mark from below: cement above a stretch without any seals nothing below it. */
+const topAbove = ({ columns, top }: CementResults, { md, tvd }: Mark): HoleMark =>
+	columns.find(({ bottom }) =>
+		md === undefined
+			? bottom.tvd.value >= (tvd?.value ?? 0) - REACHED
+			: bottom.md.value >= md.value - REACHED,
+	)?.top ??
+	columns.at(-1)?.top ??
+	top;
+
 /** Height of the cement top above a mark; the mark may be missing, or have no meaning here. */
 const above = (place: string, find: (the: Case) => Mark | Reading): Pick<Measure, "read" | "say"> => ({
 	read: (the, parameters) => {
 		const mark = find(the);
 		if ("state" in mark) return mark;
-		const top = cementOf(the)?.top;
-		if (top === undefined) return lacking(topMissing(the));
+		const cement = cementOf(the);
+		if (cement === undefined) return lacking(topMissing(the));
+		const top = topAbove(cement, mark);
 		const height = heightBetween(mark, top, parameters.along ?? "hole");
 		return known(height, missingAt(`measured depth of ${place}`, "geology", "formations"));
 	},

@@ -162,7 +162,14 @@ describe("a job in steps", () => {
 			[100, 5, 8.33],
 		] as const;
 		const job = jobOf(train);
-		const rock = { ...straight(train), job, n_j: many("count", 1, 2), p_j: many("pressure", 380, 790) };
+		const rock = {
+			...straight(train),
+			job,
+			n_j: many("count", 1, 2),
+			D_j: many("true-vertical-depth", 500, 1000),
+			u_j: many("pressure", 0, 0),
+			p_j: many("pressure", 380, 790),
+		};
 		const fracture = fractureMargins.of(rock);
 		expect(fracture.rows).toHaveLength(job.rows.length);
 		// At 500 ft 0.052 · 15 · 500 = 390 of 380; at 1000 ft 780 of 790.
@@ -175,6 +182,18 @@ describe("a job in steps", () => {
 		const pore = poreMargins.of({ ...rock, p_j: many("pressure", 200, 500) });
 		expect(tightestMargin.of({ margins: pore }).value).toBeCloseTo(20, 6);
 		expect(tightestWhen.of({ margins: pore }).value).toBe(0);
+		// 100 ft of still mud under the lower end: 0.052 · 10 · 100 = 52 psi more, in both ways.
+		const below = {
+			...rock,
+			n_j: many("count", 2),
+			D_j: many("true-vertical-depth", 1100),
+			u_j: many("pressure", 52),
+		};
+		const lower = fractureMargins.of({ ...below, p_j: many("pressure", 850) });
+		expect(tightestMargin.of({ margins: lower }).value).toBeCloseTo(850 - 780 - 52, 6);
+		expect(tightestAt.of({ margins: lower }).value).toBe(1100);
+		const held = poreMargins.of({ ...below, p_j: many("pressure", 500) });
+		expect(tightestMargin.of({ margins: held }).value).toBeCloseTo(520 + 52 - 500, 6);
 	});
 
 	test("a fluid flows past a place for its volume over the rate", () => {

@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
+import type { PlacementResults } from "../../../src/calc/results.ts";
 import { loadCatalog } from "../../../src/catalog/load-catalog.ts";
 import { type Understanding, understand } from "../../../src/pipeline.ts";
 import { applyEdits } from "../../broken/broken-case.ts";
@@ -75,5 +76,96 @@ describe("whole cement jobs", () => {
 		expect(told(changed("green"))).toEqual([
 			"calc/drill-out-before-strength: the shoe of the surface string is to be drilled after 6 hours, when its cement has 375 psi",
 		]);
+	});
+});
+
+describe("a job in two stages", () => {
+	const production = (name: string) => changed(name).findings?.results.cement["production"];
+
+	it("in one piece the column breaks down the weak rock at the bottom, in two it does not", () => {
+		const [only, ...more] = told(changed("one-stage"));
+		expect(more).toEqual([]);
+		expect(only).toMatch(
+			/^calc\/breaks-rock-while-placing: as the tail passes, the cement job of the production string breaks down the Target Lime at 4,990 ft/,
+		);
+		expect(told(changed("two-stage"))).toEqual([]);
+	});
+
+	it("each stage has its own train, through its own outlet", () => {
+		const job = production("two-stage");
+		const second = job?.second_stage;
+		const ids = (placement: PlacementResults | undefined) => placement?.schedule.map(({ id }) => id);
+		expect(ids(job?.placement)).toEqual(["spacer", "tail", "displacement", "last displacement"]);
+		expect(ids(second?.placement)).toEqual(["spacer", "lead", "displacement", "last displacement"]);
+		// 4.892 in is the bore of 5 1/2 in 17 lb/ft; 1029.4 from the handbook's capacity.
+		expect(second?.displacement_volume.value).toBeCloseTo((4.892 ** 2 / 1029.4) * 2600, 2);
+		expect(job?.displacement_volume?.value).toBeCloseTo((4.892 ** 2 / 1029.4) * 4910, 2);
+		// Lead from the tool to the ground and 20 ft of spacer in the landing nipple; 8.5 lb/gal inside.
+		const outside = 0.052 * (12.4 * 2580 + 9.6 * 20);
+		expect(second?.annulus_hydrostatic_at_tool?.value).toBeCloseTo(outside, 6);
+		expect(second?.final_lift?.value).toBeCloseTo(outside - 0.052 * 8.5 * 2600, 6);
+		expect(second?.placement?.bump_pressure?.value).toBeCloseTo(
+			(second?.placement?.final_circulating_pressure.value ?? Number.NaN) + 500,
+			6,
+		);
+		// The last pressure of the pump is the lift and what friction at the slow rate adds.
+		expect(second?.placement?.final_circulating_pressure.value).toBeGreaterThan(
+			second?.final_lift?.value ?? Number.NaN,
+		);
+	});
+
+	it("pumps in two stages what it pumps in one", () => {
+		const [one, two] = [production("one-stage"), production("two-stage")];
+		expect(two?.slurry_volume.value).toBeCloseTo(one?.slurry_volume.value ?? Number.NaN, 9);
+		const cement = (placement: PlacementResults | undefined) =>
+			(placement?.schedule ?? [])
+				.filter(({ id }) => id === "lead" || id === "tail")
+				.reduce((sum, { volume }) => sum + volume.value, 0);
+		expect(cement(two?.placement) + cement(two?.second_stage?.placement)).toBeCloseTo(
+			two?.slurry_volume.value ?? Number.NaN,
+			9,
+		);
+		// What comes back is the excess of the stage that reaches the ground, and no more.
+		const lead = two?.slurries.find(({ id }) => id === "lead")?.open_hole_volume.value ?? Number.NaN;
+		expect(two?.second_stage?.placement?.returns_at_measure?.value).toBeCloseTo(lead - lead / 1.2, 9);
+		expect(two?.placement?.returns_at_measure).toBeUndefined();
+	});
+
+	it("the second stage is held against the rock as the first is", () => {
+		const weak = applyEdits(
+			"- base: 960 ft TVD, lithology: sandstone\n+ base: 960 ft TVD, lithology: sandstone\n\n- lithology: shale, competent: true, pore_pressure: 8.5 ppg, fracture_gradient: 0.84 psi/ft\n+ lithology: shale, competent: true, pore_pressure: 8.5 ppg, fracture_gradient: 0.64 psi/ft\n",
+			applyEdits(fixture("cementing-two-stage.edit"), base),
+		);
+		expect(told(understood(weak)).join("\n")).toMatch(
+			/as the lead passes, the second stage of the cement job of the production string breaks down the Anvil Shale/,
+		);
+	});
+
+	it("a stretch that neither fills is no cement, and the rock there bears what stands over it", () => {
+		const found = changed("two-stage-apart");
+		const job = found.findings?.results.cement["production"];
+		expect(job?.columns.map(({ top, bottom }) => [top.md.value, bottom.md.value])).toEqual([
+			[20, 2600],
+			[3200, 4990],
+		]);
+		expect(job?.to_surface).toBe(false);
+		const isolation = found.findings?.results.isolation;
+		expect(isolation?.gaps.map(({ top, bottom }) => [top.md.value, bottom.md.value])).toContainEqual([
+			2600, 3200,
+		]);
+		const across = isolation?.layers.find(
+			({ top, bottom }) => top.md.value <= 2900 && 2900 < bottom.md.value,
+		);
+		expect(across?.layers.at(-1)).toEqual({ kind: "open annulus", string: "production" });
+		// 1,090 ft of uncemented shale would flow if the mud between the stages did not hold it.
+		const flowing = applyEdits(
+			"- lithology: shale, competent: true, pore_pressure: 8.5 ppg, fracture_gradient: 0.84 psi/ft\n+ base: 2900 ft TVD, lithology: shale, competent: true, pore_pressure: 8.5 ppg, fracture_gradient: 0.84 psi/ft }\n+     - { name: Weak Lime, top: 2900 ft TVD, base: 3200 ft TVD, lithology: limestone, pore_pressure: 8.8 ppg, fracture_gradient: 0.64 psi/ft\n",
+			applyEdits(fixture("cementing-two-stage-apart.edit"), base),
+		);
+		const margin =
+			understood(flowing).findings?.results.cement["production"]?.second_stage?.placement?.fracture;
+		expect(margin?.formation).toBe("Weak Lime");
+		// At rest: the second stage on the tool, and 300 ft of what the first left under it.
+		expect(margin?.at.tvd.value).toBeGreaterThan(2600);
 	});
 });
