@@ -78,12 +78,14 @@ interface Covered {
 
 /** Cement columns on the vertical axis, whatever string they stand behind. */
 const columnsOf = ({ results }: Case) =>
-	Object.values(results.cement).map(({ id, top, bottom, top_basis }) => ({
-		id,
-		top: top.tvd.value,
-		bottom: bottom.tvd.value,
-		basis: top_basis,
-	}));
+	Object.values(results.cement).flatMap(({ id, columns, top_basis }) =>
+		columns.map(({ top, bottom }) => ({
+			id,
+			top: top.tvd.value,
+			bottom: bottom.tvd.value,
+			basis: top_basis,
+		})),
+	);
 
 /** `the planned cement of the surface and intermediate strings`. */
 const coveringWords = (columns: readonly { readonly id: string; readonly basis: string }[]): string =>
