@@ -304,6 +304,7 @@ export const syntheticWell = (spec: WellSpec): { well: Well; results: Results } 
 						top: hole(string.cementTop ?? ground),
 						top_basis: string.recorded === true ? "recorded" : "planned",
 						bottom: hole(string.shoe),
+						columns: [{ top: hole(string.cementTop ?? ground), bottom: hole(string.shoe) }],
 						to_surface: (string.cementTop ?? ground) <= ground,
 					},
 				]),

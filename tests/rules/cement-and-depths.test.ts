@@ -106,7 +106,12 @@ describe("depths that some wells have", () => {
 			limit: { measure: "cement top above kickoff", along: "hole", at_least },
 		});
 		expect(finding(row("1500 ft"), ...kicked).verdict).toBe("met");
+		expect(finding(row("1499.9 ft"), ...kicked).verdict).toBe("met");
 		expect(finding(row("1500.1 ft"), ...kicked).verdict).toBe("not met");
+		expect(finding(row("1500 ft"), ...kicked, without("casing.3.cement"))).toMatchObject({
+			verdict: "cannot tell",
+			missing: [{ at: ["casing", 3, "cement", "slurries"] }],
+		});
 		expect(finding(row("1500 ft"))).toMatchObject({
 			verdict: "does not apply",
 			because: "The well has no lateral.",
@@ -124,6 +129,7 @@ describe("depths that some wells have", () => {
 			set("casing.3.cement.slurries.0.from", "4900 ft"),
 		];
 		expect(finding(row("100 ft"), ...hung).verdict).toBe("met");
+		expect(finding(row("99.9 ft"), ...hung).verdict).toBe("met");
 		expect(finding(row("100.1 ft"), ...hung).verdict).toBe("not met");
 	});
 	it("a share of the well's depth below ground", () => {
@@ -150,8 +156,10 @@ describe("depths that some wells have", () => {
 				at_least: { times, of: "joint length" },
 			},
 		});
+		// 17 joints of 40 ft are the 680 ft there are.
 		expect(finding(row(17)).verdict).toBe("met");
-		expect(finding(row(18)).verdict).toBe("not met");
+		expect(finding(row(16.999)).verdict).toBe("met");
+		expect(finding(row(17.001)).verdict).toBe("not met");
 		expect(finding(row(3), without("casing.1.pipe.0.joint")).verdict).toBe("cannot tell");
 	});
 	it("a flow zone open above the shoe is taken from the marks, and the sentence says so", () => {

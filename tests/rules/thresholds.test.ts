@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import {
 	CHECK_LIMITS,
@@ -414,24 +415,142 @@ describe.each(CASES)("$check: $measure", (each) => {
 		});
 });
 
+/**
+ * Measures that a limit is taken from: the boundary moves with them. The compared value is set at, under and over it, and
+ * the measure itself is taken out.
+ */
+interface Taken {
+	readonly of: MeasureName;
+	readonly check: CheckId;
+	readonly applies: Readonly<Record<string, unknown>>;
+	readonly measure: MeasureName;
+	readonly times?: number | string;
+	/** Sets the compared value. */
+	readonly value: (amount: string) => Edit;
+	readonly at: string;
+	readonly under: string;
+	readonly over: string;
+	readonly missing?: readonly Edit[];
+	readonly path?: string;
+}
+
+const TAKEN: readonly Taken[] = [
+	{
+		// 1,000 ft of hole less 20 ft of air gap, by 0.22 psi/ft.
+		of: "string length",
+		check: "casing-pressure-test",
+		applies: surface,
+		measure: "test pressure",
+		times: "0.22 psi/ft",
+		value: (amount) => set("casing.1.pressure_test.pressure", amount),
+		at: "215.6 psi",
+		under: "215.5 psi",
+		over: "215.7 psi",
+	},
+	{
+		// API 5C3's internal yield of 13 3/8 in 54.5 lb/ft J55: 0.875 · 2 · 55,000 · 0.380 / 13.375 (memory of API 5CT's wall).
+		of: "internal yield",
+		check: "casing-pressure-test",
+		applies: surface,
+		measure: "test pressure",
+		times: 1,
+		value: (amount) => set("casing.1.pressure_test.pressure", amount),
+		at: `${(0.875 * 2 * 55_000 * 0.38) / 13.375} psi`,
+		under: "2734 psi",
+		over: "2735 psi",
+	},
+	{
+		of: "maximum treating pressure",
+		check: "casing-pressure-test",
+		applies: { string: "treated through" },
+		measure: "test pressure",
+		value: (amount) => set("casing.3.pressure_test.pressure", amount),
+		at: "8000 psi",
+		under: "7999 psi",
+		over: "8001 psi",
+		missing: [without("stimulation.limits.maximum_treating_pressure")],
+		path: "stimulation.limits.maximum_treating_pressure",
+	},
+	{
+		of: "preventer working pressure",
+		check: "casing-pressure-test",
+		applies: surface,
+		measure: "test pressure",
+		value: (amount) => set("casing.1.pressure_test.pressure", amount),
+		at: "5000 psi",
+		under: "4999 psi",
+		over: "5001 psi",
+		missing: [without("well_control")],
+		path: "well_control.preventers",
+	},
+	{
+		of: "heaviest fluid below the shoe",
+		check: "shoe-test",
+		applies: surface,
+		measure: "shoe test equivalent",
+		value: (amount) => set("casing.1.shoe_test.equivalent", amount),
+		at: "9.4 ppg",
+		under: "9.39 ppg",
+		over: "9.41 ppg",
+		missing: [without("holes.2.fluid")],
+		path: "holes.2.fluid.density",
+	},
+	{
+		of: "predicted annulus rise",
+		check: "annulus-limit",
+		applies: { annulus: { inside: "production", outside: "intermediate" } },
+		measure: "annulus stop pressure",
+		value: (amount) => set("stimulation.annuli.0.stop_above", amount),
+		at: "300 psi",
+		under: "299 psi",
+		over: "301 psi",
+		missing: [without("stimulation.annuli.0.predicted_rise")],
+		path: "stimulation.annuli.0.predicted_rise",
+	},
+];
+
+describe.each(TAKEN)("a limit taken from the $of", (each) => {
+	const row = {
+		check: each.check,
+		applies_to: each.applies,
+		limit: {
+			measure: each.measure,
+			at_least: { ...(each.times === undefined ? {} : { times: each.times }), of: each.of },
+		},
+	};
+	it("at, under and over", () => {
+		const verdicts = [each.at, each.under, each.over].map(
+			(amount) => finding(row, each.value(amount)).verdict,
+		);
+		expect(verdicts).toEqual(["met", "not met", "met"]);
+	});
+	if (each.missing !== undefined)
+		it("cannot be told without it, and names it", () => {
+			const found = finding(row, ...(each.missing ?? []));
+			expect(found.verdict, found.because).toBe("cannot tell");
+			expect(found.missing?.map(({ at }) => at.join("."))).toContain(each.path);
+		});
+});
+
 describe("the table", () => {
-	/** Measured in other tests, where they mean something. */
+	/** Measured in `cement-and-depths.test.ts` and `forms.test.ts`, where they mean something. */
 	const ELSEWHERE: readonly MeasureName[] = [
-		"string length",
 		"joint length",
 		"liner lap",
 		"cement top above kickoff",
 		"cement pumped over calculated",
-		"internal yield",
-		"preventer working pressure",
-		"heaviest fluid below the shoe",
-		"predicted annulus rise",
 		"well depth below ground",
-		"dissolved solids",
 	];
 	it("has every measure, or names where it is tested", () => {
 		const here = CASES.map(({ measure }) => measure);
-		expect([...new Set([...here, ...ELSEWHERE])].sort()).toEqual([...MEASURE_NAMES].sort());
+		const taken = TAKEN.map(({ of }) => of);
+		// The solids of a zone are compared by the check itself, for every shipped row.
+		const all = new Set([...here, ...taken, ...ELSEWHERE, "dissolved solids"]);
+		expect([...all].sort()).toEqual([...MEASURE_NAMES].sort());
+		const written = ["cement-and-depths", "forms"]
+			.map((name) => readFileSync(new URL(`${name}.test.ts`, import.meta.url), "utf8"))
+			.join();
+		for (const measure of ELSEWHERE) expect(written).toContain(`"${measure}"`);
 	});
 	it("puts each measure on a check that takes it", () => {
 		for (const { check, measure } of CASES) expect(CHECK_LIMITS[check].measures).toContain(measure);

@@ -6,16 +6,24 @@ import { readJurisdiction } from "./read-jurisdiction.ts";
 
 /** Codes of the files under `seeds/jurisdictions/`; a test holds the two equal. */
 export const JURISDICTION_CODES = [
+	"ca-ab",
+	"us-ak",
+	"us-ar",
 	"us-blm",
 	"us-ca",
 	"us-co",
 	"us-epa",
+	"us-il",
+	"us-mi",
+	"us-mt",
 	"us-nd",
 	"us-nm",
+	"us-nv",
 	"us-oh",
 	"us-ok",
 	"us-pa",
 	"us-tx",
+	"us-wv",
 	"us-wy",
 ] as const;
 

@@ -2,7 +2,7 @@ import type { Known } from "../../cite/known.ts";
 import type { AnnulusLimit, PressureTest, Well } from "../../well/well.ts";
 import { type Case, missingAt, missingOf } from "../case.ts";
 import { fallInPressure } from "../formulas.ts";
-import { absent, known, lacking, type Measure } from "./reading.ts";
+import { absent, known, lacking, type Measure, type Reading } from "./reading.ts";
 import { casingOf, stringOf } from "./shoe.ts";
 
 /** The test as recorded where it was made, else as planned; never a mixture of the two. */
@@ -60,11 +60,14 @@ const stated = (
 });
 
 /** The heaviest fluid the hole below a string's shoe is drilled with. */
-const heaviestBelow = (the: Case): Known<"density"> | undefined => {
-	const { well } = the;
-	const string = stringOf(the);
-	const next = well.holes[well.holes.findIndex(({ id }) => id === string.hole.id) + 1];
-	return next?.fluid?.density;
+const heaviestBelow = (the: Case): Reading => {
+	const { holes } = the.well;
+	const next = holes.findIndex(({ id }) => id === stringOf(the).hole.id) + 1;
+	const at = next < holes.length ? ["holes", next, "fluid", "density"] : ["holes"];
+	return known(
+		holes[next]?.fluid?.density,
+		missingAt("density of the drilling fluid below the shoe", ...at),
+	);
 };
 
 const annulusIndex = (well: Well, limit: AnnulusLimit | undefined): number =>
@@ -150,8 +153,7 @@ export const pressureMeasures = {
 	},
 	"heaviest fluid below the shoe": {
 		noun: "heaviest fluid planned below the shoe",
-		read: (the) =>
-			known(heaviestBelow(the), missingAt("density of the drilling fluid below the shoe", "holes")),
+		read: heaviestBelow,
 		say: ({ part }) => ["the fluid planned below the shoe weighs ", part],
 	},
 	"annulus stop pressure": {
