@@ -94,8 +94,8 @@ export const landedPressures = (context: JobContext, landed: Landed): PressureRe
 const fluidsInside = (context: JobContext, { key, collar, slurry }: Landed): readonly FluidColumn[] => {
 	const { path, string, job, gaps, at } = context;
 	const density = job.displacement?.density;
-	if (density === undefined || slurry === undefined || string.kind === "liner") {
-		if (string.kind !== "liner" && !grouted(context))
+	if (density === undefined || slurry === undefined) {
+		if (!grouted(context))
 			gaps.missing(`${key}.final_lift`, "The density of the displacement is not given.", [
 				[...at, "cement", "displacement"],
 			]);
@@ -134,7 +134,15 @@ const holdDown = (
 ): Known<"force"> | undefined => {
 	const [first] = string.sections;
 	const sizes = new Set(string.sections.map((s) => s.outsideDiameter.value));
-	if (casing === undefined || inside.length === 0 || first === undefined || sizes.size > 1) return undefined;
+	// A liner hangs on its running string until its hanger is set.
+	if (
+		string.kind === "liner" ||
+		casing === undefined ||
+		inside.length === 0 ||
+		first === undefined ||
+		sizes.size > 1
+	)
+		return undefined;
 	const weights = inside.flatMap(({ from, to, density }) =>
 		boreIntervals(string, from, to).map((bore) =>
 			fluidWeight.of({

@@ -49,15 +49,12 @@ const topNoun = (the: Case): string =>
 
 const axis = ({ along }: Parameters): string => (along === "hole" ? ", along the hole" : ", vertically");
 
-/** A mark at the end of a column is reached by it, within the rounding of a tally [ft]. */
-const REACHED = 0.5;
+const reaches = (foot: number, mark: number): boolean => foot > mark || practicallyEqual(foot, mark);
 
 /** Top of the column that reaches a mark from below: cement above a stretch without any seals nothing below it. */
 const topAbove = ({ columns, top }: CementResults, { md, tvd }: Mark): HoleMark =>
 	columns.find(({ bottom }) =>
-		md === undefined
-			? bottom.tvd.value >= (tvd?.value ?? 0) - REACHED
-			: bottom.md.value >= md.value - REACHED,
+		md === undefined ? reaches(bottom.tvd.value, tvd?.value ?? 0) : reaches(bottom.md.value, md.value),
 	)?.top ??
 	columns.at(-1)?.top ??
 	top;

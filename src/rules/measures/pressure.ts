@@ -64,10 +64,7 @@ const heaviestBelow = (the: Case): Reading => {
 	const { holes } = the.well;
 	const next = holes.findIndex(({ id }) => id === stringOf(the).hole.id) + 1;
 	const at = next < holes.length ? ["holes", next, "fluid", "density"] : ["holes"];
-	return known(
-		holes[next]?.fluid?.density,
-		missingAt("density of the drilling fluid below the shoe", ...at),
-	);
+	return known(holes[next]?.fluid?.density, missingAt("density of the drilling fluid below the shoe", ...at));
 };
 
 const annulusIndex = (well: Well, limit: AnnulusLimit | undefined): number =>

@@ -169,3 +169,35 @@ describe("a job in two stages", () => {
 		expect(margin?.at.tvd.value).toBeGreaterThan(2600);
 	});
 });
+
+describe("a liner", () => {
+	it("is displaced through the pipe it is run on, and its plug lands against the cement's lift", () => {
+		const found = changed("liner");
+		expect(told(found)).toEqual([]);
+		const job = found.findings?.results.cement["production"];
+		// 1,300 ft of drill pipe of 3.34 in, then 5 1/2 in 17 lb/ft of 4.892 in to the collar 80 ft above the shoe.
+		const volume = (3.34 ** 2 * 1300 + 4.892 ** 2 * (4910 - 1300)) / 1029.4;
+		expect(job?.displacement_volume?.value).toBeCloseTo(volume, 2);
+		// Outside: mud and spacer over the liner's top, slurry from there; inside 8.5 lb/gal to the collar, slurry below.
+		const spacer = job?.spacer_top?.md.value ?? Number.NaN;
+		const outside = 0.052 * (9.4 * spacer + 9.6 * (1300 - spacer) + 13.5 * 3690);
+		expect(job?.annulus_hydrostatic_at_shoe?.value).toBeCloseTo(outside, 4);
+		expect(job?.final_lift?.value).toBeCloseTo(outside - 0.052 * (8.5 * 4910 + 13.5 * 80), 4);
+		expect(job?.placement?.final_circulating_pressure.value).toBeGreaterThan(
+			job?.final_lift?.value ?? Number.NaN,
+		);
+		// A liner hangs on its running string: its own weight against the push on its end says nothing.
+		expect(job?.net_hold_down).toBeUndefined();
+		expect(job?.placement?.least_net_force).toBeUndefined();
+	});
+
+	it("without its running string is not displaced, and says so", () => {
+		const bare = applyEdits(
+			"- running_string: { od: 4 in, id: 3.34 in }\n+ floats: [float shoe]\n",
+			applyEdits(fixture("cementing-liner.edit"), base),
+		);
+		const found = understood(bare).findings;
+		expect(found?.results.cement["production"]?.displacement_volume).toBeUndefined();
+		expect(JSON.stringify(found)).toContain("A liner is displaced through its running string");
+	});
+});
