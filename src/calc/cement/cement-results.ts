@@ -107,7 +107,7 @@ const jobResults = (context: JobContext, casing: CasingResults | undefined): Cem
 		...maybe("spacer_contact_time", contact(job)),
 		...landedPressures(first, {
 			key,
-			top: lower(top.depth, plannedTop(first.job)),
+			top: job.stageTool === undefined ? top.depth : lower(top.depth, plannedTop(first.job)),
 			collar,
 			slurry: bottom.slurry,
 			casing,

@@ -161,7 +161,7 @@ export const cementTopLabels = (view: View, string: CasingString): WellLabel[] =
 					string: withinSentence(stringName(print.words, string)),
 				}),
 			),
-			[...print.mark(column.top), run(`, ${basisOf(view, cement)}`)],
+			[...print.mark(i === 0 ? cement.top : column.top), run(`, ${basisOf(view, cement)}`)],
 			...(i > 0 || slurry === undefined
 				? []
 				: [
