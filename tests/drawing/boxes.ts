@@ -134,6 +134,18 @@ export const overlaps = (drawing: Drawing): string[] => {
 	);
 };
 
+const meet = (a: Bounds, b: Bounds): boolean =>
+	a.left <= b.right && b.left <= a.right && a.top <= b.bottom && b.top <= a.bottom;
+
+/** Paths of which their clip leaves nothing: drawn in vain, and fatal to the library that makes pictures. */
+export const cutAway = (shapes: readonly Shape[]): string[] =>
+	shapes.flatMap((shape) => {
+		if (shape.kind === "group") return cutAway(shape.children).map((d) => `${shape.name ?? ""} ${d}`);
+		if (shape.kind !== "path" || shape.clip === undefined) return [];
+		const [own, clip] = [pathBounds(shape.d), pathBounds(shape.clip)];
+		return own.some((a) => clip.some((b) => meet(a, b))) ? [] : [shape.d.slice(0, 40)];
+	});
+
 /** Shapes that reach outside the drawing's frame, by name of their group. */
 export const outside = (drawing: Drawing): string[] => {
 	const found: string[] = [];

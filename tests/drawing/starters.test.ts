@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { Drawing } from "../../src/document/shapes.ts";
 import { missingGlyphs } from "../../src/measure/text-width.ts";
 import { findingsOf, STARTERS, type Starter } from "../starters.ts";
-import { crossedLeaders, labelsOf, outside, overlaps, textsOf } from "./boxes.ts";
+import { crossedLeaders, cutAway, labelsOf, outside, overlaps, textsOf } from "./boxes.ts";
 import { everyDrawing } from "./every-drawing.ts";
 
 const UNITS = ["field", "metric"] as const;
@@ -25,6 +25,10 @@ describe.each(STARTERS)("drawings of %s", (starter) => {
 			expect(overlaps(drawing), drawing.title).toEqual([]);
 			if (drawing.id !== "section") expect(crossedLeaders(drawing), drawing.title).toEqual([]);
 		}
+	});
+
+	it("draw no path that its clip cuts away whole", () => {
+		for (const drawing of all) expect(cutAway(drawing.shapes), drawing.title).toEqual([]);
 	});
 
 	it("say nothing that is not a word, in letters that the face has", () => {
