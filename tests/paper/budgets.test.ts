@@ -16,7 +16,7 @@ const BUDGETS: readonly (readonly [Paper, number, number])[] = [
 ];
 
 /** Pages of the regulator paper before its appendix, and those that stages and chemicals may exceed it by beyond. */
-const BODY = { least: 14, most: 20, stages: 3, fluids: 2 } as const;
+const BODY = { least: 14, most: { en: 20, es: 22 }, stages: 3, fluids: 2 } as const; // Spanish takes a tenth more words.
 
 const pagesOf = async (document: PaperDocument, keep: (section: Section) => boolean): Promise<number> => {
 	const { pages, findings } = await setPaper({ ...document, sections: document.sections.filter(keep) });
@@ -50,7 +50,7 @@ describe.each(STARTERS)("pages of %s", (starter) => {
 				}
 		});
 
-		it(`regulator: ${BODY.least} to ${BODY.most} before the appendix, but for long tables of stages and chemicals`, async () => {
+		it(`regulator: ${BODY.least} to ${BODY.most[language]} before the appendix, but for long tables of stages and chemicals`, async () => {
 			for (const units of UNITS)
 				for (const document of documentsOf(starter, "regulator", language, units)) {
 					const body = await pagesOf(document, ({ appendix }) => appendix !== true);
@@ -58,7 +58,7 @@ describe.each(STARTERS)("pages of %s", (starter) => {
 					const fluids = await pagesOf(document, ({ id }) => id === "fluids");
 					const beyond = Math.max(0, stages - BODY.stages) + Math.max(0, fluids - BODY.fluids);
 					expect(body, units).toBeGreaterThanOrEqual(BODY.least);
-					expect(body - beyond, units).toBeLessThanOrEqual(BODY.most);
+					expect(body - beyond, units).toBeLessThanOrEqual(BODY.most[language]);
 				}
 		});
 
