@@ -71,8 +71,8 @@ const inColumn = (cell: QuantityText, column: Column): QuantityText =>
 		: cell;
 
 /** The unit under a column's head; absent where the column has none. */
-export const columnUnit = (column: Column, { units }: Printing): string | undefined => {
+export const columnUnit = (column: Column, { units, language }: Printing): string | undefined => {
 	if (column.dimension === undefined) return undefined;
 	const unit = printedUnit(column.dimension, units, column.style);
-	return unit === "" ? undefined : unit;
+	return unit === "" ? undefined : (PRINT_WORDS[language].units[unit] ?? unit);
 };

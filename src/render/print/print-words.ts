@@ -17,6 +17,8 @@ export interface PrintWords {
 	readonly scale: string;
 	/** Text alternative of a link. */
 	readonly goTo: string;
+	/** Units whose sign a reader may not know, in full, for the head of a column. */
+	readonly units: Readonly<Record<string, string>>;
 }
 
 export const PRINT_WORDS: Readonly<Record<Language, PrintWords>> = {
@@ -36,6 +38,7 @@ export const PRINT_WORDS: Readonly<Record<Language, PrintWords>> = {
 		digest: "Digest",
 		scale: "Scale",
 		goTo: "Go to",
+		units: { d: "days" },
 	},
 	es: {
 		verdicts: {
@@ -53,5 +56,6 @@ export const PRINT_WORDS: Readonly<Record<Language, PrintWords>> = {
 		digest: "Huella",
 		scale: "Escala",
 		goTo: "Ir a",
+		units: { d: "días" },
 	},
 };
