@@ -176,13 +176,15 @@ export const UNSEEN = 0.025;
 const open = line<Point>().curve(curveLinear).digits(2);
 const closed = line<Point>().curve(curveLinearClosed).digits(2);
 
-/** Without the points that lie on the straight between others, as near as can be seen. */
+/** Without the points that lie on the straight between others, as near as can be seen; a leader keeps its bend. */
 const seen = (points: readonly Point[]): Point[] =>
-	simplify(
-		points.map(([x, y]) => ({ x, y })),
-		UNSEEN,
-		true,
-	).map(({ x, y }): Point => [x, y]);
+	points.length <= 3
+		? [...points]
+		: simplify(
+				points.map(([x, y]) => ({ x, y })),
+				UNSEEN,
+				true,
+			).map(({ x, y }): Point => [x, y]);
 
 export const openPath = (points: readonly Point[]): string => open(seen(points)) ?? "";
 export const closedPath = (points: readonly Point[]): string => closed(seen(points)) ?? "";
