@@ -196,6 +196,31 @@ describe("a job in steps", () => {
 		expect(tightestMargin.of({ margins: held }).value).toBeCloseTo(520 + 52 - 500, 6);
 	});
 
+	test("moving, rock at the shoe bears what circulates there, friction and all; at rest it bears the column", () => {
+		const way = {
+			...straight([[250, 5, 12]]),
+			PV_i: many("plastic-viscosity", 20, 20),
+			YP_i: many("yield-point", 10, 10),
+		};
+		const narrow = { ...way, D_hole: many("diameter", 14, 14) };
+		const job = placement.of({ ...narrow, W: given("force", 50_000), D_end: given("diameter", 12) });
+		const rock = {
+			...narrow,
+			job,
+			n_j: many("count", 2),
+			D_j: many("true-vertical-depth", 1000),
+			u_j: many("pressure", 0),
+			p_j: many("pressure", 900),
+		};
+		const moving = fractureMargins.of(rock).rows;
+		const resting = poreMargins.of(rock).rows;
+		for (const [i, row] of job.rows.entries()) {
+			expect(moving[i]?.pressure).toBeCloseTo(row.circulating, 6);
+			expect(resting[i]?.pressure).toBeCloseTo(row.standing, 6);
+			expect(row.circulating).toBeGreaterThan(row.standing);
+		}
+	});
+
 	test("a fluid flows past a place for its volume over the rate", () => {
 		const job = jobOf([
 			[20, 4, 10],
