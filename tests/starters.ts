@@ -14,7 +14,7 @@ if (catalog === undefined) throw new Error("the shipped catalogue does not load"
 const cache = new Map<string, Understanding>();
 
 /** A starter, or a changed one, taken through the pipeline. */
-export const understandText = (text: string, name = "well.yaml"): Understanding =>
+export const understandText = (text: string, name = "well.yaml", folder = FOLDER): Understanding =>
 	understand(
 		{ name, bytes: Buffer.from(text) },
 		{
@@ -23,7 +23,7 @@ export const understandText = (text: string, name = "well.yaml"): Understanding 
 			ownRules: [],
 			readFile: (file) => {
 				try {
-					return { file, bytes: readFileSync(new URL(file, FOLDER)) };
+					return { file, bytes: readFileSync(new URL(file, folder)) };
 				} catch {
 					return { refused: "there is no such file", code: "file/not-found" };
 				}

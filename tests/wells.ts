@@ -18,7 +18,7 @@ export const understandWell = (
 		},
 		readFileSync(new URL(`${name}.yaml`, FOLDER), "utf8"),
 	);
-	return understandText(text, `${name}.yaml`);
+	return understandText(text, `${name}.yaml`, FOLDER);
 };
 
 /** @throws Error if the well has faults */

@@ -10,7 +10,7 @@ import { pressureFaults, pressureResults } from "./pressure/index.ts";
 import type { Results } from "./results.ts";
 import { safetyResults } from "./safety/index.ts";
 import { siteResults } from "./site/index.ts";
-import { ladderFaults, stimulationResults, toeFaults } from "./stimulation/index.ts";
+import { annulusFaults, ladderFaults, stimulationResults, toeFaults } from "./stimulation/index.ts";
 import { trajectoryResults } from "./trajectory/index.ts";
 
 /**
@@ -34,6 +34,7 @@ export const calculate = (well: Well): Checked<Results> => {
 	const ladder = [
 		...(stimulation?.ladder === undefined ? [] : ladderFaults(stimulation.ladder)),
 		...toeFaults(well, stimulation),
+		...annulusFaults(well, stimulation),
 	];
 	const pressure = pressureResults(well, path, gaps, casing);
 	const site = siteResults(well, path, trajectory, gaps);

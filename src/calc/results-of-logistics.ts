@@ -6,6 +6,9 @@ export interface LogisticsResults {
 	readonly proppant_loads?: Known<"count">;
 	readonly cement_loads?: Known<"count">;
 	readonly pipe_loads?: Known<"count">;
+	readonly equipment_loads?: Known<"count">;
+	/** Water that comes back and is hauled away, at the greater of the shares stated. */
+	readonly returned_water_loads?: Known<"count">;
 	readonly other_loads?: Known<"count">;
 	readonly total_loads?: Known<"count">;
 	/** Twice the loads. */
@@ -20,6 +23,36 @@ export interface LogisticsResults {
 	readonly stimulation_days?: Known<"duration">;
 	/** An average over the base duration; the busiest day is busier. */
 	readonly loads_per_day?: Known<"ratio">;
+	/** What each phase brings down the road, in the order of the work; what belongs to none of them stands last. */
+	readonly by_phase: readonly PhaseLoads[];
+	readonly comparisons?: WaterComparisons;
+}
+
+export interface PhaseLoads {
+	readonly id: string;
+	/** Absent for loads that belong to no one phase. */
+	readonly phase?: string;
+	readonly water?: Known<"count">;
+	readonly sand?: Known<"count">;
+	readonly cement?: Known<"count">;
+	readonly pipe?: Known<"count">;
+	readonly equipment?: Known<"count">;
+	readonly returned_water?: Known<"count">;
+	readonly loads: Known<"count">;
+	/** Twice the loads. */
+	readonly one_way_trips: Known<"count">;
+	/** Over the phase's likely duration. */
+	readonly loads_per_day?: Known<"ratio">;
+	readonly busiest_day?: Known<"count">;
+	readonly busiest_day_trips?: Known<"count">;
+}
+
+/** The water pumped beside amounts that a reader knows. */
+export interface WaterComparisons {
+	/** People whose use at home over a year is as much. */
+	readonly people_for_a_year: Known<"count">;
+	/** Ground that an inch of rain would wet with as much. */
+	readonly ground_under_an_inch: Known<"land-area">;
 }
 
 export interface SafetyResults {
@@ -52,5 +85,13 @@ export interface NoiseAtPlace {
 	readonly id: string;
 	readonly name: string;
 	readonly distance: Known<"distance">;
+	readonly level: Known<"sound-level">;
+	/** The loudest everyday sound that is no louder, and the softest that is louder. */
+	readonly as_loud_as?: EverydaySound;
+	readonly softer_than?: EverydaySound;
+}
+
+export interface EverydaySound {
+	readonly id: string;
 	readonly level: Known<"sound-level">;
 }

@@ -48,6 +48,19 @@ export interface StimulationResults {
 	readonly hardest_stage?: HardestStage;
 	/** Expected < kickouts < relief ≤ maximum ≤ each element. */
 	readonly ladder?: PressureLadder;
+	/** Of sliding sleeves, the deepest first. */
+	readonly sleeves?: readonly {
+		readonly id: string;
+		/** Of the stage. */
+		readonly number: number;
+		readonly uppermost: HoleMark;
+		readonly seat: Known<"diameter">;
+		readonly ball?: Known<"diameter">;
+		/** By how much the ball is larger than its seat. */
+		readonly bearing?: Known<"diameter">;
+		/** By how much the narrowest seat above is larger than the ball. */
+		readonly room?: Known<"diameter">;
+	}[];
 	/** What must be read at the surface to open the initiation valve. */
 	readonly toe_opens_at_surface?: Known<"pressure">;
 	/** Pumps that give the power, each loaded no more than stated, the spare ones with them. */
@@ -209,11 +222,19 @@ export type FractureModel = "pkn" | "kgd" | "pkn-grown" | "radial";
 
 export interface AnnulusResults {
 	readonly id: string;
-	/** From the treated string's swelling, where the annulus lies outside that string. */
-	readonly rise_from_pressure?: Known<"pressure">;
+	/** From the swelling of the string inside it, where the pressure in that string is known. */
+	readonly rise_from_pressure?: AnnulusRise;
 	/** From the warming stated, in a closed annulus. */
-	readonly rise_from_heat?: Known<"pressure">;
-	readonly rise?: Known<"pressure">;
+	readonly rise_from_heat?: AnnulusRise;
+	readonly rise?: AnnulusRise;
+	/** The most that may stand in it without a leak: the greater rise, or what its relief valve lets stand. */
+	readonly highest?: Known<"pressure">;
+}
+
+/** With the outer pipe free to swell, and with cement and rock holding it. */
+export interface AnnulusRise {
+	readonly free: Known<"pressure">;
+	readonly held: Known<"pressure">;
 }
 
 export interface StageResults {

@@ -1,7 +1,13 @@
 import * as z from "zod";
 import { PUBLIC } from "./audience.ts";
-import { field, group, optional, text } from "./field.ts";
-import { part, q, typed } from "./quantity-field.ts";
+import { entry, field, group, list, oneOf, optional, text } from "./field.ts";
+import { count, part, q, typed } from "./quantity-field.ts";
+import { PHASES } from "./schedule.ts";
+
+const equipment = entry("Equipment of a phase", "Rigs, tanks and iron come with their own work.", PUBLIC, {
+	phase: oneOf(PHASES, "Phase", "Spreads the trucks over its days.", PUBLIC),
+	loads: count("Loads", "Brought in for it and taken away after it.", PUBLIC),
+});
 
 /** Loads carried to the site, so that trucks can be counted. */
 export const logistics = group("Logistics", "How many trucks, on which road.", PUBLIC, {
@@ -10,6 +16,12 @@ export const logistics = group("Logistics", "How many trucks, on which road.", P
 	sand_truck: optional(q("mass", "Sand in a truck", "Counts loads.", PUBLIC)),
 	cement_truck: optional(q("mass", "Cement in a truck", "Counts loads.", PUBLIC)),
 	pipe_truck: optional(q("mass", "Pipe on a truck", "Counts loads.", PUBLIC)),
+	returned_water_by_pipeline: optional(
+		part("Share of the returned water by pipeline", "What does not go by pipe is hauled away.", PUBLIC),
+	),
+	equipment: optional(
+		list("Equipment by phase", "Loads that come with one phase of the work.", PUBLIC, equipment),
+	),
 	other_loads: optional(
 		field(
 			z
@@ -18,7 +30,7 @@ export const logistics = group("Logistics", "How many trucks, on which road.", P
 				.transform((loads) => typed("count", loads, String(loads))),
 			{
 				title: "Other loads",
-				why: "Rig, tanks, iron, fuel and gravel.",
+				why: "Fuel, gravel and what else belongs to no one phase.",
 				papers: PUBLIC,
 				expected: "a whole number, 0 or more",
 				example: "140",

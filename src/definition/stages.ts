@@ -103,6 +103,19 @@ const override = entry("Stage that differs", "Only what differs from the layout 
 	why: optional(text("Why it differs", "A fault, a neighbor, an old well.", RECORD)),
 });
 
+const sleeve = entry("Sleeve", "The sleeve of one stage, and the ball that opens it.", TECHNICAL, {
+	stage: count("Stage", "Its number; 1 is the deepest.", TECHNICAL),
+	seat: q("diameter", "Seat", "Bore that the ball lands on; the smaller the nearer the toe.", TECHNICAL),
+	ball: optional(
+		q(
+			"diameter",
+			"Ball",
+			"Passes every seat above and not its own; absent where pressure opens the sleeve.",
+			TECHNICAL,
+		),
+	),
+});
+
 const stageRecord = entry("Stage record", "What one stage was like.", RECORD, {
 	stage: count("Stage", "Its number; 1 is the deepest.", RECORD),
 	date: optional(date("Date", "When it was pumped.", RECORD)),
@@ -136,6 +149,7 @@ export const stages = group("Stages", "Where the rock is opened, and what is pum
 		}),
 	),
 	interval: optional(interval),
+	sleeves: optional(list("Sleeves", "Of a well that is opened by sliding sleeves.", TECHNICAL, sleeve)),
 	treatment: group("Treatment", "What is pumped in each stage unless an override says otherwise.", EVERY, {
 		rate: q("flow-rate", "Rate", "Sets pressure and time.", TECHNICAL),
 		steps,

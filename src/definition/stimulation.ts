@@ -90,7 +90,7 @@ const annulus = entry(
 			]),
 			{
 				title: "Between",
-				why: "The two strings it lies between, the inner first.",
+				why: "The two strings it lies between, the inner first; pipe pumped down inside the casing is `treating-string`.",
 				papers: TECHNICAL,
 				expected: "two short names, such as `[production, intermediate]`",
 			},
@@ -103,6 +103,9 @@ const annulus = entry(
 				from: q("temperature", "From", "Before the job.", TECHNICAL),
 				to: q("temperature", "To", "The warmest it will be.", TECHNICAL),
 			}),
+		),
+		relief: optional(
+			q("pressure", "Relief valve set at", "An annulus that is not shut in rises no further.", TECHNICAL),
 		),
 		stop_above: optional(q("pressure", "Stop above", "The job stops.", TECHNICAL)),
 		tell: optional(text("Who is told", "The agency, where nobody is named.", TECHNICAL)),

@@ -35,6 +35,7 @@ const NAMED: readonly (readonly [list: Path, name: string])[] = [
 	[["stimulation", "proppants"], "id"],
 	[["stimulation", "additives"], "id"],
 	[["stimulation", "stages", "overrides"], "stage"],
+	[["stimulation", "stages", "sleeves"], "stage"],
 	[["stimulation", "stages", "actual", "records"], "stage"],
 	[["safety", "muster_points"], "id"],
 ];
@@ -107,6 +108,18 @@ const methodAndStages = (tree: unknown): readonly Diagnostic[] => {
 	const given = ["layout", "rows", "interval"].filter((key) => Object.hasOwn(stages, key));
 	const known = ["plug and perforate", "sliding sleeve", "single interval"].some((word) => word === method);
 	if (given.length !== 1 || !known) return [];
+	if (Object.hasOwn(stages, "sleeves") && method !== "sliding sleeve")
+		return [
+			faultAt({
+				code: "definition/method-and-stages",
+				at: ["stimulation", "method"],
+				what: "sleeves are listed, and the method is another",
+				expected: "`sliding sleeve`",
+				found: String(method),
+				mend: "correct the method, or take out `sleeves`",
+				related: [{ at: { path: ["stimulation", "stages", "sleeves"] }, label: "the sleeves" }],
+			}),
+		];
 	const single = given[0] === "interval";
 	if (single === (method === "single interval")) return [];
 	return [

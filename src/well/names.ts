@@ -17,3 +17,6 @@ export const distinctIds = (names: readonly string[]): string[] => {
 		return times === 1 ? id : `${id}-${times}`;
 	});
 };
+
+/** How an annulus names pipe that is pumped down inside casing. */
+export const TREATING_STRING = "treating-string";

@@ -1,6 +1,7 @@
 import type { StimulationDefinition } from "../definition/definition.ts";
 import type { Path } from "../diagnostics/path.ts";
 import { type Desk, fault, maybe } from "./desk.ts";
+import { TREATING_STRING } from "./names.ts";
 import type { ReadFile } from "./read-file.ts";
 import { unknownReference } from "./references.ts";
 import { resolveStages } from "./resolve-stages.ts";
@@ -40,6 +41,7 @@ export const resolveStimulation = (
 					},
 				}),
 		stages: resolveStages(written, files, desk),
+		...maybe("sleeves", written.stages.sleeves && sleevesOf(written.stages.sleeves)),
 		proppants: (written.proppants ?? []).map(resolveProppant),
 		additives: (written.additives ?? []).map(resolveAdditive),
 		annuli: annuliOf(written, stringIds, desk),
@@ -48,6 +50,13 @@ export const resolveStimulation = (
 			: { flowback: { ...maybe("returned", flowback.returned), ...maybe("goesTo", flowback.goes_to) } }),
 	};
 };
+
+const sleevesOf = (
+	written: NonNullable<StimulationDefinition["stages"]["sleeves"]>,
+): Stimulation["sleeves"] =>
+	written
+		.map(({ stage, seat, ball }) => ({ stage: stage.value as number, seat, ...maybe("ball", ball) }))
+		.sort((a, b) => a.stage - b.stage);
 
 const pressures = (
 	written: StimulationDefinition,
@@ -146,10 +155,12 @@ const annuliOf = (
 	desk: Desk,
 ): readonly AnnulusLimit[] =>
 	(written.annuli ?? []).map((each, i) => {
+		// Inside everything else, and so named before it.
+		const ids = [...stringIds, ...(written.treating_string === undefined ? [] : [TREATING_STRING])];
 		for (const [side, id] of each.between.entries())
-			if (!stringIds.includes(id))
-				unknownReference(desk, [...AT, "annuli", i, "between", side], "casing string", id, stringIds);
-		const [inner, outer] = each.between.map((id) => stringIds.indexOf(id));
+			if (!ids.includes(id))
+				unknownReference(desk, [...AT, "annuli", i, "between", side], "casing string", id, ids);
+		const [inner, outer] = each.between.map((id) => ids.indexOf(id));
 		if (inner !== undefined && outer !== undefined && outer >= 0 && inner >= 0 && inner <= outer)
 			fault(desk, "well/annulus-strings", [...AT, "annuli", i, "between"], {
 				what:
@@ -167,6 +178,7 @@ const annuliOf = (
 			between: each.between,
 			...maybe("predictedRise", each.predicted_rise),
 			...maybe("warming", each.warming),
+			...maybe("relief", each.relief),
 			...maybe("tell", each.tell),
 			...maybe("stopAbove", each.stop_above),
 			...maybe("notifyWithin", each.notify_within),

@@ -9,6 +9,7 @@ import { checkPassage } from "./check-passage.ts";
 import { checkPlace } from "./check-place.ts";
 import { checkPlausibility } from "./check-plausibility.ts";
 import { checkRecords } from "./check-records.ts";
+import { checkSleeves } from "./check-sleeves.ts";
 import { checkSlurryFigures } from "./check-slurry-figures.ts";
 import { checkStages } from "./check-stages.ts";
 import { checkStrings } from "./check-strings.ts";
@@ -84,6 +85,7 @@ export const resolveWell = (definition: Definition, catalog: Catalog, files: Rea
 	)?.string;
 	if (stimulation !== undefined) {
 		checkStages(stimulation, treated, desk);
+		checkSleeves(stimulation, treated, desk);
 		checkLanding(stimulation, trajectory, desk);
 		keepClearOfCouplings(definition.stimulation?.stages.couplings, stimulation.stages, files, desk);
 	}

@@ -561,6 +561,8 @@ export interface Stimulation {
 		readonly opensAtMeasured?: "surface" | "valve";
 	};
 	readonly stages: readonly Stage[];
+	/** Of sliding sleeves, the deepest first. */
+	readonly sleeves?: readonly Sleeve[];
 	readonly proppants: readonly Proppant[];
 	readonly additives: readonly Additive[];
 	readonly annuli: readonly AnnulusLimit[];
@@ -604,6 +606,15 @@ export interface Stage {
 	/** Why the stage differs from the layout, where it does. */
 	readonly why?: string;
 	readonly actual?: StageActual;
+}
+
+export interface Sleeve {
+	/** Number of its stage. */
+	readonly stage: number;
+	/** Bore of the seat. */
+	readonly seat: Known<"diameter">;
+	/** Absent where pressure alone opens the sleeve. */
+	readonly ball?: Known<"diameter">;
 }
 
 export interface TreatingString {
@@ -666,11 +677,13 @@ export interface Additive {
 }
 
 export interface AnnulusLimit {
-	/** Ids of the inner and the outer string. */
+	/** Ids of the inner and the outer string; `treating-string` for pipe that is pumped down inside casing. */
 	readonly between: readonly [string, string];
 	readonly predictedRise?: Known<"pressure">;
 	/** Of the fluid in it. */
 	readonly warming?: { readonly from: Known<"temperature">; readonly to: Known<"temperature"> };
+	/** Set point of the valve that relieves it; closed where there is none. */
+	readonly relief?: Known<"pressure">;
 	/** Who is told, where it is not the agency. */
 	readonly tell?: string;
 	readonly stopAbove?: Known<"pressure">;

@@ -7,9 +7,10 @@
  */
 import type { AnyFormula } from "../../cite/formula.ts";
 import { formulasIn } from "../formulas-in.ts";
+import * as comparisons from "./comparisons.ts";
 import * as durations from "./durations.ts";
 import * as loads from "./loads.ts";
 
 export { logisticsResults } from "./logistics-results.ts";
 
-export const logisticsFormulas: readonly AnyFormula[] = formulasIn(loads, durations);
+export const logisticsFormulas: readonly AnyFormula[] = formulasIn(loads, durations, comparisons);

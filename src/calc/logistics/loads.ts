@@ -97,3 +97,42 @@ export const loadsPerDay = formula({
 	validity: "a duration above zero",
 	compute: ({ n, t }) => (t > 0 ? n / (t / (24 * 60)) : Number.NaN),
 });
+
+/** Loads on the busiest day of a phase, spread evenly over its shortest time [count]. */
+export const busiestDay = formula({
+	id: "logistics/busiest-day",
+	name: "Truck loads on the busiest day, by the shortest duration",
+	expression: "n_d = n / max(t, 1 d), rounded up",
+	source: cite(
+		"definition",
+		"all loads within the shortest time, evenly; deliveries that bunch make it busier",
+	),
+	inputs: { n: "count", t: "duration" },
+	gives: "count",
+	validity: "a duration above zero",
+	compute: ({ n, t }) => (t > 0 ? whole(n / Math.max(t / (24 * 60), 1)) : Number.NaN),
+});
+
+/** The same by the stages that may be pumped in one day [count]. */
+export const busiestDayOfStages = formula({
+	id: "logistics/busiest-day-of-stages",
+	name: "Truck loads on the busiest day, by stages",
+	expression: "n_d = (n / N) ⌈r⌉, rounded up",
+	source: cite("definition", "the loads of as many whole stages as the pace begins in a day"),
+	inputs: { n: "count", N: "count", r: "count" },
+	gives: "count",
+	validity: "at least one stage; a pace above zero",
+	compute: ({ n, N, r }) => (N > 0 && r > 0 ? whole((n / N) * Math.min(Math.ceil(r), N)) : Number.NaN),
+});
+
+/** The greatest of several counts [count]. */
+export const greatestCount = formula({
+	id: "logistics/greatest-count",
+	name: "Greatest count",
+	expression: "max n_i",
+	source: cite("definition"),
+	inputs: { n_i: { many: "count" } },
+	gives: "count",
+	validity: "at least one",
+	compute: ({ n_i }) => (n_i.length === 0 ? Number.NaN : Math.max(...n_i)),
+});

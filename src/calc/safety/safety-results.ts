@@ -2,6 +2,7 @@ import type { Known } from "../../cite/known.ts";
 import type { Well } from "../../well/well.ts";
 import { type Gaps, maybe } from "../gaps.ts";
 import type { HydrogenSulfideResults, SafetyResults, SiteResults } from "../results.ts";
+import { everydaySounds } from "./everyday-sounds.ts";
 import {
 	continuousRadiusDay,
 	continuousRadiusNight,
@@ -54,7 +55,8 @@ const noiseResults = (
 		const distance = distanceOf(neighbor, site);
 		if (distance === undefined || distance.value <= 0) return [];
 		const level = soundLevelAtDistance.of({ L_1: noise.source_level, r_1: noise.at, r_2: distance });
-		return [{ id: neighbor.id, name: neighbor.name, kind: neighbor.kind, distance, level }];
+		const { id, name, kind } = neighbor;
+		return [{ id, name, kind, distance, level, ...everydaySounds(level) }];
 	});
 	const [dwelling] = levels
 		.filter(({ kind }) => kind === "dwelling")

@@ -23,16 +23,19 @@ import * as pressureLadder from "./pressure-ladder.ts";
 import * as radial from "./radial.ts";
 import * as schedule from "./schedule.ts";
 import * as settling from "./settling.ts";
+import * as sleeves from "./sleeves.ts";
 import * as slurry from "./slurry.ts";
 import * as stageCourse from "./stage-course.ts";
 import * as treatingPressure from "./treating-pressure.ts";
 
+export { annulusFaults } from "./annulus-faults.ts";
 export { ladderFaults } from "./ladder-faults.ts";
 export { stimulationResults } from "./stimulation-results.ts";
 export { toeFaults } from "./toe.ts";
 
 export const stimulationFormulas: readonly AnyFormula[] = formulasIn(
 	stageLayout,
+	sleeves,
 	slurry,
 	schedule,
 	treatingPressure,

@@ -21,6 +21,7 @@ import { fractureRange } from "./fracture-range.ts";
 import { hardestStage } from "./hardest-stage.ts";
 import { illustrativeHeight } from "./illustrative-height.ts";
 import { pressureLadder } from "./pressure-ladder.ts";
+import { sleeveResults } from "./sleeves.ts";
 import { countOf, plugCount, sharedVolume, totalMass, totalTime, volumeLess } from "./slurry.ts";
 import { frictionDown, pressureInputs } from "./stage-pressure.ts";
 import { type StageContext, stageResults, uppermost } from "./stage-results.ts";
@@ -64,6 +65,7 @@ export const stimulationResults = (
 		...hard,
 		...maybe("ladder", pressureLadder(stimulation, boundary, hard.expected_treating_pressure)),
 		...maybe("toe_opens_at_surface", toeOpening(context)),
+		...maybe("sleeves", sleeveResults(context)),
 		...maybe(
 			"pumps",
 			pumps &&

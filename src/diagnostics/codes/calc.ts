@@ -2,6 +2,15 @@ import type { CodeEntry } from "../codes.ts";
 
 /** Faults that only the calculation can see. */
 export const CALC_CODES = {
+	"calc/annulus-stop": {
+		severity: "warning",
+		title: "An annulus may pass its stop value without a leak",
+		explain:
+			"A string under treating pressure swells and presses what is outside it. In a closed annulus full of water that rise is " +
+			"worked from the pipe alone, with the outer wall free and with it held by cement and rock; the greater of the two is compared. A stop below it " +
+			"ends a sound job, and a crew that learns to pass it will pass a leak. Leave the annulus open through a relief valve set " +
+			"below the stop and state it as `relief`, or set the stop higher, no higher than both strings may see.",
+	},
 	"calc/impossible-plan": {
 		severity: "error",
 		title: "No hole can follow the plan",

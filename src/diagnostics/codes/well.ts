@@ -280,6 +280,14 @@ export const WELL_CODES = {
 			"A plug isolates the stage below: it is set below the stage's bottom cluster and above the uppermost cluster of the " +
 			"stage below. Stage 1, at the toe, has none.",
 	},
+	"well/sleeve-balls": {
+		severity: "error",
+		title: "A ball does not land on its seat, or does not reach it",
+		explain:
+			"Sliding sleeves are opened from the toe up, each by a ball that lands on its seat. A ball must pass the pipe and every " +
+			"seat above its own, so seats and balls grow from the toe up, and it must be larger than its own seat. By how much is " +
+			"the maker's matter; the paper prints the bearing and the room that these sizes leave.",
+	},
 	"well/coupling-near": {
 		severity: "warning",
 		title: "A plug or a cluster stands at a coupling",

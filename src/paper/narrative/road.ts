@@ -5,6 +5,9 @@ import { about, say, sayText } from "./say.ts";
 export const roadWords = (context: PaperContext): Record<string, unknown> => {
 	const { well, results } = context;
 	const logistics = results.logistics;
+	const comparisons = logistics?.comparisons;
+	// Of a small job the comparison would be with one or two people, which tells nobody anything.
+	const compared = (comparisons?.people_for_a_year.value ?? 0) < 10 ? undefined : comparisons;
 	const phases = (well.schedule ?? []).map((phase) => ({
 		name: context.words.label(`phases.${phase.phase}`),
 		days: say(context, phase.days[phase.days.length === 1 ? 0 : 1], { unit: "d", decimals: 0 }),
@@ -15,6 +18,8 @@ export const roadWords = (context: PaperContext): Record<string, unknown> => {
 		total_trips: about(context, logistics?.one_way_trips),
 		total_loads_exact: say(context, logistics?.total_loads),
 		total_trips_exact: say(context, logistics?.one_way_trips),
+		water_people: about(context, compared?.people_for_a_year),
+		water_ground: about(context, compared?.ground_under_an_inch),
 		has_schedule: phases.length > 0,
 		phases,
 		noise_level: about(context, well.safety?.noise?.source_level),

@@ -45,6 +45,7 @@ import {
 	zonesTable,
 } from "./isolation.ts";
 import { cementPressures, kickTable } from "./kicks-and-preventers.ts";
+import { loadsByPhase, loadsByPhasePlain, noiseTable } from "./loads.ts";
 import type { Part } from "./part.ts";
 import { curveFacts, drillStringTable, pathPlaces, surveyUncertainty } from "./path-places.ts";
 import { publicContacts, signature } from "./people.ts";
@@ -63,8 +64,11 @@ import { judgementChecks, openChecks, ruleChecks } from "./rule-checks.ts";
 import { sourServiceTable } from "./sour-service.ts";
 import {
 	additivesTable,
+	clusterDepths,
 	proppantsTable,
+	sleevesTable,
 	stageRecords,
+	stagesThatDiffer,
 	stageTable,
 	stimulationTotals,
 	treatmentSchedule,
@@ -72,6 +76,7 @@ import {
 } from "./stimulation.ts";
 import {
 	annuliTable,
+	annuliWorked,
 	pressureBoundary,
 	pressureTests,
 	shoeTests,
@@ -132,6 +137,7 @@ export const PARTS: Readonly<Record<string, Part>> = {
 	"pressure-boundary": pressureBoundary,
 	"treating-limits": treatingLimits,
 	"annuli-table": annuliTable,
+	"annuli-worked": annuliWorked,
 	"pressure-ladder": pressureLadder,
 	"expected-pressure": expectedPressure,
 	"stage-course": stageCourse,
@@ -155,6 +161,9 @@ export const PARTS: Readonly<Record<string, Part>> = {
 	"treatment-schedule": treatmentSchedule,
 	"stage-table": stageTable,
 	"stage-records": stageRecords,
+	"stages-that-differ": stagesThatDiffer,
+	"cluster-depths": clusterDepths,
+	"sleeves-table": sleevesTable,
 	"water-sources": waterSources,
 	"proppants-table": proppantsTable,
 	"additives-table": additivesTable,
@@ -172,6 +181,9 @@ export const PARTS: Readonly<Record<string, Part>> = {
 	"neighbor-wells-plain": neighborWellsPlain,
 	"schedule-plain": scheduleTable,
 	"loads-plain": loadsPlain,
+	"loads-by-phase": loadsByPhase,
+	"loads-by-phase-plain": loadsByPhasePlain,
+	"noise-table": noiseTable,
 	"additives-plain": additivesPlain,
 	"community-answers": communityAnswers,
 	glossary,

@@ -114,6 +114,8 @@ export const loadsPlain: Part = (context) => {
 			...line("sand", logistics.proppant_loads),
 			...line("cement", logistics.cement_loads),
 			...line("pipe", logistics.pipe_loads),
+			...line("equipment", logistics.equipment_loads),
+			...line("returned_water", logistics.returned_water_loads),
 			...line("other", logistics.other_loads),
 			...line("total", logistics.total_loads, true),
 		],

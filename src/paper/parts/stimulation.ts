@@ -1,6 +1,8 @@
 import type { StageResults } from "../../calc/results.ts";
-import type { Cell } from "../../document/blocks.ts";
-import { cell, type PaperContext, textCell } from "../context.ts";
+import type { Known } from "../../cite/known.ts";
+import type { Block, Cell } from "../../document/blocks.ts";
+import type { Stage } from "../../well/well.ts";
+import { cell, type PaperContext, shown, textCell } from "../context.ts";
 import { facts, type Part, quantityColumn, row, table, textColumn } from "./part.ts";
 
 export const stimulationTotals: Part = (context) => {
@@ -27,18 +29,66 @@ export const stimulationTotals: Part = (context) => {
 		["clean_per_length", cell(context, totals.averages?.clean_per_length, { decimals: 1 })],
 		["proppant_per_stage", cell(context, totals.averages?.proppant_per_stage, { nearest: 100 })],
 		["proppant_per_length", cell(context, totals.averages?.proppant_per_length, { decimals: 0 })],
+		["shot_diameter", cell(context, alike(plan.stages.map(({ shotDiameter }) => shotDiameter)))],
+		["phasing", cell(context, alike(plan.stages.map(({ phasing }) => phasing)), { decimals: 0 })],
 		["toe_kind", textCell(plan.toe?.kind)],
 		["toe_depth", cell(context, plan.toe?.depth)],
 		["toe_opens_at", cell(context, totals.toe_opens_at_surface, { nearest: 10 })],
 	]);
 };
 
-/** The steps of a stage; where every stage pumps the same plan, the first stands for all. */
+/** The value that every stage has; nothing where they differ, and a column shows them. */
+const alike = (values: readonly (Known | undefined)[]): Known | undefined => {
+	const [first] = values;
+	return values.every((each) => each?.value === first?.value) ? first : undefined;
+};
+
+/** What makes two stages pumped alike: every step as written, and the ramp. */
+const designOf = ({ steps, ramp }: Stage): string =>
+	JSON.stringify([
+		steps.map(({ name, fluid, proppant, concentration, cleanVolume, flushTo, rate }) => [
+			name,
+			fluid ?? "",
+			proppant ?? "",
+			concentration?.value ?? "",
+			cleanVolume?.value ?? flushTo ?? "",
+			rate.value,
+		]),
+		ramp === undefined
+			? ""
+			: [ramp.slurryVolume.value, ramp.proppant, ramp.mass.value, ramp.efficiency.value, ramp.steps.value],
+	]);
+
+/** `1–14, 16–36`: numbers in order, runs drawn together. */
+const runsOf = (numbers: readonly number[]): string => {
+	const runs: (readonly [number, number])[] = [];
+	for (const number of numbers) {
+		const last = runs.at(-1);
+		if (last !== undefined && last[1] === number - 1) runs[runs.length - 1] = [last[0], number];
+		else runs.push([number, number]);
+	}
+	return runs.map(([from, to]) => (from === to ? String(from) : `${from}–${to}`)).join(", ");
+};
+
+/** The steps of each design, and the stages that are pumped by it; flush and times are those of the first of them. */
 export const treatmentSchedule: Part = (context) => {
-	const stage = context.well.stimulation?.stages[0];
-	const computed = context.results.stimulation?.stages.find((s) => s.number === stage?.number);
-	if (!stage || !computed) return [];
-	return table(
+	const stages = context.well.stimulation?.stages ?? [];
+	const designs = new Map<string, Stage[]>();
+	for (const stage of stages) designs.set(designOf(stage), [...(designs.get(designOf(stage)) ?? []), stage]);
+	return [...designs.values()].flatMap((alike) => {
+		const [first] = alike;
+		const computed = context.results.stimulation?.stages.find((s) => s.number === first?.number);
+		if (computed === undefined) return [];
+		const which =
+			alike.length === 1
+				? `${context.words.label("phrases.stage")} ${computed.number}`
+				: `${context.words.label("phrases.stages")} ${runsOf(alike.map(({ number }) => number))}`;
+		return scheduleOf(context, computed, which);
+	});
+};
+
+const scheduleOf = (context: PaperContext, computed: StageResults, which: string): readonly Block[] =>
+	table(
 		context,
 		"treatment_schedule",
 		[
@@ -65,9 +115,87 @@ export const treatmentSchedule: Part = (context) => {
 				time: cell(context, step.time),
 			}),
 		),
-		{ note: "treatment_schedule", suffix: `${context.words.label("phrases.stage")} ${stage.number}` },
+		{ note: "treatment_schedule", suffix: which },
 	);
-};
+
+/** Stages that were given a reason to differ from the others, each with it. */
+export const stagesThatDiffer: Part = (context) =>
+	table(
+		context,
+		"stages_that_differ",
+		[
+			quantityColumn(context, "stage", "count", { width: 0.7, rowHead: true }),
+			quantityColumn(context, "planned_rate", "flow-rate", { style: { decimals: 0 } }),
+			textColumn(context, "why_differs", { width: 5 }),
+		],
+		(context.well.stimulation?.stages ?? []).flatMap((stage) =>
+			stage.why === undefined
+				? []
+				: [
+						row({
+							stage: { kind: "quantity", dimension: "count", value: stage.number },
+							planned_rate: cell(context, stage.rate),
+							why_differs: textCell(stage.why),
+						}),
+					],
+		),
+	);
+
+/** Every cluster by its depth along the hole, deepest first. */
+export const clusterDepths: Part = (context) =>
+	table(
+		context,
+		"cluster_depths",
+		[
+			quantityColumn(context, "stage", "count", { width: 0.5, rowHead: true }),
+			textColumn(context, "cluster_depths", { width: 5 }),
+		],
+		(context.results.stimulation?.stages ?? []).flatMap((stage) =>
+			stage.clusters.length === 0
+				? []
+				: [
+						row({
+							stage: { kind: "quantity", dimension: "count", value: stage.number },
+							cluster_depths: {
+								kind: "rich",
+								children: stage.clusters.flatMap(({ md }, i) => [
+									...(i === 0 ? [] : [{ kind: "text" as const, text: " · " }]),
+									shown(context, md, { decimals: 0 }),
+								]),
+							},
+						}),
+					],
+		),
+		{ dense: true },
+	);
+
+/** Of sliding sleeves: seat and ball of each, what the ball bears on, and the room it has on its way. */
+export const sleevesTable: Part = (context) =>
+	table(
+		context,
+		"sleeves",
+		[
+			quantityColumn(context, "stage", "count", { width: 0.7, rowHead: true }),
+			quantityColumn(context, "uppermost_opening", "measured-depth", { width: 1.2 }),
+			quantityColumn(context, "seat", "diameter", { style: DIAMETERS }),
+			quantityColumn(context, "ball", "diameter", { style: DIAMETERS }),
+			quantityColumn(context, "ball_bearing", "diameter", { width: 1.2, style: DIAMETERS }),
+			quantityColumn(context, "ball_room", "diameter", { width: 1.4, style: DIAMETERS }),
+		],
+		(context.results.stimulation?.sleeves ?? []).map((sleeve) =>
+			row({
+				stage: { kind: "quantity", dimension: "count", value: sleeve.number },
+				uppermost_opening: cell(context, sleeve.uppermost.md),
+				seat: cell(context, sleeve.seat),
+				ball: cell(context, sleeve.ball),
+				ball_bearing: cell(context, sleeve.bearing),
+				ball_room: cell(context, sleeve.room),
+			}),
+		),
+		{ dense: true, note: "sleeves" },
+	);
+
+const DIAMETERS = { decimals: 3 } as const;
 
 const span = (stage: StageResults, context: PaperContext): Record<string, Cell> => ({
 	top_md: cell(context, stage.top.md),
@@ -80,12 +208,21 @@ export const stageTable: Part = (context) => {
 	const totals = context.results.stimulation;
 	if (!totals) return [];
 	const planned = new Map(context.well.stimulation?.stages.map((stage) => [stage.number, stage]));
+	const differs = (values: readonly (Known | undefined)[]) =>
+		alike(values) === undefined && values.some((each) => each !== undefined);
+	const shotsDiffer = differs([...planned.values()].map(({ shotDiameter }) => shotDiameter));
+	const phasingDiffers = differs([...planned.values()].map(({ phasing }) => phasing));
 	const rows = totals.stages.map((stage) =>
 		row({
 			stage: { kind: "quantity", dimension: "count", value: stage.number },
 			...span(stage, context),
-			clusters: { kind: "quantity", dimension: "count", value: stage.clusters.length },
+			clusters:
+				stage.clusters.length === 0
+					? { kind: "none" }
+					: { kind: "quantity", dimension: "count", value: stage.clusters.length },
 			shots: cell(context, planned.get(stage.number)?.shotsPerCluster),
+			...(shotsDiffer ? { shot_diameter: cell(context, planned.get(stage.number)?.shotDiameter) } : {}),
+			...(phasingDiffers ? { phasing: cell(context, planned.get(stage.number)?.phasing) } : {}),
 			plug: cell(context, stage.plug?.md),
 			clean: cell(context, stage.clean_volume),
 			proppant_mass: cell(context, stage.proppant_mass),
@@ -110,7 +247,12 @@ export const stageTable: Part = (context) => {
 			quantityColumn(context, "top_tvd", "true-vertical-depth"),
 			quantityColumn(context, "bottom_tvd", "true-vertical-depth"),
 			quantityColumn(context, "clusters", "count", { width: 0.8 }),
-			quantityColumn(context, "shots", "count", { width: 0.8, label: "shots_per_cluster" }),
+			quantityColumn(context, "shots", "count", {
+				width: 0.8,
+				label: totals.stages.some(({ clusters }) => clusters.length > 0) ? "shots_per_cluster" : "shots",
+			}),
+			quantityColumn(context, "shot_diameter", "diameter", { style: { decimals: 2 } }),
+			quantityColumn(context, "phasing", "angle", { style: { decimals: 0 } }),
 			quantityColumn(context, "plug", "measured-depth"),
 			quantityColumn(context, "clean", "volume", { style: { decimals: 0 } }),
 			quantityColumn(context, "proppant_mass", "mass", { width: 1.1 }),

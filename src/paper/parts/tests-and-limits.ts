@@ -1,4 +1,4 @@
-import { cell, textCell } from "../context.ts";
+import { cell, type PaperContext, textCell } from "../context.ts";
 import { facts, named, type Part, quantityColumn, row, table, textColumn } from "./part.ts";
 
 /** Pressure tests of strings: planned beside measured. */
@@ -111,6 +111,11 @@ export const treatingLimits: Part = (context) => {
 	);
 };
 
+const TENS = { nearest: 10 } as const;
+
+const nameOf = (context: PaperContext, between: readonly string[]) =>
+	textCell(between.map((id) => named(context, id)).join(" – "));
+
 /** Pressure outside the treated string: stated, worked and recorded, where the job stops, and who is told. */
 export const annuliTable: Part = (context) => {
 	const worked = new Map(context.results.stimulation?.annuli.map((each) => [each.id, each]));
@@ -121,26 +126,60 @@ export const annuliTable: Part = (context) => {
 		[
 			textColumn(context, "annulus", { width: 2.2, rowHead: true }),
 			quantityColumn(context, "predicted_rise", "pressure"),
-			quantityColumn(context, "rise_from_pressure", "pressure", { style: { nearest: 10 } }),
-			quantityColumn(context, "rise_from_heat", "pressure", { style: { nearest: 10 } }),
+			quantityColumn(context, "annulus_relief", "pressure"),
+			quantityColumn(context, "highest_without_leak", "pressure", { width: 1.2, style: TENS }),
 			quantityColumn(context, "stop_above", "pressure"),
 			quantityColumn(context, "highest_recorded", "pressure"),
 			textColumn(context, "tell", { width: 1.8 }),
 			quantityColumn(context, "notify_within", "duration", { style: { unit: "hr", decimals: 0 } }),
 		],
-		(context.well.stimulation?.annuli ?? []).map((annulus) => {
-			const rise = worked.get(annulus.between.join("-"));
-			return row({
-				annulus: textCell(annulus.between.map((id) => named(context, id)).join(" – ")),
+		(context.well.stimulation?.annuli ?? []).map((annulus) =>
+			row({
+				annulus: nameOf(context, annulus.between),
 				predicted_rise: cell(context, annulus.predictedRise),
-				rise_from_pressure: cell(context, rise?.rise_from_pressure),
-				rise_from_heat: cell(context, rise?.rise_from_heat),
+				annulus_relief: cell(context, annulus.relief),
+				highest_without_leak: cell(context, worked.get(annulus.between.join("-"))?.highest),
 				stop_above: cell(context, annulus.stopAbove),
 				highest_recorded: cell(context, annulus.highest),
 				tell: textCell(annulus.tell ?? agency),
 				notify_within: cell(context, annulus.notifyWithin, { unit: "hr", decimals: 0 }),
-			});
-		}),
+			}),
+		),
 		{ note: "annuli" },
+	);
+};
+
+/** What the worked rise of each annulus is made of, with the outer pipe free and held. */
+export const annuliWorked: Part = (context) => {
+	const worked = new Map(context.results.stimulation?.annuli.map((each) => [each.id, each]));
+	return table(
+		context,
+		"annuli_worked",
+		[
+			textColumn(context, "annulus", { width: 2.2, rowHead: true }),
+			quantityColumn(context, "pressure_wall_free", "pressure", { style: TENS }),
+			quantityColumn(context, "pressure_wall_held", "pressure", { style: TENS }),
+			quantityColumn(context, "heat_wall_free", "pressure", { style: TENS }),
+			quantityColumn(context, "heat_wall_held", "pressure", { style: TENS }),
+			quantityColumn(context, "rise_wall_free", "pressure", { style: TENS }),
+			quantityColumn(context, "rise_wall_held", "pressure", { style: TENS }),
+		],
+		(context.well.stimulation?.annuli ?? []).flatMap(({ between }) => {
+			const found = worked.get(between.join("-"));
+			return found?.rise === undefined
+				? []
+				: [
+						row({
+							annulus: nameOf(context, between),
+							pressure_wall_free: cell(context, found.rise_from_pressure?.free),
+							pressure_wall_held: cell(context, found.rise_from_pressure?.held),
+							heat_wall_free: cell(context, found.rise_from_heat?.free),
+							heat_wall_held: cell(context, found.rise_from_heat?.held),
+							rise_wall_free: cell(context, found.rise.free),
+							rise_wall_held: cell(context, found.rise.held),
+						}),
+					];
+		}),
+		{ note: "annuli_worked" },
 	);
 };

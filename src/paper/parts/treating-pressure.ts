@@ -1,13 +1,13 @@
 import type { PressureLadder, StageResults } from "../../calc/results.ts";
 import type { Block, Cell } from "../../document/blocks.ts";
 import { cell, type PaperContext, textCell } from "../context.ts";
-import { facts, named, type Part, quantityColumn, row, table, textColumn } from "./part.ts";
+import { asGiven, facts, named, type Part, quantityColumn, row, table, textColumn } from "./part.ts";
 
 type Rung = PressureLadder["rungs"][number];
 
 const rungName = (context: PaperContext, { tier, name }: Rung): string =>
 	tier === "element"
-		? `${context.words.label("ladder.element")} ${name ?? ""}`
+		? `${context.words.label("ladder.element")} ${asGiven(context, name) ?? ""}`
 		: [context.words.label(`ladder.${tier}`), name].filter((word) => word !== undefined).join(" ");
 
 /** Whether it must lie below the next, and not merely no higher. */

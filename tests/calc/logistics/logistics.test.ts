@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { openGaps } from "../../../src/calc/gaps.ts";
+import { groundUnderAnInch, peopleForAYear } from "../../../src/calc/logistics/comparisons.ts";
 import {
 	stagesDuration,
 	stagesDurationByCycle,
@@ -8,7 +9,10 @@ import {
 } from "../../../src/calc/logistics/durations.ts";
 import { logisticsResults } from "../../../src/calc/logistics/index.ts";
 import {
+	busiestDay,
+	busiestDayOfStages,
 	cementMass,
+	greatestCount,
 	loadsByMass,
 	loadsByVolume,
 	loadsPerDay,
@@ -64,6 +68,30 @@ describe("loads", () => {
 	test("a sack of cement is 94 lb; pipe is what its strings are", () => {
 		expect(cementMass.of({ n_i: [given("count", 10), given("count", 5)] }).value).toBe(15 * 94);
 		expect(pipeMass.of({ m_i: [given("mass", 10), given("mass", 5)] }).value).toBe(15);
+	});
+});
+
+describe("the busiest day", () => {
+	const n = (value: number) => given("count", value);
+	test("is all of it in a phase of a day, and never less than the average", () => {
+		expect(busiestDay.of({ n: n(40), t: days(0.5) }).value).toBe(40);
+		expect(busiestDay.of({ n: n(41), t: days(4) }).value).toBe(11);
+		expect(busiestDay.of({ n: n(41), t: days(0) }).value).toBeNaN();
+		expect(greatestCount.of({ n_i: [n(3), n(7)] }).value).toBe(7);
+		expect(greatestCount.of({ n_i: [] }).value).toBeNaN();
+	});
+	test("begins whole stages, and no more than there are", () => {
+		expect(busiestDayOfStages.of({ n: n(60), N: n(10), r: n(2.5) }).value).toBe(18);
+		expect(busiestDayOfStages.of({ n: n(60), N: n(2), r: n(5) }).value).toBe(60);
+		expect(busiestDayOfStages.of({ n: n(60), N: n(10), r: n(0) }).value).toBeNaN();
+	});
+});
+
+describe("comparisons", () => {
+	test("a person at home for a year uses 365 days of 82 gal", () => {
+		const V = given("volume", (365 * 82) / 42);
+		expect(peopleForAYear.of({ V }).value).toBeCloseTo(1, 12);
+		expect(groundUnderAnInch.of({ V: given("volume", 0) }).value).toBe(0);
 	});
 });
 
@@ -158,6 +186,59 @@ describe("a well's loads", () => {
 		).toEqual([20, 23, 30]);
 		expect((found?.stimulation_days?.value ?? 0) / 1440).toBe(4);
 		expect(found?.loads_per_day?.value).toBeCloseTo(86 / 23, 9);
+	});
+
+	test("each phase brings its own, and the phases sum to the whole", () => {
+		const schedule = [
+			{ phase: "drilling", days: [days(16), days(19), days(26)] },
+			{ phase: "stimulation", days: [days(4), days(5), days(8)], stages_per_day: given("count", 2.5) },
+			{ phase: "flowback", days: [days(10)] },
+		];
+		const equipment = [
+			{ phase: "drilling", loads: given("count", 30) },
+			{ phase: "stimulation", loads: given("count", 4) },
+			{ phase: "stimulation", loads: given("count", 5) },
+		];
+		const stimulation = {
+			...before.stimulation,
+			returned: { low: given("volume", 1200), high: given("volume", 3600) },
+		} as StimulationResults;
+		const { found } = results(
+			{ schedule, logistics: { ...trucks, equipment, returned_water_by_pipeline: given("share", 0.5) } },
+			{ ...before, stimulation },
+		);
+		expect(
+			found?.by_phase.map((phase) => [
+				phase.id,
+				phase.loads.value,
+				phase.one_way_trips.value,
+				phase.busiest_day?.value,
+			]),
+		).toEqual([
+			// 3 of pipe, 3 of cement, 30 of equipment, over 16 days at the shortest.
+			["drilling", 36, 72, 3],
+			// 50 of water and 10 of sand for 10 stages, 3 stages begun in a day: 18; all 69 over 4 days: 17.25.
+			["stimulation", 69, 138, 18],
+			// Half of 3,600 bbl in loads of 120.
+			["flowback", 15, 30, 2],
+			["no-one-phase", 20, 40, undefined],
+		]);
+		expect(found?.by_phase[1]).toMatchObject({
+			water: { value: 50 },
+			sand: { value: 10 },
+			equipment: { value: 9 },
+		});
+		expect(found?.by_phase[1]?.loads_per_day?.value).toBeCloseTo(69 / 5, 9);
+		expect(found?.by_phase.reduce((sum, { loads }) => sum + loads.value, 0)).toBe(found?.total_loads?.value);
+	});
+
+	test("strings run in a phase of their own bring their pipe in it", () => {
+		const schedule = [
+			{ phase: "drilling", days: [days(16)] },
+			{ phase: "casing and cementing", days: [days(3)] },
+		];
+		const { found } = results({ schedule, logistics: trucks });
+		expect(found?.by_phase.find(({ pipe }) => pipe !== undefined)?.id).toBe("casing-and-cementing");
 	});
 
 	test("nothing is said where nothing is given", () => {

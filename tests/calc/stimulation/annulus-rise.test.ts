@@ -1,5 +1,11 @@
 import { describe, expect, test } from "vitest";
-import { riseFromHeat, riseFromSwelling, totalRise } from "../../../src/calc/stimulation/annulus-rise.ts";
+import {
+	riseFromHeat,
+	riseFromHeatHeld,
+	riseFromSwelling,
+	riseFromSwellingHeld,
+	totalRise,
+} from "../../../src/calc/stimulation/annulus-rise.ts";
 import { given } from "../given.ts";
 
 const inch = (d: number) => given("diameter", d);
@@ -40,6 +46,38 @@ describe("pressure in a closed annulus", () => {
 		// Change of area over area: 2 D u / (…) with u the radial swelling of the thin wall.
 		const thin = (100 * 2.75 ** 2 * 0.91) / (30e6 * 0.01);
 		expect(swell(0.01) / ((2 * 5.5 * 2 * thin) / area)).toBeCloseTo(1, 1);
+	});
+
+	// Lamé's displacements (thick cylinder, plane strain), written apart, and the annulus closed by halving.
+	const displacement = (r: number, a: number, b: number, pi: number, po: number) =>
+		(1.3 / 30e6) *
+		((0.4 * (pi * a ** 2 - po * b ** 2) * r) / (b ** 2 - a ** 2) +
+			((pi - po) * a ** 2 * b ** 2) / ((b ** 2 - a ** 2) * r));
+	const closed = (P: number, extra: number, wall: "free" | "held") => {
+		const [a, b, c, e] = [4.67, 5.5, 8.681, 9.625].map((d) => d / 2) as [number, number, number, number];
+		// Area that the walls take from the annulus at a pressure in it, and that the water gives up.
+		const excess = (q: number) =>
+			2 * Math.PI * b * displacement(b, a, b, P, q) -
+			(wall === "free" ? 2 * Math.PI * c * displacement(c, c, e, q, 0) : 0) +
+			Math.PI * (c ** 2 - b ** 2) * (extra - 3e-6 * q);
+		let [low, high] = [0, 100_000];
+		for (let i = 0; i < 100; i++) {
+			const middle = (low + high) / 2;
+			if (excess(middle) > 0) low = middle;
+			else high = middle;
+		}
+		return low;
+	};
+
+	test("is what Lamé's displacements close to, outer pipe free or held", () => {
+		expect(swelling(9000)).toBeCloseTo(closed(9000, 0, "free"), 6);
+		const P = given("pressure", 9000);
+		const held = riseFromSwellingHeld.of({ P, ...pipes }).value;
+		expect(held).toBeCloseTo(closed(9000, 0, "held"), 6);
+		expect(held).toBeGreaterThan(swelling(9000));
+		expect(heat(90, 110)).toBeCloseTo(closed(0, 2.5e-4 * 20, "free"), 6);
+		const [T_1, T_2] = [given("temperature", 90), given("temperature", 110)];
+		expect(riseFromHeatHeld.of({ T_1, T_2, ...pipes }).value).toBeCloseTo(closed(0, 2.5e-4 * 20, "held"), 6);
 	});
 
 	test("rises with warming in step, and cooling is outside the model", () => {
