@@ -162,7 +162,7 @@ const SKETCHES: Readonly<Record<string, readonly [Sketch, number]>> = {
 	"section-view": [section, 250],
 	"plan-view": [plan("full"), 250],
 	"plan-view-plain": [plan("plain"), 400],
-	"pressure-window": [pressureWindow, 290],
+	"pressure-window": [pressureWindow, 255],
 	"load-lines": [loads, 290],
 	"stage-plan": [stages, 270],
 	"treatment-plot": [treatment, 340],

@@ -126,6 +126,7 @@ export const undeterminedTable: Part = (context) =>
 				at: textCell(item.needs.map(showPath).join("; ")),
 			}),
 		),
+		{ dense: true },
 	);
 
 export const revisionsTable: Part = (context) =>
@@ -164,4 +165,5 @@ export const assumptionsTable: Part = (context) =>
 				at: textCell(showPath(assumption.at)),
 			}),
 		),
+		{ dense: true },
 	);
