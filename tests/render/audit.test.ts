@@ -1,10 +1,16 @@
+import { createElement } from "react";
 import { describe, expect, it } from "vitest";
 import type { Block, Cell } from "../../src/document/blocks.ts";
 import type { Imprint, PaperDocument } from "../../src/document/document.ts";
+import { FAMILY } from "../../src/measure/faces.ts";
 import { textWidth } from "../../src/measure/text-width.ts";
-import type { LayoutFinding } from "../../src/render/pdf/audit.ts";
+import { auditPages, type LayoutFinding } from "../../src/render/pdf/audit.ts";
+import { Pages, Root, type, type WordStyle, Words } from "../../src/render/pdf/components/primitives.tsx";
 import { DESIGNS, MEASURE } from "../../src/render/pdf/design.ts";
+import { expanded } from "../../src/render/pdf/expand.ts";
 import { setPaper } from "../../src/render/pdf/layout.ts";
+import type { LayoutNode } from "../../src/render/pdf/layout-node.ts";
+import { layoutPages, prepareEngine } from "../../src/render/pdf/pins.ts";
 import { runningMatter } from "../../src/render/pdf/running.ts";
 import { drawing, p, samplePaper } from "./sample-paper.ts";
 
@@ -23,6 +29,11 @@ const table = (...cells: readonly Cell[]): Block => ({
 	rows: [{ cells: Object.fromEntries(cells.map((cell, i) => [`c${i}`, cell])) }],
 });
 
+const linesIn = (node: LayoutNode): readonly string[] => [
+	...(node.lines ?? []).map((line) => line.string),
+	...(node.children ?? []).flatMap(linesIn),
+];
+
 describe("the audit of the set page", () => {
 	it("passes the sample in every setting and language", async () => {
 		for (const setting of ["office", "public", "field"] as const) {
@@ -38,6 +49,39 @@ describe("the audit of the set page", () => {
 		expect(findings).toEqual([
 			expect.objectContaining({ kind: "missing-glyph", page: 1, detail: expect.stringContaining("☒") }),
 		]);
+	});
+
+	it("catches a sign that falls back to a typeface of the viewer's, where ≥ prints as something else", async () => {
+		// The library sets what a face lacks in one of the viewer's fourteen, cut to eight bits: ≥ prints as "e".
+		const words = (fontFamily: string) =>
+			createElement(Words, { style: { ...type(10, 1.2), fontFamily } as WordStyle }, "Burst 5750 ≥ load");
+		const findingsIn = async (fontFamily: string) => {
+			await prepareEngine();
+			const paper = createElement(Root, null, Pages({ fontSize: 10, children: words(fontFamily) }));
+			return auditPages(await layoutPages(expanded(paper)));
+		};
+		expect(await findingsIn("Helvetica")).toContainEqual(
+			expect.objectContaining({ kind: "missing-glyph", page: 1, text: expect.stringContaining("≥") }),
+		);
+		expect(await findingsIn(FAMILY)).toEqual([]);
+	});
+
+	it("prints a number with its unit whole, wherever the line ends, or says that it did not", async () => {
+		let [whole, told] = [0, 0];
+		for (let letters = 1; letters <= 100; letters += 3) {
+			const lead = "i"
+				.repeat(15)
+				.concat(" ")
+				.repeat(12)
+				.slice(0, 100 + letters);
+			const block = p(`${lead} 2500psi and so on.`);
+			const { pages, findings } = await setPaper(withBlocks(block));
+			const lines = pages.flatMap((page) => page.children.flatMap(linesIn));
+			if (lines.some((line) => line.includes("2500psi"))) whole += 1;
+			else if (findings.some(({ kind }) => kind === "inserted-hyphen" || kind === "lost-text")) told += 1;
+		}
+		expect(whole + told).toBe(34);
+		expect(whole).toBeGreaterThan(0);
 	});
 
 	it("catches a table whose words need more than the page's width", async () => {
