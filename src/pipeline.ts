@@ -246,6 +246,12 @@ export const renderPaper = async (
 	return renderPdf(paper, { attachments });
 };
 
+/** The HTML edition of a composed paper. Its renderer is loaded only here. */
+export const renderEdition = async (paper: PaperDocument): Promise<string> => {
+	const { renderHtml } = await import("./render/html/render-html.ts");
+	return renderHtml(paper);
+};
+
 /**
  * The files that travel inside a paper. The regulator's has the definition it was made from and every result, without
  * what is written for other readers; no other paper carries any.

@@ -3,7 +3,14 @@ import { Argument, Command, Option } from "commander";
 import { type Language, PAPERS, type Paper } from "../document/document.ts";
 import { VERDICTS } from "../document/verdict.ts";
 import { spokenLanguages } from "../paper/words/words.ts";
-import { attachmentsOf, calendarFile, composePapers, type PaperRequest, renderPaper } from "../pipeline.ts";
+import {
+	attachmentsOf,
+	calendarFile,
+	composePapers,
+	type PaperRequest,
+	renderEdition,
+	renderPaper,
+} from "../pipeline.ts";
 import type { UnitSystem } from "../units/format.ts";
 import { EXIT } from "./exit-codes.ts";
 import { writeWhole } from "./files.ts";
@@ -26,7 +33,7 @@ interface BindOptions {
 }
 
 /** What may be written beside the papers. */
-const EXTRAS = ["calendar"] as const;
+const EXTRAS = ["html", "calendar"] as const;
 type Extra = (typeof EXTRAS)[number];
 
 const DEFAULT_PAPERS: readonly Paper[] = ["regulator", "landowner", "crew"];
@@ -132,6 +139,11 @@ const bindOne = async (
 		const target = join(options.out, `${document.name}.pdf`);
 		writeWhole(target, rendered.bytes, { mayReplace: true });
 		written.push(`  ${target}  ${rendered.pages} page${rendered.pages === 1 ? "" : "s"}`);
+		if (options.with.includes("html")) {
+			const edition = join(options.out, `${document.name}.html`);
+			writeWhole(edition, await renderEdition(document.paper), { mayReplace: true });
+			written.push(`  ${edition}`);
+		}
 	}
 	if (options.with.includes("calendar")) {
 		const { name, text } = await calendarFile(findings, options.lang);

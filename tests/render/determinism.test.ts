@@ -5,7 +5,8 @@ import { join } from "node:path";
 import { promisify } from "node:util";
 import { build } from "vite";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { renderPdf } from "../../src/render/pdf/render-pdf.ts";
+import { renderHtml } from "../../src/render/html/render-html.ts";
+import { type Attachment, renderPdf } from "../../src/render/pdf/render-pdf.ts";
 import { samplePaper } from "./sample-paper.ts";
 
 const run = promisify(execFile);
@@ -17,10 +18,13 @@ const SCRIPT = `
 import { readFileSync } from "node:fs";
 import { createHash } from "node:crypto";
 import { renderPdf } from "./render-pdf.js";
+import { renderHtml } from "./render-html.js";
 const paper = JSON.parse(readFileSync(process.argv[2], "utf8"));
-const { bytes, findings } = await renderPdf(paper);
+const attachments = [{ name: "well.yaml", bytes: readFileSync(process.argv[2]), mime: "application/yaml", description: "señal", relationship: "Source" }];
+const { bytes, findings } = await renderPdf(paper, { attachments });
 if (findings.length > 0) throw new Error(JSON.stringify(findings));
-process.stdout.write(createHash("sha256").update(bytes).digest("hex"));
+const sha = (content) => createHash("sha256").update(content).digest("hex");
+process.stdout.write(sha(bytes) + " " + sha(renderHtml(paper)));
 `;
 
 beforeAll(async () => {
@@ -30,10 +34,13 @@ beforeAll(async () => {
 		logLevel: "silent",
 		oxc: { jsx: { runtime: "automatic", development: false } },
 		build: {
-			ssr: "src/render/pdf/render-pdf.ts",
+			ssr: true,
 			outDir: place,
 			emptyOutDir: true,
-			rollupOptions: { output: { entryFileNames: "render-pdf.js" } },
+			rollupOptions: {
+				input: ["src/render/pdf/render-pdf.ts", "src/render/html/render-html.ts"],
+				output: { entryFileNames: "[name].js" },
+			},
 		},
 	});
 	mkdirSync(place, { recursive: true });
@@ -49,11 +56,23 @@ const inProcess = async (env: Readonly<Record<string, string>>): Promise<string>
 	return stdout;
 };
 
+/** As the script has it. */
+const attachment: Attachment = {
+	name: "well.yaml",
+	bytes: new TextEncoder().encode(JSON.stringify(samplePaper())),
+	mime: "application/yaml",
+	description: "señal",
+	relationship: "Source",
+};
+
 describe("equal papers", () => {
 	it("give equal bytes, in this process and in others, whatever time zone, locale and mode", async () => {
-		const first = sha((await renderPdf(samplePaper())).bytes);
-		const second = sha((await renderPdf(samplePaper())).bytes);
-		expect(second).toBe(first);
+		const both = async (): Promise<string> => {
+			const { bytes } = await renderPdf(samplePaper(), { attachments: [attachment] });
+			return `${sha(bytes)} ${sha(new TextEncoder().encode(renderHtml(samplePaper())))}`;
+		};
+		const first = await both();
+		expect(await both()).toBe(first);
 		const elsewhere = await Promise.all([
 			inProcess({ TZ: "America/Denver", LANG: "es_ES.UTF-8", NODE_ENV: "production" }),
 			inProcess({ TZ: "Asia/Kathmandu", LC_ALL: "de_DE.UTF-8", NODE_ENV: "development" }),

@@ -19,6 +19,10 @@ export interface PrintWords {
 	readonly goTo: string;
 	/** Units whose sign a reader may not know, in full, for the head of a column. */
 	readonly units: Readonly<Record<string, string>>;
+	/** Of the HTML edition: the link past its head. */
+	readonly skip: string;
+	/** Of the HTML edition: what a box for a pencil is. */
+	readonly toFillIn: string;
 }
 
 export const PRINT_WORDS: Readonly<Record<Language, PrintWords>> = {
@@ -39,6 +43,8 @@ export const PRINT_WORDS: Readonly<Record<Language, PrintWords>> = {
 		scale: "Scale",
 		goTo: "Go to",
 		units: { d: "days" },
+		skip: "Skip to the paper",
+		toFillIn: "to be filled in",
 	},
 	es: {
 		verdicts: {
@@ -57,5 +63,7 @@ export const PRINT_WORDS: Readonly<Record<Language, PrintWords>> = {
 		scale: "Escala",
 		goTo: "Ir a",
 		units: { d: "días" },
+		skip: "Ir al documento",
+		toFillIn: "por llenar",
 	},
 };

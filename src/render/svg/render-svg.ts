@@ -5,6 +5,10 @@ import { fontSubset } from "../../measure/font-subset.ts";
 export interface SvgOptions {
 	/** Put a subset of the typeface into the file, so that it looks and measures the same anywhere. On unless told otherwise. */
 	readonly embedFonts?: boolean;
+	/** Keep the keys of values and the names of groups, by which a file is searched and compared. On unless told otherwise. */
+	readonly keepNames?: boolean;
+	/** Before the ids inside, where several drawings stand in one file. */
+	readonly idPrefix?: string;
 }
 
 /** Characters that XML 1.0 allows (section 2.2); a lone half of a surrogate pair is none. */
@@ -85,7 +89,7 @@ const fontRules = (shapes: readonly Shape[]): string => {
 		.join("\n");
 };
 
-const shapeText = (shape: Shape, clip: (d: string) => string): string => {
+const shapeText = (shape: Shape, clip: (d: string) => string, named: boolean): string => {
 	switch (shape.kind) {
 		case "path":
 			return `<path${attributes({
@@ -112,16 +116,16 @@ const shapeText = (shape: Shape, clip: (d: string) => string): string => {
 					shape.rotate === undefined
 						? undefined
 						: `rotate(${cut(shape.rotate)} ${cut(shape.x)} ${cut(shape.y)})`,
-				"data-key": shape.key,
+				"data-key": named ? shape.key : undefined,
 			})}>${escaped(shape.text)}</text>`;
 		}
 		case "group": {
 			const moved = shape.dx !== 0 || shape.dy !== 0;
 			const open = `<g${attributes({
 				transform: moved ? `translate(${cut(shape.dx)} ${cut(shape.dy)})` : undefined,
-				"data-name": shape.name,
+				"data-name": named ? shape.name : undefined,
 			})}>`;
-			return [open, ...shape.children.map((child) => shapeText(child, clip)), "</g>"].join("\n");
+			return [open, ...shape.children.map((child) => shapeText(child, clip, named)), "</g>"].join("\n");
 		}
 	}
 };
@@ -132,7 +136,7 @@ const shapeText = (shape: Shape, clip: (d: string) => string): string => {
  */
 export const renderSvg = (drawing: Drawing, options: SvgOptions = {}): string => {
 	const { id, width, height, title, alternative, scale, shapes } = drawing;
-	const name = id.replaceAll(/[^A-Za-z0-9_-]/g, "-");
+	const name = `${options.idPrefix ?? ""}${id.replaceAll(/[^A-Za-z0-9_-]/g, "-")}`;
 	const clips = clipsOf(shapes);
 	const clip = (d: string) => `${name}-clip-${clips.get(d) ?? 0}`;
 	const fonts = options.embedFonts === false ? "" : fontRules(shapes);
@@ -151,7 +155,7 @@ export const renderSvg = (drawing: Drawing, options: SvgOptions = {}): string =>
 					"</defs>",
 				]),
 		`<rect width="${cut(width)}" height="${cut(height)}" fill="#ffffff"/>`,
-		...shapes.map((shape) => shapeText(shape, clip)),
+		...shapes.map((shape) => shapeText(shape, clip, options.keepNames !== false)),
 		"</svg>",
 		"",
 	].join("\n");

@@ -3,6 +3,7 @@ import type { ComponentType, ReactElement, ReactNode } from "react";
 import type { Block } from "../../../document/blocks.ts";
 import type { Drawing, Shape, Stroke } from "../../../document/shapes.ts";
 import { FAMILY } from "../../../measure/faces.ts";
+import { saysScale } from "../../print/says-scale.ts";
 import { INK } from "../design.ts";
 import type { NodeProps } from "../layout-node.ts";
 import { inSection, type Scene } from "../scene.ts";
@@ -140,17 +141,6 @@ const Shapes = ({ drawing, scene }: { drawing: Drawing; scene: Scene }): ReactEl
 		</Canvas>
 	);
 };
-
-/** Letters of the scale statement that a label of the drawing must share to be it; the label may be broken into lines. */
-const TELLING = 16;
-
-/** Whether the drawing itself carries its scale statement. */
-const saysScale = ({ shapes, scale }: Drawing): boolean =>
-	shapes.some((shape) =>
-		shape.kind === "group"
-			? saysScale({ shapes: shape.children, scale } as Drawing)
-			: shape.kind === "text" && shape.text.startsWith(scale.slice(0, TELLING)),
-	);
 
 /** A drawing at its own size, its caption, and, unless the drawing prints it, what it says of its scale. */
 export const Figure = ({

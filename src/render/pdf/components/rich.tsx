@@ -1,14 +1,10 @@
 import type { ReactElement, ReactNode } from "react";
 import type { Inline } from "../../../document/inline.ts";
+import { linkTarget } from "../../print/link-target.ts";
 import { printQuantity } from "../../print/print-text.ts";
 import { INK } from "../design.ts";
 import type { Scene } from "../scene.ts";
 import { Go, type WordStyle, Words } from "./primitives.tsx";
-
-const OUTSIDE = /^(https?:|mailto:)/i;
-
-/** Where a link leads: an address outside, or an id of the paper. */
-export const linkTarget = (to: string): string => (OUTSIDE.test(to) ? to : `#${to.replace(/^#/, "")}`);
 
 const set = (inline: Inline, scene: Scene, key: number): ReactNode => {
 	switch (inline.kind) {

@@ -1,0 +1,353 @@
+import type { Block, Cell, Column, Row, Section } from "../../document/blocks.ts";
+import type { PaperDocument } from "../../document/document.ts";
+import type { Inline } from "../../document/inline.ts";
+import type { Drawing, Shape } from "../../document/shapes.ts";
+import { linkTarget } from "../print/link-target.ts";
+import {
+	columnUnit,
+	NOTHING,
+	type Printing,
+	printCell,
+	printingOf,
+	printQuantity,
+} from "../print/print-text.ts";
+import { PRINT_WORDS, type PrintWords } from "../print/print-words.ts";
+import { saysScale } from "../print/says-scale.ts";
+import { renderSvg } from "../svg/render-svg.ts";
+import { escaped } from "./escape.ts";
+import { styleSheet } from "./style.ts";
+
+type Kind<K extends Block["kind"]> = Extract<Block, { kind: K }>;
+
+/** What every piece is told. */
+interface Scene {
+	readonly document: PaperDocument;
+	readonly printing: Printing;
+	readonly words: PrintWords;
+	/** Title of the section being set. */
+	readonly title: string;
+	/** A number that no other piece of the file has. */
+	readonly next: () => number;
+}
+
+const idOf = (id: string | undefined): string => (id === undefined ? "" : ` id="${escaped(id)}"`);
+const classOf = (...names: readonly (string | undefined)[]): string => {
+	const given = names.filter((name) => name !== undefined && name !== "");
+	return given.length === 0 ? "" : ` class="${given.join(" ")}"`;
+};
+
+const inline = (children: readonly Inline[], scene: Scene): string =>
+	children
+		.map((child) => {
+			switch (child.kind) {
+				case "text":
+					return escaped(child.text);
+				case "quantity":
+					return escaped(printQuantity(child, scene.printing));
+				case "verdict":
+					return `<span class="met">${escaped(scene.words.verdicts[child.verdict])}</span>`;
+				case "strong":
+					return `<strong>${inline(child.children, scene)}</strong>`;
+				case "emphasis":
+					return `<em>${inline(child.children, scene)}</em>`;
+				case "link":
+					return `<a href="${escaped(linkTarget(child.to))}">${inline(child.children, scene)}</a>`;
+				default:
+					return child satisfies never;
+			}
+		})
+		.join("");
+
+const cellHtml = (cell: Cell | undefined, scene: Scene, column?: Column): string => {
+	switch (cell?.kind) {
+		case undefined:
+		case "none":
+			return NOTHING;
+		case "rich":
+			return inline(cell.children, scene);
+		case "verdict":
+			return `<span class="${cell.verdict.replaceAll(" ", "-")}">${escaped(scene.words.verdicts[cell.verdict])}</span>`;
+		case "unset":
+			return `<strong class="unset">${escaped(cell.text)}</strong>`;
+		case "blank":
+			return `<span class="blank"><span class="unseen">${escaped(scene.words.toFillIn)}</span></span>`;
+		case "text":
+		case "quantity":
+			return escaped(printCell(cell, scene.printing, column));
+		default:
+			return cell satisfies never;
+	}
+};
+
+const noted = (note: string | undefined): string =>
+	note === undefined ? "" : ` <span class="note">${escaped(note)}</span>`;
+
+const facts = (block: Kind<"facts">, scene: Scene): string => {
+	const id = `l-${scene.next()}`;
+	const items = block.items.map(
+		(item) =>
+			`<div><dt>${escaped(item.label)}</dt><dd>${cellHtml(item.value, scene)}${noted(item.note)}</dd></div>`,
+	);
+	const list = `<dl${classOf("facts", block.columns === 2 ? "two" : undefined)}>\n${items.join("\n")}\n</dl>`;
+	return block.caption === undefined
+		? list
+		: `<div role="group" aria-labelledby="${id}"><p id="${id}" class="caption">${escaped(block.caption)}</p>\n${list}</div>`;
+};
+
+const keyFigures = (block: Kind<"figures">, scene: Scene): string => {
+	const items = block.items.map(
+		(item) =>
+			`<div><dt>${escaped(item.label)}</dt><dd>${cellHtml(item.value, scene)}</dd>${
+				item.note === undefined ? "" : `<dd class="note">${escaped(item.note)}</dd>`
+			}</div>`,
+	);
+	return `<dl class="figures">\n${items.join("\n")}\n</dl>`;
+};
+
+const alignOf = (column: Column): string | undefined => {
+	const align = column.align ?? (column.kind === "quantity" ? "end" : "start");
+	return align === "start" ? undefined : align;
+};
+
+const isGroup = (row: Row): boolean => row.emphasis === "group" && Object.keys(row.cells).length === 1;
+
+const rowHtml = (row: Row, columns: readonly Column[], scene: Scene): string => {
+	if (isGroup(row)) {
+		const [cell] = Object.values(row.cells);
+		return `<tr class="group"><th scope="rowgroup" colspan="${columns.length}">${cellHtml(cell, scene)}</th></tr>`;
+	}
+	const cells = columns.map((column) => {
+		const inside = cellHtml(row.cells[column.id], scene, column);
+		return column.rowHead === true
+			? `<th scope="row"${classOf(alignOf(column))}>${inside}</th>`
+			: `<td${classOf(alignOf(column))}>${inside}</td>`;
+	});
+	return `<tr${classOf(row.emphasis)}>${cells.join("")}</tr>`;
+};
+
+/** Rows with the subhead that they stand under: a body of the table each. */
+const bodies = (rows: readonly Row[]): readonly (readonly Row[])[] =>
+	rows.reduce<Row[][]>((all, row) => {
+		const last = all.at(-1);
+		if (last === undefined || isGroup(row)) all.push([row]);
+		else last.push(row);
+		return all;
+	}, []);
+
+/** A wide table scrolls within its own box, which the keyboard reaches. */
+const scrolling = (id: string, table: string): string =>
+	`<div class="wide" role="region" tabindex="0" aria-labelledby="${id}">\n${table}\n</div>`;
+
+const table = (block: Kind<"table">, scene: Scene): string => {
+	const id = `t-${scene.next()}`;
+	const unseen = block.caption === scene.title ? "unseen" : undefined;
+	const heads = block.columns.map((column) => {
+		const unit = columnUnit(column, scene.printing);
+		return `<th scope="col"${classOf(alignOf(column))}>${escaped(column.head)}${
+			unit === undefined ? "" : ` <span class="unit">${escaped(unit)}</span>`
+		}</th>`;
+	});
+	const rows = bodies(block.rows).map(
+		(body) => `<tbody>\n${body.map((row) => rowHtml(row, block.columns, scene)).join("\n")}\n</tbody>`,
+	);
+	const note = block.note === undefined ? "" : `\n<p class="note">${inline(block.note, scene)}</p>`;
+	return `${scrolling(
+		id,
+		`<table${idOf(block.id)}${classOf(block.dense === true ? "dense" : undefined)}>
+<caption id="${id}"${classOf(unseen)}>${escaped(block.caption)}</caption>
+<thead><tr>${heads.join("")}</tr></thead>
+${rows.join("\n")}
+</table>`,
+	)}${note}`;
+};
+
+const signIn = (block: Kind<"sign-in">, scene: Scene): string => {
+	const id = `t-${scene.next()}`;
+	const heads = block.columns.map((column) => `<th scope="col">${escaped(column.head)}</th>`).join("");
+	const line = `<tr class="line">${block.columns.map(() => "<td></td>").join("")}</tr>`;
+	return scrolling(
+		id,
+		`<table class="sign">
+<caption id="${id}" class="unseen">${escaped(`${scene.title}: ${scene.words.toFillIn}`)}</caption>
+<thead><tr>${heads}</tr></thead>
+<tbody>
+${Array.from({ length: block.lines }, () => line).join("\n")}
+</tbody>
+</table>`,
+	);
+};
+
+const figure = (block: Kind<"figure">, scene: Scene): string => {
+	const { drawing } = block;
+	const svg = renderSvg(drawing, {
+		embedFonts: false,
+		keepNames: false,
+		idPrefix: `d${scene.next()}-`,
+	}).trimEnd();
+	const scale = saysScale(drawing) ? "" : ` <span class="scale">${escaped(drawing.scale)}</span>`;
+	return `<figure${idOf(block.id)}>\n${svg}\n<figcaption>${inline(block.caption, scene)}${scale}</figcaption>\n</figure>`;
+};
+
+const TONES = { stop: "stop", caution: "caution", note: "remark" } as const;
+
+const callout = (block: Kind<"callout">, scene: Scene): string => {
+	const id = `c-${scene.next()}`;
+	return `<div role="note" class="callout ${TONES[block.tone]}" aria-labelledby="${id}">
+<p id="${id}" class="title">${escaped(`${scene.words.tones[block.tone]}: ${block.title}`)}</p>
+${setBlocks(block.blocks, scene)}
+</div>`;
+};
+
+const contents = (scene: Scene): string => {
+	const { sections, imprint } = scene.document;
+	const entries = sections.map(
+		(section) =>
+			`<li><a href="#${escaped(section.id)}">${
+				section.number === undefined ? "" : `<span class="number">${escaped(section.number)}</span>`
+			} <span>${escaped(section.title)}</span></a></li>`,
+	);
+	const { contents: name } = imprint.words;
+	return `<nav aria-label="${escaped(name)}">
+${name === scene.title ? "" : `<p class="caption">${escaped(name)}</p>\n`}<ul>
+${entries.join("\n")}
+</ul>
+</nav>`;
+};
+
+const setBlock = (block: Block, scene: Scene): string => {
+	switch (block.kind) {
+		case "heading":
+			return `<h${block.level + 1}${idOf(block.id)}>${escaped(block.text)}</h${block.level + 1}>`;
+		case "paragraph":
+			return `<p${classOf(block.tone === "body" ? undefined : block.tone)}>${inline(block.children, scene)}</p>`;
+		case "list": {
+			const name = block.ordered ? "ol" : "ul";
+			const items = block.items.map((item) => `<li>${setBlocks(item, scene)}</li>`);
+			return `<${name}>\n${items.join("\n")}\n</${name}>`;
+		}
+		case "facts":
+			return facts(block, scene);
+		case "figures":
+			return keyFigures(block, scene);
+		case "table":
+			return table(block, scene);
+		case "figure":
+			return figure(block, scene);
+		case "callout":
+			return callout(block, scene);
+		case "sign-in":
+			return signIn(block, scene);
+		case "contents":
+			return contents(scene);
+		case "page-break":
+			return '<div class="break"></div>';
+		default:
+			return block satisfies never;
+	}
+};
+
+const setBlocks = (blocks: readonly Block[], scene: Scene): string =>
+	blocks.map((block) => setBlock(block, scene)).join("\n");
+
+const setSection = (section: Section, scene: Scene): string => {
+	const number =
+		section.number === undefined ? "" : `<span class="number">${escaped(section.number)}</span> `;
+	return `<section id="${escaped(section.id)}"${classOf(section.newPage === true ? "new-page" : undefined)}>
+<h2>${number}${escaped(section.title)}</h2>
+${setBlocks(section.blocks, { ...scene, title: section.title })}
+</section>`;
+};
+
+const imprintItems = (
+	{ imprint }: PaperDocument,
+	words: PrintWords,
+): readonly (readonly [string, string])[] => [
+	...(imprint.apiNumber === undefined ? [] : [[words.apiNumber, imprint.apiNumber] as const]),
+	[imprint.words.revision, imprint.revision],
+	[words.issued, imprint.issued],
+	...(imprint.validUntil === undefined ? [] : [[words.validUntil, imprint.validUntil] as const]),
+	[words.digest, imprint.digest],
+];
+
+/** Every text that the file shows, so that the typeface in it has their signs. */
+const textsOf = (document: PaperDocument, body: string): readonly string[] => {
+	const labels = (shapes: readonly Shape[]): readonly string[] =>
+		shapes.flatMap((shape) =>
+			shape.kind === "group" ? labels(shape.children) : shape.kind === "text" ? [shape.text] : [],
+		);
+	const drawings = (blocks: readonly Block[]): readonly Drawing[] =>
+		blocks.flatMap((block) => {
+			if (block.kind === "figure") return [block.drawing];
+			if (block.kind === "callout") return drawings(block.blocks);
+			return block.kind === "list" ? block.items.flatMap(drawings) : [];
+		});
+	const shown = body.replaceAll(/<[^>]*>/gu, "\n").replaceAll(/&(?:#39|quot|amp|lt|gt);/gu, "&'\"<>");
+	const { imprint } = document;
+	return [
+		...new Set(shown.split(/\s+/u)),
+		...document.sections
+			.flatMap((section) => drawings(section.blocks))
+			.flatMap(({ shapes }) => labels(shapes)),
+		`${imprint.words.page} ${imprint.words.of} 0123456789 · & ' " < >`,
+	];
+};
+
+/**
+ * A paper as one self-contained HTML file, from the blocks that the PDF is made of: no script, nothing fetched, its
+ * drawings inline and its typeface inside, with a style of its own for print. Equal input, equal bytes.
+ *
+ * @throws RangeError for a number that cannot be printed
+ */
+export const renderHtml = (document: PaperDocument): string => {
+	const { imprint, language, sections } = document;
+	const words = PRINT_WORDS[language];
+	let count = 0;
+	const scene: Scene = {
+		document,
+		printing: printingOf(document),
+		words,
+		title: "",
+		next: () => {
+			count += 1;
+			return count;
+		},
+	};
+	const standing = [
+		imprint.state,
+		`${imprint.words.revision} ${imprint.revision}`,
+		imprint.issued,
+		imprint.digest,
+	];
+	const items = imprintItems(document, words).map(
+		([label, value]) => `<div><dt>${escaped(label)}</dt><dd>${escaped(value)}</dd></div>`,
+	);
+	const body = `<body>
+<a class="skip" href="#paper">${escaped(words.skip)}</a>
+<header class="head"><p>${escaped(imprint.operator)} · ${escaped(imprint.well)}</p><p class="state">${escaped(imprint.state)}</p></header>
+<main id="paper">
+<h1>${escaped(imprint.title)}</h1>
+${imprint.subtitle === undefined ? "" : `<p class="lead">${escaped(imprint.subtitle)}</p>\n`}<dl class="imprint">
+${items.join("\n")}
+</dl>
+<p class="note">${escaped(imprint.caution)}</p>
+${sections.map((section) => setSection(section, scene)).join("\n")}
+</main>
+<footer class="foot"><p>${escaped(imprint.caution)}</p><p>${escaped(standing.join(" · "))}</p></footer>
+</body>`;
+	return `<!doctype html>
+<html lang="${language === "es" ? "es-US" : "en-US"}">
+<head>
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<meta name="author" content="${escaped(imprint.operator)}">
+<meta name="description" content="${escaped(imprint.subject)}">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'; font-src data:">
+<title>${escaped(`${imprint.title} – ${imprint.well}`)}</title>
+<style>
+${styleSheet(document, textsOf(document, body))}
+</style>
+</head>
+${body}
+</html>
+`;
+};

@@ -1,0 +1,112 @@
+import { JSDOM } from "jsdom";
+import { describe, expect, it } from "vitest";
+import type { Inline } from "../../../src/document/inline.ts";
+import { renderHtml } from "../../../src/render/html/render-html.ts";
+import { stringsOf } from "../printed-strings.ts";
+import { drawing, p, samplePaper } from "../sample-paper.ts";
+
+const squash = (text: string): string => text.replaceAll(/\s+/gu, "");
+
+/** Relative luminance and contrast: WCAG 2.1, definitions of "relative luminance" and "contrast ratio". */
+const luminance = (color: string): number => {
+	const [r = 0, g = 0, b = 0] = [1, 3, 5].map((at) => {
+		const channel = Number.parseInt(color.slice(at, at + 2), 16) / 255;
+		return channel <= 0.03928 ? channel / 12.92 : ((channel + 0.055) / 1.055) ** 2.4;
+	});
+	return 0.2126 * r + 0.7152 * g + 0.0722 * b;
+};
+
+describe("renderHtml", () => {
+	const paper = samplePaper();
+	const html = renderHtml(paper);
+	const page = new JSDOM(html).window.document;
+
+	it("holds every word and number of every kind of block", () => {
+		const text = squash(page.body.textContent ?? "");
+		const strings = paper.sections.flatMap((section) => [section.title, ...stringsOf(section.blocks)]);
+		expect(strings.length).toBeGreaterThan(600);
+		expect(strings.filter((string) => !text.includes(squash(string)))).toEqual([]);
+	});
+
+	it("heads columns and rows, and gives a subhead its own body", () => {
+		const table = page.querySelector("#t-casing");
+		expect([...(table?.querySelectorAll("thead th") ?? [])].map((th) => th.getAttribute("scope"))).toEqual(
+			Array.from({ length: 6 }, () => "col"),
+		);
+		expect([...(table?.querySelectorAll("tbody th") ?? [])].map((th) => th.getAttribute("scope"))).toEqual([
+			"rowgroup",
+			"row",
+			"row",
+			"rowgroup",
+			"row",
+			"row",
+			"row",
+		]);
+		expect(table?.querySelectorAll("tbody")).toHaveLength(2);
+		expect(table?.querySelector("caption")?.textContent).toBe("Casing program");
+	});
+
+	it("says a verdict by its word, and a missing value loudly", () => {
+		expect(page.querySelector(".not-met")?.textContent).toBe("not met");
+		expect(page.querySelector(".unset")?.textContent).toBe("NOT SET");
+	});
+
+	it("describes its drawings, and keeps their keys to itself", () => {
+		expect(page.querySelector("svg desc")?.textContent).toContain(drawing.alternative);
+		expect(html).not.toContain("data-");
+		expect(html.match(/@font-face/gu)).toHaveLength(5);
+	});
+
+	it("prints caution, standing and page number in the margins of every page", () => {
+		const margins = /@page\{size:letter[\s\S]*?\n@page/u.exec(html)?.[0] ?? "";
+		expect(margins).toContain("judgement of a licensed engineer govern");
+		expect(margins).toContain("5f3a90c1");
+		expect(margins).toContain("counter(pages)");
+	});
+
+	it("writes in no color that a reader or a copier could lose", () => {
+		// WCAG 2.1, 1.4.6 (enhanced): 7:1 for text, on the white ground that the page states.
+		const colors = new Set(html.match(/[{;]color:#[0-9a-f]{6}/gu)?.map((rule) => rule.slice(-7)));
+		expect(colors.size).toBeGreaterThan(1);
+		for (const color of colors) expect(1.05 / (luminance(color) + 0.05), color).toBeGreaterThan(7);
+		expect([...new Set(html.match(/background[^;}]*/gu))]).toEqual(["background:#ffffff"]);
+	});
+
+	it("takes whatever is written for text", () => {
+		const hostile = `</style><script>alert(1)</script> "><img src=x onerror=alert(1)> \\";} & 'x' \u0000`;
+		const link: Inline = {
+			kind: "link",
+			to: "javascript:alert(1)",
+			children: [{ kind: "text", text: hostile }],
+		};
+		const written = renderHtml({
+			...paper,
+			imprint: { ...paper.imprint, well: hostile, operator: hostile, title: hostile, caution: hostile },
+			sections: [
+				{
+					id: `x" onload="alert(1)`,
+					title: hostile,
+					blocks: [
+						p(hostile, link),
+						{
+							kind: "figure",
+							caption: [{ kind: "text", text: hostile }],
+							drawing: { ...drawing, title: hostile, alternative: hostile },
+						},
+						{ kind: "facts", items: [{ label: hostile, value: { kind: "text", text: hostile } }] },
+					],
+				},
+			],
+		});
+		const read = new JSDOM(written).window.document;
+		expect(read.querySelectorAll("script,img,[onload],[onerror]")).toHaveLength(0);
+		expect(read.querySelectorAll("style")).toHaveLength(1);
+		expect([...read.querySelectorAll("a")].map((a) => a.getAttribute("href"))).toEqual([
+			"#paper",
+			"#javascript:alert(1)",
+		]);
+		expect(read.querySelector("section p")?.textContent).toContain("</style><script>alert(1)</script>");
+		// Nothing written can end the style sheet's strings.
+		expect(read.querySelector("style")?.textContent).not.toContain("alert(1)");
+	});
+});
