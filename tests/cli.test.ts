@@ -113,9 +113,9 @@ describe("the built command", () => {
 		expect(casebound(["new", target]).status).toBe(73);
 	});
 
-	it("binds the default papers, names them, and gives the same bytes twice, whatever the time zone and locale", () => {
+	it("binds the default papers with their HTML editions, names them, and gives the same bytes twice, whatever the time zone and locale", () => {
 		const bind = (out: string, env: Readonly<Record<string, string>>) => {
-			const bound = casebound(["bind", HORIZONTAL, "--out", join(folder, out)], env);
+			const bound = casebound(["bind", HORIZONTAL, "--with", "html", "--out", join(folder, out)], env);
 			expect(bound.stderr).toBe("");
 			expect(bound.status).toBe(0);
 			return {
@@ -132,10 +132,10 @@ describe("the built command", () => {
 		};
 		const first = bind("first", { TZ: "UTC", LANG: "C" });
 		const second = bind("second", { TZ: "America/Denver", LANG: "es_ES.UTF-8", NODE_ENV: "development" });
-		expect(Object.keys(first.digests)).toHaveLength(3);
+		expect(Object.keys(first.digests)).toHaveLength(6);
 		expect(second.digests).toEqual(first.digests);
 		for (const name of Object.keys(first.digests)) {
-			expect(name).toMatch(/\.(?:regulator|landowner|crew\.[a-z-]+)\.pdf$/u);
+			expect(name).toMatch(/\.(?:regulator|landowner|crew\.[a-z-]+)\.(?:pdf|html)$/u);
 			expect(first.stdout).toContain(name);
 		}
 		expect(first.stdout).toMatch(/\d+ met/u);

@@ -2,10 +2,19 @@ import { describe, expect, it } from "vitest";
 import type { Block } from "../../src/document/blocks.ts";
 import type { PaperDocument } from "../../src/document/document.ts";
 import { text } from "../../src/document/inline.ts";
+import { composePapers } from "../../src/pipeline.ts";
 import { setPaper } from "../../src/render/pdf/layout.ts";
 import { type LayoutNode, type PageNode, sourceText } from "../../src/render/pdf/layout-node.ts";
 import type { Tag } from "../../src/render/pdf/tags.ts";
+import { findingsOf, STARTERS } from "../starters.ts";
 import { drawing, p, samplePaper, surveyTable } from "./sample-paper.ts";
+
+type TableBlock = Extract<Block, { kind: "table" }>;
+
+const tablesIn = (blocks: readonly Block[]): readonly TableBlock[] =>
+	blocks.flatMap((block) =>
+		block.kind === "table" ? [block] : block.kind === "callout" ? tablesIn(block.blocks) : [],
+	);
 
 /** Where every tagged node stands: page and words. */
 const placesOf = (pages: readonly PageNode[]): readonly { tag: Tag; page: number; text: string }[] =>
@@ -19,10 +28,18 @@ const placesOf = (pages: readonly PageNode[]): readonly { tag: Tag; page: number
 		return page.children.flatMap(look);
 	});
 
-const ROWS = 12;
+/** Tables as the papers print them: each table of a starter's regulator paper that is long enough to be broken. */
+const REAL: readonly TableBlock[] = STARTERS.flatMap((starter) =>
+	composePapers(findingsOf(starter), [
+		{ paper: "regulator", language: "en", units: "field" },
+	]).documents.flatMap(({ paper }) => paper.sections.flatMap((section) => tablesIn(section.blocks))),
+).filter(({ rows }) => rows.length >= 4);
+
+/** Long ones are cut, so that a sweep crosses their first and last pages. */
+const MOST_ROWS = 24;
 const NOTE = [text("A selection of stations is printed.")];
 
-const startingAt = (height: number): PaperDocument => {
+const startingAt = (height: number, table: TableBlock): PaperDocument => {
 	const filler: Block = { kind: "figure", drawing: { ...drawing, height, shapes: [] }, caption: [] };
 	return {
 		...samplePaper(),
@@ -32,9 +49,9 @@ const startingAt = (height: number): PaperDocument => {
 				title: "Sweep",
 				blocks: [
 					filler,
-					{ kind: "heading", level: 2, text: "Survey" },
+					{ kind: "heading", level: 2, text: "Heading" },
 					p("One line before it."),
-					{ ...surveyTable(ROWS), note: NOTE },
+					{ ...table, rows: table.rows.slice(0, MOST_ROWS), note: NOTE },
 				],
 			},
 		],
@@ -42,8 +59,11 @@ const startingAt = (height: number): PaperDocument => {
 };
 
 /** Everything wrong with how the heading, caption, head and rows fell on pages. */
-const defectsOf = async (height: number): Promise<readonly string[]> => {
-	const { pages, findings } = await setPaper(startingAt(height));
+const defectsOf = async (
+	height: number,
+	table: TableBlock,
+): Promise<{ readonly pages: number; readonly defects: readonly string[] }> => {
+	const { pages, findings } = await setPaper(startingAt(height, table));
 	const places = placesOf(pages);
 	const pagesOf = (role: Tag["role"], once?: true): readonly number[] =>
 		places.filter(({ tag }) => tag.role === role && tag.once === once).map(({ page }) => page);
@@ -53,24 +73,74 @@ const defectsOf = async (height: number): Promise<readonly string[]> => {
 	const [caption = -1] = pagesOf("Caption");
 	const heads = pagesOf("TR", true);
 	const rows = pagesOf("TR");
-	return [
+	const wanted = Math.min(MOST_ROWS, table.rows.length);
+	const defects = [
 		...findings.map((f) => `${f.kind}: ${f.text}`),
 		...(following?.page === heading ? [] : ["heading parted from its text"]),
 		...(rows[0] === caption && heads[0] === caption ? [] : ["caption parted from head or first row"]),
-		...(rows.length === ROWS ? [] : [`${rows.length} rows, some split or lost`]),
+		...(rows.length === wanted ? [] : [`${rows.length} rows of ${wanted}, some split or lost`]),
 		...(new Set(rows).size === heads.length && rows.every((page) => heads.includes(page))
 			? []
 			: ["a page of rows without its head"]),
 		...(rows.filter((page) => page === rows[0]).length >= 2 ? [] : ["a single row beneath the caption"]),
 		...(note?.page === rows.at(-1) ? [] : ["note parted from the last row"]),
-	].map((defect) => `${height}: ${defect}`);
+	];
+	return {
+		pages: new Set(rows).size,
+		defects: defects.map((defect) => `${table.caption} at ${height}: ${defect}`),
+	};
 };
+
+/** Start positions down a page [pt]: 3 pt apart, a different table at each. */
+const POSITIONS = Array.from({ length: 210 }, (_, i) => 8 + i * 2.6);
 
 describe("page breaks", () => {
 	it("never part a heading from its text, a caption from its rows, a row from itself, a page of rows from its head", async () => {
-		const heights = Array.from({ length: 105 }, (_, i) => 30 + i * 5);
+		expect(REAL.length).toBeGreaterThan(20);
 		const defects: string[] = [];
-		for (const height of heights) defects.push(...(await defectsOf(height)));
+		let divided = 0;
+		for (const [i, height] of POSITIONS.entries()) {
+			const table = i % 2 === 0 ? surveyTable(12) : REAL[(i * 7) % REAL.length];
+			if (table === undefined) continue;
+			const set = await defectsOf(height, table);
+			defects.push(...set.defects);
+			if (set.pages > 1) divided += 1;
+		}
 		expect(defects).toEqual([]);
+		expect(divided).toBeGreaterThan(40);
+	});
+});
+
+describe("a table of many rows", () => {
+	const setRows = async (rows: number) => {
+		const { pages, findings } = await setPaper({
+			...samplePaper(),
+			sections: [{ id: "s", title: "Survey", blocks: [surveyTable(rows)] }],
+		});
+		const places = placesOf(pages);
+		return {
+			pages: pages.length,
+			findings,
+			rows: places.filter(({ tag }) => tag.role === "TR" && tag.once === undefined).length,
+			heads: places.filter(({ tag }) => tag.role === "TR" && tag.once === true).length,
+		};
+	};
+
+	it("prints each row once, its head on every page, and pages in proportion, to 5,000 rows", async () => {
+		const [hundred, thousand, most] = [await setRows(100), await setRows(1000), await setRows(5000)];
+		for (const [set, rows] of [
+			[hundred, 100],
+			[thousand, 1000],
+			[most, 5000],
+		] as const) {
+			expect(set.findings.map((f) => `${f.kind} on ${f.page}: ${f.text} ${f.detail}`).slice(0, 5)).toEqual(
+				[],
+			);
+			expect(set.rows).toBe(rows);
+			expect(set.heads).toBe(set.pages);
+		}
+		const perPage = thousand.rows / thousand.pages;
+		expect(most.pages).toBeLessThanOrEqual(Math.ceil(5000 / perPage) + 2);
+		expect(hundred.pages).toBeLessThanOrEqual(Math.ceil(100 / perPage) + 1);
 	});
 });
