@@ -26,7 +26,7 @@ const cellBox = ({ pad, lead }: TablePlan, width: number, index = 0): BoxStyle =
 	paddingRight: pad.x,
 });
 
-const Head = ({ plan }: { plan: TablePlan }): ReactElement => {
+const Head = ({ plan, tag }: { plan: TablePlan; tag: Tag }): ReactElement => {
 	const { block, scene, size, widths } = plan;
 	const { rule } = scene.design;
 	return (
@@ -34,7 +34,7 @@ const Head = ({ plan }: { plan: TablePlan }): ReactElement => {
 			fixed
 			wrap={false}
 			minPresenceAhead={Math.min(2, block.rows.length) * (size * LEADING + 2 * plan.pad.y)}
-			tag={{ role: "TR", once: true }}
+			tag={tag}
 			style={{
 				flexDirection: "row",
 				alignItems: "flex-end",
@@ -159,10 +159,24 @@ const BodyRow = ({ plan, row, last }: { plan: TablePlan; row: Row; last: boolean
 	);
 };
 
+interface RowGroup {
+	readonly rows: readonly Row[];
+	readonly from: number;
+}
+
+/** Groups of rows in one box. The engine sets a thousand, and beyond that some thousands it does not divide at all. */
+const LONGEST = 800;
+
+/** A table in lengths that the engine can divide, each begun on a new page. */
+const lengthsOf = (groups: readonly RowGroup[]): readonly (readonly RowGroup[])[] =>
+	groups.length === 0
+		? [[]]
+		: Array.from({ length: Math.ceil(groups.length / LONGEST) }, (_, i) =>
+				groups.slice(i * LONGEST, (i + 1) * LONGEST),
+			);
+
 /** The first two rows stay together, and so do the last two, with the note below them: a page shows neither alone. */
-const inCompany = (
-	rows: readonly Row[],
-): readonly { readonly rows: readonly Row[]; readonly from: number }[] => {
+const inCompany = (rows: readonly Row[]): readonly RowGroup[] => {
 	if (rows.length <= 3) return rows.length === 0 ? [] : [{ rows, from: 0 }];
 	const middle = rows.slice(2, -2).map((row, i) => ({ rows: [row], from: i + 2 }));
 	return [{ rows: rows.slice(0, 2), from: 0 }, ...middle, { rows: rows.slice(-2), from: rows.length - 2 }];
@@ -178,6 +192,7 @@ export const Table = ({ block, scene }: { block: TableBlock; scene: Scene }): Re
 	const row = planned.size * LEADING + 2 * planned.pad.y;
 	const tag: Tag = { role: "Table", ...inSection(scene) };
 	const id = block.id === undefined ? {} : { id: block.id };
+	const head: Tag = { role: "TR", once: true };
 	const captioned = block.caption !== scene.title;
 	const setRow = (item: Row, i: number): ReactElement => (
 		<BodyRow key={i} plan={planned} row={item} last={i === block.rows.length - 1} />
@@ -205,24 +220,28 @@ export const Table = ({ block, scene }: { block: TableBlock; scene: Scene }): Re
 					{block.caption}
 				</Words>
 			)}
-			{/* Nothing stands above the head in its box: space there would count as content and could end a page. */}
-			<Box
-				{...(captioned ? {} : id)}
-				tag={tag}
-				style={{ width: planned.widths.reduce((sum, w) => sum + w, 0) }}
-			>
-				<Head plan={planned} />
-				{inCompany(block.rows).map(({ rows, from }) =>
-					rows.length === 1 && from < block.rows.length - 1 ? (
-						rows.map((item) => setRow(item, from))
-					) : (
-						<Box key={from} wrap={false}>
-							{rows.map((item, i) => setRow(item, from + i))}
-							{from + rows.length === block.rows.length ? note : null}
-						</Box>
-					),
-				)}
-			</Box>
+			{lengthsOf(inCompany(block.rows)).map((groups, i) => (
+				// Nothing stands above the head in its box: space there would count as content and could end a page.
+				<Box
+					key={groups[0]?.from ?? 0}
+					{...(captioned || i > 0 ? {} : id)}
+					{...(i === 0 ? {} : { break: true })}
+					tag={tag}
+					style={{ width: planned.widths.reduce((sum, w) => sum + w, 0) }}
+				>
+					<Head plan={planned} tag={head} />
+					{groups.map(({ rows, from }) =>
+						rows.length === 1 && from < block.rows.length - 1 ? (
+							rows.map((item) => setRow(item, from))
+						) : (
+							<Box key={from} wrap={false}>
+								{rows.map((item, i) => setRow(item, from + i))}
+								{from + rows.length === block.rows.length ? note : null}
+							</Box>
+						),
+					)}
+				</Box>
+			))}
 			<Space height={design.step * 1.8} />
 		</>
 	);
