@@ -140,11 +140,8 @@ it("sets papers, and beside them the same on pdfkit and by typst", async () => {
 		writeFileSync(file, JSON.stringify(document));
 		const rows = rowsOf(document);
 		for (const kind of ["ours", "pdfkit", "typst", "html"]) {
-			const { cold, warm, peak, bytes, pages } = timesOf(
-				kind,
-				file,
-				...(rows > LONG_ROWS ? ([1, 1] as const) : ([COLD_RUNS, 3] as const)),
-			);
+			const runs = rows > LONG_ROWS ? { cold: 1, warm: 1 } : { cold: COLD_RUNS, warm: 3 };
+			const { cold, warm, peak, bytes, pages } = timesOf(kind, file, runs.cold, runs.warm);
 			record[`${name}, ${kind}`] = { cold, warm, peak, bytes, pages, rows };
 			const s = (ms: number): string => (ms / 1000).toFixed(2);
 			const each = (count: number): string => (warm === null || count === 0 ? "" : (warm / count).toFixed(1));
