@@ -310,6 +310,7 @@ export const ENGLISH = {
 		reclamation: "Putting the land back",
 	},
 	/** What a neighbor usually sees and hears of a phase. */
+	hoursGiven: { daylight: "daylight", "around the clock": "around the clock" },
 	phaseSeen: {
 		location: "earth movers and trucks",
 		"rig move": "many large loads on the road",

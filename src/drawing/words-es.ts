@@ -303,6 +303,7 @@ export const SPANISH: DrawingWords = {
 		production: "Producir",
 		reclamation: "Restaurar el terreno",
 	},
+	hoursGiven: { daylight: "de día", "around the clock": "día y noche" },
 	phaseSeen: {
 		location: "maquinaria de tierra y camiones",
 		"rig move": "muchas cargas grandes en el camino",

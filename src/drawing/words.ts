@@ -22,7 +22,7 @@ type Lists =
  * holds it to that.
  */
 export type DrawingWords = {
-	readonly [K in Exclude<keyof typeof ENGLISH, "rocks" | "strings" | "holes" | Lists>]: string;
+	readonly [K in Exclude<keyof typeof ENGLISH, "rocks" | "strings" | "holes" | "hoursGiven" | Lists>]: string;
 } & {
 	readonly [L in Lists]: Readonly<Record<keyof (typeof ENGLISH)[L], string>>;
 } & {
@@ -30,4 +30,6 @@ export type DrawingWords = {
 	/** Names of strings and holes by their usual ids; others print the id. */
 	readonly strings: Readonly<Record<string, string>>;
 	readonly holes: Readonly<Record<string, string>>;
+	/** Hours that definitions often give; others are printed as they were written. */
+	readonly hoursGiven: Readonly<Record<string, string>>;
 };

@@ -101,7 +101,7 @@ const rowLines = (phase: Phase, detail: "full" | "plain", print: Print): Line[] 
 		...(phase.starts === undefined
 			? []
 			: [sentence(words.fromDate, { date: longDate(words, dayOf(phase.starts)) })]),
-		...(phase.hours === undefined ? [] : [phase.hours]),
+		...(phase.hours === undefined ? [] : [words.hoursGiven[phase.hours] ?? phase.hours]),
 	].join("; ");
 	return [
 		heading(phaseName(phase, print)),
