@@ -516,4 +516,40 @@ describe("other bores in space", () => {
 			[undefined, undefined],
 		]);
 	});
+
+	test("of two slanting pieces it is the least over both, as a search over them finds it", () => {
+		const coordinate = fc.double({ min: -3000, max: 3000, noNaN: true });
+		const depth = fc.double({ min: 10, max: 9000, noNaN: true });
+		const [start] = lateral.rows;
+		if (start === undefined) throw new Error("the path has no rows");
+		fc.assert(
+			fc.property(coordinate, coordinate, depth, coordinate, coordinate, depth, (n, e, down, N, E, TVD) => {
+				const length = Math.hypot(n, e, down);
+				const found = distanceInSpace.of({
+					path: {
+						...lateral,
+						rows: [
+							{ ...start, md: 0, north: 0, east: 0, tvd: 0 },
+							{ ...start, md: length, north: n, east: e, tvd: down },
+						],
+					},
+					N: given("offset", N),
+					E: given("offset", E),
+					TVD: tvd(TVD),
+				}).value;
+				const toBore = (s: number): number => {
+					const z = Math.min(Math.max(s * down, 0), TVD);
+					return Math.hypot(s * n - N, s * e - E, s * down - z);
+				};
+				// The distance to a straight piece is convex along another.
+				let [low, high] = [0, 1];
+				for (let k = 0; k < 200; k += 1) {
+					const [a, b] = [low + (high - low) / 3, high - (high - low) / 3];
+					if (toBore(a) < toBore(b)) high = b;
+					else low = a;
+				}
+				expect(found).toBeCloseTo(toBore((low + high) / 2), 4);
+			}),
+		);
+	});
 });

@@ -53,6 +53,11 @@ describe("Bingham flow", () => {
 		);
 	});
 
+	// Bourgoyne, Millheim, Chenevert and Young, Applied Drilling Engineering, SPE (1986), ch. 4: 2,100 in oilfield practice. From memory.
+	test("flow turns turbulent at a Reynolds number of 2,100", () => {
+		expect(CRITICAL_REYNOLDS).toBe(2100);
+	});
+
 	test("the effective viscosity is the Newtonian one of the same laminar loss", () => {
 		fc.assert(
 			fc.property(fluid, fc.double({ min: 0.01, max: 0.3, noNaN: true }), (of, q) => {
