@@ -203,6 +203,8 @@ describe.each(STARTERS)("the papers of %s", (starter: Starter) => {
 			logistics.proppant_loads,
 			logistics.cement_loads,
 			logistics.pipe_loads,
+			logistics.equipment_loads,
+			logistics.returned_water_loads,
 			logistics.other_loads,
 		].flatMap((load) => (load === undefined ? [] : [load.value as number]));
 		for (const load of parts) expect(Number.isInteger(load)).toBe(true);
