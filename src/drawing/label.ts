@@ -37,9 +37,18 @@ export interface Placed {
 interface Set {
 	readonly label: Label;
 	groups: Line[][];
-	/** True of a label whose first line, the last that it had, was shortened. */
+	/** True of a label with a line that is not set in full. */
 	cut?: boolean;
 }
+
+const squashed = (line: Line): string => lineText(line).replaceAll(/\s+/gu, "");
+
+/** A label in lines of a width, each broken over so many rows at most. */
+const broken = (label: Label, size: number, width: number, most?: number): Set => {
+	const groups = label.lines.map((line) => wrap(line, size, width, most));
+	const cut = label.lines.some((line, i) => (groups[i] ?? []).map(squashed).join("") !== squashed(line));
+	return { label, groups, cut };
+};
 
 const LEADING = 1.2;
 /** Clear space between two labels, as a share of the type size. */
@@ -129,12 +138,7 @@ export interface Column {
 export const labelColumn = (labels: readonly Label[], column: Column): Placed => {
 	const { size } = column;
 	const sorted = [...labels].sort((a, b) => a.anchor[1] - b.anchor[1]);
-	const sets = sorted.map(
-		(label): Set => ({
-			label,
-			groups: label.lines.map((each) => wrap(each, size, column.width, 4)),
-		}),
-	);
+	const sets = sorted.map((label) => broken(label, size, column.width, 4));
 	const room = column.high - column.low;
 	const fits = (apart: number) => (some: readonly Set[]) =>
 		some.reduce((sum, set) => sum + heightOf(set, size, apart), 0) <= room;
@@ -279,12 +283,7 @@ export const labelRow = (labels: readonly Label[], row: LabelRow): Placed => {
 		if (spare !== undefined) dropped.push(spare.id);
 	}
 	const widest = Math.min(row.widest, room / Math.max(kept.length, 1) - gap);
-	const sets = kept.map(
-		(label): Set => ({
-			label,
-			groups: label.lines.map((each) => wrap(each, size, widest)),
-		}),
-	);
+	const sets = kept.map((label) => broken(label, size, widest));
 	const most = Math.floor((row.bottom - row.top) / (size * LEADING));
 	for (const set of sets) {
 		while (rows(set).length > most && set.groups.length > 1) set.groups = set.groups.slice(0, -1);
