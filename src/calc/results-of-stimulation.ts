@@ -84,6 +84,13 @@ export interface StimulationResults {
 		readonly pipe_friction: Known<"pressure">;
 		readonly treating_pressure: Known<"pressure">;
 	}[];
+	/** The same by how much of the stated friction reduction is had; empty where none is stated. */
+	readonly reduction_sensitivity?: readonly {
+		readonly id: string;
+		readonly reduction: Known<"share">;
+		readonly pipe_friction: Known<"pressure">;
+		readonly treating_pressure: Known<"pressure">;
+	}[];
 	/** Height of the fractures by a simple model: illustrative, never a promise. */
 	readonly illustrative_height?: {
 		readonly formation: string;

@@ -79,6 +79,24 @@ const due = (well: Well, results: Results, detail: "full" | "numbers" | "plain")
 	});
 };
 
+/** Of the close-up: what stands in its window for sure; of the section: what the well has. */
+const dueInPart = (results: Results, of: "close-up" | "section"): string[] => {
+	const { isolation, geology, stimulation } = results;
+	const based = geology.protected_water_base === undefined ? [] : ["label protected water"];
+	if (of === "section")
+		return [...based, ...(stimulation === undefined ? [] : ["label top perforation"]), "label total depth"];
+	const shoe = isolation.shoe_below_protected_water;
+	return [
+		...based,
+		"label ground level",
+		"label depth of base",
+		// A string that ends above the water is not what the close-up shows.
+		...(isolation.protecting_string === undefined || shoe === undefined || shoe.value <= 0
+			? []
+			: [`label string ${isolation.protecting_string}`]),
+	];
+};
+
 const seen = new Set<string>();
 const spans = { shallowest: Number.POSITIVE_INFINITY, deepest: 0, stages: 0 };
 
@@ -97,6 +115,12 @@ describe("every drawing of 200 random wells", () => {
 					expectTrueDepths(drawing);
 					if (/schematic|close-up|window|ladder/.test(drawing.id))
 						expect(crossedLeaders(drawing), drawing.id).toEqual([]);
+					const part = /close-up|section/.exec(drawing.id)?.[0] as "close-up" | "section" | undefined;
+					if (part !== undefined)
+						expect(
+							labelsOf(drawing).map(({ name }) => name),
+							drawing.id,
+						).toEqual(expect.arrayContaining(dueInPart(results, part)));
 					const [, detail] = /^schematic-(full|numbers|plain)$/.exec(drawing.id) ?? [];
 					if (detail === undefined) continue;
 					const names = labelsOf(drawing).map(({ name }) => name);

@@ -23,7 +23,7 @@ import { illustrativeHeight } from "./illustrative-height.ts";
 import { pressureLadder } from "./pressure-ladder.ts";
 import { sleeveResults } from "./sleeves.ts";
 import { countOf, plugCount, sharedVolume, totalMass, totalTime, volumeLess } from "./slurry.ts";
-import { frictionDown, pressureInputs } from "./stage-pressure.ts";
+import { type FrictionInputs, frictionDown, pressureInputs } from "./stage-pressure.ts";
 import { type StageContext, stageResults, uppermost } from "./stage-results.ts";
 import { toeOpening } from "./toe.ts";
 import { hydraulicHorsepower, surfaceTreatingPressure } from "./treating-pressure.ts";
@@ -174,12 +174,23 @@ const ROUGHNESS = [
 	["commercial-steel", 0.0018],
 ] as const;
 
+/** How much of the stated friction reduction is had: a reducer is late, too little, or not pumped. */
+const REDUCTIONS = [
+	["reduction-as-stated", 1, ""],
+	["half-the-reduction", 0.5, "half of the stated friction reduction"],
+	["no-reduction", 0, "none of the stated friction reduction"],
+] as const;
+
 type Hardest = Pick<
 	StimulationResults,
-	"expected_treating_pressure" | "expected_horsepower" | "hardest_stage" | "roughness_sensitivity"
+	| "expected_treating_pressure"
+	| "expected_horsepower"
+	| "hardest_stage"
+	| "roughness_sensitivity"
+	| "reduction_sensitivity"
 >;
 
-/** The stage that needs the greatest pressure, and how far that figure moves with the pipe's roughness. */
+/** The stage that needs the greatest pressure, and how far that figure moves with the pipe's roughness and the fluid's friction reduction. */
 const hardest = (context: StageContext, stages: readonly StageResults[]): Hardest => {
 	const by = (s: StageResults) => s.pressure?.treating_fresh.value ?? Number.NEGATIVE_INFINITY;
 	const [worst] = [...stages].sort((a, b) => by(b) - by(a));
@@ -188,30 +199,42 @@ const hardest = (context: StageContext, stages: readonly StageResults[]): Hardes
 	const { pressure } = worst;
 	const inputs = pressureInputs(context, stage, worst.perforations);
 	const down = treatedPath(context.well, uppermost(stage));
-	const sensitivity = ROUGHNESS.map(([id, inches]) => {
+	const withFriction = (changed: Partial<Pick<FrictionInputs, "roughness" | "reduction">>) => {
+		const friction =
+			inputs && frictionDown(down, { ...inputs, ρ: context.stimulation.baseFluid.density, ...changed });
+		return (
+			friction && {
+				pipe_friction: friction.pumped,
+				treating_pressure: surfaceTreatingPressure.of({
+					P_frac: pressure.fracturing,
+					P_h: pressure.hydrostatic,
+					ΔP_pipe: friction.pumped,
+					ΔP_perf: pressure.perforation_friction_fresh,
+					ΔP_nwb: pressure.near_wellbore,
+				}),
+			}
+		);
+	};
+	const byRoughness = ROUGHNESS.map(([id, inches]) => {
 		const roughness = constant(
 			"diameter",
 			inches,
 			`roughness of ${id.replace("-", " ")} pipe`,
 			cite("common-practice"),
 		);
-		const friction =
-			inputs && frictionDown(down, { ...inputs, ρ: context.stimulation.baseFluid.density, roughness });
-		return friction === undefined
-			? undefined
-			: {
-					id,
-					roughness,
-					pipe_friction: friction.pumped,
-					treating_pressure: surfaceTreatingPressure.of({
-						P_frac: pressure.fracturing,
-						P_h: pressure.hydrostatic,
-						ΔP_pipe: friction.pumped,
-						ΔP_perf: pressure.perforation_friction_fresh,
-						ΔP_nwb: pressure.near_wellbore,
-					}),
-				};
+		const found = withFriction({ roughness });
+		return found && { id, roughness, ...found };
 	});
+	const stated = inputs?.reduction;
+	const byReduction =
+		stated === undefined || stated.value === 0
+			? []
+			: REDUCTIONS.map(([id, share, name]) => {
+					const reduction =
+						share === 1 ? stated : constant("share", stated.value * share, name, cite("definition"));
+					const found = withFriction({ reduction });
+					return found && { id, reduction, ...found };
+				});
 	const through = inputs && hardestStage(context, { stage, worked: worst, down, inputs, pressure });
 	const greatest = through?.greatest;
 	return {
@@ -221,6 +244,7 @@ const hardest = (context: StageContext, stages: readonly StageResults[]): Hardes
 				? pressure.horsepower
 				: hydraulicHorsepower.of({ P: greatest, Q: inputs.rate }),
 		...maybe("hardest_stage", through),
-		roughness_sensitivity: sensitivity.filter((s) => s !== undefined),
+		roughness_sensitivity: byRoughness.filter((s) => s !== undefined),
+		reduction_sensitivity: byReduction.filter((s) => s !== undefined),
 	};
 };

@@ -180,6 +180,28 @@ export const roughnessSensitivity: Part = (context) =>
 		{ note: "roughness_sensitivity" },
 	);
 
+/** The same stage with less friction reduction than is stated. */
+export const reductionSensitivity: Part = (context) =>
+	table(
+		context,
+		"reduction_sensitivity",
+		[
+			textColumn(context, "reducer", { width: 1.6, rowHead: true }),
+			quantityColumn(context, "friction_reduction", "share", { style: WHOLE }),
+			quantityColumn(context, "pipe_friction", "pressure", { style: WHOLE }),
+			quantityColumn(context, "treating_pressure", "pressure", { style: WHOLE }),
+		],
+		(context.results.stimulation?.reduction_sensitivity ?? []).map((each) =>
+			row({
+				reducer: textCell(named(context, each.id)),
+				friction_reduction: cell(context, each.reduction, WHOLE),
+				pipe_friction: cell(context, each.pipe_friction, WHOLE),
+				treating_pressure: cell(context, each.treating_pressure, WHOLE),
+			}),
+		),
+		{ note: "roughness_sensitivity" },
+	);
+
 /** What each stage needs at its own rate, and what that is made of. */
 export const stagePressures: Part = (context) =>
 	table(
