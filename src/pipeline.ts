@@ -23,6 +23,7 @@ import { wellDrawings } from "./paper/parts/figures.ts";
 import { loadWords } from "./paper/words/words.ts";
 import { resultsJson } from "./render/json/results-json.ts";
 import type { Attachment, RenderedPdf } from "./render/pdf/render-pdf.ts";
+import type { TableFile } from "./render/tables/render-tables.ts";
 import { dueDates, judge, missingIn } from "./rules/index.ts";
 import { decodeText } from "./source/decode-text.ts";
 import { readYaml } from "./source/read-yaml.ts";
@@ -250,6 +251,14 @@ export const renderPaper = async (
 export const renderEdition = async (paper: PaperDocument): Promise<string> => {
 	const { renderHtml } = await import("./render/html/render-html.ts");
 	return renderHtml(paper);
+};
+
+/** The tables of a composed paper: a CSV file each, or all in one JSON file. */
+export const renderTables = async (
+	paper: PaperDocument,
+): Promise<{ readonly csv: readonly TableFile[]; readonly json: string }> => {
+	const { renderCsv, renderTablesJson } = await import("./render/tables/render-tables.ts");
+	return { csv: renderCsv(paper), json: renderTablesJson(paper) };
 };
 
 /**

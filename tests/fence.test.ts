@@ -109,6 +109,7 @@ const LIBRARIES: Readonly<Record<string, { readonly rooms: readonly string[]; re
 	},
 	proj4: { rooms: ["calc/site"], because: "datums are a solved problem; the rest of calc takes no library" },
 	"@resvg/resvg-js": { rooms: ["render/png"], because: "one maker of pictures" },
+	"csv-stringify": { rooms: ["render/tables"], because: "one writer of tables" },
 	"ical-generator": { rooms: ["render/calendar"], because: "one writer of calendars" },
 	"fastest-levenshtein": {
 		rooms: ["diagnostics"],

@@ -10,6 +10,7 @@ import {
 	type PaperRequest,
 	renderEdition,
 	renderPaper,
+	renderTables,
 } from "../pipeline.ts";
 import type { UnitSystem } from "../units/format.ts";
 import { EXIT } from "./exit-codes.ts";
@@ -33,7 +34,7 @@ interface BindOptions {
 }
 
 /** What may be written beside the papers. */
-const EXTRAS = ["html", "calendar"] as const;
+const EXTRAS = ["html", "csv", "json", "calendar"] as const;
 type Extra = (typeof EXTRAS)[number];
 
 const DEFAULT_PAPERS: readonly Paper[] = ["regulator", "landowner", "crew"];
@@ -88,6 +89,28 @@ export const bindCommand = (session: Session): Command =>
 				await bindOne(file, options, shipped, session);
 			}
 		});
+
+/** Tables beside the paper: a folder of CSV files, and one JSON file. */
+const writeTables = async (
+	{ name, paper }: ReturnType<typeof composePapers>["documents"][number],
+	options: BindOptions,
+): Promise<readonly string[]> => {
+	const asked = { csv: options.with.includes("csv"), json: options.with.includes("json") };
+	if (!asked.csv && !asked.json) return [];
+	const { csv, json } = await renderTables(paper);
+	const written: string[] = [];
+	if (asked.csv) {
+		const folder = join(options.out, `${name}.tables`);
+		for (const table of csv) writeWhole(join(folder, `${table.name}.csv`), table.text, { mayReplace: true });
+		written.push(`  ${folder}  ${csv.length} table${csv.length === 1 ? "" : "s"}`);
+	}
+	if (asked.json) {
+		const target = join(options.out, `${name}.tables.json`);
+		writeWhole(target, json, { mayReplace: true });
+		written.push(`  ${target}`);
+	}
+	return written;
+};
 
 const bindOne = async (
 	file: string,
@@ -144,6 +167,7 @@ const bindOne = async (
 			writeWhole(edition, await renderEdition(document.paper), { mayReplace: true });
 			written.push(`  ${edition}`);
 		}
+		written.push(...(await writeTables(document, options)));
 	}
 	if (options.with.includes("calendar")) {
 		const { name, text } = await calendarFile(findings, options.lang);

@@ -15,6 +15,12 @@ export interface Face {
 /** The family every paper and drawing is set in: Source Sans 3, SIL Open Font License 1.1. */
 export const FAMILY = "Source Sans 3";
 
+/**
+ * Papers and drawings are set without ligatures: a copied text has the letters it shows, and every character has a
+ * glyph and a width of its own.
+ */
+export const NO_LIGATURES: Readonly<Record<string, boolean>> = { liga: false, clig: false, dlig: false };
+
 const require = createRequire(import.meta.url);
 const file = (cut: string): string =>
 	require.resolve(`@expo-google-fonts/source-sans-3/${cut}/SourceSans3_${cut}.ttf`);

@@ -1,4 +1,4 @@
-import { FAMILY, type Face, fontBytes } from "./faces.ts";
+import { FAMILY, type Face, fontBytes, NO_LIGATURES } from "./faces.ts";
 import { openFace } from "./open-face.ts";
 import { readTables, writeTables } from "./sfnt.ts";
 
@@ -97,8 +97,7 @@ const NO_GLYPH_NAMES = pack([
 
 /**
  * A stand-alone TrueType font of only the characters that occur in `texts`, for embedding in an SVG file. It has no
- * ligatures; the pairs that occur are kerned, a ligature's pair to the ligature's width, so that a line comes out as
- * wide as `textWidth` says.
+ * ligatures; the pairs that occur are kerned, so that a line comes out as wide as `textWidth` says.
  */
 export const fontSubset = (face: Face, texts: Iterable<string>): Uint8Array => {
 	const font = openFace(face);
@@ -120,7 +119,7 @@ export const fontSubset = (face: Face, texts: Iterable<string>): Uint8Array => {
 			if (next === undefined) continue;
 			const key = left * 0x10000 + place(next);
 			if (pairs.has(key)) continue;
-			const run = font.layout(String.fromCodePoint(point, next));
+			const run = font.layout(String.fromCodePoint(point, next), NO_LIGATURES);
 			const apart = font.glyphForCodePoint(point).advanceWidth + font.glyphForCodePoint(next).advanceWidth;
 			pairs.set(key, Math.round(run.advanceWidth - apart));
 		}

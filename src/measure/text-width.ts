@@ -1,4 +1,4 @@
-import { faceFor, type Weight } from "./faces.ts";
+import { faceFor, NO_LIGATURES, type Weight } from "./faces.ts";
 
 export type { Weight };
 
@@ -23,14 +23,14 @@ export interface FontMetrics {
 const advances = new Map<string, number>();
 const REMEMBERED = 20_000;
 
-/** Advance width of a line of text [pt], with the kerning and ligatures that the PDF is set with. */
+/** Advance width of a line of text [pt], with the kerning that the PDF is set with, and no ligatures. */
 export const textWidth = (text: string, style: TextStyle): number => {
 	const face = faceFor(style.weight, style.italic);
 	const key = `${face.css}${face.italic ? "i" : ""} ${text}`;
 	let perPoint = advances.get(key);
 	if (perPoint === undefined) {
 		const font = openFace(face);
-		perPoint = font.layout(text, { liga: false, clig: false, dlig: false }).advanceWidth / font.unitsPerEm;
+		perPoint = font.layout(text, NO_LIGATURES).advanceWidth / font.unitsPerEm;
 		if (advances.size >= REMEMBERED) advances.clear();
 		advances.set(key, perPoint);
 	}

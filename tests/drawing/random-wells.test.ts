@@ -87,9 +87,8 @@ const dueInPart = (results: Results, of: "close-up" | "section"): string[] => {
 		return [...based, ...(stimulation === undefined ? [] : ["label top perforation"]), "label total depth"];
 	const shoe = isolation.shoe_below_protected_water;
 	return [
-		...based,
 		"label ground level",
-		"label depth of base",
+		...(based.length === 0 ? [] : [...based, "label depth of base"]),
 		// A string that ends above the water is not what the close-up shows.
 		...(isolation.protecting_string === undefined || shoe === undefined || shoe.value <= 0
 			? []

@@ -6,7 +6,7 @@ import renderNodes from "@react-pdf/render";
 import { Font, pdf } from "@react-pdf/renderer";
 import type PDFDocument from "pdfkit";
 import type { ReactElement } from "react";
-import { FACES, FAMILY } from "../../measure/faces.ts";
+import { FACES, FAMILY, NO_LIGATURES } from "../../measure/faces.ts";
 import type { LayoutNode, PageNode, RunFont } from "./layout-node.ts";
 
 /**
@@ -64,12 +64,9 @@ interface FontStore {
 const store = Font as unknown as FontStore;
 
 /**
- * The engine counts a ligature as one character when it cuts a text into lines, and parts the word that ends the line
- * by as many letters. Without ligatures a copied text also has the letters it shows.
+ * Shapes each distinct text once per font: the engine reads the shaped runs and never writes them. Without ligatures,
+ * which the engine counts as one character when it cuts a text into lines, and so parts the word that ends the line.
  */
-const FEATURES = { liga: false, clig: false, dlig: false } as const;
-
-/** Shapes each distinct text once per font: the engine reads the shaped runs and never writes them. */
 const rememberShaping = (font: OpenFont): void => {
 	const shape = font.layout.bind(font);
 	const shaped = new Map<string, unknown>();
@@ -78,7 +75,7 @@ const rememberShaping = (font: OpenFont): void => {
 		const known = shaped.get(key);
 		if (known !== undefined) return known;
 		if (shaped.size >= 20_000) shaped.clear();
-		const run = shape(text, FEATURES, ...rest);
+		const run = shape(text, NO_LIGATURES, ...rest);
 		shaped.set(key, run);
 		return run;
 	};

@@ -17,6 +17,8 @@ export interface PrintWords {
 	readonly scale: string;
 	/** Text alternative of a link. */
 	readonly goTo: string;
+	/** Heads of a list of labels and values that is set as a table. */
+	readonly pairs: readonly [label: string, value: string];
 	/** Units whose sign a reader may not know, in full, for the head of a column. */
 	readonly units: Readonly<Record<string, string>>;
 	/** Of the HTML edition: the link past its head. */
@@ -42,6 +44,7 @@ export const PRINT_WORDS: Readonly<Record<Language, PrintWords>> = {
 		digest: "Digest",
 		scale: "Scale",
 		goTo: "Go to",
+		pairs: ["Item", "Value"],
 		units: { d: "days" },
 		skip: "Skip to the paper",
 		toFillIn: "to be filled in",
@@ -62,6 +65,7 @@ export const PRINT_WORDS: Readonly<Record<Language, PrintWords>> = {
 		digest: "Huella",
 		scale: "Escala",
 		goTo: "Ir a",
+		pairs: ["Dato", "Valor"],
 		units: { d: "días" },
 		skip: "Ir al documento",
 		toFillIn: "por llenar",
