@@ -66,6 +66,60 @@ describe("the audit of the set page", () => {
 		expect(await findingsIn(FAMILY)).toEqual([]);
 	});
 
+	it("paints the letters of words that other typefaces join, wherever the line ends", async () => {
+		// ff, fi, ft and tt are one glyph in many a typeface; cut into lines by the engine, such a word lost a letter to the next line.
+		const words = Array.from({ length: 40 }, (_, i) =>
+			p(
+				`${"n ".repeat(i)}Tell the district office and the staff, and do not drill out until the office has answered. Run a survey within twelve hours after that.`,
+			),
+		);
+		expect(await findingsOf(...words)).toEqual([]);
+	});
+
+	it("catches a line painted with other letters than its words have", async () => {
+		const { pages } = await setPaper(withBlocks(p("Do not drill out until it has answered.")));
+		const shifted = (node: LayoutNode): LayoutNode => ({
+			...node,
+			...(node.lines === undefined
+				? {}
+				: {
+						lines: node.lines.map((line) => ({
+							...line,
+							runs: line.runs.map((run) => ({ ...run, glyphs: (run.glyphs ?? []).slice(1) })),
+						})),
+					}),
+			...(node.children === undefined ? {} : { children: node.children.map(shifted) }),
+		});
+		const planted = pages.map((page) => ({ ...page, children: page.children.map(shifted) }));
+		expect(auditPages(planted)).toContainEqual(
+			expect.objectContaining({ kind: "lost-text", text: expect.stringContaining("drill out until") }),
+		);
+	});
+
+	it("catches a line that ends inside a word", async () => {
+		const { pages } = await setPaper(
+			withBlocks(p(`${"Slow down and follow the plan below. ".repeat(5)}End.`)),
+		);
+		const parted = (node: LayoutNode): LayoutNode => {
+			const [first, second, ...rest] = node.lines ?? [];
+			return {
+				...node,
+				...(first === undefined || second === undefined
+					? {}
+					: {
+							lines: [
+								{ ...first, string: `${first.string}${second.string.slice(0, 2)}` },
+								{ ...second, string: second.string.slice(2) },
+								...rest,
+							],
+						}),
+				...(node.children === undefined ? {} : { children: node.children.map(parted) }),
+			};
+		};
+		const planted = pages.map((page) => ({ ...page, children: page.children.map(parted) }));
+		expect(auditPages(planted)).toContainEqual(expect.objectContaining({ kind: "broken-word" }));
+	});
+
 	it("prints a number with its unit whole, wherever the line ends, or says that it did not", async () => {
 		let [whole, told] = [0, 0];
 		for (let letters = 1; letters <= 100; letters += 3) {
