@@ -6,7 +6,7 @@ import { type Path, pathKey } from "../src/diagnostics/path.ts";
 import { PAPERS, type Paper } from "../src/document/document.ts";
 import { jobName, jobsOfWell } from "../src/paper/jobs.ts";
 import { keysIn } from "../src/paper/places.ts";
-import { attachmentsOf, composePapers, renderPaper } from "../src/pipeline.ts";
+import { attachmentsOf, composePapers, renderPaper, renderTables } from "../src/pipeline.ts";
 import { resultsJson } from "../src/render/json/results-json.ts";
 import { renderText } from "../src/render/text/render-text.ts";
 import { readYaml } from "../src/source/read-yaml.ts";
@@ -49,15 +49,17 @@ describe.each(STARTERS)("what %s keeps from a reader", (starter) => {
 		(leaf) => leaf.text.length >= TELLING && !/^\d/u.test(leaf.text) && !VOCABULARY.includes(leaf.text),
 	);
 
-	it.each(PAPERS)("is not in the text of the %s paper", (paper) => {
+	it.each(PAPERS)("is not in the text of the %s paper, nor in its tables as files", async (paper) => {
 		const allowed = all.filter((leaf) => mayAppear(paper, leaf.path, tree)).map((leaf) => leaf.text);
 		const kept = leaves.filter(
 			(leaf) => !mayAppear(paper, leaf.path, tree) && !allowed.some((text) => text.includes(leaf.text)),
 		);
 		if (paper !== "regulator") expect(kept.length).toBeGreaterThan(5);
-		const printed = papersFor(starter, paper)
-			.map((document) => renderText(document.paper))
-			.join("\n");
+		const documents = papersFor(starter, paper);
+		const printed = [
+			...documents.map((document) => renderText(document.paper)),
+			...(await Promise.all(documents.map(async (document) => (await renderTables(document.paper)).json))),
+		].join("\n");
 		expect(printed.length).toBeGreaterThan(1000);
 		// One word may be the tool's own too; a name, a phone or a sentence may not.
 		const leaked = kept.filter((leaf) => /[\s(]|\d{3}/u.test(leaf.text) && printed.includes(leaf.text));
