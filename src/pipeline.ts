@@ -253,12 +253,16 @@ export const renderEdition = async (paper: PaperDocument): Promise<string> => {
 	return renderHtml(paper);
 };
 
-/** The tables of a composed paper: a CSV file each, or all in one JSON file. */
-export const renderTables = async (
-	paper: PaperDocument,
-): Promise<{ readonly csv: readonly TableFile[]; readonly json: string }> => {
-	const { renderCsv, renderTablesJson } = await import("./render/tables/render-tables.ts");
-	return { csv: renderCsv(paper), json: renderTablesJson(paper) };
+/** The tables of a composed paper, a CSV file each. */
+export const renderTableFiles = async (paper: PaperDocument): Promise<readonly TableFile[]> => {
+	const { renderCsv } = await import("./render/tables/render-tables.ts");
+	return renderCsv(paper);
+};
+
+/** The tables of a composed paper, all in one JSON file. */
+export const renderTablesAsJson = async (paper: PaperDocument): Promise<string> => {
+	const { renderTablesJson } = await import("./render/tables/render-tables.ts");
+	return renderTablesJson(paper);
 };
 
 /**

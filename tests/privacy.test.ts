@@ -6,7 +6,7 @@ import { type Path, pathKey } from "../src/diagnostics/path.ts";
 import { PAPERS, type Paper } from "../src/document/document.ts";
 import { jobName, jobsOfWell } from "../src/paper/jobs.ts";
 import { keysIn } from "../src/paper/places.ts";
-import { attachmentsOf, composePapers, renderPaper, renderTables } from "../src/pipeline.ts";
+import { attachmentsOf, composePapers, renderPaper, renderTablesAsJson } from "../src/pipeline.ts";
 import { resultsJson } from "../src/render/json/results-json.ts";
 import { renderText } from "../src/render/text/render-text.ts";
 import { readYaml } from "../src/source/read-yaml.ts";
@@ -58,7 +58,7 @@ describe.each(STARTERS)("what %s keeps from a reader", (starter) => {
 		const documents = papersFor(starter, paper);
 		const printed = [
 			...documents.map((document) => renderText(document.paper)),
-			...(await Promise.all(documents.map(async (document) => (await renderTables(document.paper)).json))),
+			...(await Promise.all(documents.map((document) => renderTablesAsJson(document.paper)))),
 		].join("\n");
 		expect(printed.length).toBeGreaterThan(1000);
 		// One word may be the tool's own too; a name, a phone or a sentence may not.

@@ -10,7 +10,8 @@ import {
 	type PaperRequest,
 	renderEdition,
 	renderPaper,
-	renderTables,
+	renderTableFiles,
+	renderTablesAsJson,
 } from "../pipeline.ts";
 import type { UnitSystem } from "../units/format.ts";
 import { EXIT } from "./exit-codes.ts";
@@ -95,18 +96,17 @@ const writeTables = async (
 	{ name, paper }: ReturnType<typeof composePapers>["documents"][number],
 	options: BindOptions,
 ): Promise<readonly string[]> => {
-	const asked = { csv: options.with.includes("csv"), json: options.with.includes("json") };
-	if (!asked.csv && !asked.json) return [];
-	const { csv, json } = await renderTables(paper);
 	const written: string[] = [];
-	if (asked.csv) {
+	if (options.with.includes("csv")) {
 		const folder = join(options.out, `${name}.tables`);
-		for (const table of csv) writeWhole(join(folder, `${table.name}.csv`), table.text, { mayReplace: true });
-		written.push(`  ${folder}  ${csv.length} table${csv.length === 1 ? "" : "s"}`);
+		const tables = await renderTableFiles(paper);
+		for (const table of tables)
+			writeWhole(join(folder, `${table.name}.csv`), table.text, { mayReplace: true });
+		written.push(`  ${folder}  ${tables.length} table${tables.length === 1 ? "" : "s"}`);
 	}
-	if (asked.json) {
+	if (options.with.includes("json")) {
 		const target = join(options.out, `${name}.tables.json`);
-		writeWhole(target, json, { mayReplace: true });
+		writeWhole(target, await renderTablesAsJson(paper), { mayReplace: true });
 		written.push(`  ${target}`);
 	}
 	return written;

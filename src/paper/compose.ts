@@ -1,5 +1,6 @@
 import type { Block, Section } from "../document/blocks.ts";
 import type { Imprint, PaperDocument } from "../document/document.ts";
+import type { Drawing } from "../document/shapes.ts";
 import type { PaperContext } from "./context.ts";
 import { forPaper } from "./for-paper.ts";
 import { narrative } from "./narrative/narrative.ts";
@@ -24,20 +25,15 @@ export const composePaper = (asked: PaperContext): PaperDocument => {
 	};
 	const order = context.words.order(context.paper);
 	const data = narrative(context);
-	const isGlossary = (section: OrderSection): boolean =>
-		section.content.some((item) => "part" in item && item.part === "glossary");
-	const text = order.sections
-		.filter((section) => !isGlossary(section))
-		.flatMap((section) => wordsIn(sectionBlocks(section, context, data)))
-		.join(" ");
+	const early = order.sections.map((section) =>
+		isLate(section) ? [] : sectionBlocks(section, context, data),
+	);
+	const said = early.flatMap(wordsIn).join(" ");
+	const after: PaperContext = { ...context, saidElsewhere: saidIn(said), drawn: early.flatMap(drawingsIn) };
 	const filled = order.sections
-		.map((section) => ({
+		.map((section, i) => ({
 			section,
-			blocks: sectionBlocks(
-				section,
-				isGlossary(section) ? { ...context, saidElsewhere: saidIn(text) } : context,
-				data,
-			),
+			blocks: isLate(section) ? sectionBlocks(section, after, data) : (early[i] ?? []),
 		}))
 		.filter(({ blocks }) => blocks.some((block) => block.kind !== "page-break"));
 	const body = filled.filter(({ section }) => !section.appendix).length;
@@ -61,6 +57,14 @@ export const composePaper = (asked: PaperContext): PaperDocument => {
 		sections,
 	};
 };
+
+/** Parts that speak of what the rest of the paper says and shows. */
+const LATE: ReadonlySet<string> = new Set(["glossary", "drawings-left-out"]);
+const isLate = ({ content }: OrderSection): boolean =>
+	content.some((item) => "part" in item && LATE.has(item.part));
+
+const drawingsIn = (blocks: readonly Block[]): readonly Drawing[] =>
+	blocks.flatMap((block) => (block.kind === "figure" ? [block.drawing] : []));
 
 const letter = (i: number): string => String.fromCodePoint("A".charCodeAt(0) + i);
 

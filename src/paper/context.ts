@@ -7,6 +7,7 @@ import type { Known } from "../cite/known.ts";
 import type { Cell } from "../document/blocks.ts";
 import type { Paper } from "../document/document.ts";
 import type { QuantityStyle, QuantityText } from "../document/inline.ts";
+import type { Drawing } from "../document/shapes.ts";
 import type { DueItem } from "../rules/due-dates.ts";
 import type { Judgement, MissingItem } from "../rules/finding.ts";
 import type { UnitSystem } from "../units/format.ts";
@@ -41,6 +42,8 @@ export interface PaperContext extends Findings {
 	readonly printedAt?: (key: string) => string | undefined;
 	/** Whether a word stands in the paper outside its glossary. */
 	readonly saidElsewhere?: (word: string) => boolean;
+	/** The drawings that stand in the paper, for the part that tells what they leave out. */
+	readonly drawn?: readonly Drawing[];
 	/** Of a crew pack: the job, and the string it is done on. */
 	readonly job?: { readonly id: string; readonly string?: string };
 	/** Of a neighbor's own edition: whose; and when their own water was sampled, which no other edition tells. */

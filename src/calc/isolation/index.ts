@@ -11,7 +11,7 @@ import { formulasIn } from "../formulas-in.ts";
 import * as inSpace from "./in-space.ts";
 import * as separation from "./separation.ts";
 
-export { isolationResults } from "./isolation-results.ts";
+export { cementSpans, isolationResults } from "./isolation-results.ts";
 export { layersAt } from "./layers.ts";
 
 export const isolationFormulas: readonly AnyFormula[] = formulasIn(separation, inSpace);

@@ -120,20 +120,20 @@ const waterResults = (well: Well, before: Before, topPerforation: Tvd | undefine
 	};
 };
 
-/** Whether cement stands across a depth; a stretch between two stages that neither fills is no cement. */
-const spans = (job: CementResults | undefined, z: Tvd): boolean =>
-	(job?.columns ?? []).some(({ top, bottom }) => top.tvd.value <= z.value && z.value <= bottom.tvd.value);
+/** Whether cement stands across a true vertical depth [ft]; a stretch between two stages that neither fills is no cement. */
+export const cementSpans = (job: CementResults | undefined, tvd: number): boolean =>
+	(job?.columns ?? []).some(({ top, bottom }) => top.tvd.value <= tvd && tvd <= bottom.tvd.value);
 
 /** The outermost string whose shoe lies below the water and whose cement spans its base. */
 const protectingString = (well: Well, { casing, cement }: Before, base: Tvd): string | undefined =>
 	well.strings.find(({ id }) => {
 		const pipe = casing[id];
-		return pipe !== undefined && pipe.shoe.tvd.value > base.value && spans(cement[id], base);
+		return pipe !== undefined && pipe.shoe.tvd.value > base.value && cementSpans(cement[id], base.value);
 	})?.id;
 
 const cementAcross = (well: Well, { cement }: Before, base: Tvd) =>
 	well.strings.flatMap(({ id, cement: job }) =>
-		spans(cement[id], base) ? [{ string: id, evidence: cementEvidence(job?.actual) }] : [],
+		cementSpans(cement[id], base.value) ? [{ string: id, evidence: cementEvidence(job?.actual) }] : [],
 	);
 
 /** From the water to where a simple model lets the fracture reach: the top of the pay less the growth. */

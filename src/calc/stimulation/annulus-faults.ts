@@ -1,8 +1,8 @@
-import type { Known } from "../../cite/known.ts";
 import { diagnose } from "../../diagnostics/diagnose.ts";
-import type { Diagnostic, Place } from "../../diagnostics/diagnostic.ts";
+import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
 import type { Well } from "../../well/well.ts";
 import type { StimulationResults } from "../results.ts";
+import { pressureAsWritten, writtenAt } from "../written-at.ts";
 
 /** Annuli that treating pressure alone may bring above where the job stops: the stop would not tell a leak from the work. */
 export const annulusFaults = (
@@ -13,10 +13,10 @@ export const annulusFaults = (
 		const highest = results?.annuli.find(({ id }) => id === between.join("-"))?.highest;
 		if (stopAbove === undefined || highest === undefined || highest.value <= stopAbove.value) return [];
 		return [
-			diagnose("calc/annulus-stop", placeOf(stopAbove), {
+			diagnose("calc/annulus-stop", writtenAt(stopAbove, ["stimulation", "annuli"]), {
 				what: `the ${between.join(" – ")} annulus may rise above where the job stops without a leak`,
-				expected: `at least ${psi(highest)}`,
-				found: psi(stopAbove),
+				expected: `at least ${pressureAsWritten(highest, Math.ceil)}`,
+				found: pressureAsWritten(stopAbove, Math.ceil),
 				mend:
 					relief === undefined
 						? "state the relief valve that holds the annulus below the stop, or raise the stop as far as both strings allow"
@@ -24,11 +24,3 @@ export const annulusFaults = (
 			}),
 		];
 	});
-
-const psi = (pressure: Known): string =>
-	pressure.from.kind === "definition" ? pressure.from.text.trim() : `${Math.ceil(pressure.value)} psi`;
-
-const placeOf = ({ from }: Known): Place => {
-	if (from.kind !== "definition") return { path: ["stimulation", "annuli"] };
-	return from.file === undefined ? { path: from.at } : { path: from.at, file: from.file };
-};

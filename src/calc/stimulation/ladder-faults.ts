@@ -3,6 +3,7 @@ import type { Code } from "../../diagnostics/codes.ts";
 import { diagnose } from "../../diagnostics/diagnose.ts";
 import type { Diagnostic, Place } from "../../diagnostics/diagnostic.ts";
 import type { PressureLadder } from "../results.ts";
+import { pressureAsWritten } from "../written-at.ts";
 
 type Rung = PressureLadder["rungs"][number];
 
@@ -32,8 +33,8 @@ export const ladderFaults = ({ rungs, broken }: PressureLadder): readonly Diagno
 			: [
 					diagnose(codeOf(upper, first), placeOf(at), {
 						what: `${listed(over.map(nameOf))} ${over.length === 1 ? "is" : "are"} ${over.some(strict) ? "not below" : "above"} ${nameOf(upper)}`,
-						expected: `${over.some(strict) ? "below" : "at most"} ${psi(upper.pressure)}`,
-						found: over.map(({ pressure }) => psi(pressure)).join(", "),
+						expected: `${over.some(strict) ? "below" : "at most"} ${pressureAsWritten(upper.pressure)}`,
+						found: over.map(({ pressure }) => pressureAsWritten(pressure)).join(", "),
 						mend: MENDS[codeOf(upper, first)] ?? "correct the pressures",
 						...(at === upper ? {} : { related: [{ at: placeOf(upper), label: nameOf(upper) }] }),
 					}),
@@ -75,9 +76,6 @@ const nameOf = ({ tier, name }: Rung): string => {
 
 const listed = (names: readonly string[]): string =>
 	names.length < 2 ? names.join("") : `${names.slice(0, -1).join(", ")} and ${names.at(-1)}`;
-
-const psi = (pressure: Known): string =>
-	pressure.from.kind === "definition" ? pressure.from.text.trim() : `${Math.round(pressure.value)} psi`;
 
 const placeOf = ({ pressure }: Rung): Place => {
 	const written = typedIn(pressure);

@@ -1,10 +1,11 @@
 import type { Known } from "../../cite/known.ts";
 import { diagnose } from "../../diagnostics/diagnose.ts";
-import type { Diagnostic, Place } from "../../diagnostics/diagnostic.ts";
+import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
 import type { Well } from "../../well/well.ts";
 import { columnPressure, DATUM_DEPTH } from "../pressure/hydrostatic.ts";
 import type { StimulationResults } from "../results.ts";
 import { tvdAt } from "../trajectory/at-depth.ts";
+import { pressureAsWritten, writtenAt } from "../written-at.ts";
 import type { StageContext } from "./stage-results.ts";
 import { surfaceOpeningPressure } from "./treating-pressure.ts";
 
@@ -22,7 +23,7 @@ export const toeOpening = ({ stimulation, path, gaps }: StageContext): Known<"pr
 			? gaps.missing(
 					"stimulation.toe",
 					"How the first stage is opened is not stated. Guns cannot be pumped down before fluid can go into the rock.",
-					[[...AT]],
+					[AT],
 				)
 			: undefined;
 	if (toe.kind !== VALVE) return undefined;
@@ -54,24 +55,16 @@ export const toeFaults = (
 	const tested = test?.actual?.pressure ?? test?.pressure;
 	const most = stimulation.limits?.maximumTreatingPressure ?? results?.limiting?.allowed;
 	const fault = (what: string, bound: string, limit: Known, label: string) =>
-		diagnose("calc/toe-valve", placeOf(stated), {
+		diagnose("calc/toe-valve", writtenAt(stated, AT), {
 			what,
-			expected: `${bound} ${psi(limit)} at the surface`,
-			found: psi(opening),
+			expected: `${bound} ${pressureAsWritten(limit)} at the surface`,
+			found: pressureAsWritten(opening),
 			mend: "choose another opening pressure, or another way to open the toe",
-			...(limit.from.kind === "definition" ? { related: [{ at: placeOf(limit), label }] } : {}),
+			...(limit.from.kind === "definition" ? { related: [{ at: writtenAt(limit, AT), label }] } : {}),
 		});
 	if (tested !== undefined && opening.value <= tested.value)
 		return [fault("the casing test would open the initiation valve", "above", tested, "the casing test")];
 	if (most !== undefined && opening.value > most.value)
 		return [fault("no allowed pressure opens the initiation valve", "at most", most, "the maximum")];
 	return [];
-};
-
-const psi = (pressure: Known): string =>
-	pressure.from.kind === "definition" ? pressure.from.text.trim() : `${Math.round(pressure.value)} psi`;
-
-const placeOf = ({ from }: Known): Place => {
-	if (from.kind !== "definition") return { path: [...AT] };
-	return from.file === undefined ? { path: from.at } : { path: from.at, file: from.file };
 };

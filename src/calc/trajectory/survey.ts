@@ -3,6 +3,7 @@ import { diagnose } from "../../diagnostics/diagnose.ts";
 import type { Diagnostic, Place } from "../../diagnostics/diagnostic.ts";
 import type { Survey, Well } from "../../well/well.ts";
 import type { WellPath } from "../results.ts";
+import { writtenAt } from "../written-at.ts";
 import { arcStep } from "./arc.ts";
 import { northOfTrue, turnBetweenNorths, turnedStations, turnOf } from "./north.ts";
 import { stationsOf } from "./path.ts";
@@ -137,7 +138,4 @@ const stationPlace = (table: Stations, i: number): Place => {
 	return { path: from.at, file: from.file, ...(range === undefined ? {} : { range }) };
 };
 
-const surveyPlace = ({ from }: Stations): Place =>
-	from.kind === "definition"
-		? { path: from.at, ...(from.file === undefined ? {} : { file: from.file }) }
-		: { path: ["trajectory", "actual", "survey"] };
+const surveyPlace = (table: Stations): Place => writtenAt(table, ["trajectory", "actual", "survey"]);

@@ -1,3 +1,4 @@
+import { cementSpans } from "../../calc/isolation/index.ts";
 import type { Results } from "../../calc/results.ts";
 import type { CasingString, Well } from "../../well/well.ts";
 import { compose, type Line, lineText } from "../line-of-text.ts";
@@ -28,9 +29,7 @@ export const layersAt = (well: Well, results: Results, tvd: number, widths: Widt
 		const { outer, inner } = widths.string(string);
 		const outside = across[i - 1];
 		const far = outside === undefined ? widths.hole(string.hole) : widths.string(outside).inner;
-		const cemented = (results.cement[string.id]?.columns ?? []).some(
-			({ top, bottom }) => top.tvd.value <= tvd && bottom.tvd.value >= tvd,
-		);
+		const cemented = cementSpans(results.cement[string.id], tvd);
 		return [
 			{ kind: cemented ? "cement" : "fluid", string, near: outer, far },
 			{ kind: "steel", string, near: inner, far: outer },

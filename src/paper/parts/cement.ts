@@ -147,37 +147,30 @@ export const cementVolumes: Part = (context) =>
 		{ dense: true },
 	);
 
+type Cemented = ReturnType<typeof cemented>[number];
+
 /** One fact a row, one string a column: what is compared stands side by side. Rows that no string fills are left out. */
 const sideBySide = (
 	context: PaperContext,
 	caption: string,
-	strings: readonly CasingString[],
-	rows: readonly (readonly [fact: string, of: (string: CasingString) => Cell])[],
+	jobs: readonly Cemented[],
+	rows: readonly (readonly [fact: string, of: (...job: Cemented) => Cell])[],
 ): Block[] =>
-	strings.length === 0
-		? []
-		: table(
-				context,
-				caption,
-				[
-					textColumn(context, "fact", { width: 1.7, rowHead: true }),
-					...strings.map(
-						(string): Column => ({
-							id: string.id,
-							head: named(context, string.id),
-							kind: "text",
-							width: 1.3,
-						}),
-					),
-				],
-				rows.flatMap(([fact, of]) => {
-					const cells = strings.map((string) => [string.id, of(string)] as const);
-					return cells.every(([, found]) => found.kind === "none")
-						? []
-						: [row({ fact: textCell(context.words.label(`facts.${fact}`)), ...Object.fromEntries(cells) })];
-				}),
-				{ dense: true },
-			);
+	table(
+		context,
+		caption,
+		[
+			textColumn(context, "fact", { width: 1.7, rowHead: true }),
+			...jobs.map(([{ id }]): Column => ({ id, head: named(context, id), kind: "text", width: 1.3 })),
+		],
+		rows.flatMap(([fact, of]) => {
+			const cells = jobs.map((job) => [job[0].id, of(...job)] as const);
+			return cells.every(([, found]) => found.kind === "none")
+				? []
+				: [row({ fact: textCell(context.words.label(`facts.${fact}`)), ...Object.fromEntries(cells) })];
+		}),
+		{ dense: true },
+	);
 
 /** From where to where, of cement that is not one column. */
 const columnsCell = (context: PaperContext, { columns }: CementResults): Cell =>
@@ -193,57 +186,36 @@ const columnsCell = (context: PaperContext, { columns }: CementResults): Cell =>
 				]),
 			};
 
-export const cementFacts: Part = (context) => {
-	const results = new Map(cemented(context).map(([string, cement]) => [string.id, cement]));
-	const of =
-		(make: (cement: CementResults, string: CasingString) => Cell) =>
-		(string: CasingString): Cell => {
-			const cement = results.get(string.id);
-			return cement === undefined ? { kind: "none" } : make(cement, string);
-		};
-	return sideBySide(
-		context,
-		"cement_facts",
-		cemented(context).map(([string]) => string),
+export const cementFacts: Part = (context) =>
+	sideBySide(context, "cement_facts", cemented(context), [
 		[
-			[
-				"cement_top",
-				of((cement) =>
-					cement.to_surface ? textCell(context.words.label("phrases.surface")) : cell(context, cement.top.md),
-				),
-			],
-			["cement_columns", of((cement) => columnsCell(context, cement))],
-			[
-				"cement_top_tvd",
-				of((cement) => (cement.to_surface ? { kind: "none" } : cell(context, cement.top.tvd))),
-			],
-			["cement_top_basis", of((cement) => textCell(context.words.label(`phrases.top_${cement.top_basis}`)))],
-			["cement_top_method", ({ cement }) => textCell(cement?.topMethod)],
-			["volume_basis", ({ cement }) => textCell(cement?.volumeBasis)],
-			["annulus_volume", of((cement) => cell(context, cement.annulus_volume))],
-			["spacer", ({ cement }) => cell(context, cement?.spacer?.volume)],
-			["displacement_volume", of((cement) => cell(context, cement.displacement_volume))],
-			["inside_hydrostatic", of((cement) => cell(context, cement.inside_hydrostatic_at_shoe))],
-			["wait_on_cement", ({ cement }) => cell(context, cement?.waitOnCement, { unit: "hr", decimals: 0 })],
-			["plugs", ({ cement }) => textCell(cement?.plugs.join(", "))],
-			["floats", ({ floats }) => textCell(floats.join(", "))],
+			"cement_top",
+			(_, { to_surface, top }) =>
+				to_surface ? textCell(context.words.label("phrases.surface")) : cell(context, top.md),
 		],
-	);
-};
+		["cement_columns", (_, cement) => columnsCell(context, cement)],
+		["cement_top_tvd", (_, { to_surface, top }) => (to_surface ? { kind: "none" } : cell(context, top.tvd))],
+		["cement_top_basis", (_, { top_basis }) => textCell(context.words.label(`phrases.top_${top_basis}`))],
+		["cement_top_method", ({ cement }) => textCell(cement?.topMethod)],
+		["volume_basis", ({ cement }) => textCell(cement?.volumeBasis)],
+		["annulus_volume", (_, { annulus_volume }) => cell(context, annulus_volume)],
+		["spacer", ({ cement }) => cell(context, cement?.spacer?.volume)],
+		["displacement_volume", (_, { displacement_volume }) => cell(context, displacement_volume)],
+		["inside_hydrostatic", (_, { inside_hydrostatic_at_shoe: inside }) => cell(context, inside)],
+		["wait_on_cement", ({ cement }) => cell(context, cement?.waitOnCement, { unit: "hr", decimals: 0 })],
+		["plugs", ({ cement }) => textCell(cement?.plugs.join(", "))],
+		["floats", ({ floats }) => textCell(floats.join(", "))],
+	]);
 
 export const cementRecords: Part = (context) => {
-	const recorded = cemented(context).filter(([string]) => string.cement?.actual !== undefined);
 	const record = (string: CasingString) => string.cement?.actual;
 	return sideBySide(
 		context,
 		"cement_record",
-		recorded.map(([string]) => string),
+		cemented(context).filter(([string]) => record(string) !== undefined),
 		[
 			["job_date", (string) => textCell(record(string)?.date)],
-			[
-				"pumped_over_calculated",
-				(string) => cell(context, context.results.cement[string.id]?.pumped_over_calculated),
-			],
+			["pumped_over_calculated", (_, { pumped_over_calculated: share }) => cell(context, share)],
 			["returns_to_surface", (string) => cell(context, record(string)?.returnsToSurface)],
 			["recorded_top", (string) => cell(context, record(string)?.top?.depth)],
 			["recorded_top_method", (string) => textCell(record(string)?.top?.method)],

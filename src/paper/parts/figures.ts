@@ -170,20 +170,6 @@ const SKETCHES: Readonly<Record<string, readonly [Sketch, number]>> = {
 	"timeline-plain": [phases("plain"), 300],
 };
 
-/** What the drawings of this paper had no room for; each drawing counts it in a note of its own. */
-const drawingsLeftOut: Part = (context) => {
-	const shown = context.words
-		.order(context.paper)
-		.sections.flatMap(({ content }) => content)
-		.flatMap((item) => ("part" in item ? [SKETCHES[item.part]] : []))
-		.flatMap((found) => (found === undefined ? [] : [found]));
-	const asked = { ...context, language: context.words.language };
-	return undrawnTable(
-		shown.flatMap(([sketch, height]) => sketch(asked, height)),
-		DRAWING_WORDS[context.words.language],
-	);
-};
-
 export const figures: Readonly<Record<string, Part>> = {
 	...Object.fromEntries(
 		Object.entries(SKETCHES).map(([name, [sketch, height]]) => [name, part(sketch, height)]),
@@ -192,7 +178,8 @@ export const figures: Readonly<Record<string, Part>> = {
 	"schematic-small": (context) =>
 		schematicWithoutBeds({ ...context, language: context.words.language }, 300).map(figure),
 	"ladder-drawing": ladderOfJob,
-	"drawings-left-out": drawingsLeftOut,
+	// Each drawing counts in a note of its own what it leaves out.
+	"drawings-left-out": ({ drawn = [], words }) => undrawnTable(drawn, DRAWING_WORDS[words.language]),
 };
 
 /** Every drawing of a well, for files of their own. */

@@ -1,5 +1,6 @@
 import type { PressureLadder, StageResults } from "../../calc/results.ts";
-import type { Block, Cell } from "../../document/blocks.ts";
+import type { Known } from "../../cite/known.ts";
+import type { Block, Cell, Column } from "../../document/blocks.ts";
 import { cell, type PaperContext, textCell } from "../context.ts";
 import { asGiven, facts, named, type Part, quantityColumn, row, table, textColumn } from "./part.ts";
 
@@ -158,21 +159,34 @@ export const stageCourse: Part = (context) => {
 	);
 };
 
-/** The same stage with smoother and rougher pipe. */
-export const roughnessSensitivity: Part = (context) =>
+/** A stage with one thing about its friction changed. */
+interface Changed {
+	readonly id: string;
+	readonly to: Known;
+	readonly pipe_friction: Known<"pressure">;
+	readonly treating_pressure: Known<"pressure">;
+}
+
+const sensitivity = (
+	context: PaperContext,
+	caption: string,
+	head: string,
+	changed: Column,
+	rows: readonly Changed[],
+): Block[] =>
 	table(
 		context,
-		"roughness_sensitivity",
+		caption,
 		[
-			textColumn(context, "pipe_wall", { width: 1.6, rowHead: true }),
-			quantityColumn(context, "roughness", "diameter", { style: { decimals: 4 } }),
+			textColumn(context, head, { width: 1.6, rowHead: true }),
+			changed,
 			quantityColumn(context, "pipe_friction", "pressure", { style: WHOLE }),
 			quantityColumn(context, "treating_pressure", "pressure", { style: WHOLE }),
 		],
-		(context.results.stimulation?.roughness_sensitivity ?? []).map((each) =>
+		rows.map((each) =>
 			row({
-				pipe_wall: textCell(named(context, each.id)),
-				roughness: cell(context, each.roughness, { decimals: 4 }),
+				[head]: textCell(named(context, each.id)),
+				[changed.id]: cell(context, each.to, changed.style),
 				pipe_friction: cell(context, each.pipe_friction, WHOLE),
 				treating_pressure: cell(context, each.treating_pressure, WHOLE),
 			}),
@@ -180,26 +194,30 @@ export const roughnessSensitivity: Part = (context) =>
 		{ note: "roughness_sensitivity" },
 	);
 
+/** The same stage with smoother and rougher pipe. */
+export const roughnessSensitivity: Part = (context) =>
+	sensitivity(
+		context,
+		"roughness_sensitivity",
+		"pipe_wall",
+		quantityColumn(context, "roughness", "diameter", { style: { decimals: 4 } }),
+		(context.results.stimulation?.roughness_sensitivity ?? []).map((each) => ({
+			...each,
+			to: each.roughness,
+		})),
+	);
+
 /** The same stage with less friction reduction than is stated. */
 export const reductionSensitivity: Part = (context) =>
-	table(
+	sensitivity(
 		context,
 		"reduction_sensitivity",
-		[
-			textColumn(context, "reducer", { width: 1.6, rowHead: true }),
-			quantityColumn(context, "friction_reduction", "share", { style: WHOLE }),
-			quantityColumn(context, "pipe_friction", "pressure", { style: WHOLE }),
-			quantityColumn(context, "treating_pressure", "pressure", { style: WHOLE }),
-		],
-		(context.results.stimulation?.reduction_sensitivity ?? []).map((each) =>
-			row({
-				reducer: textCell(named(context, each.id)),
-				friction_reduction: cell(context, each.reduction, WHOLE),
-				pipe_friction: cell(context, each.pipe_friction, WHOLE),
-				treating_pressure: cell(context, each.treating_pressure, WHOLE),
-			}),
-		),
-		{ note: "roughness_sensitivity" },
+		"reducer",
+		quantityColumn(context, "friction_reduction", "share", { style: WHOLE }),
+		(context.results.stimulation?.reduction_sensitivity ?? []).map((each) => ({
+			...each,
+			to: each.reduction,
+		})),
 	);
 
 /** What each stage needs at its own rate, and what that is made of. */

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { LANGUAGES, PAPERS, type Paper, type PaperDocument } from "../../../src/document/document.ts";
-import { composePapers, renderTables } from "../../../src/pipeline.ts";
+import { composePapers, renderTableFiles, renderTablesAsJson } from "../../../src/pipeline.ts";
 import { renderText } from "../../../src/render/text/render-text.ts";
 import { findingsOf, STARTERS, type Starter } from "../../starters.ts";
 
@@ -50,7 +50,7 @@ describe.each(STARTERS)("tables of %s", (starter) => {
 	it.each(PAPERS)("of the %s say in CSV, in JSON and on paper the same", async (paper) => {
 		for (const language of LANGUAGES)
 			for (const document of documentsOf(starter, paper, language)) {
-				const { csv, json } = await renderTables(document);
+				const [csv, json] = [await renderTableFiles(document), await renderTablesAsJson(document)];
 				const { tables, caution }: Tables = JSON.parse(json);
 				expect(caution).toBe(document.imprint.caution);
 				expect(csv.length).toBe(tables.length);
@@ -85,7 +85,7 @@ describe("numbers of tables", () => {
 		const of = async (units: PaperDocument["units"]) => {
 			const [document] = documentsOf("horizontal", "regulator", "en", units);
 			if (document === undefined) throw new Error("no paper");
-			const { tables }: Tables = JSON.parse((await renderTables(document)).json);
+			const { tables }: Tables = JSON.parse(await renderTablesAsJson(document));
 			const casing = tables.find(({ columns }) => columns.some(({ id }) => id === "drift"));
 			const column = (id: string) => ({
 				unit: casing?.columns.find((each) => each.id === id)?.unit,
