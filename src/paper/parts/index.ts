@@ -62,13 +62,11 @@ import {
 } from "./public.ts";
 import { judgementChecks, openChecks, ruleChecks } from "./rule-checks.ts";
 import { sourServiceTable } from "./sour-service.ts";
+import { clusterDepths, sleevesTable, stagesThatDiffer } from "./stage-details.ts";
 import {
 	additivesTable,
-	clusterDepths,
 	proppantsTable,
-	sleevesTable,
 	stageRecords,
-	stagesThatDiffer,
 	stageTable,
 	stimulationTotals,
 	treatmentSchedule,
