@@ -64,6 +64,11 @@ export const checkCommand = (session: Session): Command =>
 			}
 		});
 
+const howKnown = ({ cite }: Finding): string => {
+	const { way, confidence } = cite.howKnown;
+	return confidence === undefined ? way : `${way}, ${confidence} confidence`;
+};
+
 const findingJson = (finding: Finding) => ({
 	check: finding.check,
 	subject: finding.subject,
@@ -73,7 +78,7 @@ const findingJson = (finding: Finding) => ({
 	citation: finding.cite.citation,
 	rule: finding.cite.rule,
 	standing: finding.cite.standing,
-	how_known: finding.cite.howKnown,
+	how_known: howKnown(finding),
 	text_as_of: finding.cite.textAsOf,
 	missing: finding.missing?.map((item) => ({ what: item.what, at: item.at })) ?? [],
 });
@@ -85,8 +90,7 @@ const verdictText = (file: string, { judgement, missing, well }: Findings): stri
 		if (of.length === 0) continue;
 		lines.push(`${verdict} (${of.length})`);
 		for (const finding of of) {
-			const standing =
-				finding.cite.standing === "compared" ? "" : `  [not compared: ${finding.cite.howKnown}]`;
+			const standing = finding.cite.standing === "compared" ? "" : `  [not compared: ${howKnown(finding)}]`;
 			lines.push(`  ${finding.cite.citation}, ${finding.subject}: ${finding.because}${standing}`);
 			for (const item of finding.missing ?? [])
 				lines.push(`      missing ${item.what}: write it at ${showPath(item.at)}`);

@@ -46,7 +46,7 @@ export type Block =
 	| {
 			readonly kind: "facts";
 			readonly caption?: string;
-			readonly columns?: 1 | 2;
+			readonly columns?: 1 | 2 | 3;
 			readonly items: readonly { readonly label: string; readonly value: Cell; readonly note?: string }[];
 	  }
 	/** The few numbers that matter most, set large. */

@@ -1,10 +1,10 @@
-import type { Jurisdiction, Limit, Rule } from "../catalog/limits/limit.ts";
+import type { HowKnown, Jurisdiction, Limit, Rule } from "../catalog/limits/limit.ts";
 import { readConditions } from "../catalog/limits/read-conditions.ts";
 import type { Well } from "../well/well.ts";
 import { dueDate } from "./deadline.ts";
 import { EVENT_WORDS } from "./events.ts";
 import type { Standing } from "./finding.ts";
-import { howKnown, PERMIT } from "./judge.ts";
+import { PERMIT } from "./judge.ts";
 
 /** A notice or report with its day, for a calendar. */
 export interface DueItem {
@@ -15,7 +15,7 @@ export interface DueItem {
 	readonly number: number;
 	readonly citation: string;
 	readonly standing: Standing;
-	readonly howKnown: string;
+	readonly howKnown: HowKnown;
 	readonly jurisdictionName: string;
 	readonly requirement: string;
 	/** ISO date. */
@@ -74,7 +74,7 @@ const dueOf = (
 				number: i + 1,
 				citation,
 				standing,
-				howKnown: howKnown(rule.howKnown),
+				howKnown: rule.howKnown,
 				jurisdictionName: authority.name,
 				requirement,
 				...found,

@@ -1,3 +1,4 @@
+import type { HowKnown } from "../catalog/limits/limit.ts";
 import type { Known } from "../cite/known.ts";
 import type { Path } from "../diagnostics/path.ts";
 import type { Verdict } from "../document/verdict.ts";
@@ -15,8 +16,7 @@ export interface LimitCitation {
 	readonly rule: string;
 	readonly citation: string;
 	readonly standing: Standing;
-	/** How the text was known: `read`, `read in part`, `second-hand`, `memory`, `draft`. */
-	readonly howKnown: string;
+	readonly howKnown: HowKnown;
 	/** ISO date of the text used, or `unknown`. */
 	readonly textAsOf: string;
 	readonly inForceFrom: string;

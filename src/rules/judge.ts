@@ -67,9 +67,6 @@ const varied = (
 	};
 };
 
-export const howKnown = ({ way, confidence }: Rule["howKnown"]): string =>
-	confidence === undefined ? way : `${way}, ${confidence} confidence`;
-
 const findingOf = (authority: Authority, rule: Rule, well: Well, subject: string, raw: Outcome): Finding => {
 	const { outcome, variance } = varied(rule, well, softened(rule, raw));
 	const { verdict, reason, required, measured, comparison, missing } = outcome;
@@ -82,7 +79,7 @@ const findingOf = (authority: Authority, rule: Rule, well: Well, subject: string
 			rule: rule.id,
 			citation: rule.citation,
 			standing: rule.standing,
-			howKnown: howKnown(rule.howKnown),
+			howKnown: rule.howKnown,
 			textAsOf: rule.textAsOf,
 			inForceFrom: rule.inForce.from,
 		},

@@ -111,6 +111,30 @@ describe("page breaks", () => {
 	});
 });
 
+describe("space at the foot of a page", () => {
+	it("is never laid in full where only a part of it was counted, which would press the next page together", async () => {
+		const callout: Block = {
+			kind: "callout",
+			tone: "note",
+			title: "A note",
+			blocks: [p("One line."), p("Another.")],
+		};
+		const facts: Block = { kind: "facts", items: [{ label: "A", value: { kind: "text", text: "b" } }] };
+		const full = Array.from({ length: 45 }, (_, i) => p(`A page filled to its foot, line ${i}.`));
+		const findings: string[] = [];
+		for (let height = 500; height < 600; height += 1.7) {
+			const { sections, ...paper } = startingAt(height, surveyTable(3));
+			const filler = sections[0]?.blocks.slice(0, 1) ?? [];
+			const set = await setPaper({
+				...paper,
+				sections: [{ id: "s", title: "Sweep", blocks: [...filler, facts, callout, ...full] }],
+			});
+			findings.push(...set.findings.map((f) => `${height}: ${f.kind} on ${f.page}: ${f.text} ${f.detail}`));
+		}
+		expect(findings).toEqual([]);
+	});
+});
+
 describe("a table of many rows", () => {
 	const setRows = async (rows: number) => {
 		const { pages, findings } = await setPaper({

@@ -152,6 +152,9 @@ describe("two made-up jurisdictions", () => {
 			inForceFrom: "2025-01-01",
 		});
 		const low = findings.find(({ cite }) => cite.rule === "xx-two.string");
-		expect(low?.cite).toMatchObject({ standing: "not compared", howKnown: "memory, low confidence" });
+		expect(low?.cite).toMatchObject({
+			standing: "not compared",
+			howKnown: { way: "memory", confidence: "low" },
+		});
 	});
 });

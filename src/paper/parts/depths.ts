@@ -68,6 +68,6 @@ export const keyDepths: Part = (context) => {
 		"key_depths",
 		[textColumn(context, "mark", { width: 3, rowHead: true }), ...depthColumns(context)],
 		rows,
-		{ note: "depth_axes" },
+		{ note: "depth_axes", dense: true },
 	);
 };

@@ -155,7 +155,7 @@ const part =
 /** Drawings by the part that a page order names, each at the height that its page leaves for it [pt]. */
 const SKETCHES: Readonly<Record<string, readonly [Sketch, number]>> = {
 	schematic: [schematic("full"), 570],
-	"schematic-plain": [schematic("plain"), 520],
+	"schematic-plain": [schematic("plain"), 500],
 	"isolation-close-up": [closeUp("full"), 420],
 	"isolation-close-up-small": [closeUp("full"), 255],
 	"isolation-close-up-plain": [closeUp("plain"), 400],
@@ -191,7 +191,7 @@ export const wellDrawings = (
 	const context = { ...findings, units, language };
 	const sketches: readonly (readonly [Sketch, number])[] = [
 		[schematic("full"), 570],
-		[schematic("plain"), 520],
+		[schematic("plain"), 500],
 		[schematic("numbers"), 570],
 		[closeUp("full"), 420],
 		[closeUp("plain"), 400],

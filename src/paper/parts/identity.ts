@@ -60,7 +60,7 @@ export const checkTally: Part = (context) => {
 		{
 			kind: "facts",
 			caption: context.words.label("captions.check_tally"),
-			columns: 2,
+			columns: 3,
 			items: VERDICTS.map((verdict) => ({
 				label: context.words.label(`verdicts.${verdict}`),
 				value: { kind: "quantity", dimension: "count", value: counts[verdict] },

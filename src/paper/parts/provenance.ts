@@ -14,9 +14,9 @@ export const formulasTable: Part = (context) => {
 		context,
 		"formulas",
 		[
-			textColumn(context, "formula", { width: 1.7, rowHead: true }),
-			textColumn(context, "expression", { width: 3.2 }),
-			textColumn(context, "worked_line", { width: 4 }),
+			textColumn(context, "formula", { width: 2.1, rowHead: true }),
+			textColumn(context, "expression", { width: 3.6 }),
+			textColumn(context, "worked_line", { width: 3.2 }),
 		],
 		[...first].flatMap(([id, use]) => {
 			const formula = EVERY_FORMULA.get(id);

@@ -1,7 +1,9 @@
 import type { PlacementResults } from "../../calc/results.ts";
 import type { Block } from "../../document/blocks.ts";
+import type { LimitCitation } from "../../rules/finding.ts";
 import type { CasingString } from "../../well/well.ts";
 import { cell, type PaperContext, textCell } from "../context.ts";
+import { notCompared } from "../words/not-compared.ts";
 import { named, quantityColumn, row, table, textColumn } from "./part.ts";
 
 /** Checks whose rules speak of cement that does not come back. */
@@ -77,6 +79,10 @@ export const returnsNote = (context: PaperContext, string: CasingString): Block[
 		({ check, subject, verdict }) =>
 			RULES_OF_RETURNS.has(check) && subject === string.id && verdict !== "does not apply",
 	);
+	const standing = (cite: LimitCitation): string =>
+		cite.standing === "compared"
+			? context.words.label("phrases.compared")
+			: notCompared(cite.howKnown, context.words);
 	return [
 		{
 			kind: "callout",
@@ -87,7 +93,7 @@ export const returnsNote = (context: PaperContext, string: CasingString): Block[
 				...[...new Map(rules.map((rule) => [rule.cite.rule, rule])).values()].map(
 					({ requirement, cite }): Block => ({
 						kind: "paragraph",
-						children: [{ kind: "text", text: `${cite.citation}: ${requirement} [${cite.standing}]` }],
+						children: [{ kind: "text", text: `${cite.citation}: ${requirement} [${standing(cite)}]` }],
 					}),
 				),
 			],

@@ -2,6 +2,7 @@ import type { Inline } from "../../document/inline.ts";
 import type { Finding } from "../../rules/finding.ts";
 import { sayParts } from "../../rules/reason.ts";
 import { type PaperContext, textCell } from "../context.ts";
+import { notCompared } from "../words/not-compared.ts";
 import { type Part, row, table, textColumn, verdictColumn } from "./part.ts";
 
 /** Every check of every limit, in groups by jurisdiction: requirement, value here, verdict, and how the text is known. */
@@ -13,11 +14,11 @@ export const ruleChecks: Part = (context) => {
 			context,
 			"rule_checks",
 			[
-				textColumn(context, "citation", { width: 1.5, rowHead: true }),
-				textColumn(context, "requirement", { width: 2.6 }),
+				textColumn(context, "citation", { width: 1.4, rowHead: true }),
+				textColumn(context, "requirement", { width: 2.9 }),
 				textColumn(context, "because", { width: 3, label: "here_and_how" }),
 				verdictColumn(context, "verdict", 1.05),
-				textColumn(context, "standing", { width: 1.6 }),
+				textColumn(context, "standing", { width: 2 }),
 			],
 			all
 				.filter((finding) => finding.cite.jurisdictionName === name)
@@ -69,7 +70,7 @@ const standing = ({ cite }: Finding, context: PaperContext): string => {
 	const text =
 		cite.standing === "compared"
 			? `${label("phrases.compared")}, ${label("phrases.text_of")} ${cite.textAsOf}`
-			: `${label("phrases.not_compared")} (${cite.howKnown})`;
+			: notCompared(cite.howKnown, context.words);
 	const date = (iso: string) => (iso === "unknown" ? label("phrases.unknown_date") : iso);
 	return `${text}; ${label("phrases.in_force_from")} ${date(cite.inForceFrom)}`;
 };

@@ -88,7 +88,8 @@ const facts = (block: Kind<"facts">, scene: Scene): string => {
 		(item) =>
 			`<div><dt>${escaped(item.label)}</dt><dd>${cellHtml(item.value, scene)}${noted(item.note)}</dd></div>`,
 	);
-	const list = `<dl${classOf("facts", block.columns === 2 ? "two" : undefined)}>\n${items.join("\n")}\n</dl>`;
+	const abreast = block.columns === 3 ? "three" : block.columns === 2 ? "two" : undefined;
+	const list = `<dl${classOf("facts", abreast)}>\n${items.join("\n")}\n</dl>`;
 	return block.caption === undefined
 		? list
 		: `<div role="group" aria-labelledby="${id}"><p id="${id}" class="caption">${escaped(block.caption)}</p>\n${list}</div>`;

@@ -46,7 +46,7 @@ nav a:hover span+span{text-decoration:underline}
 .facts dd,.figures dd{margin:0}
 .facts dd{font-weight:600}
 .facts .note,.figures .note{display:block;font-weight:400}
-@media(min-width:44rem){.two{display:grid;grid-template-columns:1fr 1fr;gap:0 1.4rem}}
+@media(min-width:44rem){.two,.three{display:grid;grid-template-columns:1fr 1fr;gap:0 1.4rem}.three{grid-template-columns:1fr 1fr 1fr}}
 .figures{display:grid;grid-template-columns:repeat(auto-fit,minmax(11rem,1fr));gap:1rem 1.4rem;margin:1em 0 1.4em}
 .figures>div{display:flex;flex-direction:column;border-top:4px solid ${INK.heading};padding-top:.3em}
 .figures dt{order:2;font-weight:600}

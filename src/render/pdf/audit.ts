@@ -31,8 +31,8 @@ const TOLERANCE = 0.6;
 const SHRINK = 0.015;
 const hasSpaces = (line: TextLine): boolean => /\S\s+\S/u.test(line.string);
 
-/** A column that comes to the foot of its page may be pressed by less than a tenth of a line [pt]; lines then still stand apart. */
-const GIVE = 1;
+/** Rounding of the heights of lines [pt]: a page whose content is pressed together is wrong, however little it shows. */
+const GIVE = 0.05;
 
 const squash = (text: string): string => text.replace(/[\s\u00ad\u2028\u2029\u2060]+/g, "");
 const short = (text: string): string => {

@@ -2,6 +2,8 @@ import type { Block } from "../../document/blocks.ts";
 import { TABLE_LEADING } from "./plan-table.ts";
 import type { Scene } from "./scene.ts";
 
+type Paragraph = Extract<Block, { kind: "paragraph" }>;
+
 /** Characters that surely fill more than one line of body type. */
 const LONG_PARAGRAPH = 110;
 /** Lines of a table's caption and head, and the rows that must stand below them. */
@@ -26,7 +28,9 @@ export const company = (blocks: readonly Block[], scene: Scene): number => {
 		case "heading":
 			return design.h3 * 1.22 + design.step * 2.6 + company(rest, scene);
 		case "paragraph":
-			return lengthOf(first.children) > LONG_PARAGRAPH ? 2 * line : line;
+			return lengthOf(first.children) > LONG_PARAGRAPH
+				? 2 * line
+				: line + (leadsIn(first, rest) ? scene.gap + company(rest, scene) : 0);
 		case "table": {
 			const size = first.dense === true ? design.dense : design.table;
 			const row = size * TABLE_LEADING + 2 * design.cellY;
@@ -52,7 +56,13 @@ export const company = (blocks: readonly Block[], scene: Scene): number => {
 	}
 };
 
-const lengthOf = (children: Extract<Block, { kind: "paragraph" }>["children"]): number =>
+const LED_IN: readonly (Block["kind"] | undefined)[] = ["list", "table", "sign-in"];
+
+/** Whether a paragraph says in a line what the list, table or form behind it is, so that it must not be left without it. */
+export const leadsIn = (block: Paragraph, following: readonly Block[]): boolean =>
+	LED_IN.includes(following[0]?.kind) && lengthOf(block.children) <= LONG_PARAGRAPH;
+
+const lengthOf = (children: Paragraph["children"]): number =>
 	children.reduce((sum, child) => {
 		if (child.kind === "text") return sum + child.text.length;
 		return "children" in child ? sum + lengthOf(child.children) : sum + 8;

@@ -4,6 +4,7 @@ import { missingGlyphs, textWidth } from "../../measure/text-width.ts";
 import type { LayoutFinding } from "./audit.ts";
 import { DESIGNS, INK, PAGE } from "./design.ts";
 import { runningFont } from "./pins.ts";
+import { wrapped } from "./wrapped.ts";
 
 /** The running head and foot, broken into lines. */
 export interface RunningMatter {
@@ -21,19 +22,6 @@ export interface RunningMatter {
 const MEASURE = PAGE.width - 2 * PAGE.side;
 const BETWEEN = "  ·  ";
 const MOST_CAUTION_LINES = 2;
-
-const wrapped = (text: string, size: number): readonly string[] => {
-	const lines: string[] = [];
-	let line = "";
-	for (const word of text.split(/ +/)) {
-		const longer = line === "" ? word : `${line} ${word}`;
-		if (line !== "" && textWidth(longer, { size }) > MEASURE) {
-			lines.push(line);
-			line = word;
-		} else line = longer;
-	}
-	return line === "" ? lines : [...lines, line];
-};
 
 /** What every page says of the paper, and whether it fits. */
 export const runningMatter = (document: PaperDocument): RunningMatter => {
@@ -54,7 +42,7 @@ export const runningMatter = (document: PaperDocument): RunningMatter => {
 		`${imprint.words.page} ${page} ${imprint.words.of} ${pages}`;
 	const plain = (text: string): number => textWidth(text, { size });
 	const strong = (text: string): number => textWidth(text, { size, weight: "semibold" });
-	const caution = wrapped(imprint.caution, size);
+	const caution = wrapped(imprint.caution, MEASURE, { size });
 	const fault = (kind: LayoutFinding["kind"], text: string, detail: string): LayoutFinding => ({
 		kind,
 		page: 1,

@@ -30,8 +30,8 @@ const Entry = ({
 				wrap={false}
 				style={{
 					flexDirection: "row",
-					paddingTop: design.cellY,
-					paddingBottom: design.cellY,
+					paddingTop: design.cellY * 0.4,
+					paddingBottom: design.cellY * 0.4,
 					borderBottomWidth: design.rule.hair,
 					borderColor: INK.rule,
 				}}

@@ -3,6 +3,7 @@ import type { Block, Cell } from "../../../document/blocks.ts";
 import { textWidth } from "../../../measure/text-width.ts";
 import { printCell } from "../../print/print-text.ts";
 import { INK } from "../design.ts";
+import { LABEL_GAP, labelWidth } from "../label-width.ts";
 import { inSection, type Scene } from "../scene.ts";
 import type { Tag } from "../tags.ts";
 import { PencilBox, Unset, VerdictWord } from "./boxed.tsx";
@@ -42,12 +43,6 @@ const Value = ({
 
 const GUTTER = 20;
 
-/** Share of the line that labels take: as much as the longest needs, within bounds. */
-const labelWidth = (items: readonly Fact[], width: number, size: number): number => {
-	const longest = Math.max(...items.map((item) => textWidth(item.label, { size })));
-	return Math.min(Math.max(longest + 10, width * 0.25), width * 0.5);
-};
-
 const FactLine = ({
 	item,
 	scene,
@@ -74,7 +69,7 @@ const FactLine = ({
 				borderColor: INK.rule,
 			}}
 		>
-			<Words tag={{ role: "Lbl" }} style={{ ...type(size, 1.28), width: label, paddingRight: 8 }}>
+			<Words tag={{ role: "Lbl" }} style={{ ...type(size, 1.28), width: label, paddingRight: LABEL_GAP }}>
 				{item.label}
 			</Words>
 			<Box tag={{ role: "LBody" }} style={{ width: width - label }}>
@@ -92,10 +87,10 @@ export const Facts = ({ block, scene }: { block: Kind<"facts">; scene: Scene }):
 	const { design } = scene;
 	const columns = block.columns ?? 1;
 	const width = (scene.width - GUTTER * (columns - 1)) / columns;
-	const label = labelWidth(block.items, width, design.table);
 	const lines = Array.from({ length: Math.ceil(block.items.length / columns) }, (_, i) =>
 		block.items.slice(i * columns, (i + 1) * columns),
 	);
+	const label = labelWidth(lines, width, design.table, scene);
 	const tag: Tag = { role: "L", ...inSection(scene) };
 	return (
 		<>
@@ -111,11 +106,7 @@ export const Facts = ({ block, scene }: { block: Kind<"facts">; scene: Scene }):
 			)}
 			<Box tag={tag}>
 				{lines.map((line) => (
-					<Box
-						key={line[0]?.label ?? ""}
-						wrap={false}
-						style={{ flexDirection: "row", justifyContent: "space-between" }}
-					>
+					<Box key={line[0]?.label ?? ""} wrap={false} style={{ flexDirection: "row", columnGap: GUTTER }}>
 						{line.map((item) => (
 							<FactLine key={item.label} item={item} scene={scene} width={width} label={label} />
 						))}

@@ -18,7 +18,7 @@ const setBlock = (block: Block, following: readonly Block[], scene: Scene): Reac
 		case "heading":
 			return <Heading block={block} following={following} scene={scene} />;
 		case "paragraph":
-			return <Paragraph block={block} scene={scene} />;
+			return <Paragraph block={block} following={following} scene={scene} />;
 		case "list":
 			return <List block={block} scene={scene} blocks={setBlocks} />;
 		case "facts":

@@ -12,6 +12,7 @@ export interface BoxStyle {
 	readonly width?: Length;
 	readonly minHeight?: number;
 	readonly flexDirection?: "row" | "column";
+	readonly columnGap?: number;
 	readonly flexGrow?: number;
 	readonly alignItems?: "flex-start" | "flex-end" | "center" | "stretch";
 	readonly alignSelf?: "flex-start" | "flex-end" | "center";
@@ -99,9 +100,12 @@ export { Root };
 
 /**
  * Space below a block that may not be parted. It may not be the block's own margin: a whole block moves to the next
- * page where its margin alone does not fit, and a table would repeat its head there over nothing.
+ * page where its margin alone does not fit, and a table would repeat its head there over nothing. It may not be parted
+ * either: the engine would count the rest of it on the next page, but lay the whole there, and press the page together.
  */
-export const Space = ({ height }: { height: number }): ReactElement => <Box style={{ minHeight: height }} />;
+export const Space = ({ height }: { height: number }): ReactElement => (
+	<Box wrap={false} style={{ minHeight: height }} />
+);
 
 /** Style of a line of type. */
 export const type = (fontSize: number, lineHeight: number, weight: Weight = "regular"): WordStyle => ({

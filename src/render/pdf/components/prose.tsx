@@ -1,6 +1,7 @@
 import type { ReactElement, ReactNode } from "react";
 import type { Block } from "../../../document/blocks.ts";
 import { printInline } from "../../print/print-text.ts";
+import { company, leadsIn } from "../company.ts";
 import { inSection, type Scene } from "../scene.ts";
 import type { Tag } from "../tags.ts";
 import { Box, type, type WordStyle, Words } from "./primitives.tsx";
@@ -8,7 +9,16 @@ import { setInline } from "./rich.tsx";
 
 type Kind<K extends Block["kind"]> = Extract<Block, { kind: K }>;
 
-export const Paragraph = ({ block, scene }: { block: Kind<"paragraph">; scene: Scene }): ReactElement => {
+export const Paragraph = ({
+	block,
+	following,
+	scene,
+}: {
+	block: Kind<"paragraph">;
+	/** What stands behind it. */
+	following: readonly Block[];
+	scene: Scene;
+}): ReactElement => {
 	const { design } = scene;
 	const tone: WordStyle =
 		block.tone === "lead"
@@ -17,7 +27,11 @@ export const Paragraph = ({ block, scene }: { block: Kind<"paragraph">; scene: S
 				? type(design.note, design.leading)
 				: type(design.body, design.leading);
 	return (
-		<Words tag={{ role: "P", ...inSection(scene) }} style={{ ...tone, marginBottom: scene.gap }}>
+		<Words
+			tag={{ role: "P", ...inSection(scene) }}
+			{...(leadsIn(block, following) ? { minPresenceAhead: company(following, scene) } : {})}
+			style={{ ...tone, marginBottom: scene.gap }}
+		>
 			{setInline(block.children, scene)}
 		</Words>
 	);

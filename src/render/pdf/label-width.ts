@@ -1,0 +1,44 @@
+import type { Block } from "../../document/blocks.ts";
+import { textWidth } from "../../measure/text-width.ts";
+import { printCell } from "../print/print-text.ts";
+import type { Scene } from "./scene.ts";
+import { wrapped } from "./wrapped.ts";
+
+type Fact = Extract<Block, { kind: "facts" }>["items"][number];
+
+/** Space between a label and its value [pt]. */
+export const LABEL_GAP = 8;
+/** Saves a line that fits exactly from being broken. */
+const EASE = 1;
+/** Shares of the width that labels may take, the least first. */
+const SHARES = [0.25, 0.3, 0.35, 0.4, 0.45, 0.5];
+
+/**
+ * Width for the labels of pairs that stand in lines [pt]: the one with which all lines together are lowest; of equals,
+ * the first in which every label keeps to one line, else the least.
+ */
+export const labelWidth = (
+	lines: readonly (readonly Fact[])[],
+	width: number,
+	size: number,
+	{ printing }: Scene,
+): number => {
+	const facts = lines.flat();
+	const longest = Math.max(...facts.map(({ label }) => textWidth(label, { size }))) + LABEL_GAP + EASE;
+	const bounded = Math.min(Math.max(longest, width * 0.25), width * 0.5);
+	const rowsOf = ({ label, value }: Fact, share: number): number => {
+		const room = width - share - EASE;
+		const text = value.kind === "rich" ? "" : printCell(value, printing);
+		return Math.max(
+			wrapped(label, share - LABEL_GAP - EASE, { size }).length,
+			text
+				.split("\n")
+				.reduce((sum, line) => sum + wrapped(line, room, { size, weight: "semibold" }).length, 0),
+		);
+	};
+	const rows = (share: number): number =>
+		lines.reduce((sum, line) => sum + Math.max(...line.map((fact) => rowsOf(fact, share))), 0);
+	return [bounded, ...SHARES.map((share) => share * width)].reduce((best, share) =>
+		rows(share) < rows(best) ? share : best,
+	);
+};
