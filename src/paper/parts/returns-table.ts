@@ -3,7 +3,6 @@ import type { Block } from "../../document/blocks.ts";
 import type { LimitCitation } from "../../rules/finding.ts";
 import type { CasingString } from "../../well/well.ts";
 import { cell, type PaperContext, textCell } from "../context.ts";
-import { notCompared } from "../words/not-compared.ts";
 import { named, quantityColumn, row, table, textColumn } from "./part.ts";
 
 /** Checks whose rules speak of cement that does not come back. */
@@ -79,10 +78,9 @@ export const returnsNote = (context: PaperContext, string: CasingString): Block[
 		({ check, subject, verdict }) =>
 			RULES_OF_RETURNS.has(check) && subject === string.id && verdict !== "does not apply",
 	);
+	const { label } = context.words;
 	const standing = (cite: LimitCitation): string =>
-		cite.standing === "compared"
-			? context.words.label("phrases.compared")
-			: notCompared(cite.howKnown, context.words);
+		label(cite.standing === "compared" ? "phrases.compared" : "phrases.not_compared");
 	return [
 		{
 			kind: "callout",

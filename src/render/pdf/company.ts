@@ -1,13 +1,14 @@
 import type { Block } from "../../document/blocks.ts";
-import { TABLE_LEADING } from "./plan-table.ts";
+import { headHeight, lineHeight, planTable } from "./plan-table.ts";
 import type { Scene } from "./scene.ts";
 
 type Paragraph = Extract<Block, { kind: "paragraph" }>;
 
 /** Characters that surely fill more than one line of body type. */
 const LONG_PARAGRAPH = 110;
-/** Lines of a table's caption and head, and the rows that must stand below them. */
-const TABLE_HEAD_LINES = 4;
+/** A table's caption, with the space below it, as a multiple of its type. */
+const CAPTION = 1.6;
+/** Rows that must stand below it. */
 const LEAST_ROWS = 2;
 /** Lines of a callout that must stand with its title. */
 const CALLOUT_LINES = 3;
@@ -32,9 +33,14 @@ export const company = (blocks: readonly Block[], scene: Scene): number => {
 				? 2 * line
 				: line + (leadsIn(first, rest) ? scene.gap + company(rest, scene) : 0);
 		case "table": {
-			const size = first.dense === true ? design.dense : design.table;
-			const row = size * TABLE_LEADING + 2 * design.cellY;
-			return (TABLE_HEAD_LINES + Math.min(LEAST_ROWS, first.rows.length)) * row + design.step;
+			const plan = planTable(first, scene);
+			const caption = first.caption === scene.title ? 0 : plan.size * CAPTION;
+			return (
+				design.step * 0.6 +
+				caption +
+				headHeight(plan) +
+				Math.min(LEAST_ROWS, first.rows.length) * lineHeight(plan)
+			);
 		}
 		case "figure":
 			return first.drawing.height;

@@ -8,6 +8,7 @@ import type PDFDocument from "pdfkit";
 import type { ReactElement } from "react";
 import { FACES, FAMILY, NO_LIGATURES } from "../../measure/faces.ts";
 import type { LayoutNode, PageNode, RunFont } from "./layout-node.ts";
+import { piecesOf } from "./pieces.ts";
 
 /**
  * The only file that touches the insides of the PDF libraries. What it relies on is no promise of theirs, so the exact
@@ -39,13 +40,6 @@ export const assertPins = (): void => {
 			throw new Error(`${name} is ${found}; the PDF renderer is written for exactly ${wanted}`);
 	}
 };
-
-/** Longest word that is never broken; beyond it, keys and formulas may break behind their joints. */
-const WHOLE_WORD = 16;
-
-/** Where a word may be broken over lines (never with a hyphen: see `unhyphenated`). */
-const pieces = (word: string): string[] =>
-	word.length <= WHOLE_WORD ? [word] : word.split(/(?<=[._/=·-])/u);
 
 interface OpenFont extends RunFont {
 	readonly characterSet: readonly number[];
@@ -110,7 +104,7 @@ export const prepareEngine = (): Promise<void> => {
 				fontStyle: face.italic ? ("italic" as const) : ("normal" as const),
 			})),
 		});
-		Font.registerHyphenationCallback(pieces);
+		Font.registerHyphenationCallback(piecesOf);
 		for (const face of FACES) {
 			const key = keyOf(face.css, face.italic);
 			await store.load(key);

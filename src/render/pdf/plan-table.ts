@@ -2,7 +2,9 @@ import type { Block, Cell, Column, Row } from "../../document/blocks.ts";
 import { textWidth, type Weight } from "../../measure/text-width.ts";
 import { columnUnit, printCell } from "../print/print-text.ts";
 import { type ColumnWish, fitColumns } from "./fit-columns.ts";
+import { piecesOf } from "./pieces.ts";
 import type { Scene } from "./scene.ts";
+import { wrapped } from "./wrapped.ts";
 
 export type TableBlock = Extract<Block, { kind: "table" }>;
 
@@ -46,10 +48,17 @@ interface Need {
 	readonly whole: number;
 }
 
-const needOf = (text: string, size: number, weight: Weight): Need => {
+/** A word as wide as this share of the page's text is rather broken at its joints than given a column to itself. */
+const WIDE_WORD = 1 / 4;
+
+const needOf = (text: string, size: number, weight: Weight, scene: Scene): Need => {
 	const width = (piece: string): number => textWidth(piece, { size, weight });
+	const least = (word: string): number => {
+		const whole = width(word);
+		return whole > WIDE_WORD * scene.width ? Math.max(...piecesOf(word).map(width)) : whole;
+	};
 	const lines = text.split("\n").map(width);
-	return { least: Math.max(0, ...text.split(/[ \n]/).map(width)), whole: Math.max(0, ...lines) };
+	return { least: Math.max(0, ...text.split(/[ \n]/).map(least)), whole: Math.max(0, ...lines) };
 };
 
 /** A boxed word keeps to one line where that takes no more than a quarter of the width. */
@@ -61,15 +70,15 @@ const cellNeed = (
 	scene: Scene,
 ): Need => {
 	const text = printCell(cell, scene.printing, column);
-	if (!isBoxed(cell)) return needOf(text, size, weight);
-	const { least, whole } = needOf(text, size, "bold");
+	if (!isBoxed(cell)) return needOf(text, size, weight, scene);
+	const { least, whole } = needOf(text, size, "bold", scene);
 	return { least: (whole + BOX < scene.width / 4 ? whole : least) + BOX, whole: whole + BOX };
 };
 
 const columnNeed = (column: Column, block: TableBlock, size: number, scene: Scene): Need => {
 	const heads = [
-		needOf(column.head, size, "semibold"),
-		needOf(columnUnit(column, scene.printing) ?? "", size, "regular"),
+		needOf(column.head, size, "semibold", scene),
+		needOf(columnUnit(column, scene.printing) ?? "", size, "regular", scene),
 	];
 	const cells = block.rows
 		.filter((row) => !isGroup(row))
@@ -101,8 +110,36 @@ const tableWidth = (wholes: readonly number[], block: TableBlock, scene: Scene):
 	return part * scene.width;
 };
 
+/** A table is planned by its heading as well, which must know its height. */
+const planned = new WeakMap<TableBlock, TablePlan>();
+
 /** Measures a table's cells and gives every column its width. */
 export const planTable = (block: TableBlock, scene: Scene): TablePlan => {
+	const known = planned.get(block);
+	const same = (key: "width" | "printing" | "design"): boolean => known?.scene[key] === scene[key];
+	if (known !== undefined && same("width") && same("printing") && same("design")) return { ...known, scene };
+	const plan = measured(block, scene);
+	planned.set(block, plan);
+	return plan;
+};
+
+/** Leading of a head's lines, which stand closer. */
+export const HEAD_LEADING = TABLE_LEADING * 0.94;
+
+/** Height of a table's head [pt]: the tallest of its columns' heads. */
+export const headHeight = ({ block, scene, size, widths, pad, lead }: TablePlan): number => {
+	const lines = block.columns.map((column, i) => {
+		const room = (widths[i] ?? 0) - (lead[i] ?? pad.x) - pad.x;
+		const unit = columnUnit(column, scene.printing) === undefined ? 0 : 1;
+		return wrapped(column.head, room, { size, weight: "semibold" }).length + unit;
+	});
+	return Math.max(...lines) * size * HEAD_LEADING + 2 * pad.y;
+};
+
+/** Height of a row whose cells have one line each [pt]. */
+export const lineHeight = ({ size, pad }: TablePlan): number => size * TABLE_LEADING + 2 * pad.y;
+
+const measured = (block: TableBlock, scene: Scene): TablePlan => {
 	const { design } = scene;
 	const pad = { x: block.dense === true ? design.cellX * 0.75 : design.cellX, y: design.cellY };
 	const size = block.dense === true ? design.dense : design.table;

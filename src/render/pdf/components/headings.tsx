@@ -3,7 +3,7 @@ import type { Block, Section } from "../../../document/blocks.ts";
 import { company } from "../company.ts";
 import { INK } from "../design.ts";
 import { inSection, type Scene } from "../scene.ts";
-import { Box, type, Words } from "./primitives.tsx";
+import { Box, Space, type, Words } from "./primitives.tsx";
 
 const printed = ({ number, title }: Section): string =>
 	number === undefined ? title : `${number}  ${title}`;
@@ -26,25 +26,27 @@ export const SectionHead = ({
 		level: 1,
 	};
 	return (
-		<Box
-			id={section.id}
-			wrap={false}
-			minPresenceAhead={ahead}
-			style={{
-				marginTop: first ? 0 : design.step * 3,
-				marginBottom: design.step * 1.2,
-				borderTopWidth: design.rule.thick,
-				borderColor: INK.heading,
-				paddingTop: design.step * 0.7,
-			}}
-		>
-			<Words
-				tag={{ role: "H2", ...inSection(scene), outline: { ...outline, level: 1 } }}
-				style={{ ...type(design.h2, 1.18, "bold"), color: INK.heading }}
+		<>
+			{first ? null : <Space height={design.step * 3} />}
+			<Box
+				id={section.id}
+				wrap={false}
+				minPresenceAhead={ahead}
+				style={{
+					marginBottom: design.step * 1.2,
+					borderTopWidth: design.rule.thick,
+					borderColor: INK.heading,
+					paddingTop: design.step * 0.7,
+				}}
 			>
-				{printed(section)}
-			</Words>
-		</Box>
+				<Words
+					tag={{ role: "H2", ...inSection(scene), outline: { ...outline, level: 1 } }}
+					style={{ ...type(design.h2, 1.18, "bold"), color: INK.heading }}
+				>
+					{printed(section)}
+				</Words>
+			</Box>
+		</>
 	);
 };
 
@@ -61,22 +63,24 @@ export const Heading = ({
 	const { design } = scene;
 	const size = block.level === 2 ? design.h3 : design.h4;
 	return (
-		<Words
-			{...(block.id === undefined ? {} : { id: block.id })}
-			tag={{
-				role: block.level === 2 ? "H3" : "H4",
-				...inSection(scene),
-				...(block.level === 2 ? { outline: { title: block.text, level: 2 as const } } : {}),
-			}}
-			minPresenceAhead={company(following, scene)}
-			style={{
-				...type(size, 1.22, block.level === 2 ? "bold" : "semibold"),
-				color: INK.heading,
-				marginTop: design.step * (block.level === 2 ? 2 : 1.5),
-				marginBottom: design.step * 0.6,
-			}}
-		>
-			{block.text}
-		</Words>
+		<>
+			<Space height={design.step * (block.level === 2 ? 2 : 1.5)} />
+			<Words
+				{...(block.id === undefined ? {} : { id: block.id })}
+				tag={{
+					role: block.level === 2 ? "H3" : "H4",
+					...inSection(scene),
+					...(block.level === 2 ? { outline: { title: block.text, level: 2 as const } } : {}),
+				}}
+				minPresenceAhead={company(following, scene)}
+				style={{
+					...type(size, 1.22, block.level === 2 ? "bold" : "semibold"),
+					color: INK.heading,
+					marginBottom: design.step * 0.6,
+				}}
+			>
+				{block.text}
+			</Words>
+		</>
 	);
 };

@@ -11,6 +11,8 @@ type Length = number | `${number}%`;
 export interface BoxStyle {
 	readonly width?: Length;
 	readonly minHeight?: number;
+	/** Of a box without words only: words in one too low for them are lost without a sound. */
+	readonly height?: number;
 	readonly flexDirection?: "row" | "column";
 	readonly columnGap?: number;
 	readonly flexGrow?: number;
@@ -99,13 +101,12 @@ export const Pages = ({ fontSize, children }: { fontSize: number; children: Reac
 export { Root };
 
 /**
- * Space below a block that may not be parted. It may not be the block's own margin: a whole block moves to the next
- * page where its margin alone does not fit, and a table would repeat its head there over nothing. It may not be parted
- * either: the engine would count the rest of it on the next page, but lay the whole there, and press the page together.
+ * Space above or below a block, as a box of its own, for which no page keeps room at its head (`tidyPages`). As a margin
+ * below a block that may not be parted it would take the block along to the next page where it alone does not fit, and
+ * a table would repeat its head there over nothing. Its height is fixed: of a least height that is parted the engine
+ * counts the rest on the next page, but lays the whole there, and presses the page together.
  */
-export const Space = ({ height }: { height: number }): ReactElement => (
-	<Box wrap={false} style={{ minHeight: height }} />
-);
+export const Space = ({ height }: { height: number }): ReactElement => <Box style={{ height }} />;
 
 /** Style of a line of type. */
 export const type = (fontSize: number, lineHeight: number, weight: Weight = "regular"): WordStyle => ({

@@ -5,8 +5,10 @@ import { columnUnit, printCell } from "../../print/print-text.ts";
 import { INK } from "../design.ts";
 import {
 	alignOf,
+	HEAD_LEADING,
 	isGroup,
 	TABLE_LEADING as LEADING,
+	lineHeight,
 	planTable,
 	type TableBlock,
 	type TablePlan,
@@ -33,7 +35,7 @@ const Head = ({ plan, tag }: { plan: TablePlan; tag: Tag }): ReactElement => {
 		<Box
 			fixed
 			wrap={false}
-			minPresenceAhead={Math.min(2, block.rows.length) * (size * LEADING + 2 * plan.pad.y)}
+			minPresenceAhead={Math.min(2, block.rows.length) * lineHeight(plan)}
 			tag={tag}
 			style={{
 				flexDirection: "row",
@@ -48,9 +50,9 @@ const Head = ({ plan, tag }: { plan: TablePlan; tag: Tag }): ReactElement => {
 				const textAlign = alignOf(column);
 				return (
 					<Box key={column.id} tag={{ role: "TH", scope: "Column" }} style={cellBox(plan, widths[i] ?? 0, i)}>
-						<Words style={{ ...type(size, LEADING * 0.94, "semibold"), textAlign }}>{column.head}</Words>
+						<Words style={{ ...type(size, HEAD_LEADING, "semibold"), textAlign }}>{column.head}</Words>
 						{unit === undefined ? null : (
-							<Words style={{ ...type(size, LEADING * 0.94), textAlign }}>{unit}</Words>
+							<Words style={{ ...type(size, HEAD_LEADING), textAlign }}>{unit}</Words>
 						)}
 					</Box>
 				);
@@ -133,14 +135,14 @@ const Group = ({ plan, row }: { plan: TablePlan; row: Row }): ReactElement => {
 };
 
 const BodyRow = ({ plan, row, last }: { plan: TablePlan; row: Row; last: boolean }): ReactElement => {
-	const { block, scene, size, pad } = plan;
+	const { block, scene } = plan;
 	const { rule } = scene.design;
 	const group = isGroup(row);
 	return (
 		<Box
 			tag={{ role: "TR" }}
 			wrap={false}
-			{...(group ? { minPresenceAhead: size * LEADING + 2 * pad.y } : {})}
+			{...(group ? { minPresenceAhead: lineHeight(plan) } : {})}
 			style={{
 				flexDirection: "row",
 				borderColor: INK.rule,
@@ -189,7 +191,7 @@ const inCompany = (rows: readonly Row[]): readonly RowGroup[] => {
 export const Table = ({ block, scene }: { block: TableBlock; scene: Scene }): ReactElement => {
 	const { design } = scene;
 	const planned = planTable(block, scene);
-	const row = planned.size * LEADING + 2 * planned.pad.y;
+	const row = lineHeight(planned);
 	const tag: Tag = { role: "Table", ...inSection(scene) };
 	const id = block.id === undefined ? {} : { id: block.id };
 	const head: Tag = { role: "TR", once: true };
