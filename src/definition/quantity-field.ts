@@ -88,6 +88,24 @@ export const ratio = (title: string, why: string, papers: Audience) =>
 		},
 	);
 
+/** A ratio of a part to its whole, written as a number: above 0, to 1. */
+export const fraction = (title: string, why: string, papers: Audience) =>
+	field(
+		z
+			.number()
+			.positive()
+			.max(1)
+			.transform((value) => typed("ratio", value, String(value))),
+		{
+			title,
+			why,
+			papers,
+			dimension: "ratio",
+			expected: "a number above 0, and no more than 1",
+			example: "0.9",
+		},
+	);
+
 /** A whole number of things, one or more. */
 export const count = (title: string, why: string, papers: Audience) =>
 	field(

@@ -4,7 +4,7 @@ import { pipe } from "./casing.ts";
 import { measuredDepth } from "./depth-field.ts";
 import { entry, field, flag, group, list, oneOf, optional, reference, text } from "./field.ts";
 import { additive, proppant } from "./materials.ts";
-import { part, partSpan, q, ratio, tally } from "./quantity-field.ts";
+import { fraction, part, partSpan, q, tally } from "./quantity-field.ts";
 import { stages } from "./stages.ts";
 
 const waterSource = entry("Water source", "Neighbors ask where the water comes from.", PUBLIC, {
@@ -27,8 +27,8 @@ const pressureModel = group(
 		discharge: optional(
 			field(
 				z.tuple([
-					ratio("Discharge coefficient, fresh", "Before sand has rounded the hole.", RECORD),
-					ratio("Discharge coefficient, worn", "After sand has rounded the hole.", RECORD),
+					fraction("Discharge coefficient, fresh", "Before sand has rounded the hole.", RECORD),
+					fraction("Discharge coefficient, worn", "After sand has rounded the hole.", RECORD),
 				]),
 				{
 					title: "Perforation discharge coefficients",
@@ -60,7 +60,7 @@ const boundaryElement = entry("Element under treating pressure", "The weakest li
 	rating: optional(
 		q("pressure", "Rating", "From its data plate; absent where the pipe or a test sets it.", TECHNICAL),
 	),
-	factor: ratio("Share of the rating to be used", "Company rule or regulation.", TECHNICAL),
+	factor: fraction("Share of the rating to be used", "Company rule or regulation.", TECHNICAL),
 });
 
 const limits = group("Pressure limits", "The crew's numbers: none of them may be passed.", EVERY, {

@@ -170,7 +170,10 @@ const WORKS = {
 		if (name !== undefined && value !== undefined) holder[name] = value;
 	},
 	"another name": (tree, { where, what }) => {
-		const words = pathsOf(tree).filter((path) => /^[a-z][a-z0-9-]*$/.test(String(valueAt(tree, path))));
+		const words = pathsOf(tree).filter((path) => {
+			const value = valueAt(tree, path);
+			return typeof value === "string" && /^[a-z][a-z0-9-]*$/.test(value);
+		});
 		const [to, from] = [pick(words, where), pick(words, what)];
 		if (to !== undefined && from !== undefined) put(tree, to, valueAt(tree, from));
 	},

@@ -13,7 +13,7 @@ export const kickTable: Part = (context) =>
 			textColumn(context, "hole", { width: 1.3, rowHead: true }),
 			textColumn(context, "shoe", { width: 1.2, label: "out_of" }),
 			quantityColumn(context, "shoe_strength", "density", { style: TENTH }),
-			textColumn(context, "shoe_strength_basis", { width: 1.2 }),
+			textColumn(context, "shoe_strength_basis", { width: 1.7 }),
 			quantityColumn(context, "maximum_annulus", "pressure", { style: WHOLE }),
 			quantityColumn(context, "kick_intensity", "density", { style: TENTH }),
 			quantityColumn(context, "kick_held", "volume", { style: TENTH }),
