@@ -5,6 +5,7 @@ export default defineConfig({
 	test: {
 		root: new URL("..", import.meta.url).pathname,
 		include: ["tests/fuzz/*.test.ts"],
+		testTimeout: 60_000,
 		env: { FUZZ_CASES: process.env["FUZZ_CASES"] ?? "20000", FUZZ_SEED: process.env["FUZZ_SEED"] ?? "20260504" },
 		reporters: ["verbose"],
 	},

@@ -37,11 +37,19 @@ export const Paragraph = ({
 	);
 };
 
+/** So few short items stay together. */
+const FEW = 4;
 /** An item this long may break over pages; a shorter one keeps together. */
 const LONG = 700;
+const LONG_LINE = 160;
 
 const isShort = (item: readonly Block[], scene: Scene): boolean =>
 	item.every((b) => b.kind === "paragraph" && printInline(b.children, scene.printing).length < LONG);
+
+/** A line or two. */
+const isLine = (item: readonly Block[], scene: Scene): boolean =>
+	item.length === 1 &&
+	item.every((b) => b.kind === "paragraph" && printInline(b.children, scene.printing).length < LONG_LINE);
 
 export const List = ({
 	block,
@@ -61,8 +69,9 @@ export const List = ({
 		...inSection(scene),
 	};
 	const width = scene.width - indent;
+	const whole = block.items.length <= FEW && block.items.every((item) => isLine(item, scene));
 	return (
-		<Box tag={list} style={{ marginBottom: design.step * 0.5 }}>
+		<Box tag={list} wrap={!whole} style={{ marginBottom: design.step * 0.5 }}>
 			{block.items.map((item, i) => {
 				const body: Tag = { role: "LBody" };
 				return (
