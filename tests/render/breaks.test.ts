@@ -1,7 +1,9 @@
+import { Font } from "@react-pdf/renderer";
 import { describe, expect, it } from "vitest";
 import type { Block } from "../../src/document/blocks.ts";
 import type { PaperDocument } from "../../src/document/document.ts";
 import { text } from "../../src/document/inline.ts";
+import { FAMILY } from "../../src/measure/faces.ts";
 import { composePapers } from "../../src/pipeline.ts";
 import { setPaper } from "../../src/render/pdf/layout.ts";
 import { type LayoutNode, type PageNode, sourceText } from "../../src/render/pdf/layout-node.ts";
@@ -135,6 +137,24 @@ describe("space at the foot of a page", () => {
 	});
 });
 
+/** How often the engine shapes a run of text of the regular face while something is done: the bulk of what it does. */
+const shapings = async (work: () => Promise<unknown>): Promise<number> => {
+	const { data } = Font.getFont({ fontFamily: FAMILY, fontWeight: 400, fontStyle: "normal" });
+	const face = data as unknown as { layout: (...args: readonly unknown[]) => unknown };
+	const { layout } = face;
+	let count = 0;
+	face.layout = (...args) => {
+		count += 1;
+		return layout(...args);
+	};
+	try {
+		await work();
+	} finally {
+		face.layout = layout;
+	}
+	return count;
+};
+
 describe("a table of many rows", () => {
 	const setRows = async (rows: number) => {
 		const { pages, findings } = await setPaper({
@@ -149,6 +169,18 @@ describe("a table of many rows", () => {
 			heads: places.filter(({ tag }) => tag.role === "TR" && tag.once === true).length,
 		};
 	};
+
+	it("takes as much work a row at a thousand rows as at two hundred and fifty", {
+		timeout: 120_000,
+	}, async () => {
+		await setRows(10);
+		const perRow: number[] = [];
+		for (const rows of [250, 500, 1000]) perRow.push((await shapings(() => setRows(rows))) / rows);
+		const [least, most] = [Math.min(...perRow), Math.max(...perRow)];
+		// Each cell is measured a few times; a second look at earlier rows on each page would multiply that by the pages.
+		expect(least).toBeGreaterThan(1);
+		expect(most / least).toBeLessThan(1.05);
+	});
 
 	it("prints each row once, its head on every page, and pages in proportion, to 5,000 rows", async () => {
 		const [hundred, thousand, most] = [await setRows(100), await setRows(1000), await setRows(5000)];
