@@ -5,8 +5,10 @@ import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import fc from "fast-check";
 import { afterAll, describe, expect, it } from "vitest";
+import type { FindingKind } from "../../src/render/pdf/audit.ts";
+import { setPaper } from "../../src/render/pdf/layout.ts";
 import { anyCase } from "./cases.ts";
-import { type Case, runCase } from "./run-case.ts";
+import { type Case, papersOfCase, runCase } from "./run-case.ts";
 
 /*
  * Definitions and tables damaged at random, from a seed. The short run is part of every test run; `npm run fuzz` is the
@@ -23,6 +25,11 @@ const COMMAND_SHARE = LONG ? 100 : 50;
 
 const KEPT = fileURLToPath(new URL("../../out/fuzz/", import.meta.url));
 const MAIN = fileURLToPath(new URL("../../dist/main.js", import.meta.url));
+/** Setting pages is slow as well; one in so many cases, of which most are refused before. */
+const SETTING_SHARE = LONG ? 20 : 25;
+/** What a page that does not set may be blamed on the definition for: a word wider than a page, a sign without a glyph. */
+const OWN_FAULTS: readonly FindingKind[] = ["too-wide", "missing-glyph"];
+
 /** What the command may end with for a file that can be read: done, checks not met, bad definition. */
 const ALLOWED = [0, 2, 65];
 
@@ -71,6 +78,27 @@ describe(`whatever a definition holds (${CASES} cases, seed ${SEED})`, () => {
 			expect(seen.papers).toBeGreaterThan(0);
 		},
 	);
+});
+
+describe("the papers of the same", () => {
+	it("set into pages without a word lost, pressed or broken", { timeout: 3_600_000 }, async () => {
+		const found: string[] = [];
+		let papers = 0;
+		const cases = fc.sample(anyCase, { seed: SEED + 1, numRuns: Math.floor(CASES / SETTING_SHARE) });
+		for (const [i, each] of cases.entries()) {
+			for (const paper of papersOfCase(each)) {
+				const { findings } = await setPaper(paper);
+				papers += 1;
+				const faults = findings.filter(({ kind }) => !OWN_FAULTS.includes(kind));
+				if (faults.length > 0) keep(each, `set-${i}`);
+				found.push(
+					...faults.map(({ kind, page, text, detail }) => `set-${i} ${kind} ${page}: ${text} ${detail}`),
+				);
+			}
+		}
+		expect(found).toEqual([]);
+		expect(papers).toBeGreaterThan(0);
+	});
 });
 
 describe("the built command, given the same", () => {

@@ -5,7 +5,13 @@ import { type Diagnostic, hasErrors } from "../../src/diagnostics/diagnostic.ts"
 import { diagnosticsToJson } from "../../src/diagnostics/json.ts";
 import { locate } from "../../src/diagnostics/locate.ts";
 import { printDiagnostics } from "../../src/diagnostics/print.ts";
-import { LANGUAGES, type Language, PAPERS, type Paper } from "../../src/document/document.ts";
+import {
+	LANGUAGES,
+	type Language,
+	PAPERS,
+	type Paper,
+	type PaperDocument,
+} from "../../src/document/document.ts";
 import { composePapers, type PaperRequest, type Understanding, understand } from "../../src/pipeline.ts";
 import type { ReadFile } from "../../src/well/read-file.ts";
 
@@ -101,13 +107,17 @@ const REQUESTS = PAPERS.flatMap((paper) =>
 );
 
 /** One paper of the well, or each in English; which one, goes by the bytes, so that all have their turn. */
-const papersOf = ({ findings }: Understanding, { bytes }: Case, every: boolean): number => {
+const papersOf = (
+	{ findings }: Understanding,
+	{ bytes }: Case,
+	every: boolean,
+): ReturnType<typeof composePapers>["documents"] => {
 	const turn = bytes.reduce((sum, byte) => (sum + byte) % 9973, 0);
 	const at = turn % REQUESTS.length;
 	const requests = every
 		? REQUESTS.filter(({ language, units }) => language === "en" && units === "field")
 		: REQUESTS.slice(at, at + 1);
-	return findings === undefined ? 0 : composePapers(findings, requests).documents.length;
+	return findings === undefined ? [] : composePapers(findings, requests).documents;
 };
 
 const understood = (each: Case): Understanding =>
@@ -123,6 +133,10 @@ const timed = (each: Case): { readonly understanding: Understanding; readonly to
 	const { user, system } = cpuUsage(before);
 	return { understanding, took: (user + system) / 1000 };
 };
+
+/** The paper whose turn it is with a case, composed; none where the definition is refused. */
+export const papersOfCase = (each: Case): readonly PaperDocument[] =>
+	papersOf(understood(each), each, false).map(({ paper }) => paper);
 
 /** Takes a case through the tool, from bytes to composed papers, and says what the tool did wrong. */
 export const runCase = (
@@ -147,7 +161,7 @@ export const runCase = (
 			faults.push(
 				refused ? "papers would be made in spite of an error" : "nothing is made and no error says why",
 			);
-		papers = papersOf(understanding, each, options.everyPaper === true);
+		papers = papersOf(understanding, each, options.everyPaper === true).length;
 	} catch (fault) {
 		faults.push(`it throws: ${fault instanceof Error ? (fault.stack ?? fault.message) : String(fault)}`);
 	}
