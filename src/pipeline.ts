@@ -10,7 +10,7 @@ import { mayAppear } from "./definition/privacy.ts";
 import { withoutStandIns } from "./definition/stand-ins.ts";
 import { validate } from "./definition/validate.ts";
 import { type Diagnostic, hasErrors } from "./diagnostics/diagnostic.ts";
-import { withoutEchoes } from "./diagnostics/echoes.ts";
+import { withoutDoubts, withoutEchoes } from "./diagnostics/echoes.ts";
 import type { SourceText } from "./diagnostics/source-text.ts";
 import type { Language, Paper, PaperDocument } from "./document/document.ts";
 import type { Drawing } from "./document/shapes.ts";
@@ -117,7 +117,8 @@ export const understand = (
 	const calculated = calculate(well.value);
 	diagnostics.push(...calculated.diagnostics);
 	const results = calculated.value;
-	if (results === undefined || hasErrors(diagnostics)) return { diagnostics, texts };
+	if (results === undefined || hasErrors(diagnostics))
+		return { diagnostics: withoutDoubts(diagnostics), texts };
 
 	const judgement = judge(well.value, results, jurisdictions);
 	return {

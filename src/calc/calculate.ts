@@ -12,14 +12,15 @@ import { safetyResults } from "./safety/index.ts";
 import { siteResults } from "./site/index.ts";
 import { annulusFaults, ladderFaults, stimulationResults, toeFaults } from "./stimulation/index.ts";
 import { trajectoryResults } from "./trajectory/index.ts";
+import { validityFaults } from "./validity-faults.ts";
 
 /**
  * Everything computed of a well, once, each topic standing on those before it:
  *
  *     trajectory → geology → casing → cement → stimulation → pressure → site → isolation → logistics, safety
  *
- * @returns  no value where the path is impossible, the survey unusable, or a pipe beyond every published formula; what
- *           merely lacks an input is in `undetermined`
+ * @returns  no value where the path is impossible, the survey unusable, or a pipe beyond every published formula; an
+ *           error for each formula that what it was given left without a number; what merely lacks an input is in `undetermined`
  */
 export const calculate = (well: Well): Checked<Results> => {
 	const gaps = openGaps();
@@ -67,6 +68,7 @@ export const calculate = (well: Well): Checked<Results> => {
 			...cementFaults(well, path, cement),
 			...pressureFaults(well, pressure),
 			...ladder,
+			...validityFaults(value),
 		],
 	};
 };

@@ -1,4 +1,4 @@
-import type { Code } from "./codes.ts";
+import { CODES, type Code } from "./codes.ts";
 import type { Diagnostic } from "./diagnostic.ts";
 import { type Path, pathKey } from "./path.ts";
 
@@ -35,4 +35,11 @@ export const withoutEchoes = (
 			!entries.some((entry) => within(at.path, entry)) &&
 			!(code === "definition/missing" && blocks.has(pathKey(at.path.slice(0, -1)))),
 	);
+};
+
+/** Without the doubt about a figure that an error has been told of: its own reader would mend one thing and be told two. */
+export const withoutDoubts = (diagnostics: readonly Diagnostic[]): readonly Diagnostic[] => {
+	const keyOf = ({ at }: Diagnostic): string => `${at.file ?? ""} ${pathKey(at.path)}`;
+	const wrong = new Set(diagnostics.filter(({ code }) => CODES[code].severity === "error").map(keyOf));
+	return diagnostics.filter((each) => each.code !== "well/improbable-value" || !wrong.has(keyOf(each)));
 };

@@ -1,9 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { isolationCloseUp } from "../../src/drawing/close-up/isolation-close-up.ts";
 import { layersAt } from "../../src/drawing/close-up/layers.ts";
+import { planView } from "../../src/drawing/maps/plan-view.ts";
 import { sectionView } from "../../src/drawing/maps/section-view.ts";
 import { nesting } from "../../src/drawing/nesting.ts";
 import { ENGLISH } from "../../src/drawing/words-en.ts";
+import { findingsOf, starterText, understandText } from "../starters.ts";
 import { groupsOf, labelsOf, textsOf } from "./boxes.ts";
 import { LATERAL, syntheticWell } from "./synthetic-well.ts";
 
@@ -68,5 +70,25 @@ describe("section", () => {
 		const across = (total[0] - landing[0]) / ((b.md.value ?? 0) - (a?.md.value ?? 0));
 		const down = (landing[1] - kickoff[1]) / ((a?.tvd.value ?? 0) - (c?.tvd.value ?? 0));
 		expect(across).toBeCloseTo(down, 3);
+	});
+});
+
+describe("a neighbor that lies across the county", () => {
+	const starter = starterText("horizontal");
+	const moved = starter.replace("latitude: 31.484902", "latitude: 31.884902");
+	const { findings } = understandText(moved);
+
+	it("is named as left out, with how far it is, and not drawn", () => {
+		expect(moved).not.toBe(starter);
+		if (findings === undefined) throw new Error("the well has faults");
+		const { well, results } = findings;
+		const as = findingsOf("horizontal");
+		for (const view of [sectionView, planView]) {
+			const drawn = view(well, results, { ...options, height: 300 });
+			expect(drawn.undrawn?.map(({ name }) => name)).toContain("Windmill well");
+			expect(textsOf(drawn.shapes).map(({ text }) => text)).not.toContain("Windmill well");
+			const near = view(as.well, as.results, { ...options, height: 300 });
+			expect(textsOf(near.shapes).map(({ text }) => text)).toContain("Windmill well");
+		}
 	});
 });

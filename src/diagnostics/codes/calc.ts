@@ -21,11 +21,11 @@ export const CALC_CODES = {
 	},
 	"calc/outside-validity": {
 		severity: "error",
-		title: "A published formula does not hold for this pipe",
+		title: "A published formula does not hold for what is given",
 		explain:
-			"The rating formulas hold for pipe with a bore and for yield strengths between 24,000 and 180,000 psi. Outside that a " +
-			"number would have no source, so none is given. Correct the dimensions or the grade, or state the maker's ratings " +
-			"with their source.",
+			"Every formula holds within bounds: the rating formulas for pipe with a bore and for yield strengths between 24,000 " +
+			"and 180,000 psi, the friction formulas for a wall far smoother than the bore is wide. Outside them a number would have " +
+			"no source, so none is given. Correct the values; of a pipe, state the maker's ratings with their source instead.",
 	},
 	"calc/past-the-path": {
 		severity: "warning",

@@ -1,7 +1,7 @@
 import type { Results } from "../../calc/results.ts";
 import type { PlaceResults } from "../../calc/results-of-isolation.ts";
 import type { Known } from "../../cite/known.ts";
-import type { Shape } from "../../document/shapes.ts";
+import type { Shape, Undrawn } from "../../document/shapes.ts";
 import type { Well } from "../../well/well.ts";
 import { compose, type Line, run } from "../line-of-text.ts";
 import { INK } from "../palette.ts";
@@ -9,6 +9,7 @@ import type { Print } from "../print.ts";
 import type { Point } from "../well-axis.ts";
 import { entryOf } from "./entry-of.ts";
 import type { MarkerKind } from "./markers.ts";
+import { reachOf, tooFar } from "./reach.ts";
 
 /** A place near the well, numbered for the list under the map. */
 export interface Place {
@@ -25,9 +26,15 @@ const WATERS = new Set(["water well", "public water supply", "spring"]);
 const kindOf = (kind: string): MarkerKind =>
 	WATERS.has(kind) ? "water" : BUILDINGS.has(kind) ? "building" : "other";
 
-/** Neighbors and offset wells whose place is known, numbered in the definition's order. */
-export const placesNear = (well: Well, { site, trajectory }: Results, print: Print): Place[] => {
+/** Neighbors and offset wells whose place is known: those drawn, numbered in the definition's order, and those too far. */
+export const placesNear = (
+	well: Well,
+	results: Results,
+	print: Print,
+): { readonly places: readonly Place[]; readonly far: readonly Undrawn[] } => {
+	const { site, trajectory } = results;
 	const radius = trajectory?.uncertainty_radius;
+	const isInReach = reachOf(results);
 	const found = [
 		...(site?.neighbors ?? []).flatMap((place) => {
 			const neighbor = entryOf(well.neighbors, place);
@@ -37,20 +44,19 @@ export const placesNear = (well: Well, { site, trajectory }: Results, print: Pri
 			entryOf(well.offsetWells, place) === undefined ? [] : [{ place, kind: "offset" as const }],
 		),
 	];
-	return found
-		.flatMap(({ place, kind }) =>
-			place.north === undefined || place.east === undefined
-				? []
-				: [
-						{
-							kind,
-							north: place.north.value,
-							east: place.east.value,
-							words: placeWords(place, radius, print),
-						},
-					],
-		)
-		.map((place, i) => ({ ...place, number: i + 1 }));
+	const known = found.flatMap(({ place, kind }) =>
+		place.north === undefined || place.east === undefined
+			? []
+			: [{ place, kind, north: place.north.value, east: place.east.value }],
+	);
+	return {
+		places: known.filter(isInReach).map(({ place, ...at }, i) => ({
+			...at,
+			number: i + 1,
+			words: placeWords(place, radius, print),
+		})),
+		far: known.filter((each) => !isInReach(each)).map(({ place }) => tooFar(place, print)),
+	};
 };
 
 /** A distance to the path is no better than the survey, so the stated radius stands behind it. */

@@ -32,7 +32,7 @@ export const planView = (well: Well, results: Results, options: MapOptions): Dra
 	const { width, height, words, detail = "full" } = options;
 	const size = SIZES[detail];
 	const print = printer(options.units, words, options.keyOf);
-	const places = placesNear(well, results, print);
+	const { places, far } = placesNear(well, results, print);
 	const listBox = { x: 0, width, size };
 	const tall = (entries: readonly LegendEntry[]) => legendHeight(entries, listBox);
 	const whole = [...listOf(places, size), ...legendOf(results, print, detail, true)];
@@ -96,6 +96,7 @@ export const planView = (well: Well, results: Results, options: MapOptions): Dra
 		title: sentence(words.planOf, { well: well.identity.name }),
 		alternative: alternativeOf(results, print, places),
 		scale: scaleText,
+		undrawn: far,
 		shapes: [
 			{
 				kind: "path",

@@ -1,5 +1,6 @@
 import type { Results } from "../../calc/results.ts";
 import type { Known } from "../../cite/known.ts";
+import type { Undrawn } from "../../document/shapes.ts";
 import type { Well } from "../../well/well.ts";
 import { along, type PathPlace, placesAlong } from "../path-line.ts";
 import type { Print } from "../print.ts";
@@ -7,6 +8,7 @@ import type { Point } from "../well-axis.ts";
 import { entryOf } from "./entry-of.ts";
 import { type EqualScale, equalScale, type PageBox, STRAIGHT_DOWN } from "./equal-scale.ts";
 import type { MapOptions } from "./map-options.ts";
+import { reachOf, tooFar } from "./reach.ts";
 
 /** Type size of the section's labels [pt]. */
 export const SIZE = 8;
@@ -77,9 +79,17 @@ export const sectionOf = (
 	};
 };
 
-/** Wells nearby whose depth and place are known, projected onto the section. */
-export const nearbyWells = (well: Well, results: Results, azimuth: number) => {
+/** Wells nearby whose depth and place are known, projected onto the section, as far as they can be drawn with the well. */
+export const nearbyWells = (well: Well, results: Results, azimuth: number) =>
+	knownWells(well, results, azimuth).filter(({ inReach }) => inReach);
+
+/** Those that lie too far. */
+export const farWells = ({ well, results, azimuth, print }: Section): readonly Undrawn[] =>
+	knownWells(well, results, azimuth).flatMap(({ inReach, place }) => (inReach ? [] : [tooFar(place, print)]));
+
+const knownWells = (well: Well, results: Results, azimuth: number) => {
 	const site = results.site;
+	const isInReach = reachOf(results);
 	const bottoms = new Map<
 		string,
 		{ readonly bottom?: Known<"true-vertical-depth">; readonly kind: "water" | "offset" }
@@ -91,14 +101,16 @@ export const nearbyWells = (well: Well, results: Results, azimuth: number) => {
 		const entries = found?.kind === "water" ? well.neighbors : well.offsetWells;
 		if (entryOf<{ readonly id?: string; readonly name: string }>(entries, place) === undefined) return [];
 		if (found?.bottom === undefined || place.north === undefined || place.east === undefined) return [];
-		const departure = along(azimuth, { north: place.north.value, east: place.east.value });
+		const at = { north: place.north.value, east: place.east.value };
 		return [
 			{
+				place,
+				inReach: isInReach(at),
 				id: place.id,
 				name: place.name,
 				kind: found.kind,
 				bottom: found.bottom,
-				departure,
+				departure: along(azimuth, at),
 				top: well.datum.groundLevel.value,
 			},
 		];
