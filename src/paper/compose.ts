@@ -3,8 +3,10 @@ import type { Imprint, PaperDocument } from "../document/document.ts";
 import type { Drawing } from "../document/shapes.ts";
 import type { PaperContext } from "./context.ts";
 import { forPaper } from "./for-paper.ts";
+import { jobName } from "./jobs.ts";
 import { narrative } from "./narrative/narrative.ts";
 import { PARTS } from "./parts/index.ts";
+import { named } from "./parts/part.ts";
 import { placesIn } from "./places.ts";
 import { saidIn, wordsIn } from "./said.ts";
 import type { OrderSection } from "./words/page-order.ts";
@@ -82,17 +84,24 @@ const sectionBlocks = (
 	});
 
 const partOf = ({ job, neighbor }: PaperContext): { readonly part?: string } => {
-	if (job !== undefined) return { part: partName(job) };
+	if (job !== undefined) return { part: jobName(job) };
 	return neighbor === undefined ? {} : { part: neighbor.id };
 };
 
-const partName = (job: NonNullable<PaperContext["job"]>): string =>
-	job.string === undefined ? job.id : `${job.id}-${job.string}`;
+/** A string has its jobs as the others have theirs: a sheet that did not say whose could be read out for another's. */
+const spokenJob = (context: PaperContext, { id, string }: NonNullable<PaperContext["job"]>): string => {
+	const { label } = context.words;
+	const name = label(`jobs.${id}`);
+	if (string === undefined) return name;
+	return label("phrases.job_of_string")
+		.replace("{job}", name)
+		.replace("{string}", named(context, string).toLowerCase());
+};
 
 const imprint = (context: PaperContext, title: string, subtitle: string | undefined): Imprint => {
 	const { identity } = context.well;
 	const label = context.words.label;
-	const job = context.job === undefined ? undefined : label(`jobs.${context.job.id}`);
+	const job = context.job === undefined ? undefined : spokenJob(context, context.job);
 	const revision = identity.revisions?.at(-1)?.id;
 	const place = context.well.neighbors.find(({ id }) => id === context.neighbor?.id);
 	const line = place === undefined ? subtitle : label("imprint.copy_for").replace("{name}", place.name);

@@ -11,7 +11,7 @@ export interface WellJob {
 }
 
 /** `cementing-surface`: how a job is asked for, and how its pack is named. */
-export const jobName = (job: Pick<WellJob, "id" | "string">): string =>
+export const jobName = (job: { readonly id: string; readonly string?: string }): string =>
 	job.string === undefined ? job.id : `${job.id}-${job.string}`;
 
 const slug = (words: string): string => words.replaceAll(/\s+/gu, "-");

@@ -62,6 +62,14 @@ describe.each(STARTERS)("pages of %s", (starter) => {
 				}
 		});
 
+		it("every crew pack says of which string its job is", () => {
+			const jobs = jobsOfWell(findingsOf(starter).well).map(jobName);
+			const titles = jobs.flatMap((job) =>
+				documentsOf(starter, "crew", language, "field", job).map(({ imprint }) => imprint.title),
+			);
+			expect(new Set(titles).size).toBe(jobs.length);
+		});
+
 		it("every crew pack: four, its numbers on the first alone", async () => {
 			const found: string[] = [];
 			let packs = 0;
