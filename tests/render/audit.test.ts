@@ -140,7 +140,7 @@ describe("the audit of the set page", () => {
 
 	it("catches a table whose words need more than the page's width", async () => {
 		const findings = await findingsOf(
-			table({ kind: "text", text: "x".repeat(60) }, { kind: "text", text: "y".repeat(60) }),
+			table({ kind: "text", text: "x".repeat(100) }, { kind: "text", text: "y".repeat(100) }),
 		);
 		expect(findings.map((f) => f.kind)).toEqual(["off-page"]);
 	});

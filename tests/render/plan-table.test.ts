@@ -37,6 +37,27 @@ describe("planTable", () => {
 		expect(total(plan([text("a"), text("b")], long).widths)).toBeCloseTo(MEASURE, 6);
 	});
 
+	it("takes smaller type where words do not fit beside each other, and none smaller than 7 pt", () => {
+		const columns = Array.from({ length: 8 }, (_, i) => text(`c${i}`));
+		const words = (count: number) =>
+			plan(columns, [row(Object.fromEntries(columns.map(({ id }) => [id, t("8".repeat(count))])))]);
+		expect(words(8).size).toBe(9.5);
+		const tight = words(12);
+		expect(tight.size).toBeLessThan(9.5);
+		expect(tight.size).toBeGreaterThan(7);
+		expect(total(tight.widths)).toBeLessThanOrEqual(MEASURE + 1e-6);
+		expect(words(16).size).toBe(7);
+	});
+
+	it("breaks a word as wide as a quarter of the page at its joints, rather than give it the page", () => {
+		const key = "results.casing.surface.loads.tension-running.pipe_factor";
+		const { widths } = plan(
+			[text("a"), { ...text("b"), width: 4 }],
+			[row({ a: t(key), b: t("Eight words ".repeat(20)) })],
+		);
+		expect(widths[0]).toBeLessThan(textWidth(key, { size: 9.5 }));
+	});
+
 	it("parts text from the text or the numbers before it", () => {
 		const columns: readonly Column[] = [
 			text("a"),

@@ -139,13 +139,22 @@ export const headHeight = ({ block, scene, size, widths, pad, lead }: TablePlan)
 /** Height of a row whose cells have one line each [pt]. */
 export const lineHeight = ({ size, pad }: TablePlan): number => size * TABLE_LEADING + 2 * pad.y;
 
-const measured = (block: TableBlock, scene: Scene): TablePlan => {
+/** Least type of a table whose words do not fit beside each other in the type it should have [pt]. */
+const LEAST_SIZE = 7;
+
+const measured = (
+	block: TableBlock,
+	scene: Scene,
+	size = block.dense === true ? scene.design.dense : scene.design.table,
+): TablePlan => {
 	const { design } = scene;
 	const pad = { x: block.dense === true ? design.cellX * 0.75 : design.cellX, y: design.cellY };
-	const size = block.dense === true ? design.dense : design.table;
 	const lead = leads(block.columns, pad.x, size);
 	const needs = block.columns.map((column) => columnNeed(column, block, size, scene));
 	const around = (i: number): number => (lead[i] ?? pad.x) + pad.x + EASE;
+	const needed = needs.reduce((sum, { least }, i) => sum + least + around(i), 0);
+	if (needed > scene.width && size > LEAST_SIZE)
+		return measured(block, scene, Math.max(LEAST_SIZE, size - 0.25));
 	const width = tableWidth(
 		needs.map(({ whole }, i) => whole + around(i) + size),
 		block,
