@@ -5,6 +5,7 @@ import type { Diagnostic, Place } from "../diagnostics/diagnostic.ts";
 import { quantityString } from "../units/format.ts";
 import { REGISTER } from "./register.ts";
 import type { Results } from "./results.ts";
+import { writtenAt } from "./written-at.ts";
 
 /** A value that a formula gave no number for, though all that it was given are numbers. */
 type Root = Known & { readonly from: Extract<Known["from"], { kind: "worked" }> };
@@ -33,12 +34,7 @@ const placeOf = (values: readonly Known[]): Place => {
 		if (seen.has(value)) continue;
 		seen.add(value);
 		const { from } = value;
-		if (from.kind === "definition")
-			return {
-				path: from.at,
-				...(from.file === undefined ? {} : { file: from.file }),
-				...(from.range === undefined ? {} : { range: from.range }),
-			};
+		if (from.kind === "definition") return writtenAt(value, []);
 		if (from.kind === "worked") queue.push(...Object.values(from.inputs).flatMap(scalarsOf));
 	}
 	return { path: [] };

@@ -1,4 +1,4 @@
-import { CODES, type Code } from "./codes.ts";
+import type { Code } from "./codes.ts";
 import type { Diagnostic } from "./diagnostic.ts";
 import { type Path, pathKey } from "./path.ts";
 
@@ -40,6 +40,6 @@ export const withoutEchoes = (
 /** Without the doubt about a figure that an error has been told of: its own reader would mend one thing and be told two. */
 export const withoutDoubts = (diagnostics: readonly Diagnostic[]): readonly Diagnostic[] => {
 	const keyOf = ({ at }: Diagnostic): string => `${at.file ?? ""} ${pathKey(at.path)}`;
-	const wrong = new Set(diagnostics.filter(({ code }) => CODES[code].severity === "error").map(keyOf));
+	const wrong = new Set(diagnostics.filter(({ severity }) => severity === "error").map(keyOf));
 	return diagnostics.filter((each) => each.code !== "well/improbable-value" || !wrong.has(keyOf(each)));
 };

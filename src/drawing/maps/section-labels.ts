@@ -12,7 +12,7 @@ import { rockEntries } from "../schematic/legend-part.ts";
 import { heading } from "../schematic/string-labels.ts";
 import { bedsOf } from "../schematic/view.ts";
 import type { Point } from "../well-axis.ts";
-import { nearbyWells, type Section } from "./section.ts";
+import type { Section } from "./section.ts";
 import { OTHER_WELL } from "./section-shapes.ts";
 
 /** Tops of the rock, and the base of protected water. */
@@ -114,8 +114,8 @@ const allWellLabels = (section: Section): Label[] => {
 };
 
 /** Wells nearby are named above the ground: what lies under it is this well's. */
-export const nearbyLabels = ({ well, results, print, scale, azimuth }: Section): Label[] =>
-	[...nearbyWells(well, results, azimuth)]
+export const nearbyLabels = ({ nearby, print, scale }: Section): Label[] =>
+	[...nearby]
 		.sort((a, b) => a.departure - b.departure)
 		.map(
 			({ id, name, departure, bottom, top }): Label => ({
@@ -128,10 +128,10 @@ export const nearbyLabels = ({ well, results, print, scale, azimuth }: Section):
 		);
 
 /** What the section shows. */
-export const legendOf = ({ well, results, print, azimuth, deepest }: Section): LegendEntry[] => {
+export const legendOf = ({ nearby, well, results, print, deepest }: Section): LegendEntry[] => {
 	const { words } = print;
 	const { trajectory, stimulation, geology } = results;
-	const kinds = new Set(nearbyWells(well, results, azimuth).map((each) => each.kind));
+	const kinds = new Set(nearby.map((each) => each.kind));
 	const entry = (when: boolean, text: string, swatch: readonly Shape[]): LegendEntry[] =>
 		when ? [{ text, swatch }] : [];
 	return [

@@ -10,7 +10,7 @@ import { BLUE, GROUND, INK, PAPER, SECOND_INK, TARGET_TINT, VERMILLION } from ".
 import { placesAlong } from "../path-line.ts";
 import { bedsOf } from "../schematic/view.ts";
 import { openPath } from "../well-axis.ts";
-import { nearbyWells, RULER, type Section, SIZE } from "./section.ts";
+import { RULER, type Section, SIZE } from "./section.ts";
 
 /** Rock, water and ground level, across the section. */
 export const groundShapes = ({ well, results, scale, box, deepest }: Section): Shape[] => {
@@ -69,8 +69,8 @@ export const groundShapes = ({ well, results, scale, box, deepest }: Section): S
 export const OTHER_WELL = { color: SECOND_INK, width: 1.2, dash: [6, 1.6, 1.4, 1.6] } as const;
 
 /** Other wells, upright at their place along the section: open tubes for water, a dashed line for the rest. */
-export const nearbyShapes = ({ well, results, scale, azimuth }: Section): Shape[] =>
-	nearbyWells(well, results, azimuth).map(({ kind, departure, bottom, top }): Shape => {
+export const nearbyShapes = ({ nearby, scale }: Section): Shape[] =>
+	nearby.map(({ kind, departure, bottom, top }): Shape => {
 		const [x, from, to] = [scale.x(departure), scale.y(top), scale.y(bottom.value)];
 		return kind === "water"
 			? {

@@ -11,7 +11,7 @@ import { printer } from "../print.ts";
 import { illustrativeBand, illustrativeRange } from "../schematic/illustrative-part.ts";
 import { STRAIGHT_DOWN, scaleBar } from "./equal-scale.ts";
 import type { MapOptions } from "./map-options.ts";
-import { farWells, LINES_UNDER, RULER, type Section, SIZE, sectionOf } from "./section.ts";
+import { LINES_UNDER, RULER, type Section, SIZE, sectionOf } from "./section.ts";
 import { groundLabels, legendOf, nearbyLabels, wellLabels } from "./section-labels.ts";
 import { groundShapes, nearbyShapes, rulerShapes, wellShapes } from "./section-shapes.ts";
 
@@ -77,7 +77,7 @@ export const sectionView = (well: Well, results: Results, options: MapOptions): 
 		}),
 		alternative: alternativeOf(section),
 		scale: words.sectionScale,
-		undrawn: [...[left, above, beside, under].flatMap((each) => each.lost), ...farWells(section)],
+		undrawn: [...[left, above, beside, under].flatMap((each) => each.lost), ...section.far],
 		shapes: [
 			named("ground", groundShapes(section)),
 			named("nearby", nearbyShapes(section)),

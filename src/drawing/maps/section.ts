@@ -33,6 +33,10 @@ export interface Section {
 	readonly under: number;
 	readonly deepest: number;
 	readonly azimuth: number;
+	/** Wells nearby whose depth and place are known, projected onto the section, as far as they can be drawn with the well. */
+	readonly nearby: readonly NearbyWell[];
+	/** Those that lie too far. */
+	readonly far: readonly Undrawn[];
 	/** Where a place of a path lies on the page. */
 	readonly at: (place: PathPlace) => Point;
 }
@@ -52,8 +56,13 @@ export const sectionOf = (
 		trajectory.planned === undefined
 			? []
 			: placesAlong(trajectory.planned, 0, trajectory.planned.rows.at(-1)?.md ?? 0);
-	const nearby = nearbyWells(well, results, azimuth).map((each) => each.departure);
-	const departures = [0, ...[...whole, ...planned].map((place) => along(azimuth, place)), ...nearby];
+	const known = knownWells(well, results, azimuth);
+	const nearby = known.filter(({ inReach }) => inReach);
+	const departures = [
+		0,
+		...[...whole, ...planned].map((place) => along(azimuth, place)),
+		...nearby.map(({ departure }) => departure),
+	];
 	const depths = [...whole, ...planned].map((place) => place.tvd);
 	const bottom = Math.max(...depths) * 1.06;
 	const [from, to] = [Math.min(...departures), Math.max(...departures)];
@@ -75,17 +84,13 @@ export const sectionOf = (
 		under,
 		deepest: bottom,
 		azimuth,
+		nearby,
+		far: known.flatMap(({ inReach, place }) => (inReach ? [] : [tooFar(place, print)])),
 		at: (place) => [scale.x(along(azimuth, place)), scale.y(place.tvd)],
 	};
 };
 
-/** Wells nearby whose depth and place are known, projected onto the section, as far as they can be drawn with the well. */
-export const nearbyWells = (well: Well, results: Results, azimuth: number) =>
-	knownWells(well, results, azimuth).filter(({ inReach }) => inReach);
-
-/** Those that lie too far. */
-export const farWells = ({ well, results, azimuth, print }: Section): readonly Undrawn[] =>
-	knownWells(well, results, azimuth).flatMap(({ inReach, place }) => (inReach ? [] : [tooFar(place, print)]));
+type NearbyWell = ReturnType<typeof knownWells>[number];
 
 const knownWells = (well: Well, results: Results, azimuth: number) => {
 	const site = results.site;

@@ -88,7 +88,7 @@ const facts = (block: Kind<"facts">, scene: Scene): string => {
 		(item) =>
 			`<div><dt>${escaped(item.label)}</dt><dd>${cellHtml(item.value, scene)}${noted(item.note)}</dd></div>`,
 	);
-	const abreast = block.columns === 3 ? "three" : block.columns === 2 ? "two" : undefined;
+	const abreast = { 1: undefined, 2: "two", 3: "three" }[block.columns ?? 1];
 	const list = `<dl${classOf("facts", abreast)}>\n${items.join("\n")}\n</dl>`;
 	return block.caption === undefined
 		? list

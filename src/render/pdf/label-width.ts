@@ -38,7 +38,7 @@ export const labelWidth = (
 	};
 	const rows = (share: number): number =>
 		lines.reduce((sum, line) => sum + Math.max(...line.map((fact) => rowsOf(fact, share))), 0);
-	return [bounded, ...SHARES.map((share) => share * width)].reduce((best, share) =>
-		rows(share) < rows(best) ? share : best,
-	);
+	return [bounded, ...SHARES.map((share) => share * width)]
+		.map((share) => ({ share, rows: rows(share) }))
+		.reduce((best, each) => (each.rows < best.rows ? each : best)).share;
 };

@@ -37,19 +37,15 @@ export const Paragraph = ({
 	);
 };
 
-/** So few short items stay together. */
+/** So few items of a line or two stay together. */
 const FEW = 4;
+const LINE = 160;
 /** An item this long may break over pages; a shorter one keeps together. */
 const LONG = 700;
-const LONG_LINE = 160;
 
-const isShort = (item: readonly Block[], scene: Scene): boolean =>
-	item.every((b) => b.kind === "paragraph" && printInline(b.children, scene.printing).length < LONG);
-
-/** A line or two. */
-const isLine = (item: readonly Block[], scene: Scene): boolean =>
-	item.length === 1 &&
-	item.every((b) => b.kind === "paragraph" && printInline(b.children, scene.printing).length < LONG_LINE);
+/** Whether an item is of paragraphs alone, each with fewer characters than that. */
+const isWithin = (most: number, item: readonly Block[], scene: Scene): boolean =>
+	item.every((b) => b.kind === "paragraph" && printInline(b.children, scene.printing).length < most);
 
 export const List = ({
 	block,
@@ -69,7 +65,9 @@ export const List = ({
 		...inSection(scene),
 	};
 	const width = scene.width - indent;
-	const whole = block.items.length <= FEW && block.items.every((item) => isLine(item, scene));
+	const whole =
+		block.items.length <= FEW &&
+		block.items.every((item) => item.length === 1 && isWithin(LINE, item, scene));
 	return (
 		<Box tag={list} wrap={!whole} style={{ marginBottom: design.step * 0.5 }}>
 			{block.items.map((item, i) => {
@@ -79,7 +77,7 @@ export const List = ({
 						// biome-ignore lint/suspicious/noArrayIndexKey: a paper is set once, in this order
 						key={i}
 						tag={{ role: "LI" }}
-						wrap={!isShort(item, scene)}
+						wrap={!isWithin(LONG, item, scene)}
 						style={{ flexDirection: "row" }}
 					>
 						<Words
