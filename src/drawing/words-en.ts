@@ -9,6 +9,8 @@ export const ENGLISH = {
 	scalePieces:
 		"Depth is to scale within each of {count} stretches. Widths and distances sideways are not to scale.",
 	scaleWhole: "Depth is to scale. Widths and distances sideways are not to scale.",
+	scaleWholeLevel:
+		"Depth is to scale. Widths and distances sideways are not: the well is drawn far wider than it is.",
 	scaleBreak: "scale changes: {ratio} × smaller below",
 	scaleBreakLarger: "scale changes: {ratio} × larger below",
 	rulerVertical: "TVD",

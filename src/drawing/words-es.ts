@@ -10,6 +10,8 @@ export const SPANISH: DrawingWords = {
 	scalePieces:
 		"La profundidad está a escala en cada uno de {count} tramos. Los anchos y las distancias laterales no están a escala.",
 	scaleWhole: "La profundidad está a escala. Los anchos y las distancias laterales no están a escala.",
+	scaleWholeLevel:
+		"Profundidad a escala; anchos y distancias laterales no: el pozo se dibuja mucho más ancho de lo que es.",
 	scaleBreak: "cambia la escala: {ratio} × menor abajo",
 	scaleBreakLarger: "cambia la escala: {ratio} × mayor abajo",
 	rulerVertical: "TVD",

@@ -92,3 +92,14 @@ describe("a neighbor that lies across the county", () => {
 		}
 	});
 });
+
+describe("the close-up in words", () => {
+	it.each(["plain", "full"] as const)("%s: tells the base of protected water from the ground", (detail) => {
+		const { well, results } = findingsOf("horizontal");
+		const drawing = isolationCloseUp(well, results, { ...options, height: 440, detail });
+		const told = drawing.alternative.replaceAll("\u00a0", " ");
+		expect(told).toContain("984 ft below ground");
+		// The same base from the rotary table, 26 ft above the ground.
+		expect(told.includes("1,010 ft")).toBe(detail === "full");
+	});
+});

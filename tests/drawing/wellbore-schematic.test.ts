@@ -1,9 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { contrast } from "../../src/drawing/palette.ts";
+import type { Shape } from "../../src/document/shapes.ts";
+import { contrast, TARGET_TINT, VERMILLION } from "../../src/drawing/palette.ts";
 import type { Detail } from "../../src/drawing/schematic/view.ts";
 import { wellboreSchematic } from "../../src/drawing/schematic/wellbore-schematic.ts";
 import { ENGLISH } from "../../src/drawing/words-en.ts";
-import { groupsOf, textsOf } from "./boxes.ts";
+import { findingsOf } from "../starters.ts";
+import { boundsOf, groupsOf, pathPoints, textsOf } from "./boxes.ts";
 import { LATERAL, syntheticWell, type WellSpec } from "./synthetic-well.ts";
 
 const DETAILS: readonly Detail[] = ["full", "plain", "numbers"];
@@ -82,3 +84,46 @@ describe("wellbore schematic of a two-mile lateral", () => {
 		expect(plain.scale).toMatch(/^Depth is to scale\./);
 	});
 });
+
+describe("the public's drawing of a lateral", () => {
+	it.each(["horizontal", "horizontal-as-built"] as const)(
+		"%s: draws no opening beyond the bed that is treated, up into the bed that is to hold the fluid",
+		(starter) => {
+			const { well, results } = findingsOf(starter);
+			const drawing = wellboreSchematic(well, results, {
+				units: "field",
+				width: 500,
+				height: 640,
+				detail: "plain",
+				words: ENGLISH,
+			});
+			const inGroup = (name: string) =>
+				groupsOf(drawing).flatMap((group) => (group.name === name ? group.shape.children : []));
+			const bed = tintOf(inGroup("ground"));
+			const strokes = inGroup("well").flatMap((shape) =>
+				shape.kind === "path" && shape.stroke?.color === VERMILLION ? pathPoints(shape.d) : [],
+			);
+			expect(strokes.length).toBeGreaterThan(20);
+			for (const [, y] of strokes) {
+				expect(y).toBeGreaterThanOrEqual(bed.top - 0.02);
+				expect(y).toBeLessThanOrEqual(bed.bottom + 0.02);
+			}
+		},
+	);
+
+	it("says that the well is drawn wider than it is", () => {
+		expect(draw(LATERAL, "plain").drawing.scale).toContain("the well is drawn far wider than it is");
+	});
+});
+
+/** Where the target is tinted: as high and as low as the bed goes. */
+const tintOf = (shapes: readonly Shape[]): { readonly top: number; readonly bottom: number } => {
+	const boxes = shapes.flatMap((shape) =>
+		shape.kind === "path" && shape.fill === TARGET_TINT ? boundsOf(shape) : [],
+	);
+	expect(boxes.length).toBeGreaterThan(0);
+	return {
+		top: Math.min(...boxes.map(({ top }) => top)),
+		bottom: Math.max(...boxes.map(({ bottom }) => bottom)),
+	};
+};

@@ -13,6 +13,7 @@ import { nesting } from "../nesting.ts";
 import { keeping } from "../never-dropped.ts";
 import { SECOND_INK } from "../palette.ts";
 import { type KeyOf, type Print, printer, stringName, withinSentence } from "../print.ts";
+import { waterBaseDepth } from "../schematic/alternative.ts";
 import { groundLabels } from "../schematic/ground-labels.ts";
 import { groundPart, linesPart, rulerPart } from "../schematic/ground-part.ts";
 import { legendOf } from "../schematic/legend-part.ts";
@@ -135,7 +136,7 @@ const clipped = (shapes: readonly Shape[], window: Box): Shape[] =>
 		return topOf(shape.d) > window.y + window.height ? [] : [{ ...shape, clip: boxPath(window) }];
 	});
 
-const alternativeOf = ({ well, results, print }: View, layers: readonly Line[]): string => {
+const alternativeOf = ({ well, results, print, detail }: View, layers: readonly Line[]): string => {
 	const { words } = print;
 	const base = results.geology.protected_water_base;
 	const string = well.strings.find((each) => each.id === results.isolation.protecting_string);
@@ -143,7 +144,13 @@ const alternativeOf = ({ well, results, print }: View, layers: readonly Line[]):
 	const gap = results.isolation.protected_water_to_top_perforation;
 	return [
 		words.closeUpTitle,
-		...(base === undefined ? [] : [sentence(words.altWaterBase, { depth: print.value(base.tvd) })]),
+		...(base === undefined
+			? []
+			: [
+					sentence(words.altWaterBase, {
+						depth: waterBaseDepth(print, base, detail),
+					}),
+				]),
 		...(layers.length === 0 ? [] : [sentence(words.altLayers, { list: layersText(layers) })]),
 		...(string === undefined || below === undefined
 			? []

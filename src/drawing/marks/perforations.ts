@@ -1,4 +1,5 @@
 import type { Shape } from "../../document/shapes.ts";
+import { n } from "../lithology.ts";
 import { PAPER, VERMILLION } from "../palette.ts";
 import { type AxisPoint, closedPath, openPath } from "../well-axis.ts";
 import { local } from "./local.ts";
@@ -23,6 +24,21 @@ export const clusterMarks = (
 							);
 						})
 						.join(""),
+					stroke: { color: VERMILLION, width },
+				},
+			];
+
+/** Where a level hole is drawn wider than the bed that it lies in: upright strokes that end with the bed. */
+export const bedMarks = (
+	strokes: readonly { readonly x: number; readonly top: number; readonly bottom: number }[],
+	width: number,
+): Shape[] =>
+	strokes.length === 0
+		? []
+		: [
+				{
+					kind: "path",
+					d: strokes.map(({ x, top, bottom }) => `M${n(x)} ${n(top)}V${n(bottom)}`).join(""),
 					stroke: { color: VERMILLION, width },
 				},
 			];

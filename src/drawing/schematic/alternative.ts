@@ -1,6 +1,6 @@
-import type { Results } from "../../calc/results.ts";
+import type { DepthMark, Results } from "../../calc/results.ts";
 import type { Well } from "../../well/well.ts";
-import { type Line, lineText, sentence } from "../line-of-text.ts";
+import { compose, type Line, lineText, sentence } from "../line-of-text.ts";
 import { type Print, stringName, withinSentence } from "../print.ts";
 import type { Detail } from "./view.ts";
 
@@ -61,9 +61,7 @@ export const schematicAlternative = (well: Well, results: Results, print: Print,
 			? []
 			: [
 					sentence(words.altWaterBase, {
-						depth: plain
-							? at(print.below(geology.protected_water_base))
-							: print.value(geology.protected_water_base.tvd),
+						depth: waterBaseDepth(print, geology.protected_water_base, detail),
 					}),
 				]),
 		...(protecting === undefined || below === undefined
@@ -111,3 +109,12 @@ export const schematicAlternative = (well: Well, results: Results, print: Print,
 		...(plain ? [] : [words.altTable]),
 	].join(" ");
 };
+
+/** From where the drawing itself counts: the public's from the ground, the others' from the datum and from the ground. */
+export const waterBaseDepth = (print: Print, base: DepthMark, detail: Detail): string =>
+	[
+		...(detail === "plain" ? [] : [compose(print.words.depthVertical, { tvd: print.value(base.tvd) })]),
+		print.below(base),
+	]
+		.map(lineText)
+		.join(" · ");

@@ -5,12 +5,12 @@ import { type LegendEntry, SWATCH } from "../legend.ts";
 import { type Box, boxPath, rockPattern } from "../lithology.ts";
 import { cementFill, cementTopMark } from "../marks/cement.ts";
 import { plannedShoeMark, stageToolMark } from "../marks/completion.ts";
-import { clusterMarks, valveMarks } from "../marks/perforations.ts";
+import { bedMarks, clusterMarks, valveMarks } from "../marks/perforations.ts";
 import { floatCollarMark, plugMark, sealMark, shoeMark, steelWall } from "../marks/steel.ts";
 import { targetBar } from "../marks/target.ts";
 import { waterBand, waterWellMark } from "../marks/water.ts";
 import { BLUE, INK, PAPER, TARGET_TINT } from "../palette.ts";
-import type { AxisPoint } from "../well-axis.ts";
+import { type AxisPoint, levelFrom } from "../well-axis.ts";
 import type { DrawingWords } from "../words.ts";
 import { packersOf, treatingFoot } from "./completion-part.ts";
 import { illustrativeBand } from "./illustrative-part.ts";
@@ -96,10 +96,16 @@ export const legendOf = (
 			...steelWall(hole, { outer: 7.4, inner: 6 }),
 			...steelWall(hole, { outer: 3.4, inner: 2.2 }),
 		]),
-		...entry(perforated && !sleeves, words.legendPerforations, [
-			...pipe,
-			...clusterMarks([upright(2.5), upright(6.5)], 3, 8, 1),
-		]),
+		...entry(
+			perforated && !sleeves,
+			words.legendPerforations,
+			detail === "plain" && levelFrom(results.trajectory) !== undefined
+				? bedMarks(
+						[5, 8, 11].map((x) => ({ x, top: 1.5, bottom: 7.5 })),
+						1,
+					)
+				: [...pipe, ...clusterMarks([upright(2.5), upright(6.5)], 3, 8, 1)],
+		),
 		...entry(
 			perforated && (sleeves || well.stimulation?.toe?.kind.includes("valve") === true),
 			words.legendValve,

@@ -1,10 +1,10 @@
 import type { Shape } from "../../document/shapes.ts";
 import type { CasingString } from "../../well/well.ts";
 import { cementFill, cementPlug, cementTopMark, paced } from "../marks/cement.ts";
-import { clusterMarks, valveMarks } from "../marks/perforations.ts";
+import { bedMarks, clusterMarks, valveMarks } from "../marks/perforations.ts";
 import { floatCollarMark, holeShapes, plugMark, sealMark, shoeMark, steelWall } from "../marks/steel.ts";
 import type { AxisPoint } from "../well-axis.ts";
-import { isLast, shoeOutside, type View } from "./view.ts";
+import { bedsOf, isLast, shoeOutside, type View } from "./view.ts";
 
 /** Plugs closer than this are counted, not drawn [pt]. */
 const PLUGS_APART = 6;
@@ -143,9 +143,30 @@ const stimulated = (view: View): Shape[] => {
 	if (well.stimulation?.method === "sliding sleeve") return valveMarks([...places, ...valveAtToe], outer);
 	const width = Math.min(1.1, Math.max(0.5, closest(places) * 0.5));
 	const reach = nest.hole(through.hole) + (detail === "full" ? 3.5 : 4.5);
+	// A level hole is drawn far wider than the bed that it lies in: strokes into the rock would cross the beds above and below.
+	const inBed = (place: AxisPoint): boolean =>
+		detail === "plain" && axis.level !== undefined && place.md >= axis.level;
 	return [
-		...clusterMarks(places, inner, reach, width),
+		...clusterMarks(
+			places.filter((place) => !inBed(place)),
+			inner,
+			reach,
+			width,
+		),
+		...bedMarks(
+			places.filter(inBed).map((place) => ({ x: place.x, ...withinBed(view, place.y, reach) })),
+			width,
+		),
 		...valveMarks(valveAtToe, outer),
 		...(plugsDrawn(view) ? plugPlaces(view).flatMap((at) => plugMark(at, inner)) : []),
 	];
+};
+
+/** Up and down from a height on the page as far as the bed there goes, and no farther than a stroke would reach [pt]. */
+const withinBed = ({ well, scale, deepest }: View, y: number, reach: number) => {
+	const bed = bedsOf(well, deepest).find(({ top, base }) => scale.y(top) <= y && y < scale.y(base));
+	return {
+		top: Math.max(y - reach, bed === undefined ? y : scale.y(bed.top)),
+		bottom: Math.min(y + reach, bed === undefined ? y : scale.y(bed.base)),
+	};
 };

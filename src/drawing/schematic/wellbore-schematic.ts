@@ -64,7 +64,9 @@ export const wellboreSchematic = (well: Well, results: Results, options: Schemat
 	const lost =
 		options.detail === "plain" ? 0 : right.dropped.length + left.dropped.length + below.dropped.length;
 	const pieces = scale.pieces.length;
-	const phrase = pieces > 1 ? options.words.scalePieces : options.words.scaleWhole;
+	const wide = options.detail === "plain" && axis.level !== undefined;
+	const whole = wide ? options.words.scaleWholeLevel : options.words.scaleWhole;
+	const phrase = pieces > 1 ? options.words.scalePieces : whole;
 	const scaleText = sentence(phrase, { count: String(pieces) });
 	const notes: Line[] = [
 		[run(scaleText, { color: SECOND_INK, italic: true })],
