@@ -25,32 +25,44 @@ const require = createRequire(import.meta.url);
 const file = (cut: string): string =>
 	require.resolve(`@expo-google-fonts/source-sans-3/${cut}/SourceSans3_${cut}.ttf`);
 
+const face = (weight: Weight, css: Face["css"], italic: boolean, cut: string): Face => {
+	let found: string | undefined;
+	return {
+		weight,
+		italic,
+		css,
+		// Finding a package takes longer than measuring a page: it is put off until the face is wanted.
+		get path() {
+			found ??= file(cut);
+			return found;
+		},
+	};
+};
+
+const UPRIGHT: Readonly<Record<Weight, Face>> = {
+	regular: face("regular", 400, false, "400Regular"),
+	semibold: face("semibold", 600, false, "600SemiBold"),
+	bold: face("bold", 700, false, "700Bold"),
+};
+const semiboldItalic = face("semibold", 600, true, "600SemiBold_Italic");
+const ITALIC: Readonly<Record<Weight, Face>> = {
+	regular: face("regular", 400, true, "400Regular_Italic"),
+	semibold: semiboldItalic,
+	bold: semiboldItalic,
+};
+
 /** Upright regular, semibold and bold; italic regular and semibold, which stands in for bold italic. */
 export const FACES: readonly Face[] = [
-	{ weight: "regular", italic: false, css: 400, path: file("400Regular") },
-	{
-		weight: "regular",
-		italic: true,
-		css: 400,
-		path: file("400Regular_Italic"),
-	},
-	{ weight: "semibold", italic: false, css: 600, path: file("600SemiBold") },
-	{
-		weight: "semibold",
-		italic: true,
-		css: 600,
-		path: file("600SemiBold_Italic"),
-	},
-	{ weight: "bold", italic: false, css: 700, path: file("700Bold") },
+	UPRIGHT.regular,
+	ITALIC.regular,
+	UPRIGHT.semibold,
+	ITALIC.semibold,
+	UPRIGHT.bold,
 ];
 
 /** The face that a weight and slope are set in. */
-export const faceFor = (weight: Weight = "regular", italic = false): Face => {
-	const cut = italic && weight === "bold" ? "semibold" : weight;
-	const face = FACES.find((f) => f.weight === cut && f.italic === italic);
-	if (face === undefined) throw new Error(`No face for ${weight}${italic ? " italic" : ""}`);
-	return face;
-};
+export const faceFor = (weight: Weight = "regular", italic = false): Face =>
+	(italic ? ITALIC : UPRIGHT)[weight];
 
 /** The whole font file of a face. */
-export const fontBytes = (face: Face): Uint8Array => new Uint8Array(readFileSync(face.path));
+export const fontBytes = (face: Face): Uint8Array => readFileSync(face.path);

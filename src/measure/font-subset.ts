@@ -1,6 +1,7 @@
-import { FAMILY, type Face, fontBytes, NO_LIGATURES } from "./faces.ts";
+import { FAMILY, type Face, fontBytes } from "./faces.ts";
 import { openFace } from "./open-face.ts";
 import { readTables, writeTables } from "./sfnt.ts";
+import { typefaceOf } from "./typeface.ts";
 
 type Words = readonly (readonly ["u16" | "i16" | "u32", number])[];
 
@@ -100,14 +101,14 @@ const NO_GLYPH_NAMES = pack([
  * ligatures; the pairs that occur are kerned, so that a line comes out as wide as `textWidth` says.
  */
 export const fontSubset = (face: Face, texts: Iterable<string>): Uint8Array => {
-	const font = openFace(face);
-	const subset = font.createSubset();
+	const typeface = typefaceOf(face);
+	const subset = openFace(face).createSubset();
 	const glyphOf = new Map<number, number>();
 	const pairs = new Map<number, number>();
 	const place = (point: number): number => {
 		const known = glyphOf.get(point);
 		if (known !== undefined) return known;
-		const glyph = subset.includeGlyph(font.glyphForCodePoint(point).id);
+		const glyph = subset.includeGlyph(typeface.glyphOf(point));
 		glyphOf.set(point, glyph);
 		return glyph;
 	};
@@ -119,9 +120,7 @@ export const fontSubset = (face: Face, texts: Iterable<string>): Uint8Array => {
 			if (next === undefined) continue;
 			const key = left * 0x10000 + place(next);
 			if (pairs.has(key)) continue;
-			const run = font.layout(String.fromCodePoint(point, next), NO_LIGATURES);
-			const apart = font.glyphForCodePoint(point).advanceWidth + font.glyphForCodePoint(next).advanceWidth;
-			pairs.set(key, Math.round(run.advanceWidth - apart));
+			pairs.set(key, typeface.kerning(typeface.glyphOf(point), typeface.glyphOf(next)));
 		}
 	}
 	for (const [key, adjustment] of pairs) if (adjustment === 0) pairs.delete(key);

@@ -25,7 +25,7 @@ declare module "fontkit" {
 		readonly xHeight: number;
 		hasGlyphForCodePoint(codePoint: number): boolean;
 		glyphForCodePoint(codePoint: number): Glyph;
-		layout(text: string, features?: Readonly<Record<string, boolean>>): GlyphRun;
+		layout(text: string, features?: Readonly<Record<string, boolean>>, script?: string): GlyphRun;
 		createSubset(): Subset;
 	}
 	export function openSync(path: string): Font;

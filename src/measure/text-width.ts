@@ -1,8 +1,7 @@
-import { faceFor, NO_LIGATURES, type Weight } from "./faces.ts";
+import { faceFor, type Weight } from "./faces.ts";
+import { isUnseen, typefaceOf } from "./typeface.ts";
 
 export type { Weight };
-
-import { openFace } from "./open-face.ts";
 
 export interface TextStyle {
 	/** Type size [pt] */
@@ -20,41 +19,33 @@ export interface FontMetrics {
 	readonly xHeight: number;
 }
 
-const advances = new Map<string, number>();
-const REMEMBERED = 20_000;
-
 /** Advance width of a line of text [pt], with the kerning that the PDF is set with, and no ligatures. */
 export const textWidth = (text: string, style: TextStyle): number => {
-	const face = faceFor(style.weight, style.italic);
-	const key = `${face.css}${face.italic ? "i" : ""} ${text}`;
-	let perPoint = advances.get(key);
-	if (perPoint === undefined) {
-		const font = openFace(face);
-		perPoint = font.layout(text, NO_LIGATURES).advanceWidth / font.unitsPerEm;
-		if (advances.size >= REMEMBERED) advances.clear();
-		advances.set(key, perPoint);
-	}
-	return perPoint * style.size;
+	const typeface = typefaceOf(faceFor(style.weight, style.italic));
+	return (typeface.widthOf(text) / typeface.unitsPerEm) * style.size;
 };
 
 export const fontMetrics = (style: TextStyle): FontMetrics => {
-	const font = openFace(faceFor(style.weight, style.italic));
-	const scale = style.size / font.unitsPerEm;
+	const typeface = typefaceOf(faceFor(style.weight, style.italic));
+	const scale = style.size / typeface.unitsPerEm;
 	return {
-		ascent: font.ascent * scale,
-		descent: -font.descent * scale,
-		lineHeight: (font.ascent - font.descent + font.lineGap) * scale,
-		capHeight: font.capHeight * scale,
-		xHeight: font.xHeight * scale,
+		ascent: typeface.ascent * scale,
+		descent: -typeface.descent * scale,
+		lineHeight: (typeface.ascent - typeface.descent + typeface.lineGap) * scale,
+		capHeight: typeface.capHeight * scale,
+		xHeight: typeface.xHeight * scale,
 	};
 };
 
 /** Characters of a text that the family has no glyph for, each once, in order of appearance. */
 export const missingGlyphs = (text: string, weight?: Weight, italic?: boolean): readonly string[] => {
-	const font = openFace(faceFor(weight, italic));
-	return [...new Set(text)].filter(
-		(character) => character !== "\n" && !font.hasGlyphForCodePoint(character.codePointAt(0) ?? 0),
-	);
+	const { glyphOf } = typefaceOf(faceFor(weight, italic));
+	const lacks = (character: string): boolean => {
+		const codePoint = character.codePointAt(0) ?? 0;
+		return !isUnseen(codePoint) && glyphOf(codePoint) === 0;
+	};
+	for (const character of text) if (lacks(character)) return [...new Set(text)].filter(lacks);
+	return [];
 };
 
 export const hasGlyphs = (text: string, weight?: Weight, italic?: boolean): boolean =>
