@@ -2,7 +2,13 @@ import { createHash } from "node:crypto";
 import { calculate } from "./calc/calculate.ts";
 import { completeWell } from "./calc/complete-well.ts";
 import type { Catalog } from "./catalog/catalog.ts";
-import { conditionFaults, type Jurisdiction, loadJurisdictions } from "./catalog/jurisdictions.ts";
+import {
+	applyDesignBasis,
+	conditionFaults,
+	type Jurisdiction,
+	loadJurisdictions,
+	loadPractice,
+} from "./catalog/jurisdictions.ts";
 import { ruleReferenceFaults } from "./catalog/rule-references.ts";
 import { indexValues } from "./cite/index-values.ts";
 import { definitionFor } from "./definition/definition-for.ts";
@@ -96,11 +102,13 @@ export const understand = (
 		own.every((jurisdiction) => jurisdiction.code !== code),
 	);
 	const shipped = loadJurisdictions(codes);
-	const jurisdictions = [...(shipped.value ?? []), ...own];
+	const practice = applyDesignBasis(loadPractice().value ?? [], readable.design_basis?.limits ?? []);
+	const jurisdictions = [...(shipped.value ?? []), ...own, ...(practice.value ?? [])];
 	const found = [
 		...resolved.diagnostics,
 		...conditionFaults(resolved.value?.conditions ?? []),
 		...shipped.diagnostics,
+		...practice.diagnostics,
 		...ruleReferenceFaults(
 			readable.site,
 			jurisdictions.flatMap(({ rules }) => rules.map(({ id }) => id)),

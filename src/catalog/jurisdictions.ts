@@ -1,15 +1,19 @@
 /**
- * Limits as data: `seeds/jurisdictions/*.yaml`, read through the same machinery as a user's file.
+ * Limits as data: `seeds/jurisdictions/*.yaml` and `seeds/practice/*.yaml`, read through the same machinery as a user's file.
  *
  * takes  codes, or the text of a file
  * gives  dated, cited rules in closed forms, and located faults
  * may not  judge
  */
+
+export { applyDesignBasis, type DesignBasisLimit } from "./limits/design-basis.ts";
 export type { Jurisdiction, Rule } from "./limits/limit.ts";
 export {
 	JURISDICTION_CODES,
 	listJurisdictions,
 	loadJurisdictions,
+	loadPractice,
+	PRACTICE_TOPICS,
 	readJurisdictionText,
 } from "./limits/load-jurisdictions.ts";
 export { conditionFaults, readConditions } from "./limits/read-conditions.ts";

@@ -3,6 +3,7 @@ import {
 	JURISDICTION_CODES,
 	type Jurisdiction,
 	loadJurisdictions,
+	loadPractice,
 	readJurisdictionText,
 } from "../catalog/jurisdictions.ts";
 import { loadCatalog } from "../catalog/load-catalog.ts";
@@ -39,7 +40,7 @@ const refuse = (
 export const openShipped = (): ShippedData => {
 	const catalog = loadCatalog();
 	const jurisdictions = loadJurisdictions(JURISDICTION_CODES);
-	const faults = [...catalog.diagnostics, ...jurisdictions.diagnostics];
+	const faults = [...catalog.diagnostics, ...jurisdictions.diagnostics, ...loadPractice().diagnostics];
 	if (catalog.value === undefined || jurisdictions.value === undefined || hasErrors(faults))
 		return refuse(faults);
 	return { catalog: catalog.value, jurisdictions: jurisdictions.value, version: VERSION };

@@ -1,6 +1,6 @@
 import * as z from "zod";
 import { RECORD } from "./audience.ts";
-import { field, group, optional } from "./field.ts";
+import { entry, field, group, list, optional, text } from "./field.ts";
 import { q, ratio } from "./quantity-field.ts";
 
 /** Safety margins asked of pipe. What is absent is defaulted, and listed as an assumption. */
@@ -11,6 +11,23 @@ export const designFactors = group("Design factors", "Rating over load must reac
 	bending: optional(ratio("Tension with bending", "Weight and pull, bent in the curve.", RECORD)),
 	overpull: optional(ratio("Overpull", "Stuck, and pulled.", RECORD)),
 	triaxial: optional(ratio("Triaxial", "All of them together.", RECORD)),
+});
+
+const ownLimit = entry("Limit of the company", "Judged in place of the practice rule it names.", RECORD, {
+	replaces: text(
+		"Practice rule replaced",
+		"Id of the rule, as the verdicts show it; a rule of law takes a variance instead.",
+		RECORD,
+		"practice.treatment.relief-below-maximum",
+	),
+	limit: field(z.record(z.string(), z.json()), {
+		title: "Limit",
+		why: "What the company requires, in the form the practice rule has.",
+		papers: RECORD,
+		expected: "a limit in the form of the rule's own, such as `{ measure: liner lap, at_least: 200 ft }`",
+	}),
+	by: text("Decided by", "Printed beside the verdict.", RECORD, "Larkspur drilling engineering"),
+	why: text("Why", "Printed as the requirement.", RECORD),
 });
 
 const frictionRange = (title: string, why: string) =>
@@ -45,6 +62,9 @@ export const designBasis = group("Design basis", "Stated once; each string may o
 	),
 	running_speed: optional(
 		q("fluid-velocity", "Greatest running speed", "Pipe stopped short is shocked by it.", RECORD),
+	),
+	limits: optional(
+		list("Limits of the company", "Stand in for limits of engineering practice, by name.", RECORD, ownLimit),
 	),
 });
 

@@ -1,6 +1,7 @@
-import type { HowKnown } from "../catalog/limits/limit.ts";
+import type { HowKnown, RuleSetKind } from "../catalog/limits/limit.ts";
 import type { Known } from "../cite/known.ts";
 import type { Path } from "../diagnostics/path.ts";
+import type { Paper } from "../document/document.ts";
 import type { Verdict } from "../document/verdict.ts";
 import type { Reason } from "./reason.ts";
 
@@ -12,6 +13,8 @@ export interface LimitCitation {
 	/** Code of the jurisdiction (`us-tx`), or `permit`. */
 	readonly jurisdiction: string;
 	readonly jurisdictionName: string;
+	/** Law, the permit, or practice: practice is never printed as law. */
+	readonly kind: RuleSetKind | "permit";
 	/** Id of the row in the jurisdiction's file. */
 	readonly rule: string;
 	readonly citation: string;
@@ -51,9 +54,27 @@ export interface Finding {
 	readonly reason: Reason;
 	/** Of a *cannot tell*: what is missing and where it may be written. */
 	readonly missing?: readonly MissingInput[];
+	/** Jobs that must not start while the verdict is *not met* or *cannot tell*. */
+	readonly stop?: readonly string[];
+	/** Papers that carry it beside the regulator's. */
+	readonly tell?: readonly Paper[];
 	/** A granted variance, printed with the rule it replaces. */
 	readonly variance?: { readonly granted: string; readonly cite: string };
 }
+
+/** Findings that keep a job from starting. */
+export const stopsOf = (findings: readonly Finding[], job: string): readonly Finding[] =>
+	findings.filter(({ stop, verdict }) => stop?.includes(job) === true && isOpen(verdict));
+
+/** Not met, or not to be told: as loud as each other. */
+export const isOpen = (verdict: Verdict): boolean => verdict === "not met" || verdict === "cannot tell";
+
+/** Findings beside the regulator's own that a paper carries, unless they are met or do not apply. */
+export const toldIn = (findings: readonly Finding[], paper: Paper): readonly Finding[] =>
+	findings.filter(
+		({ tell, verdict }) =>
+			tell?.includes(paper) === true && (isOpen(verdict) || verdict === "needs judgement"),
+	);
 
 export type Comparison = "at least" | "more than" | "at most" | "less than" | "present" | "one of";
 

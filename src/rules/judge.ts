@@ -6,7 +6,7 @@ import type { Well } from "../well/well.ts";
 import { daysBetween } from "./calendar.ts";
 import type { Case } from "./case.ts";
 import { evaluate, under } from "./evaluate.ts";
-import type { Finding, Judgement } from "./finding.ts";
+import type { Finding, Judgement, LimitCitation } from "./finding.ts";
 import { cannotTell, doesNotApply, type Outcome } from "./outcome.ts";
 import { joined, type Reason, say } from "./reason.ts";
 import { type Subject, subjectName } from "./subject.ts";
@@ -16,10 +16,11 @@ import { ruleSubject, subjectsOfRule } from "./subjects-of-rule.ts";
 interface Authority {
 	readonly code: string;
 	readonly name: string;
+	readonly kind: LimitCitation["kind"];
 	readonly holidays?: NonNullable<Jurisdiction["holidays"]>;
 }
 
-export const PERMIT: Authority = { code: "permit", name: "Conditions of the permit" };
+export const PERMIT: Authority = { code: "permit", name: "Conditions of the permit", kind: "permit" };
 
 /** Whether the rule was in force when the well's paper was issued; unknown dates do not take a rule out. */
 const outOfForce = ({ inForce }: Rule, issued: string): Outcome | undefined => {
@@ -46,6 +47,13 @@ const softened = (rule: Rule, outcome: Outcome): Outcome => {
 	if (rule.ifNotMet === undefined) return { ...outcome, reason: cured };
 	const further: Reason = ["A person has to see to what the rule then asks."];
 	return { ...outcome, verdict: rule.ifNotMet, reason: joined([cured, further]) };
+};
+
+/** A shortfall within the rule's lesser limit is for an engineer to confirm. */
+const confirmed = (the: Case, outcome: Outcome): Outcome => {
+	const { confirm } = the.rule;
+	if (confirm === undefined || outcome.verdict !== "not met") return outcome;
+	return evaluate(the, confirm).verdict === "met" ? { ...outcome, verdict: "needs judgement" } : outcome;
 };
 
 /** A granted variance does not pass the rule; it hands the question to whoever confirms that the variance is kept. */
@@ -76,6 +84,7 @@ const findingOf = (authority: Authority, rule: Rule, well: Well, subject: string
 		cite: {
 			jurisdiction: authority.code,
 			jurisdictionName: authority.name,
+			kind: authority.kind,
 			rule: rule.id,
 			citation: rule.citation,
 			standing: rule.standing,
@@ -91,6 +100,8 @@ const findingOf = (authority: Authority, rule: Rule, well: Well, subject: string
 		because: say(reason),
 		reason,
 		...(missing.length === 0 ? {} : { missing }),
+		...(rule.stop === undefined ? {} : { stop: rule.stop }),
+		...(rule.tell === undefined ? {} : { tell: rule.tell }),
 		...(variance === undefined ? {} : { variance }),
 	};
 };
@@ -107,7 +118,7 @@ const judgeRule = (
 	if ("verdict" in asked) return [findingOf(authority, rule, well, ruleSubject(rule), asked)];
 	return asked.map((subject) => {
 		const the: Case = { well, results, rule, jurisdiction: authority, subject };
-		const outcome = under(the, rule.appliesTo.when, () => evaluate(the, rule.limit));
+		const outcome = under(the, rule.appliesTo.when, () => confirmed(the, evaluate(the, rule.limit)));
 		return findingOf(authority, rule, well, subjectName(subject), outcome);
 	});
 };

@@ -1,6 +1,6 @@
 import type { StringSelector, SubjectKind } from "../catalog/limits/vocabulary.ts";
-import type { Neighbor } from "../definition/definition.ts";
-import type { AnnulusLimit, CasingString, Well } from "../well/well.ts";
+import type { Neighbor, OffsetWell } from "../definition/definition.ts";
+import type { AnnulusLimit, CasingString, Hole, Well } from "../well/well.ts";
 
 /** What one finding is made on. */
 export type Subject =
@@ -12,7 +12,13 @@ export type Subject =
 			readonly outer: CasingString;
 			readonly limit?: AnnulusLimit;
 	  }
-	| { readonly kind: "neighbor"; readonly neighbor: Neighbor };
+	| { readonly kind: "neighbor"; readonly neighbor: Neighbor }
+	| { readonly kind: "hole"; readonly hole: Hole }
+	| { readonly kind: "stack"; readonly stack: PreventerStack }
+	| { readonly kind: "offset well"; readonly offset: OffsetWell };
+
+/** Preventers mounted on one string. */
+export type PreventerStack = NonNullable<NonNullable<Well["wellControl"]>["preventers"]>[number];
 
 export type StringSubject = Extract<Subject, { kind: "string" }>;
 
@@ -99,6 +105,12 @@ export const subjectName = (subject: Subject): string => {
 			return `${subject.inner.id} × ${subject.outer.id} annulus`;
 		case "neighbor":
 			return subject.neighbor.name;
+		case "hole":
+			return `${subject.hole.id} hole`;
+		case "stack":
+			return `preventers on ${subject.stack.over}`;
+		case "offset well":
+			return subject.offset.name;
 	}
 };
 

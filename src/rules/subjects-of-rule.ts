@@ -53,6 +53,18 @@ export const subjectsOfRule = (rule: Rule, well: Well): readonly Subject[] | Out
 						`no ${named} is listed, and nobody has stated that the list of neighbors is complete.`,
 					);
 		}
+		case "hole":
+			return well.holes.map((hole) => ({ kind: "hole" as const, hole }));
+		case "stack": {
+			const stacks = well.wellControl?.preventers ?? [];
+			return stacks.length > 0
+				? stacks.map((stack) => ({ kind: "stack" as const, stack }))
+				: cannotTell([{ what: "the preventers", at: ["well_control", "preventers"] }]);
+		}
+		case "offset well":
+			return well.offsetWells.length > 0
+				? well.offsetWells.map((offset) => ({ kind: "offset well" as const, offset }))
+				: doesNotApply("no offset well is listed.");
 	}
 };
 

@@ -1,4 +1,5 @@
 import type { Known } from "../../cite/known.ts";
+import type { Paper } from "../../document/document.ts";
 import type {
 	CheckId,
 	Covered,
@@ -185,13 +186,25 @@ export interface Rule {
 	readonly unless?: string;
 	/** A shortfall does not break the rule; it brings other duties in. */
 	readonly ifNotMet?: "needs judgement";
+	/** A lesser limit: where the rule's own is not met and this one is, an engineer confirms. */
+	readonly confirm?: Limit;
+	/** Jobs that must not start while this is not met or cannot be told: their crew packs carry it. */
+	readonly stop?: readonly string[];
+	/** Papers that carry the finding beside the regulator's. */
+	readonly tell?: readonly Paper[];
 	readonly note?: string;
 }
 
+/** Who sets the limits of a file. *Practice* is what good engineering asks, and never printed as law. */
+export const RULE_SET_KINDS = ["federal", "state", "province", "practice"] as const;
+export type RuleSetKind = (typeof RULE_SET_KINDS)[number];
+
+/** A file of limits: of a jurisdiction, or of engineering practice on one topic. */
 export interface Jurisdiction {
+	/** `us-tx`, or `practice.treatment`: what the ids of its rows begin with. */
 	readonly code: string;
 	readonly name: string;
-	readonly kind: "federal" | "state" | "province";
+	readonly kind: RuleSetKind;
 	readonly agency: string;
 	readonly note?: string;
 	/** Days on which business days do not count, and the years the list covers. */

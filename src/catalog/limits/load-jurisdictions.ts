@@ -27,6 +27,9 @@ export const JURISDICTION_CODES = [
 	"us-wy",
 ] as const;
 
+/** Topics of engineering practice: the files under `seeds/practice/`; a test holds the two equal. */
+export const PRACTICE_TOPICS = ["treatment"] as const;
+
 /** A file of limits, from its text. */
 export const readJurisdictionText = (text: string, file: string): Checked<Jurisdiction> => {
 	const read = readYaml(text, file);
@@ -84,3 +87,17 @@ export const loadJurisdictions = (
 /** What ships, for `list jurisdictions`: code, name, and how many rows stand how. */
 export const listJurisdictions = (readSeed: ReadSeed = readShippedSeed): readonly Jurisdiction[] =>
 	loadJurisdictions(JURISDICTION_CODES, readSeed).value ?? [];
+
+/** The limits of engineering practice, which apply to every well. */
+export const loadPractice = (readSeed: ReadSeed = readShippedSeed): Checked<readonly Jurisdiction[]> => {
+	const diagnostics: Diagnostic[] = [];
+	const value = PRACTICE_TOPICS.flatMap((topic): Jurisdiction[] => {
+		const file = `practice/${topic}.yaml`;
+		const text = readSeed(file);
+		if (text === undefined) throw new TypeError(`seeds/${file} does not ship`);
+		const read = readOnce(text, `seeds/${file}`);
+		diagnostics.push(...read.diagnostics);
+		return read.value === undefined ? [] : [read.value];
+	});
+	return { value, diagnostics };
+};

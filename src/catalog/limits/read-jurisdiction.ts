@@ -3,10 +3,17 @@ import { cite } from "../../cite/source.ts";
 import type { Checked } from "../../diagnostics/diagnostic.ts";
 import { pathKey } from "../../diagnostics/path.ts";
 import { type Desk, report } from "./fault.ts";
-import type { Jurisdiction } from "./limit.ts";
+import type { Jurisdiction, RuleSetKind } from "./limit.ts";
 import { howKnownShape, readRule, reportShape } from "./read-rule.ts";
 
 const text = z.string().trim().min(1);
+
+const practiceShape = z.strictObject({
+	practice: z.string().regex(/^[a-z]+(?:-[a-z]+)*$/),
+	kind: z.literal("practice"),
+	note: z.exactOptional(text),
+	rules: z.array(z.unknown()).min(1),
+});
 
 const fileShape = z.strictObject({
 	jurisdiction: z.string().regex(/^[a-z]{2}-[a-z]{2,4}$/),
@@ -31,8 +38,42 @@ const citationOf = (row: unknown): string =>
 const idOf = (row: unknown): string =>
 	typeof row === "object" && row !== null && "id" in row ? String(row.id) : "";
 
+/** Practice is one body to its reader, whatever files it comes in. */
+export const PRACTICE_NAME = "Engineering practice";
+
+interface Head {
+	readonly code: string;
+	readonly name: string;
+	readonly kind: RuleSetKind;
+	readonly agency: string;
+	readonly note?: string;
+	readonly holidays?: NonNullable<Jurisdiction["holidays"]>;
+	readonly rules: readonly unknown[];
+}
+
+const readPracticeHead = (desk: Desk, raw: unknown): Head | undefined => {
+	const shape = practiceShape.safeParse(raw);
+	if (!shape.success) return reportShape(desk, shape.error.issues, [], raw);
+	const { practice, ...rest } = shape.data;
+	return { ...rest, code: `practice.${practice}`, name: PRACTICE_NAME, agency: PRACTICE_NAME };
+};
+
+const readHead = (desk: Desk, raw: unknown): Head | undefined => {
+	if (typeof raw === "object" && raw !== null && "practice" in raw) return readPracticeHead(desk, raw);
+	const shape = fileShape.safeParse(raw);
+	if (!shape.success) return reportShape(desk, shape.error.issues, [], raw);
+	const { jurisdiction: code, holidays, ...rest } = shape.data;
+	return {
+		...rest,
+		code,
+		...(holidays === undefined
+			? {}
+			: { holidays: { covers: holidays.covers, dates: holidays.dates, howKnown: holidays.how_known } }),
+	};
+};
+
 /**
- * A jurisdiction's file, already read from YAML to plain values.
+ * A file of limits, already read from YAML to plain values: of a jurisdiction, or of engineering practice.
  *
  * Gives the rows that could be read and every fault of those that could not, each located in `file`.
  */
@@ -42,12 +83,9 @@ export const readJurisdiction = (raw: unknown, file: string): Checked<Jurisdicti
 		faults: [],
 		originOf: () => ({ kind: "definition", at: [], text: "" }),
 	};
-	const shape = fileShape.safeParse(raw);
-	if (!shape.success) {
-		reportShape(desk, shape.error.issues, [], raw);
-		return { diagnostics: desk.faults };
-	}
-	const { jurisdiction: code, name, kind, agency, note, holidays, rules } = shape.data;
+	const head = readHead(desk, raw);
+	if (head === undefined) return { diagnostics: desk.faults };
+	const { code, rules } = head;
 	const seen = new Map<string, number>();
 	const read = rules.map((row, i) => {
 		const id = idOf(row);
@@ -74,22 +112,8 @@ export const readJurisdiction = (raw: unknown, file: string): Checked<Jurisdicti
 		};
 		return readRule(rowDesk, row, ["rules", i]);
 	});
-	const value: Jurisdiction = {
-		code,
-		name,
-		kind,
-		agency,
-		...(note === undefined ? {} : { note }),
-		...(holidays === undefined
-			? {}
-			: {
-					holidays: {
-						covers: holidays.covers,
-						dates: holidays.dates,
-						howKnown: holidays.how_known,
-					},
-				}),
-		rules: read.filter((rule) => rule !== undefined),
+	return {
+		value: { ...head, rules: read.filter((rule) => rule !== undefined) },
+		diagnostics: desk.faults,
 	};
-	return { value, diagnostics: desk.faults };
 };

@@ -1,5 +1,6 @@
 import * as z from "zod";
 import type { Path } from "../../diagnostics/path.ts";
+import { PAPERS } from "../../document/document.ts";
 import { type Desk, isBlock, mendWord, onlyKeys, readWord, readWords, report, shownValue } from "./fault.ts";
 import { type AppliesTo, type Rule, WAYS_KNOWN } from "./limit.ts";
 import { readCondition, readLimit } from "./read-limit.ts";
@@ -29,6 +30,9 @@ const rowShape = z.strictObject({
 	soft: z.exactOptional(sentence),
 	unless: z.exactOptional(sentence),
 	if_not_met: z.exactOptional(z.literal("needs judgement")),
+	confirm: z.exactOptional(z.unknown()),
+	stop: z.exactOptional(z.array(z.string()).min(1)),
+	tell: z.exactOptional(z.array(z.enum(PAPERS)).min(1)),
 	note: z.exactOptional(sentence),
 });
 
@@ -177,13 +181,26 @@ export const readRule = (plain: Desk, raw: unknown, at: Path): Rule | undefined 
 	const appliesTo = readAppliesTo(desk, data.applies_to, [...at, "applies_to"]);
 	if (appliesTo !== undefined && subjectFault(desk, appliesTo, check, at)) return undefined;
 	const limit = readLimit(desk, data.limit, [...at, "limit"], check);
+	const confirm =
+		data.confirm === undefined ? undefined : readLimit(desk, data.confirm, [...at, "confirm"], check);
 	if (appliesTo === undefined || limit === undefined) return undefined;
-	const { official_text, how_known, text_as_of, in_force, if_not_met, applies_to: _applies, ...rest } = data;
+	if (data.confirm !== undefined && confirm === undefined) return undefined;
+	const {
+		official_text,
+		how_known,
+		text_as_of,
+		in_force,
+		if_not_met,
+		applies_to: _applies,
+		confirm: _confirm,
+		...rest
+	} = data;
 	return {
 		...rest,
 		check,
 		appliesTo,
 		limit,
+		...(confirm === undefined ? {} : { confirm }),
 		howKnown: how_known,
 		textAsOf: text_as_of,
 		inForce: in_force,

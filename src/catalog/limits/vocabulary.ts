@@ -5,8 +5,20 @@ import type { Dimension } from "../../units/dimensions.ts";
  * ask for, and which forms each check takes. Words only: `rules/` holds the code that answers to each of them.
  */
 
-/** What one finding is made on. */
-export type SubjectKind = "well" | "string" | "annulus" | "neighbor";
+/**
+ * What one finding is made on. A *hole* is one drilled section, a *stack* the preventers mounted on one string, an *offset
+ * well* one other bore near this one. Stages are judged together, by the worst of them.
+ */
+export const SUBJECT_KINDS = [
+	"well",
+	"string",
+	"annulus",
+	"neighbor",
+	"hole",
+	"stack",
+	"offset well",
+] as const;
+export type SubjectKind = (typeof SUBJECT_KINDS)[number];
 
 /** Further words that some measures need beside the number. */
 export type Parameter = "along" | "zone" | "after" | "cured_at" | "formation" | "within" | "from";
@@ -387,6 +399,7 @@ export const CHECK_LIMITS = {
 	),
 	"internal-yield-margin": threshold("string", "internal yield", "maximum treating pressure"),
 	"relief-valve": threshold("string", "relief valve setting"),
+	"relief-below-maximum": threshold("well", "relief valve setting"),
 	"annulus-limit": {
 		subject: "annulus",
 		forms: ["threshold", "present"],

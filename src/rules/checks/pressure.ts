@@ -62,6 +62,13 @@ export const pressureChecks = {
 		looksAt: "setting of the relief valve against a rating",
 		explain: "Where a rule limits the setting of a relief valve, the planned setting is compared with it.",
 	},
+	"relief-below-maximum": {
+		title: "Relief valve below maximum treating pressure",
+		looksAt: "setting of the relief valve, and the maximum treating pressure",
+		explain:
+			"A relief valve that opens above the maximum treating pressure protects nothing: the pumps can load the pipe past its " +
+			"limit before it lifts. The planned setting is compared with the planned maximum.",
+	},
 	"annulus-limit": {
 		title: "Annulus pressure while treating",
 		looksAt: "predicted rise and stop pressure of each annulus that opens at the wellhead",
