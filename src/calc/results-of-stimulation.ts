@@ -7,7 +7,7 @@ export interface StimulationResults {
 	readonly top_perforation: HoleMark;
 	readonly bottom_perforation: HoleMark;
 	readonly stage_count: Known<"count">;
-	/** Water and acid, before proppant. */
+	/** Water and acid, before proppant. Totals are of the records, and of the plan for stages and quantities without one. */
 	readonly clean_volume: Known<"volume">;
 	readonly water_volume: Known<"volume">;
 	readonly recycled_water_volume?: Known<"volume">;
@@ -99,6 +99,50 @@ export interface StimulationResults {
 		readonly growth_above: Known<"length">;
 	};
 	readonly disclosure?: DisclosureResults;
+	/** What the records come to beside the plan; absent before a stage has one. */
+	readonly as_pumped?: TreatmentAsPumped;
+}
+
+/** The records of the treatment as a whole, with the plan's totals beside them. */
+export interface TreatmentAsPumped {
+	/** Stages with a record. */
+	readonly stages_recorded: Known<"count">;
+	/** Whether every stage has one, with its clean volume and its proppant. */
+	readonly complete: boolean;
+	/** Highest on record, and the stage it is of. */
+	readonly highest_pressure?: Known<"pressure">;
+	readonly highest_pressure_stage?: number;
+	readonly planned: {
+		readonly clean_volume: Known<"volume">;
+		readonly water_volume: Known<"volume">;
+		readonly slurry_volume: Known<"volume">;
+		readonly proppant_mass: Known<"mass">;
+		readonly pumping_time: Known<"duration">;
+		readonly proppant_by_type: readonly { readonly id: string; readonly mass: Known<"mass"> }[];
+		readonly averages: StimulationAverages;
+	};
+	/** Recorded less planned. */
+	readonly clean_difference: Known<"volume">;
+	readonly water_difference: Known<"volume">;
+	readonly slurry_difference: Known<"volume">;
+	readonly proppant_difference: Known<"mass">;
+	readonly clean_of_plan?: Known<"share">;
+	readonly proppant_of_plan?: Known<"share">;
+}
+
+/** One stage as recorded. */
+export interface StageAsPumped {
+	readonly clean_volume?: Known<"volume">;
+	readonly proppant_mass?: Known<"mass">;
+	/** Divided as the plan divides it. */
+	readonly proppant_by_type: readonly { readonly id: string; readonly mass: Known<"mass"> }[];
+	readonly slurry_volume?: Known<"volume">;
+	readonly pumping_time?: Known<"duration">;
+	/** Recorded less planned. */
+	readonly clean_difference?: Known<"volume">;
+	readonly clean_of_plan?: Known<"share">;
+	readonly proppant_difference?: Known<"mass">;
+	readonly proppant_of_plan?: Known<"share">;
 }
 
 /** Pressures that limit the job, from the lowest due to the highest; the line test stands last, apart. */
@@ -259,6 +303,8 @@ export interface StageResults {
 	readonly proppant_mass: Known<"mass">;
 	readonly pumping_time: Known<"duration">;
 	readonly pressure?: StagePressure;
+	/** Beside the plan, where the stage has a record. */
+	readonly as_pumped?: StageAsPumped;
 }
 
 /** Pressures of a stage at its own rate, with clean base fluid in the casing, by the parts they are made of. */

@@ -20,6 +20,7 @@ import * as pipeFriction from "./pipe-friction.ts";
 import * as pkn from "./pkn.ts";
 import * as planeStrain from "./plane-strain.ts";
 import * as pressureLadder from "./pressure-ladder.ts";
+import * as pumped from "./pumped.ts";
 import * as radial from "./radial.ts";
 import * as schedule from "./schedule.ts";
 import * as settling from "./settling.ts";
@@ -47,6 +48,7 @@ export const stimulationFormulas: readonly AnyFormula[] = formulasIn(
 	fractureHeight,
 	leakoff,
 	settling,
+	pumped,
 	disclosure,
 	pressureLadder,
 	stageCourse,

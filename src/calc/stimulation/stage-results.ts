@@ -7,6 +7,7 @@ import { totalVolume } from "../cement/capacity.ts";
 import { holeMark } from "../depths/marks.ts";
 import { type Gaps, maybe } from "../gaps.ts";
 import type { StageResults } from "../results.ts";
+import { asPumped } from "./as-pumped.ts";
 import { stepsOf } from "./ramp-steps.ts";
 import { totalMass, totalTime } from "./slurry.ts";
 import { stagePressure } from "./stage-pressure.ts";
@@ -31,6 +32,11 @@ export const stageResults = (context: StageContext, stage: Stage): StageResults 
 		(step, i) => stepResults(stimulation, step, flush, `${key}.steps.${i}`, gaps) ?? [],
 	);
 	const perforations = perforationsOf(stage);
+	const planned = {
+		steps,
+		clean_volume: totalVolume.of({ V_i: steps.map((s) => s.clean_volume) }),
+		proppant_mass: totalMass.of({ m_i: steps.map((s) => s.proppant_mass) }),
+	};
 	return {
 		number: stage.number,
 		top: mark(stage.top),
@@ -40,11 +46,12 @@ export const stageResults = (context: StageContext, stage: Stage): StageResults 
 		steps,
 		...maybe("perforations", perforations),
 		...maybe("flush_volume", flush),
-		clean_volume: totalVolume.of({ V_i: steps.map((s) => s.clean_volume) }),
+		clean_volume: planned.clean_volume,
 		slurry_volume: totalVolume.of({ V_i: steps.map((s) => s.slurry_volume) }),
-		proppant_mass: totalMass.of({ m_i: steps.map((s) => s.proppant_mass) }),
+		proppant_mass: planned.proppant_mass,
 		pumping_time: totalTime.of({ t_i: steps.map((s) => s.time) }),
 		...maybe("pressure", stagePressure(context, stage, down, perforations)),
+		...maybe("as_pumped", asPumped(stimulation, stage, planned)),
 	};
 };
 

@@ -1,20 +1,12 @@
 import { constant, type Known, type KnownTable } from "../../cite/known.ts";
 import { cite } from "../../cite/source.ts";
-import type { Stage, Stimulation, Well } from "../../well/well.ts";
+import type { Stage, Well } from "../../well/well.ts";
 import { treatedPath } from "../cement/bore.ts";
-import { totalVolume } from "../cement/capacity.ts";
 import { holeMark } from "../depths/marks.ts";
 import { type Gaps, maybe } from "../gaps.ts";
 import type { CasingResults, StageResults, StimulationResults } from "../results.ts";
 import { annulusResults } from "./annulus-results.ts";
-import {
-	massPerLength,
-	massPerStage,
-	pumpCount,
-	treatedLength,
-	volumePerLength,
-	volumePerStage,
-} from "./averages.ts";
+import { pumpCount, treatedLength } from "./averages.ts";
 import { boundaryResults, limitingElement } from "./boundary.ts";
 import { disclosureResults } from "./disclosure-results.ts";
 import { fractureRange } from "./fracture-range.ts";
@@ -22,11 +14,13 @@ import { hardestStage } from "./hardest-stage.ts";
 import { illustrativeHeight } from "./illustrative-height.ts";
 import { pressureLadder } from "./pressure-ladder.ts";
 import { sleeveResults } from "./sleeves.ts";
-import { countOf, plugCount, sharedVolume, totalMass, totalTime, volumeLess } from "./slurry.ts";
+import { countOf, plugCount, sharedVolume } from "./slurry.ts";
 import { type FrictionInputs, frictionDown, pressureInputs } from "./stage-pressure.ts";
 import { type StageContext, stageResults, uppermost } from "./stage-results.ts";
 import { toeOpening } from "./toe.ts";
 import { hydraulicHorsepower, surfaceTreatingPressure } from "./treating-pressure.ts";
+import { treatmentAsPumped } from "./treatment-as-pumped.ts";
+import { averagesOf, volumesAsPlanned, volumesAsPumped } from "./treatment-volumes.ts";
 
 /** The whole stimulation, every stage, or nothing where none is planned. */
 export const stimulationResults = (
@@ -40,7 +34,7 @@ export const stimulationResults = (
 	if (stimulation === undefined || first === undefined) return undefined;
 	const context = { well, stimulation, path, gaps };
 	const stages = stimulation.stages.map((stage) => stageResults(context, stage));
-	const volumes = volumesOf(stimulation, stages);
+	const volumes = volumesAsPumped(stimulation, stages);
 	const boundary = boundaryResults(well, stimulation, casing, gaps);
 	const { top, bottom } = perforations(stimulation.stages, first);
 	const disclosure = disclosureResults(
@@ -51,6 +45,7 @@ export const stimulationResults = (
 	const hard = hardest(context, stages);
 	const height = illustrativeHeight(context, top);
 	const count = countOf.of({ number: stages.map((s) => stageNumber(s.number)) });
+	const length = treatedLength.of({ MD_top: top, MD_bottom: bottom });
 	const { pumps, limits, flowback } = stimulation;
 	const returned = flowback?.returned;
 	return {
@@ -59,7 +54,6 @@ export const stimulationResults = (
 		bottom_perforation: holeMark(path, bottom, well.datum),
 		stage_count: count,
 		...volumes,
-		pumping_time: totalTime.of({ t_i: stages.map((s) => s.pumping_time) }),
 		boundary,
 		...maybe("limiting", limitingElement(boundary)),
 		...hard,
@@ -77,7 +71,7 @@ export const stimulationResults = (
 					n_s: pumps.spare ?? NO_SPARE,
 				}),
 		),
-		averages: averagesOf(volumes, count, treatedLength.of({ MD_top: top, MD_bottom: bottom })),
+		averages: averagesOf(volumes, count, length),
 		annuli: annulusResults(context, limits?.maximumTreatingPressure ?? hard.expected_treating_pressure),
 		plugs: plugCount.of({
 			number: stages.flatMap((s) => (s.plug === undefined ? [] : [stageNumber(s.number)])),
@@ -92,22 +86,18 @@ export const stimulationResults = (
 		...maybe("illustrative_height", height),
 		...maybe("fractures", fractureRange(context, stages, top, height)),
 		...maybe("disclosure", disclosure),
+		...maybe(
+			"as_pumped",
+			treatmentAsPumped(stimulation, stages, volumes, {
+				...volumesAsPlanned(stimulation, stages),
+				count,
+				length,
+			}),
+		),
 	};
 };
 
 const NO_SPARE = constant("count", 0, "no spare pumps are stated", cite("definition"));
-
-const averagesOf = (
-	{ clean_volume, proppant_mass }: Volumes,
-	N: Known<"count">,
-	L: Known<"length">,
-): NonNullable<StimulationResults["averages"]> => ({
-	treated_length: L,
-	clean_per_stage: volumePerStage.of({ V: clean_volume, N }),
-	proppant_per_stage: massPerStage.of({ m: proppant_mass, N }),
-	clean_per_length: volumePerLength.of({ V: clean_volume, L }),
-	proppant_per_length: massPerLength.of({ m: proppant_mass, L }),
-});
 
 const stageNumber = (number: number): Known<"count"> =>
 	constant("count", number, "number of the stage", cite("definition"));
@@ -121,51 +111,6 @@ const perforations = (stages: readonly Stage[], first: Stage) => {
 			openings[0] ?? first.top,
 		);
 	return { top: by(false), bottom: by(true) };
-};
-
-type Volumes = Pick<
-	StimulationResults,
-	| "clean_volume"
-	| "water_volume"
-	| "recycled_water_volume"
-	| "water_by_source"
-	| "neat_volumes"
-	| "slurry_volume"
-	| "proppant_mass"
-	| "proppant_by_type"
->;
-
-const volumesOf = ({ waterSources, proppants }: Stimulation, stages: readonly StageResults[]): Volumes => {
-	const steps = stages.flatMap((s) => s.steps);
-	const clean = totalVolume.of({ V_i: stages.map((s) => s.clean_volume) });
-	const neat = [...new Set(steps.flatMap((s) => s.fluid ?? []))].map((id) => ({
-		id,
-		volume: totalVolume.of({ V_i: steps.filter((s) => s.fluid === id).map((s) => s.clean_volume) }),
-	}));
-	const water = volumeLess.of({ V: clean, V_i: neat.map((n) => n.volume) });
-	const sources = waterSources.map(({ name, share, recycled }) => ({
-		id: name
-			.trim()
-			.toLowerCase()
-			.replace(/[^a-z0-9]+/g, "-"),
-		name,
-		recycled,
-		volume: sharedVolume.of({ V: water, s: share }),
-	}));
-	const recycled = sources.filter((s) => s.recycled).map((s) => s.volume);
-	return {
-		clean_volume: clean,
-		water_volume: water,
-		...maybe("recycled_water_volume", sources.length === 0 ? undefined : totalVolume.of({ V_i: recycled })),
-		water_by_source: sources,
-		neat_volumes: neat,
-		slurry_volume: totalVolume.of({ V_i: stages.map((s) => s.slurry_volume) }),
-		proppant_mass: totalMass.of({ m_i: stages.map((s) => s.proppant_mass) }),
-		proppant_by_type: proppants.map(({ id }) => ({
-			id,
-			mass: totalMass.of({ m_i: steps.filter((s) => s.proppant === id).map((s) => s.proppant_mass) }),
-		})),
-	};
 };
 
 /** New coated casing, and commercial steel [in]. */

@@ -63,10 +63,10 @@ import {
 import { judgementChecks, openChecks, ruleChecks } from "./rule-checks.ts";
 import { sourServiceTable } from "./sour-service.ts";
 import { clusterDepths, sleevesTable, stagesThatDiffer } from "./stage-details.ts";
+import { stageRecords, treatmentAgainstPlan } from "./stage-records.ts";
 import {
 	additivesTable,
 	proppantsTable,
-	stageRecords,
 	stageTable,
 	stimulationTotals,
 	treatmentSchedule,
@@ -161,6 +161,7 @@ export const PARTS: Readonly<Record<string, Part>> = {
 	"treatment-schedule": treatmentSchedule,
 	"stage-table": stageTable,
 	"stage-records": stageRecords,
+	"treatment-against-plan": treatmentAgainstPlan,
 	"stages-that-differ": stagesThatDiffer,
 	"cluster-depths": clusterDepths,
 	"sleeves-table": sleevesTable,

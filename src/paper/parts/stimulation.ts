@@ -1,6 +1,7 @@
 import type { StageResults } from "../../calc/results.ts";
 import type { Known } from "../../cite/known.ts";
 import type { Block, Cell } from "../../document/blocks.ts";
+import type { QuantityStyle } from "../../document/inline.ts";
 import type { Stage } from "../../well/well.ts";
 import { cell, type PaperContext, textCell } from "../context.ts";
 import { facts, type Part, quantityColumn, row, table, textColumn } from "./part.ts";
@@ -9,6 +10,9 @@ export const stimulationTotals: Part = (context) => {
 	const totals = context.results.stimulation;
 	const plan = context.well.stimulation;
 	if (!totals || !plan) return [];
+	// With a record these stand in the table of plan and record.
+	const total = (value: Known | undefined, style?: QuantityStyle) =>
+		cell(context, totals.as_pumped === undefined ? value : undefined, style);
 	return facts(context, [
 		["method", textCell(plan.method)],
 		["treated_through", textCell(plan.treatedThrough)],
@@ -18,17 +22,17 @@ export const stimulationTotals: Part = (context) => {
 		["top_perforation_md", cell(context, totals.top_perforation.md)],
 		["top_perforation_tvd", cell(context, totals.top_perforation.tvd)],
 		["bottom_perforation_md", cell(context, totals.bottom_perforation.md)],
-		["clean_volume", cell(context, totals.clean_volume, { decimals: 0 })],
-		["water_volume", cell(context, totals.water_volume, { decimals: 0 })],
+		["clean_volume", total(totals.clean_volume, { decimals: 0 })],
+		["water_volume", total(totals.water_volume, { decimals: 0 })],
 		["recycled_water", cell(context, totals.recycled_water_volume, { decimals: 0 })],
-		["slurry_volume", cell(context, totals.slurry_volume, { decimals: 0 })],
-		["proppant_mass", cell(context, totals.proppant_mass)],
-		["pumping_time", cell(context, totals.pumping_time, { unit: "hr", decimals: 1 })],
+		["slurry_volume", total(totals.slurry_volume, { decimals: 0 })],
+		["proppant_mass", total(totals.proppant_mass)],
+		["pumping_time", total(totals.pumping_time, { unit: "hr", decimals: 1 })],
 		["treated_length", cell(context, totals.averages?.treated_length, { decimals: 0 })],
-		["clean_per_stage", cell(context, totals.averages?.clean_per_stage, { decimals: 0 })],
-		["clean_per_length", cell(context, totals.averages?.clean_per_length, { decimals: 1 })],
-		["proppant_per_stage", cell(context, totals.averages?.proppant_per_stage, { nearest: 100 })],
-		["proppant_per_length", cell(context, totals.averages?.proppant_per_length, { decimals: 0 })],
+		["clean_per_stage", total(totals.averages?.clean_per_stage, { decimals: 0 })],
+		["clean_per_length", total(totals.averages?.clean_per_length, { decimals: 1 })],
+		["proppant_per_stage", total(totals.averages?.proppant_per_stage, { nearest: 100 })],
+		["proppant_per_length", total(totals.averages?.proppant_per_length, { decimals: 0 })],
 		["shot_diameter", cell(context, alike(plan.stages.map(({ shotDiameter }) => shotDiameter)))],
 		["phasing", cell(context, alike(plan.stages.map(({ phasing }) => phasing)), { decimals: 0 })],
 		["toe_kind", textCell(plan.toe?.kind)],
@@ -128,6 +132,10 @@ const span = (stage: StageResults, context: PaperContext): Record<string, Cell> 
 export const stageTable: Part = (context) => {
 	const totals = context.results.stimulation;
 	if (!totals) return [];
+	// The table is of the plan: what was pumped has tables of its own, with the plan beside it.
+	const sums = totals.as_pumped?.planned ?? totals;
+	const column = (id: "clean" | "proppant") =>
+		totals.as_pumped === undefined ? {} : { label: `planned_${id}` };
 	const planned = new Map(context.well.stimulation?.stages.map((stage) => [stage.number, stage]));
 	const differs = (values: readonly (Known | undefined)[]) =>
 		alike(values) === undefined && values.some((each) => each !== undefined);
@@ -153,8 +161,8 @@ export const stageTable: Part = (context) => {
 	const sum = row(
 		{
 			stage: textCell(context.words.label("phrases.total")),
-			clean: cell(context, totals.clean_volume),
-			proppant_mass: cell(context, totals.proppant_mass),
+			clean: cell(context, sums.clean_volume),
+			proppant_mass: cell(context, sums.proppant_mass),
 		},
 		"total",
 	);
@@ -175,74 +183,13 @@ export const stageTable: Part = (context) => {
 			quantityColumn(context, "shot_diameter", "diameter", { style: { decimals: 2 } }),
 			quantityColumn(context, "phasing", "angle", { style: { decimals: 0 } }),
 			quantityColumn(context, "plug", "measured-depth"),
-			quantityColumn(context, "clean", "volume", { style: { decimals: 0 } }),
-			quantityColumn(context, "proppant_mass", "mass", { width: 1.1 }),
+			quantityColumn(context, "clean", "volume", { style: { decimals: 0 }, ...column("clean") }),
+			quantityColumn(context, "proppant_mass", "mass", { width: 1.1, ...column("proppant") }),
 			quantityColumn(context, "flush", "volume", { style: { decimals: 1 } }),
 		],
 		[...rows, sum],
 		{ dense: true },
 	);
-};
-
-/** What was pumped, each stage's record beside its plan: rates and pressures, then volumes and proppant. */
-export const stageRecords: Part = (context) => {
-	const worked = new Map(context.results.stimulation?.stages.map((stage) => [stage.number, stage]));
-	const recorded = (context.well.stimulation?.stages ?? []).flatMap((stage) =>
-		stage.actual === undefined ? [] : [{ stage, record: stage.actual, plan: worked.get(stage.number) }],
-	);
-	const number = () => quantityColumn(context, "stage", "count", { width: 0.7, rowHead: true });
-	return [
-		...table(
-			context,
-			"stage_records",
-			[
-				number(),
-				textColumn(context, "date", { width: 1.2 }),
-				quantityColumn(context, "planned_rate", "flow-rate", { style: { decimals: 0 } }),
-				quantityColumn(context, "average_rate", "flow-rate", { style: { decimals: 1 } }),
-				quantityColumn(context, "expected_pressure", "pressure", { style: { decimals: 0 } }),
-				quantityColumn(context, "average_pressure", "pressure"),
-				quantityColumn(context, "maximum_pressure", "pressure"),
-				quantityColumn(context, "breakdown", "pressure", { width: 1.1 }),
-				quantityColumn(context, "shut_in", "pressure"),
-			],
-			recorded.map(({ stage, record, plan }) =>
-				row({
-					stage: { kind: "quantity", dimension: "count", value: stage.number },
-					date: textCell(record.date),
-					planned_rate: cell(context, stage.rate),
-					average_rate: cell(context, record.averageRate),
-					expected_pressure: cell(context, plan?.pressure?.treating_fresh),
-					average_pressure: cell(context, record.averagePressure),
-					maximum_pressure: cell(context, record.maximumPressure),
-					breakdown: cell(context, record.breakdown),
-					shut_in: cell(context, record.instantaneousShutIn),
-				}),
-			),
-			{ dense: true, note: "stage_records" },
-		),
-		...table(
-			context,
-			"stage_volumes",
-			[
-				number(),
-				quantityColumn(context, "planned_clean", "volume", { style: { decimals: 0 } }),
-				quantityColumn(context, "clean_pumped", "volume", { style: { decimals: 0 } }),
-				quantityColumn(context, "planned_proppant", "mass", { width: 1.2, style: { nearest: 100 } }),
-				quantityColumn(context, "proppant_placed", "mass", { width: 1.2, style: { nearest: 100 } }),
-			],
-			recorded.map(({ stage, record, plan }) =>
-				row({
-					stage: { kind: "quantity", dimension: "count", value: stage.number },
-					planned_clean: cell(context, plan?.clean_volume),
-					clean_pumped: cell(context, record.cleanVolume),
-					planned_proppant: cell(context, plan?.proppant_mass),
-					proppant_placed: cell(context, record.proppantMass),
-				}),
-			),
-			{ dense: true },
-		),
-	];
 };
 
 export const waterSources: Part = (context) =>
