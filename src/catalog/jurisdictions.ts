@@ -10,10 +10,9 @@ export { applyDesignBasis, type DesignBasisLimit } from "./limits/design-basis.t
 export type { Jurisdiction, Rule } from "./limits/limit.ts";
 export {
 	JURISDICTION_CODES,
-	listJurisdictions,
 	loadJurisdictions,
 	loadPractice,
 	PRACTICE_TOPICS,
-	readJurisdictionText,
 } from "./limits/load-jurisdictions.ts";
 export { conditionFaults, readConditions } from "./limits/read-conditions.ts";
+export { readJurisdictionText } from "./limits/read-rule-set.ts";

@@ -1,8 +1,7 @@
 import { join } from "node:path";
 import { Argument, Command, Option } from "commander";
-import { type Language, PAPERS, type Paper } from "../document/document.ts";
+import { LANGUAGES, type Language, PAPERS, type Paper } from "../document/document.ts";
 import { VERDICTS } from "../document/verdict.ts";
-import { spokenLanguages } from "../paper/words/words.ts";
 import {
 	attachmentsOf,
 	calendarFile,
@@ -43,7 +42,6 @@ const DEFAULT_PAPERS: readonly Paper[] = ["regulator", "landowner", "crew"];
 /** `casebound bind`: writes the papers of each definition; goes on past a bad one and says so at the end. */
 export const bindCommand = (session: Session): Command =>
 	new Command("bind")
-		.description("write the papers as PDF")
 		.addArgument(new Argument("<file...>", "one definition or more"))
 		.addOption(
 			new Option("--for <papers>", "which papers, separated by commas")
@@ -59,9 +57,7 @@ export const bindCommand = (session: Session): Command =>
 			"of the landowner packet: the edition of one neighbor, such as ww-1 (default: the general one)",
 		)
 		.option("--out <folder>", "where to write", "papers")
-		.addOption(
-			new Option("--lang <language>", "language of the papers").choices([...spokenLanguages()]).default("en"),
-		)
+		.addOption(new Option("--lang <language>", "language of the papers").choices(LANGUAGES).default("en"))
 		.addOption(
 			new Option("--units <system>", "units of the papers").choices(["field", "metric"]).default("field"),
 		)

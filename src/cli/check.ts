@@ -20,7 +20,6 @@ interface CheckOptions {
 /** `casebound check`: every fault at once, then what each limit comes to here. Writes nothing. */
 export const checkCommand = (session: Session): Command =>
 	new Command("check")
-		.description("validate, calculate and judge; print faults and rule checks")
 		.addArgument(new Argument("<file...>", "one definition or more"))
 		.addOption(
 			new Option("--format <format>", "text for people, json for editors and scripts")

@@ -22,7 +22,6 @@ interface DrawOptions {
 /** `casebound draw`: every drawing of the well as a standalone SVG file, and as a PNG picture where that is asked for. */
 export const drawCommand = (session: Session): Command =>
 	new Command("draw")
-		.description("write the drawings as SVG, for slides and posters")
 		.addArgument(new Argument("<file>", "a definition"))
 		.option("--out <folder>", "where to write", "papers")
 		.option("--png", "write a PNG picture beside each SVG, 300 dots to the inch")

@@ -21,7 +21,6 @@ interface ExplainOptions {
 /** `casebound explain`: a diagnostic's code, a check, a formula, or a computed value's whole chain. */
 export const explainCommand = (session: Session): Command =>
 	new Command("explain")
-		.description("say what a code, a check, a formula or a computed value means and where it comes from")
 		.addArgument(new Argument("<what>", "a code, a check, a formula's id, or (with --in) a result's key"))
 		.addOption(new Option("--in <file>", "the definition that the result is of"))
 		.addOption(rulesOption())

@@ -1,4 +1,5 @@
 import { Argument, Command } from "commander";
+import { JURISDICTION_CODES, loadJurisdictions } from "../catalog/jurisdictions.ts";
 import { PAPERS } from "../document/document.ts";
 import { CHECKS } from "../rules/index.ts";
 import { quantityString } from "../units/format.ts";
@@ -23,7 +24,6 @@ type Kind = (typeof KINDS)[number];
 /** `casebound list`: what ships with the tool, a line each. */
 export const listCommand = (_session: Session): Command =>
 	new Command("list")
-		.description("list what ships with the tool")
 		.addArgument(new Argument("<what>", "what to list").choices(KINDS))
 		.addHelpText("after", "\nExample:\n  casebound list pipe")
 		.action((what: Kind) => {
@@ -31,8 +31,8 @@ export const listCommand = (_session: Session): Command =>
 		});
 
 const LISTS: Readonly<Record<Kind, (shipped: ShippedData) => readonly (readonly string[])[]>> = {
-	jurisdictions: ({ jurisdictions }) =>
-		jurisdictions.map(({ code, name, rules }) => {
+	jurisdictions: () =>
+		(loadJurisdictions(JURISDICTION_CODES).value ?? []).map(({ code, name, rules }) => {
 			const compared = rules.filter((rule) => rule.standing === "compared").length;
 			return [code, name, `${rules.length} rules`, `${compared} compared with the official text`];
 		}),

@@ -9,7 +9,6 @@ import { terminal } from "./terminal.ts";
 /** `casebound new`: a definition to begin from, with the files it draws on. Never replaces a file. */
 export const newCommand = (_session: Session): Command =>
 	new Command("new")
-		.description("write a starter definition to edit")
 		.addArgument(new Argument("<file>", "the definition to write, such as my-well.yaml"))
 		.addOption(new Option("--starter <name>", "which starter").choices(starterNames()).default("horizontal"))
 		.addHelpText("after", "\nExample:\n  casebound new my-well.yaml --starter vertical-metric")

@@ -1,15 +1,8 @@
 import { Command, CommanderError } from "commander";
-import { bindCommand } from "./bind.ts";
-import { checkCommand } from "./check.ts";
-import { drawCommand } from "./draw.ts";
+import { COMMANDS, type Listed } from "./commands.ts";
 import { EXIT, type ExitCode } from "./exit-codes.ts";
-import { explainCommand } from "./explain.ts";
 import { FileFault } from "./files.ts";
-import { listCommand } from "./list.ts";
-import { newCommand } from "./new.ts";
-import { resultsCommand } from "./results.ts";
-import { schemaCommand } from "./schema.ts";
-import { SeedFault } from "./shipped.ts";
+import { SeedFault } from "./seed-fault.ts";
 import { terminal } from "./terminal.ts";
 import { VERSION } from "./version.ts";
 
@@ -28,27 +21,32 @@ export const run = async (argv: readonly string[]): Promise<number> => {
 			"Binds one YAML well definition into papers that agree: for the regulator, the landowner and the crew.",
 		)
 		.version(VERSION)
+		.configureHelp({ subcommandTerm: (command) => `${command.name()} ${command.usage()}` })
 		.exitOverride()
 		.configureOutput({ writeErr: (text) => terminal.err(text.trimEnd()) })
 		.showHelpAfterError("Run casebound --help for the commands, or casebound <command> --help for one.");
-	for (const command of [
-		newCommand,
-		checkCommand,
-		bindCommand,
-		resultsCommand,
-		drawCommand,
-		explainCommand,
-		listCommand,
-		schemaCommand,
-	])
-		program.addCommand(inherit(command(session)));
 	try {
+		const named = namedIn(argv);
+		for (const listed of COMMANDS)
+			program.addCommand(inherit(listed.name === named ? await whole(listed, session) : headOf(listed)));
 		await program.parseAsync(argv);
 	} catch (fault) {
-		exit = Math.max(exit, told(fault));
+		exit = Math.max(exit, await told(fault));
 	}
 	return exit;
 };
+
+/** The command that the arguments name, which alone is loaded; `help bind` names `bind`. */
+const namedIn = (argv: readonly string[]): string | undefined => {
+	const [first, second] = argv.slice(2);
+	return first === "help" ? second : first;
+};
+
+const whole = async ({ load, about }: Listed, session: Session): Promise<Command> =>
+	(await load(session)).description(about);
+
+/** What the list of commands tells of one that is not run. */
+const headOf = ({ name, takes, about }: Listed): Command => new Command(name).description(about).usage(takes);
 
 const inherit = (command: Command): Command =>
 	command
@@ -57,7 +55,7 @@ const inherit = (command: Command): Command =>
 		.showHelpAfterError();
 
 /** Says what went wrong, and gives the exit code for it. */
-const told = (fault: unknown): ExitCode => {
+const told = async (fault: unknown): Promise<ExitCode> => {
 	if (fault instanceof CommanderError) return fault.exitCode === 0 ? EXIT.done : EXIT.usage;
 	if (fault instanceof FileFault) {
 		terminal.err(`casebound: ${fault.message}`);
@@ -70,6 +68,8 @@ const told = (fault: unknown): ExitCode => {
 	terminal.err(
 		"casebound: internal/fault: this is a defect of the tool, not of your definition. Please report it with the definition that showed it.",
 	);
-	terminal.err(fault instanceof Error ? (fault.stack ?? fault.message) : String(fault));
+	const stack = fault instanceof Error ? (fault.stack ?? fault.message) : String(fault);
+	const { readableStack } = await import("./readable-stack.ts");
+	terminal.err(readableStack(stack));
 	return EXIT.fault;
 };

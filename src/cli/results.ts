@@ -8,7 +8,6 @@ import { terminal } from "./terminal.ts";
 /** `casebound results`: every value as JSON, with unit, formula, source and inputs. */
 export const resultsCommand = (session: Session): Command =>
 	new Command("results")
-		.description("print every value as JSON: unit, formula, source and inputs")
 		.addArgument(new Argument("<file>", "a definition"))
 		.addOption(rulesOption())
 		.addOption(new Option("--only <prefix>", "only keys that begin so, such as casing.surface"))

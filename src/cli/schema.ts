@@ -7,7 +7,6 @@ import { terminal } from "./terminal.ts";
 /** `casebound schema`: JSON Schema of the definition, for editors; or its fields as a table, for people. */
 export const schemaCommand = (_session: Session): Command =>
 	new Command("schema")
-		.description("print the JSON Schema of the definition, for editors, or a table of its fields")
 		.addOption(
 			new Option("--format <format>", "form of the answer").choices(["json", "table"]).default("json"),
 		)

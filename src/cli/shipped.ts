@@ -1,12 +1,6 @@
 import type { Catalog } from "../catalog/catalog.ts";
-import {
-	JURISDICTION_CODES,
-	type Jurisdiction,
-	loadJurisdictions,
-	loadPractice,
-	readJurisdictionText,
-} from "../catalog/jurisdictions.ts";
-import { loadCatalog } from "../catalog/load-catalog.ts";
+import { loadPractice, readJurisdictionText } from "../catalog/jurisdictions.ts";
+import { shippedCatalog } from "../catalog/shipped.ts";
 import { type Diagnostic, hasErrors } from "../diagnostics/diagnostic.ts";
 import { printDiagnostics } from "../diagnostics/print.ts";
 import type { SourceText } from "../diagnostics/source-text.ts";
@@ -14,18 +8,15 @@ import type { Surroundings } from "../pipeline.ts";
 import { decodeText } from "../source/decode-text.ts";
 import { readYaml } from "../source/read-yaml.ts";
 import { readBytes } from "./files.ts";
+import { SeedFault } from "./seed-fault.ts";
 import { terminal } from "./terminal.ts";
 import { VERSION } from "./version.ts";
 
 /** What ships with the tool, read and found good. */
 export interface ShippedData {
 	readonly catalog: Catalog;
-	readonly jurisdictions: readonly Jurisdiction[];
 	readonly version: string;
 }
-
-/** A shipped table, template or rules file that is bad. */
-export class SeedFault extends Error {}
 
 const refuse = (
 	diagnostics: readonly Diagnostic[],
@@ -38,12 +29,10 @@ const refuse = (
 
 /** @throws SeedFault */
 export const openShipped = (): ShippedData => {
-	const catalog = loadCatalog();
-	const jurisdictions = loadJurisdictions(JURISDICTION_CODES);
-	const faults = [...catalog.diagnostics, ...jurisdictions.diagnostics, ...loadPractice().diagnostics];
-	if (catalog.value === undefined || jurisdictions.value === undefined || hasErrors(faults))
-		return refuse(faults);
-	return { catalog: catalog.value, jurisdictions: jurisdictions.value, version: VERSION };
+	const catalog = shippedCatalog();
+	const faults = [...catalog.diagnostics, ...loadPractice().diagnostics];
+	if (catalog.value === undefined || hasErrors(faults)) return refuse(faults);
+	return { catalog: catalog.value, version: VERSION };
 };
 
 /**

@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
+import { packageFile } from "../shipped/package-file.ts";
 
-export const STARTERS_FOLDER = new URL("../../seeds/starters/", import.meta.url);
+export const STARTERS_FOLDER = packageFile("seeds/starters/");
 
 export const starterNames = (): string[] =>
 	readdirSync(STARTERS_FOLDER)

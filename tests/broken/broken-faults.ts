@@ -1,6 +1,6 @@
 import { existsSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import { readJurisdictionText } from "../../src/catalog/limits/load-jurisdictions.ts";
+import { readJurisdictionText } from "../../src/catalog/limits/read-rule-set.ts";
 import { loadCatalog } from "../../src/catalog/load-catalog.ts";
 import { readShippedSeed } from "../../src/catalog/seed-file.ts";
 import type { Diagnostic } from "../../src/diagnostics/diagnostic.ts";

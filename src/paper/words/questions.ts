@@ -1,5 +1,4 @@
 import type { Template } from "./template.ts";
-import { compileTemplate } from "./template.ts";
 
 /** One question that neighbors ask, with the ways this language answers it. */
 export interface Question {
@@ -16,12 +15,19 @@ export interface QuestionGroup {
 	readonly questions: readonly Question[];
 }
 
+/** Compiles words; `place` says where they stand. */
+export type CompileWithin = (place: string, source: string) => Template;
+
 /**
  * Checks and compiles `answers/questions.yaml`.
  *
  * @throws Error naming the file and the place
  */
-export const questionGroups = (data: unknown, file: string): readonly QuestionGroup[] => {
+export const questionGroups = (
+	data: unknown,
+	file: string,
+	compile: CompileWithin,
+): readonly QuestionGroup[] => {
 	const groups = isRecord(data) ? data["groups"] : undefined;
 	if (!Array.isArray(groups)) throw new Error(`${file}: groups must be a list`);
 	return groups.map((group: unknown, g) => {
@@ -30,13 +36,13 @@ export const questionGroups = (data: unknown, file: string): readonly QuestionGr
 		return {
 			title: group["title"],
 			questions: group["questions"].map((node: unknown, q) =>
-				question(node, `${file}: groups[${g}].questions[${q}]`),
+				question(node, `${file}: groups[${g}].questions[${q}]`, compile),
 			),
 		};
 	});
 };
 
-const question = (node: unknown, where: string): Question => {
+const question = (node: unknown, where: string, compile: CompileWithin): Question => {
 	if (!isRecord(node) || typeof node["ask"] !== "string") throw new Error(`${where} needs ask`);
 	const { ask, needs, answer, own } = node as {
 		ask: string;
@@ -50,7 +56,7 @@ const question = (node: unknown, where: string): Question => {
 	return {
 		ask,
 		needs: names,
-		...(typeof answer === "string" ? { answer: compileTemplate(answer, where) } : {}),
+		...(typeof answer === "string" ? { answer: compile(where, answer) } : {}),
 		...(typeof own === "string" ? { own } : {}),
 	};
 };

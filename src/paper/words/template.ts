@@ -1,45 +1,46 @@
-import Handlebars from "handlebars";
 import type { Block } from "../../document/blocks.ts";
 import { blocksFromMarkdown } from "./markdown.ts";
 import { Vault } from "./vault.ts";
 
-const KNOWN_HELPERS = ["if", "unless", "each", "with"] as const;
-
-/** An instance of our own, with every helper removed that could reach beyond the data it is given. */
-const handlebars = Handlebars.create();
-for (const name of Object.keys(handlebars.helpers))
-	if (!KNOWN_HELPERS.some((known) => known === name)) handlebars.unregisterHelper(name);
+/** The only helpers a template has: none reaches beyond the data it is given. */
+export const KNOWN_HELPERS = ["if", "unless", "each", "with"] as const;
 
 /** Words of one place of one paper, ready to be filled. */
 export type Template = (data: Readonly<Record<string, unknown>>) => Block[];
 
-/**
- * Compiles a template: strict (an unknown name throws, it is a fault of ours and never a blank in a paper), without
- * partial files, without access to prototypes. Its Markdown becomes blocks of the document.
- *
- * @throws Error naming the template, for a name the data lacks or a mark-up the document has no block for
- */
-export const compileTemplate = (source: string, name: string): Template => {
-	const run = handlebars.compile(source, {
-		strict: true,
-		noEscape: true,
-		knownHelpersOnly: true,
-		knownHelpers: Object.fromEntries(KNOWN_HELPERS.map((helper) => [helper, true])),
-		preventIndent: true,
-	});
-	return (data) => {
+/** Compiled words: data in, Markdown out. */
+export type Run = (data: unknown, options: Readonly<Record<string, boolean>>) => string;
+
+const RUN_OPTIONS = {
+	allowProtoPropertiesByDefault: false,
+	allowProtoMethodsByDefault: false,
+	allowCallsToHelperMissing: false,
+} as const;
+
+/** Compiled words as a template: values are sealed while it runs, and its Markdown becomes blocks of the document. */
+export const templateOf =
+	(run: Run, name: string): Template =>
+	(data) => {
 		const vault = new Vault();
 		try {
-			const markdown = run(vault.seal(data), {
-				allowProtoPropertiesByDefault: false,
-				allowProtoMethodsByDefault: false,
-				allowCallsToHelperMissing: false,
-			} as Handlebars.RuntimeOptions);
-			return blocksFromMarkdown(markdown, vault);
+			return blocksFromMarkdown(run(vault.seal(data), RUN_OPTIONS), vault);
 		} catch (cause) {
 			throw new Error(`template ${name}: ${cause instanceof Error ? cause.message : String(cause)}`, {
 				cause,
 			});
 		}
 	};
+
+/** Takes out of an instance of the template engine every helper but the known ones. */
+export const withKnownHelpersOnly = <
+	E extends {
+		readonly helpers: Readonly<Record<string, unknown>>;
+		readonly unregisterHelper: (name: string) => void;
+	},
+>(
+	engine: E,
+): E => {
+	for (const name of Object.keys(engine.helpers))
+		if (!KNOWN_HELPERS.some((known) => known === name)) engine.unregisterHelper(name);
+	return engine;
 };

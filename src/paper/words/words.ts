@@ -1,18 +1,9 @@
-import { readdirSync, readFileSync } from "node:fs";
 import type { Block } from "../../document/blocks.ts";
-import { LANGUAGES, type Language, type Paper } from "../../document/document.ts";
-import { readYaml } from "../../source/read-yaml.ts";
+import type { Language, Paper } from "../../document/document.ts";
 import { type PageOrder, pageOrder } from "./page-order.ts";
 import { type QuestionGroup, questionGroups } from "./questions.ts";
-import { compileTemplate, type Template } from "./template.ts";
-
-const TEMPLATES = new URL("../../../templates/", import.meta.url);
-
-/** Languages that have their words. */
-export const spokenLanguages = (): readonly Language[] => {
-	const folders = readdirSync(TEMPLATES);
-	return LANGUAGES.filter((language) => folders.includes(language));
-};
+import type { Template } from "./template.ts";
+import { wordFiles } from "./word-files.ts";
 
 /** The words of one language: labels, page orders and running text. A missing word is a fault of ours and throws. */
 export interface Words {
@@ -48,25 +39,18 @@ export const loadWords = (language: Language): Words => {
 };
 
 const readWords = (language: Language): Words => {
-	const folder = new URL(`${language}/`, TEMPLATES);
-	const labels = readData(new URL("labels.yaml", folder));
-	const templates = new Map<string, Template>();
-	const find = (name: string): Template => {
-		const known = templates.get(name);
-		if (known) return known;
-		const template = compileTemplate(
-			readFileSync(new URL(`${name}.md.hbs`, folder), "utf8"),
-			`${language}/${name}`,
-		);
-		templates.set(name, template);
-		return template;
+	const files = wordFiles(language);
+	const once = <T>(read: (name: string) => T): ((name: string) => T) => {
+		const known = new Map<string, T>();
+		return (name) => {
+			const value = known.get(name) ?? read(name);
+			known.set(name, value);
+			return value;
+		};
 	};
-	const own = new Map<Paper, ReadonlySet<string>>();
-	const ownNames = (paper: Paper): ReadonlySet<string> => {
-		const names = own.get(paper) ?? new Set(readdirSync(new URL(`${paper}/`, folder)));
-		own.set(paper, names);
-		return names;
-	};
+	const data = once(files.data);
+	const labels = data("labels.yaml");
+	const template = once<Template>(files.template);
 	const findLabel = (key: string): string | undefined => {
 		const found = key
 			.split(".")
@@ -81,39 +65,13 @@ const readWords = (language: Language): Words => {
 			if (found === undefined) throw new Error(`templates/${language}/labels.yaml has no "${key}"`);
 			return found;
 		},
-		order: (paper) =>
-			pageOrder(
-				readData(new URL(`${paper}/order.yaml`, folder)),
-				`templates/${language}/${paper}/order.yaml`,
-			),
-		steps: (job) =>
-			jobSteps(
-				readData(new URL(`crew/steps/${job}.yaml`, folder)),
-				`templates/${language}/crew/steps/${job}.yaml`,
-			),
+		order: (paper) => pageOrder(data(`${paper}/order.yaml`), `templates/${language}/${paper}/order.yaml`),
+		steps: (job) => jobSteps(data(`crew/steps/${job}.yaml`), `templates/${language}/crew/steps/${job}.yaml`),
 		questions: () =>
-			questionGroups(
-				readData(new URL("answers/questions.yaml", folder)),
-				`templates/${language}/answers/questions.yaml`,
-			),
-		blocks: (paper, name, data) =>
-			find(ownNames(paper).has(`${name}.md.hbs`) ? `${paper}/${name}` : `shared/${name}`)(data),
+			questionGroups(data("answers/questions.yaml"), "answers/questions.yaml", files.templateWithin),
+		blocks: (paper, name, values) =>
+			template(files.hasTemplate(`${paper}/${name}`) ? `${paper}/${name}` : `shared/${name}`)(values),
 	};
-};
-
-const dataOf = new Map<string, unknown>();
-
-const readData = (file: URL): unknown => {
-	const data = dataOf.get(file.href) ?? readDataFile(file);
-	dataOf.set(file.href, data);
-	return data;
-};
-
-const readDataFile = (file: URL): unknown => {
-	const read = readYaml(readFileSync(file, "utf8"), file.pathname);
-	if (read.value === undefined || read.diagnostics.length > 0)
-		throw new Error(`${file.pathname}: ${read.diagnostics.map((d) => d.what).join("; ")}`);
-	return read.value.value;
 };
 
 const isRecord = (node: unknown): node is Record<string, unknown> =>

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { compileTemplate } from "../../../src/paper/words/template.ts";
+import { compileTemplate } from "../../../src/paper/words/compile-template.ts";
 
 const HOSTILE = "*bold* [x](javascript:alert) <script>1</script> # head\n1. item {{well}} \uE0001\uE001";
 
