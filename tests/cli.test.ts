@@ -101,7 +101,7 @@ describe("the built command", () => {
 		const plain = casebound(["check", HORIZONTAL]);
 		const strict = casebound(["check", HORIZONTAL, "--strict"]);
 		expect(plain.status).toBe(0);
-		const open = /^(?:not met|cannot tell) \(/mu.test(plain.stdout);
+		const open = /^(?:DOES NOT MEET|INSUFFICIENT DATA) \(/mu.test(plain.stdout);
 		expect(strict.status).toBe(open ? 2 : 0);
 	});
 

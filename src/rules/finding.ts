@@ -46,6 +46,8 @@ export interface Finding {
 	/** What the limit comes to here, and what was found, where they are numbers. */
 	readonly required?: Known;
 	readonly measured?: Known;
+	/** Room to the limit; negative by how much the limit is missed. */
+	readonly margin?: Known;
 	/** How they were compared, as the rule writes it: "at least", "more than", … */
 	readonly comparison?: Comparison;
 	/** One sentence: why this verdict, in words that hold without the table, in field units. */

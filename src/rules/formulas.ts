@@ -1,4 +1,4 @@
-import { COMPUTED_KINDS, type ComputedKind, FACTORS } from "../catalog/limits/vocabulary.ts";
+import { COMPUTED_KINDS, type ComputedKind, FACTORS, MEASURES } from "../catalog/limits/vocabulary.ts";
 import { type AnyFormula, formula } from "../cite/formula.ts";
 import type { Known } from "../cite/known.ts";
 import { cite } from "../cite/source.ts";
@@ -140,6 +140,29 @@ const product = ({ of, gives, factor }: (typeof FACTORS)[number]) =>
 		compute: ({ k, x }) => k * x,
 	});
 
+/** What a difference of two values is measured as, where it is not their own kind. */
+const DIFFERENCES: Partial<Readonly<Record<Dimension, Dimension>>> = {
+	length: "offset",
+	distance: "offset",
+	"measured-depth": "offset",
+	"true-vertical-depth": "offset",
+	"depth-below-ground": "offset",
+	pressure: "pressure-difference",
+};
+
+const margin = (kind: Dimension) =>
+	formula({
+		id: `rules/margin-${kind}`,
+		name: `Margin to a limit (${words(kind)})`,
+		expression: "limit − value, or value − limit",
+		source: rule,
+		inputs: { larger: kind, smaller: kind },
+		gives: DIFFERENCES[kind] ?? kind,
+		compute: ({ larger, smaller }) => larger - smaller,
+	});
+
+const MARGINS = [...new Set(Object.values(MEASURES).map(({ dimension }) => dimension))].map(margin);
+
 const GREATEST = COMPUTED_KINDS.map(greatest);
 const LEAST = COMPUTED_KINDS.map(least);
 const CLAMPS = COMPUTED_KINDS.map(clamp);
@@ -162,6 +185,10 @@ export const clampBetween = (kind: Dimension, x: Known, from: Known, to: Known):
 export const multiple = (kind: Dimension, k: Known, x: Known): Known =>
 	pick(PRODUCTS, `rules/${kind}-from-${x.dimension}`)({ k, x });
 
+/** From the smaller to the larger of two values of a kind; negative where they are the other way round. */
+export const marginBetween = (kind: Dimension, larger: Known, smaller: Known): Known =>
+	pick(MARGINS, `rules/margin-${kind}`)({ larger, smaller });
+
 /** Everything declared here, for the register. */
 export const RULE_FORMULAS: readonly AnyFormula[] = [
 	verticalDistance,
@@ -175,4 +202,5 @@ export const RULE_FORMULAS: readonly AnyFormula[] = [
 	...LEAST,
 	...CLAMPS,
 	...PRODUCTS,
+	...MARGINS,
 ];

@@ -7,6 +7,7 @@ import { daysBetween } from "./calendar.ts";
 import type { Case } from "./case.ts";
 import { evaluate, under } from "./evaluate.ts";
 import type { Finding, Judgement, LimitCitation } from "./finding.ts";
+import { marginBetween } from "./formulas.ts";
 import { cannotTell, doesNotApply, type Outcome } from "./outcome.ts";
 import { joined, type Reason, say } from "./reason.ts";
 import { type Subject, subjectName } from "./subject.ts";
@@ -47,6 +48,16 @@ const softened = (rule: Rule, outcome: Outcome): Outcome => {
 	if (rule.ifNotMet === undefined) return { ...outcome, reason: cured };
 	const further: Reason = ["A person has to see to what the rule then asks."];
 	return { ...outcome, verdict: rule.ifNotMet, reason: joined([cured, further]) };
+};
+
+const marginOf = ({ required, measured, comparison }: Outcome): Pick<Finding, "margin"> => {
+	if (required === undefined || measured === undefined || required.dimension !== measured.dimension)
+		return {};
+	const upward = comparison === "at least" || comparison === "more than";
+	const downward = comparison === "at most" || comparison === "less than";
+	if (!upward && !downward) return {};
+	const [larger, smaller] = upward ? [measured, required] : [required, measured];
+	return { margin: marginBetween(required.dimension, larger, smaller) };
 };
 
 /** A shortfall within the rule's lesser limit is for an engineer to confirm. */
@@ -97,6 +108,7 @@ const findingOf = (authority: Authority, rule: Rule, well: Well, subject: string
 		...(required === undefined ? {} : { required }),
 		...(measured === undefined ? {} : { measured }),
 		...(comparison === undefined ? {} : { comparison }),
+		...marginOf(outcome),
 		because: say(reason),
 		reason,
 		...(missing.length === 0 ? {} : { missing }),

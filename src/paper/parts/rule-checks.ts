@@ -1,5 +1,6 @@
 import type { Inline } from "../../document/inline.ts";
-import type { Finding } from "../../rules/finding.ts";
+import { type Finding, isOpen } from "../../rules/finding.ts";
+import { worstFirst } from "../../rules/index.ts";
 import { sayParts } from "../../rules/reason.ts";
 import { type PaperContext, textCell } from "../context.ts";
 import { notCompared } from "../words/not-compared.ts";
@@ -75,10 +76,10 @@ const standing = ({ cite }: Finding, context: PaperContext): string => {
 	return `${text}; ${label("phrases.in_force_from")} ${date(cite.inForceFrom)}`;
 };
 
-/** The checks that stand in the way, for the first page. */
+/** What is open, of law and practice, the worst first: for the first page. */
 export const openChecks: Part = (context) => {
-	const open = context.judgement.findings.filter(
-		(f) => f.verdict === "not met" || f.verdict === "cannot tell",
+	const open = worstFirst(context.judgement.findings).filter(
+		({ verdict, cite }) => isOpen(verdict) || (verdict === "needs judgement" && cite.kind === "practice"),
 	);
 	return table(
 		context,
