@@ -18,11 +18,11 @@ describe("renderText", () => {
 				"[Casing program]",
 				"String | Outside diameter, in | Weight, lb/ft | Shoe, MD, ft | Burst rating, psi | Check result",
 				"> Vertical part",
-				"Surface | 13⅜ | 54.50 | 640 | 2,730 | met",
+				"Surface | 13⅜ | 54.50 | 640 | 2,730 | meets",
 				"Intermediate | 9⅝ | 40.00 | 7,310 | 5,750 | does not meet",
 				"> Lateral",
 				"Production | 5½ | 23.00 | 18,640 | NOT SET | insufficient data",
-				"Tubing | – | – |  | – | does not apply",
+				"Tubing | – | – |  | – | not applicable",
 				"= Whole well | – | – | 18,640 | – | engineer to confirm",
 			].join("\n"),
 		);
