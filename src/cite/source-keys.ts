@@ -36,6 +36,7 @@ export const SOURCE_KEYS = [
 	"craig-randall-1976",
 	"sawaryn-thorogood-2005",
 	"spe-petrowiki",
+	"iscwsa-collision-rule",
 	"karney-2013",
 	"gda-technical-manual",
 	"snyder-1987",

@@ -1,8 +1,9 @@
 import * as z from "zod";
 import { EVERY, PRIVATE, PUBLIC, RECORD, SETTING, TECHNICAL } from "./audience.ts";
 import { date, entry, field, flag, group, list, oneOf, optional, reference, text } from "./field.ts";
-import { DATUMS, neighbor, offsetWell } from "./neighbors.ts";
+import { DATUMS, neighbor } from "./neighbors.ts";
 import { northReference } from "./north-reference.ts";
+import { offsetWell } from "./offset-wells.ts";
 import { coordinate, eastWest, q } from "./quantity-field.ts";
 
 /** A limit as the rules write it; `rules/` reads its form, so that a permit and a jurisdiction share one. */

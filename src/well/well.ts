@@ -40,6 +40,7 @@ export interface Well {
 	readonly wellhead?: Wellhead;
 	readonly neighbors: readonly Neighbor[];
 	readonly offsetWells: readonly OffsetWell[];
+	readonly offsetPaths: OffsetPaths;
 	readonly conditions: readonly PermitCondition[];
 	readonly schedule: Schedule;
 	readonly logistics?: Logistics;
@@ -154,6 +155,29 @@ export interface Trajectory {
 		readonly source: string;
 	};
 }
+
+/** Where the other wells go, as far as it is given. */
+export interface OffsetPaths {
+	readonly paths: readonly OffsetPath[];
+	/** Of radii stated without a confidence. */
+	readonly confidence?: Known<"share">;
+}
+
+/** The hole of an offset well; depths from its own datum. */
+export type OffsetPath = { readonly id: string } & (
+	| { readonly kind: "vertical"; readonly depth: Known<"true-vertical-depth"> }
+	| {
+			readonly kind: "bottom hole";
+			readonly latitude: Known<"angle">;
+			readonly longitude: Known<"angle">;
+			readonly depth: Known<"true-vertical-depth">;
+	  }
+	| {
+			readonly kind: "surveyed";
+			readonly stations: KnownTable<"md" | "inclination" | "azimuth">;
+			readonly north?: "grid" | "true" | "magnetic";
+	  }
+);
 
 /** Shapes of plan; each is an exact list of arcs and straights. */
 export type TrajectoryPlan =
