@@ -150,6 +150,10 @@ export interface OffsetWellResults {
 	readonly fracture_reach?: Known<"distance">;
 	/** How far its bottom lies above the highest top of the fracture models; negative where it goes as deep. */
 	readonly above_fractures?: Known<"offset">;
+	/** Of a hole that goes as deep: the least horizontal distance from the treated interval to that part of it. */
+	readonly treated_in_plan_at_depth?: Known<"distance">;
+	/** Whether its stated barriers cover the height of the fractures. */
+	readonly shut_off_beside_fractures?: boolean;
 	/** Of a hole that goes as deep: what is left between reach and hole, horizontally; negative where they may meet. */
 	readonly clear_of_fractures?: Known<"offset">;
 }

@@ -77,6 +77,8 @@ export interface TrajectoryResults {
 	/** Horizontal distance and direction from wellhead to total depth. */
 	readonly closure: Known<"length">;
 	readonly closure_azimuth: Known<"angle">;
+	/** Of a survey: between stations of the build and the lateral; absent of a hole without either. */
+	readonly longest_interval?: Known<"length">;
 	/** How far from its stated place the hole may be, as stated. */
 	readonly uncertainty_radius?: Known<"distance">;
 }

@@ -180,6 +180,25 @@ const reach = (
 		...found,
 		fracture_reach: x,
 		above_fractures: above,
+		...maybe("treated_in_plan_at_depth", d),
 		...maybe("clear_of_fractures", d && clearOfFractures.of({ d, x })),
+		...(d === undefined ? {} : { shut_off_beside_fractures: isShutOff(entry, fractures, other) }),
 	};
+};
+
+/** Whether the barriers shown cover the fractures from their highest top to their lowest bottom, or to the hole's own. */
+const isShutOff = (
+	{ barriers = [] }: OffsetWell,
+	{ highest_top, models }: NonNullable<NonNullable<Before["stimulation"]>["fractures"]>,
+	other: KnownTable,
+): boolean => {
+	const lowest = Math.max(...models.map(({ top, height }) => top.value + height.value));
+	const end = Math.min(lowest, deepestOfPath.of({ path: other }).value);
+	const covered = barriers
+		.toSorted((a, b) => a.top.value - b.top.value)
+		.reduce<number>(
+			(down, { top, bottom }) => (top.value <= down ? Math.max(down, bottom.value) : down),
+			highest_top.value,
+		);
+	return covered >= end && barriers.some(({ top }) => top.value <= highest_top.value);
 };

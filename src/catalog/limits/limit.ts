@@ -118,6 +118,8 @@ export type LimitLeaf =
 			readonly radius: Known<"distance">;
 			readonly of: MeasuredFrom;
 	  }
+	/** Another hole that the fractures may reach has to be shut off beside them. */
+	| { readonly form: "evidence beside"; readonly what: "fractures" }
 	| {
 			readonly form: "samples within";
 			readonly radius: Known<"distance">;

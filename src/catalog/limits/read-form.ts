@@ -147,6 +147,16 @@ const FORM_READERS: Readonly<Record<string, (desk: Desk, raw: Block, at: Path) =
 		const within = readWithin(desk, raw["evidence_within"], [...at, "evidence_within"], []);
 		return within && { form: "evidence within", ...within };
 	},
+	evidence_beside: (desk, raw, at) => {
+		const what = readWord(
+			desk,
+			raw["evidence_beside"],
+			[...at, "evidence_beside"],
+			["fractures"] as const,
+			"a thing to be shut off from",
+		);
+		return what && { form: "evidence beside", what };
+	},
 	samples_within: (desk, raw, at) => {
 		const place = [...at, "samples_within"];
 		const block = raw["samples_within"];

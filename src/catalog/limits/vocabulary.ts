@@ -147,6 +147,8 @@ export const MEASURES = {
 	"dissolved solids": { dimension: "dissolved-solids", subject: "well" },
 	distance: { dimension: "distance", subject: "neighbor", needs: ["from"] },
 	"hydrogen sulfide": { dimension: "gas-fraction", subject: "well" },
+	"separation factor": { dimension: "ratio", subject: "offset well" },
+	"survey interval in build and lateral": { dimension: "length", subject: "well" },
 } as const satisfies Record<string, MeasureEntry>;
 
 export type MeasureName = keyof typeof MEASURES;
@@ -327,6 +329,7 @@ export const LIMIT_FORMS = [
 	"pattern",
 	"deadline",
 	"evidence within",
+	"evidence beside",
 	"samples within",
 	"judgement",
 ] as const;
@@ -420,6 +423,9 @@ export const CHECK_LIMITS = {
 	"water-samples": form("well", "samples within"),
 	setback: threshold("neighbor", "distance"),
 	"offset-wells": form("well", "evidence within"),
+	"separation-factor": threshold("offset well", "separation factor"),
+	"fracture-reach": form("offset well", "evidence beside"),
+	"survey-interval": threshold("well", "survey interval in build and lateral"),
 	"hydrogen-sulfide": threshold("well", "hydrogen sulfide"),
 	"listed-ingredients": form("well", "none of"),
 	"filing-fields": form("well", "present"),
