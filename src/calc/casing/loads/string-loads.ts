@@ -4,6 +4,7 @@ import { cite } from "../../../cite/source.ts";
 import { maybe, siblingOf } from "../../gaps.ts";
 import type { CasingResults, HookLoadResults, LoadCaseResults, SituationResults } from "../../results.ts";
 import { hangingForce, heldForce } from "./axial-force.ts";
+import { freeStretches } from "./free-stretches.ts";
 import { hookLoadsAtBottom } from "./hook-loads.ts";
 import { loadCase } from "./load-case.ts";
 import {
@@ -36,8 +37,8 @@ export interface StringLoads {
  * Every load case of a string that its inputs allow, each as a line over depth beside the rating, with the least factor,
  * in the order that the string meets them.
  *
- * Weights by the vertical; drag while running; both ends held once the cement has set; bending by the path's dogleg;
- * buckling not considered.
+ * Weights by the vertical; drag while running; once the cement has set, held all along it and at the hanger, free to share
+ * its stretch between the two; bending by the path's dogleg; buckling told apart, and never counted in.
  */
 export const stringLoads = (context: StringContext): StringLoads => {
 	const { string, gaps, well } = context;
@@ -170,6 +171,7 @@ const pressureCases = (
 					outside,
 					temperature_before: temperature,
 					temperature: situation.cooled === true ? frame.cooled : temperature,
+					...freeStretches(context),
 				});
 	const test = name === "pressure-test" ? string.pressureTest?.pressure : undefined;
 	const tension = jointsRated
