@@ -1,5 +1,5 @@
 import type { Known, KnownTable } from "../cite/known.ts";
-import type { HoleMark } from "./result-marks.ts";
+import type { DepthMark, HoleMark } from "./result-marks.ts";
 
 export interface IsolationResults {
 	/** Surface shoe below the base of protected water; negative when above. By the string that protects the water. */
@@ -171,6 +171,21 @@ export interface HolePressureResults {
 	readonly mud_hydrostatic_at_bottom?: Known<"pressure">;
 	/** Of the undisturbed rock. */
 	readonly bottom_temperature?: Known<"temperature">;
+	/** The formation open to it that the mud has most to hold back, its pressure as a density from the datum. */
+	readonly highest_pore?: {
+		readonly formation: string;
+		readonly at: DepthMark;
+		readonly density: Known<"density">;
+	};
+	/** Mud less that; below zero the rock may flow. */
+	readonly mud_over_pore?: Known<"density">;
+	/** The weakest place open to it, its shoe or a formation below, less the mud at rest. */
+	readonly weakest_over_mud?: {
+		/** Id of the string at the shoe, or the formation's name. */
+		readonly place: string;
+		readonly density: Known<"density">;
+		readonly margin: Known<"density">;
+	};
 	/** The string that is drilled out of. */
 	readonly shoe?: string;
 	readonly shoe_strength?: Known<"density">;
@@ -182,8 +197,12 @@ export interface HolePressureResults {
 	/** Single bubble. */
 	readonly kick_height?: Known<"length">;
 	readonly kick_tolerance?: Known<"volume">;
-	/** What it is held against: of the hole where it has one of its own, else of the well. */
+	/** What it is held against, over pore pressure: of the hole where it has one of its own, else of the well. */
 	readonly kick_intensity?: Known<"density">;
+	/** The kick's pressure over the mud in the hole. */
+	readonly kick_over_mud?: Known<"density">;
+	/** A formation below the shoe, where it and not the shoe limits the kick. */
+	readonly kick_limited_by?: string;
 	readonly design_kick?: Known<"volume">;
 	/** Tolerance less the design kick; negative where the shoe does not hold it. */
 	readonly kick_margin?: Known<"volume">;
