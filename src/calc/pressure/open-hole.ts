@@ -6,7 +6,7 @@ import { openRock } from "../casing/loads/open-rock.ts";
 import { depthBelowGround, verticalMark } from "../depths/marks.ts";
 import type { DepthMark } from "../results.ts";
 import { fracturePressure } from "./fracture-gradient.ts";
-import { equivalentMudWeight } from "./hydrostatic.ts";
+import { equivalentMudWeight, HYDROSTATIC_CONSTANT } from "./hydrostatic.ts";
 
 type Tvd = Known<"true-vertical-depth">;
 
@@ -19,6 +19,18 @@ export const densityMargin = formula({
 	inputs: { ρ_upper: "density", ρ_lower: "density" },
 	gives: "density",
 	compute: ({ ρ_upper, ρ_lower }) => ρ_upper - ρ_lower,
+});
+
+/** A margin in pressure as a density of the column above it, so that margins at different depths compare [lb/gal]. */
+export const marginAsDensity = formula({
+	id: "pressure/margin-as-density",
+	name: "Margin as an equivalent density",
+	expression: "Δρ = Δp / (0.052 D)",
+	source: cite("lapeyrouse", "ch. 1, pressure to equivalent mud weight"),
+	inputs: { Δp: "pressure-difference", D: "true-vertical-depth" },
+	gives: "density",
+	validity: "below the datum",
+	compute: ({ Δp, D }) => (D > 0 ? Δp / (HYDROSTATIC_CONSTANT * D) : Number.NaN),
 });
 
 /** Rock of an open hole with its pressure as a density from the depth datum. */
