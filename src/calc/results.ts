@@ -159,6 +159,14 @@ export interface CasingResults {
 	>;
 	/** At bottom. */
 	readonly hook_load?: HookLoadResults;
+	/** Let down with the greatest friction: where the push in the string is greatest against what would coil it. */
+	readonly slack_off_compression?: {
+		readonly line: KnownTable<"md" | "tvd" | "compression" | "helical">;
+		readonly over_helical: Known<"ratio">;
+		readonly at: HoleMark;
+		readonly compression: Known<"force">;
+		readonly helical: Known<"force">;
+	};
 	/** Loads against ratings over depth, by situation and kind. */
 	readonly loads: readonly LoadCaseResults[];
 }

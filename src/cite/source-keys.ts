@@ -33,6 +33,8 @@ export const SOURCE_KEYS = [
 	"api-d20",
 	"taylor-mason-1972",
 	"johancsik-1984",
+	"wu-juvkam-wold-1995",
+	"sutton-1984",
 	"craig-randall-1976",
 	"sawaryn-thorogood-2005",
 	"spe-petrowiki",
