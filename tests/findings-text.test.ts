@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { findingsJson } from "../src/cli/findings-json.ts";
 import { findingsText } from "../src/cli/findings-text.ts";
+import { ENGLISH_READER } from "../src/messages/print.ts";
 import { worstFirst } from "../src/rules/index.ts";
 import { starterText, understandText } from "./starters.ts";
 
@@ -11,13 +12,14 @@ const understanding = understandText(
 const { findings } = understanding;
 if (findings === undefined) throw new Error("the changed starter is refused");
 const text = (more: Partial<Parameters<typeof findingsText>[2]> = {}) =>
-	findingsText("well.yaml", findings, { width: 80, units: "field", ...more }).replaceAll(/\s+/g, " ");
+	findingsText("well.yaml", findings, { width: 80, reader: ENGLISH_READER, ...more }).replaceAll(/\s+/g, " ");
 
 describe("findings on the terminal", () => {
 	it("begin with the totals, then what does not meet its limit, with number, limit, margin and place", () => {
-		const [, totals, , first] = findingsText("well.yaml", findings, { width: 80, units: "field" }).split(
-			"\n",
-		);
+		const [, totals, , first] = findingsText("well.yaml", findings, {
+			width: 80,
+			reader: ENGLISH_READER,
+		}).split("\n");
 		expect(totals).toMatch(/^Does not meet 1 · Insufficient data 0 · Engineer to confirm \d+ · Meets \d+/);
 		expect(first).toBe("DOES NOT MEET (1)");
 		expect(text()).toContain(
@@ -27,7 +29,9 @@ describe("findings on the terminal", () => {
 		expect(text()).toContain("[practice.treatment.relief-below-maximum]");
 	});
 	it("answer in the units asked for", () => {
-		expect(text({ units: "metric" })).toMatch(/setting is 66[.,\d]* MPa; at most 65[.,\d]* MPa/);
+		expect(text({ reader: { language: "en", units: "metric" } })).toMatch(
+			/setting is 66[.,\d]* MPa; at most 65[.,\d]* MPa/,
+		);
 	});
 	it("list what is met only when asked, and nothing but totals when quiet", () => {
 		expect(text()).not.toContain(" MEETS (");
@@ -35,7 +39,7 @@ describe("findings on the terminal", () => {
 		expect(text({ quiet: true })).not.toContain("(1)");
 	});
 	it("keep every line within the width", () => {
-		for (const line of findingsText("well.yaml", findings, { width: 60, units: "field", all: true })
+		for (const line of findingsText("well.yaml", findings, { width: 60, reader: ENGLISH_READER, all: true })
 			.split("\n")
 			.slice(2, -2))
 			expect(line.length).toBeLessThanOrEqual(60);
@@ -43,7 +47,7 @@ describe("findings on the terminal", () => {
 });
 
 describe("findings as JSON", () => {
-	const json = findingsJson("well.yaml", understanding, "field") as {
+	const json = findingsJson("well.yaml", understanding, ENGLISH_READER) as {
 		readonly verdicts: readonly Record<string, unknown>[];
 	};
 	it("carry rule, kind, numbers, margin, place and text", () => {

@@ -1,4 +1,5 @@
 import type { Known, KnownTable } from "../cite/known.ts";
+import type { Said } from "../messages/message.ts";
 import type { DepthMark, HoleMark } from "./result-marks.ts";
 import type { CementResults } from "./results-of-cement.ts";
 import type { IsolationResults, PressureResults, SiteResults } from "./results-of-isolation.ts";
@@ -38,7 +39,7 @@ export interface Results {
 export interface Undetermined {
 	readonly key: string;
 	/** One sentence. */
-	readonly because: string;
+	readonly because: Said;
 	/** Definition paths that would mend it. */
 	readonly needs: readonly (readonly (string | number)[])[];
 }

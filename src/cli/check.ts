@@ -1,5 +1,7 @@
 import { Argument, Command, Option } from "commander";
 import { hasErrors } from "../diagnostics/diagnostic.ts";
+import { LANGUAGES, type Language } from "../document/document.ts";
+import type { Reader } from "../messages/print.ts";
 import type { UnitSystem } from "../units/format.ts";
 import { EXIT } from "./exit-codes.ts";
 import { findingsJson } from "./findings-json.ts";
@@ -12,6 +14,7 @@ import { terminal } from "./terminal.ts";
 interface CheckOptions {
 	readonly format: "text" | "json";
 	readonly units: UnitSystem;
+	readonly lang: Language;
 	readonly strict?: boolean;
 	readonly all?: boolean;
 	readonly quiet?: boolean;
@@ -30,6 +33,7 @@ export const checkCommand = (session: Session): Command =>
 		.addOption(
 			new Option("--units <system>", "field or metric").choices(["field", "metric"]).default("field"),
 		)
+		.addOption(new Option("--lang <language>", "en or es").choices(LANGUAGES).default("en"))
 		.addOption(rulesOption())
 		.option("--all", "also list what is met and what does not apply")
 		.option("--quiet", "print totals only")
@@ -38,15 +42,16 @@ export const checkCommand = (session: Session): Command =>
 		.action((files: readonly string[], options: CheckOptions) => {
 			const shipped = openShipped();
 			const documents: object[] = [];
+			const reader: Reader = { language: options.lang, units: options.units };
 			for (const file of files) {
 				const understanding = understandFile(file, options.rules, shipped);
 				if (hasErrors(understanding.diagnostics)) session.end(EXIT.badDefinition);
 				const { findings } = understanding;
-				if (options.format === "json") documents.push(findingsJson(file, understanding, options.units));
+				if (options.format === "json") documents.push(findingsJson(file, understanding, reader));
 				else {
-					tellDiagnostics(understanding);
+					tellDiagnostics(understanding, reader);
 					const { width } = terminal;
-					if (findings) terminal.out(findingsText(file, findings, { ...options, width }));
+					if (findings) terminal.out(findingsText(file, findings, { ...options, reader, width }));
 				}
 				const { counts } = findings?.judgement ?? { counts: undefined };
 				if (options.strict === true && counts && counts["not met"] + counts["cannot tell"] > 0)

@@ -1,23 +1,22 @@
 import { showPath } from "../diagnostics/path.ts";
 import { wrap } from "../diagnostics/print.ts";
 import type { Verdict } from "../document/verdict.ts";
+import { message } from "../messages/message.ts";
+import { capital, type Reader, tell, tellSaid } from "../messages/print.ts";
 import type { Findings } from "../paper/context.ts";
 import { PRINT_WORDS } from "../render/print/print-words.ts";
 import type { Finding } from "../rules/finding.ts";
 import { worstFirst } from "../rules/index.ts";
 import { say } from "../rules/reason.ts";
-import { quantityString, type UnitSystem } from "../units/format.ts";
 
 export interface FindingsTextOptions {
 	readonly width: number;
-	readonly units: UnitSystem;
+	readonly reader: Reader;
 	/** Also those that are met and those that do not apply. */
 	readonly all?: boolean;
 	/** Totals only. */
 	readonly quiet?: boolean;
 }
-
-const words = PRINT_WORDS.en.verdicts;
 
 /** Verdicts a reader has to act on; the rest is counted. */
 const TO_ACT_ON: readonly Verdict[] = ["not met", "cannot tell", "needs judgement"];
@@ -25,6 +24,8 @@ const TO_ACT_ON: readonly Verdict[] = ["not met", "cannot tell", "needs judgemen
 /** What each limit comes to here, for the terminal: totals, then what is open, the worst first. */
 export const findingsText = (file: string, found: Findings, options: FindingsTextOptions): string => {
 	const { judgement, missing, well } = found;
+	const { reader } = options;
+	const words = PRINT_WORDS[reader.language].verdicts;
 	const totals = ORDER.map((verdict) => `${capital(words[verdict])} ${judgement.counts[verdict]}`).join(
 		" · ",
 	);
@@ -43,41 +44,44 @@ export const findingsText = (file: string, found: Findings, options: FindingsTex
 	});
 	const unknown = judgement.unknownJurisdictions.flatMap((code) => [
 		"",
-		`No rules of "${code}" are known here: nothing was judged against them.`,
+		tell(message("check/unknown-jurisdiction", { code }), reader),
 	]);
 	const asked =
 		missing.length === 0
 			? []
 			: [
 					"",
-					`ASKED FOR AND NOT GIVEN (${missing.length})`,
+					tell(message("check/asked", { count: missing.length }), reader).toUpperCase(),
 					...missing.flatMap((item) =>
 						indented(
-							`${item.what}: write it at ${showPath(item.at)} (${item.askedBy.join("; ")})`,
+							tellSaid(
+								message("check/write-it", {
+									what: item.what,
+									place: showPath(item.at),
+									rules: item.askedBy.join("; "),
+								}),
+								reader,
+							),
 							options.width,
 						),
 					),
 				];
-	return [...head, ...groups, ...unknown, ...asked, "", CLOSING].join("\n");
+	return [...head, ...groups, ...unknown, ...asked, "", tell(message("check/closing"), reader)].join("\n");
 };
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 const ORDER: readonly Verdict[] = ["not met", "cannot tell", "needs judgement", "met", "does not apply"];
 
-const CLOSING =
-	"Results are arithmetic on limits as we know them, not an opinion on whether a law is satisfied.";
-
 /** Number, limit and margin, then where it is written; wrapped under one mark. */
-const lines = (finding: Finding, { width, units }: FindingsTextOptions): readonly string[] => {
+const lines = (finding: Finding, { width, reader }: FindingsTextOptions): readonly string[] => {
 	const { cite, subject, reason, margin, stop, missing = [] } = finding;
-	const law = cite.kind === "practice" ? "practice" : cite.citation;
-	const stops = stop === undefined ? "" : ` Stops: ${stop.join(", ")}.`;
-	const room = margin === undefined ? "" : ` Margin ${quantityString(margin, units)}.`;
+	const law = cite.kind === "practice" ? tellSaid(message("check/practice"), reader) : cite.citation;
+	const stops =
+		stop === undefined ? "" : ` ${tell(message("check/stops", { jobs: stop.join(", ") }), reader)}`;
+	const room = margin === undefined ? "" : ` ${tell(message("check/margin", { margin }), reader)}`;
 	const open = missing.map(({ at }) => showPath(at));
 	const at = open.length > 0 ? open : placeOf(finding);
-	const place = at.length === 0 ? "" : ` At ${at.join(", ")}.`;
-	return indented(`${law}, ${subject}: ${say(reason, units)}${room}${stops}${place} [${cite.rule}]`, width);
+	const place = at.length === 0 ? "" : ` ${tell(message("check/at", { places: at.join(", ") }), reader)}`;
+	return indented(`${law}, ${subject}: ${say(reason, reader)}${room}${stops}${place} [${cite.rule}]`, width);
 };
 
 const placeOf = ({ measured }: Finding): readonly string[] =>

@@ -3,6 +3,7 @@ import type { Known } from "../cite/known.ts";
 import type { Path } from "../diagnostics/path.ts";
 import type { Paper } from "../document/document.ts";
 import type { Verdict } from "../document/verdict.ts";
+import type { Said } from "../messages/message.ts";
 import type { Reason } from "./reason.ts";
 
 /** Whether a limit's text was laid beside the official one. */
@@ -28,7 +29,7 @@ export interface LimitCitation {
 /** An input that a check needs and does not have. */
 export interface MissingInput {
 	/** In words of the trade, with its article: `the wait on cement of the surface string`. */
-	readonly what: string;
+	readonly what: Said;
 	/** Where it may be written in the definition. */
 	readonly at: Path;
 }
@@ -90,7 +91,7 @@ export interface Judgement {
 /** Something a jurisdiction asks for and the definition lacks. */
 export interface MissingItem {
 	/** What is missing, in words of the trade. */
-	readonly what: string;
+	readonly what: Said;
 	/** Where it may be written in the definition. */
 	readonly at: Path;
 	/** Citations that ask for it. */

@@ -19,6 +19,7 @@ import { LITHOLOGIES } from "../definition/lithologies.ts";
 import type { Place } from "../diagnostics/diagnostic.ts";
 import type { Path } from "../diagnostics/path.ts";
 import type { Paper } from "../document/document.ts";
+import type { Said } from "../messages/message.ts";
 
 /**
  * What was understood of a definition: references joined, catalogue rows found, datums reduced to one, defaults filled
@@ -56,9 +57,9 @@ export interface Assumption {
 	/** Where the engineer may state it instead. */
 	readonly at: Path;
 	/** One sentence: what was assumed. */
-	readonly what: string;
+	readonly what: Said;
 	/** Why this value. */
-	readonly why: string;
+	readonly why: Said;
 	readonly value?: Known;
 	readonly source?: SourceRef;
 }

@@ -7,6 +7,7 @@ import {
 	type MeasureName,
 } from "../../src/catalog/limits/vocabulary.ts";
 import type { Verdict } from "../../src/document/verdict.ts";
+import { told } from "../told.ts";
 import { type Edit, finding, set, without } from "./builders.ts";
 
 /**
@@ -411,7 +412,7 @@ describe.each(CASES)("$check: $measure", (each) => {
 			const found = finding(rowOf(each, "at_least", each.at), ...(each.edits ?? []), ...(each.missing ?? []));
 			expect(found.verdict, found.because).toBe("cannot tell");
 			expect(found.missing?.map(({ at }) => at.join("."))).toContain(each.path);
-			expect(found.missing?.every(({ what }) => what.startsWith("the "))).toBe(true);
+			expect(found.missing?.every(({ what }) => told(what).startsWith("the "))).toBe(true);
 		});
 });
 
