@@ -9,7 +9,7 @@ import { forPaper } from "./paper/for-paper.ts";
 import { findJob, jobName, jobsOfWell, nextJob } from "./paper/jobs.ts";
 import { wellDrawings } from "./paper/parts/figures.ts";
 import { loadWords } from "./paper/words/words.ts";
-import { resultsJson } from "./render/json/results-json.ts";
+import { resultsLines } from "./render/json/results-lines.ts";
 import type { Attachment, RenderedPdf } from "./render/pdf/render-pdf.ts";
 import type { TableFile } from "./render/tables/render-tables.ts";
 import { writeYaml } from "./source/write-yaml.ts";
@@ -139,11 +139,10 @@ export const attachmentsOf = (
 	if (paper !== "regulator") return [];
 	const { label } = loadWords(language);
 	const slug = fileSlug(well.identity.name);
-	const results = resultsJson(index, "results.", (at) => mayAppear(paper, at, written));
-	// A line to each value: a file that can be searched and compared, at two thirds of the size.
-	const lines = Object.entries(results).map(
-		([key, value]) => `${JSON.stringify(key)}: ${JSON.stringify(value)}`,
-	);
+	const results = resultsLines(index, {
+		prefix: "results.",
+		mayShow: (at) => mayAppear(paper, at, written),
+	});
 	const bytes = (text: string): Uint8Array => new TextEncoder().encode(text);
 	return [
 		{
@@ -155,7 +154,7 @@ export const attachmentsOf = (
 		},
 		{
 			name: `${slug}.results.json`,
-			bytes: bytes(`{\n${lines.join(",\n")}\n}\n`),
+			bytes: bytes([...results].join("")),
 			mime: "application/json",
 			description: label("attachments.results"),
 			relationship: "Data",
