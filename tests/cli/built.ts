@@ -22,7 +22,7 @@ export const casebound = (
 
 /** A line of shell, with `$TOOL` as the built command. */
 export const shell = (folder: string, line: string): SpawnSyncReturns<string> =>
-	spawnSync("bash", ["-c", line], {
+	spawnSync("bash", ["--norc", "-c", line], {
 		encoding: "utf8",
 		cwd: folder,
 		env: { PATH: process.env["PATH"] ?? "", TOOL: `${process.execPath} ${MAIN}` },
