@@ -53,6 +53,17 @@ export const clearanceOnDiameter = formula({
 	compute: ({ hole, pipe }) => hole - pipe,
 });
 
+/** How far a shoe test exceeds a fluid; negative where it does not [lb/gal]. */
+export const densityOver = formula({
+	id: "rules/density-over",
+	name: "Shoe test over the fluid below the shoe",
+	expression: "EMW − ρ",
+	source: cite("definition"),
+	inputs: { EMW: "density", ρ: "density" },
+	gives: "density",
+	compute: ({ EMW, ρ }) => EMW - ρ,
+});
+
 /** A fall given as a share of the test pressure, as a pressure [psi]. */
 export const fallInPressure = formula({
 	id: "rules/fall-in-pressure",

@@ -65,6 +65,13 @@ const isSelected = (string: CasingString, selector: StringSelector, well: Well):
 			);
 		case "treated through":
 			return well.stimulation?.treatedThrough === string.id;
+		case "cement recorded":
+			// A conductor is grouted: it has no plug, no floats and no lift.
+			return string.cement?.actual !== undefined && !roles.includes("conductor");
+		case "shoe test recorded":
+			return string.shoeTest?.actual !== undefined;
+		case "pressure test recorded":
+			return string.pressureTest?.actual !== undefined;
 		default:
 			return roles.includes(selector);
 	}

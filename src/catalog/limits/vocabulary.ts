@@ -127,6 +127,27 @@ export const MEASURES = {
 	"heaviest fluid below the shoe": { dimension: "density", subject: "string" },
 	"annulus stop pressure": { dimension: "pressure", subject: "annulus" },
 	"predicted annulus rise": { dimension: "pressure", subject: "annulus" },
+	// Records, against what was designed
+	"least slurry pumped of calculated": { dimension: "share", subject: "string" },
+	"slurry density off design": { dimension: "density", subject: "string" },
+	"stated slurry density window": { dimension: "density", subject: "string" },
+	"lift off calculated": { dimension: "share", subject: "string" },
+	"cement top below plan": { dimension: "offset", subject: "string" },
+	"recorded bump pressure": { dimension: "pressure", subject: "string" },
+	"allowed bump pressure": { dimension: "pressure", subject: "string" },
+	"planned shoe test equivalent": { dimension: "density", subject: "string" },
+	"shoe test over fluid below": { dimension: "density", subject: "string" },
+	"planned test pressure": { dimension: "pressure", subject: "string" },
+	"planned test hold": { dimension: "duration", subject: "string" },
+	"allowed test fall": { dimension: "share", subject: "string" },
+	"highest recorded treating pressure": { dimension: "pressure", subject: "well" },
+	"line test pressure": { dimension: "pressure", subject: "well" },
+	"least element allowed": { dimension: "pressure", subject: "well" },
+	"least proppant placed of plan": { dimension: "share", subject: "well" },
+	"least clean volume of plan": { dimension: "share", subject: "well" },
+	"highest recorded annulus pressure": { dimension: "pressure", subject: "annulus" },
+	"recorded preventer test": { dimension: "pressure", subject: "stack" },
+	"planned preventer test": { dimension: "pressure", subject: "stack" },
 	// Sizes
 	"clearance each side of coupling": {
 		dimension: "diameter",
@@ -207,8 +228,18 @@ export const STRING_SELECTORS = [
 	"below conductor",
 	"below surface",
 	"treated through",
+	"cement recorded",
+	"shoe test recorded",
+	"pressure test recorded",
 ] as const;
 export type StringSelector = (typeof STRING_SELECTORS)[number];
+/** Selectors that ask what a string has rather than what it is called. */
+export const BY_WHAT_IT_HAS: readonly StringSelector[] = [
+	"treated through",
+	"cement recorded",
+	"shoe test recorded",
+	"pressure test recorded",
+];
 
 /** Kinds of neighbor a setback may name: words of the definition's own list. */
 export const SETBACK_KINDS = [
@@ -408,6 +439,23 @@ export const CHECK_LIMITS = {
 		forms: ["threshold", "present"],
 		measures: ["annulus stop pressure"],
 	},
+	"slurry-volume-record": threshold("string", "least slurry pumped of calculated"),
+	"slurry-density-record": threshold("string", "slurry density off design"),
+	"lift-record": threshold("string", "lift off calculated"),
+	"cement-top-record": threshold("string", "cement top below plan"),
+	"bump-record": threshold("string", "recorded bump pressure"),
+	"float-record": form("string", "one of"),
+	"returns-record": form("string", "one of"),
+	"shoe-test-record": threshold("string", "shoe test equivalent", "shoe test over fluid below"),
+	"casing-test-record": threshold("string", "test pressure", "test hold", "test fall"),
+	"preventer-test-record": {
+		subject: "stack",
+		forms: ["threshold", "one of"],
+		measures: ["recorded preventer test"],
+	},
+	"treating-pressure-record": threshold("well", "highest recorded treating pressure"),
+	"stage-volume-record": threshold("well", "least proppant placed of plan", "least clean volume of plan"),
+	"annulus-record": threshold("annulus", "highest recorded annulus pressure"),
 	"hole-clearance": threshold(
 		"string",
 		"clearance each side of coupling",
