@@ -101,7 +101,7 @@ describe("the built command", () => {
 		const plain = casebound(["check", HORIZONTAL]);
 		const strict = casebound(["check", HORIZONTAL, "--strict"]);
 		expect(plain.status).toBe(0);
-		const open = /^(?:DOES NOT MEET|INSUFFICIENT DATA) \(/mu.test(plain.stdout);
+		const open = /^(?:not met|cannot tell) \(/mu.test(plain.stdout);
 		expect(strict.status).toBe(open ? 2 : 0);
 	});
 
@@ -143,8 +143,8 @@ describe("the built command", () => {
 	});
 
 	it("prints results, drawings, schema and lists", () => {
-		const results = JSON.parse(casebound(["results", HORIZONTAL]).stdout) as { values: object };
-		expect(Object.keys(results.values).length).toBeGreaterThan(300);
+		const results: unknown = JSON.parse(casebound(["results", HORIZONTAL]).stdout);
+		expect(Object.keys(results as object).length).toBeGreaterThan(300);
 		const drawn = casebound(["draw", HORIZONTAL, "--out", join(folder, "drawn")]);
 		expect(drawn.status).toBe(0);
 		expect(readFileSync(drawn.stdout.trim().split("\n")[0] ?? "", "utf8")).toMatch(/^<svg|^<\?xml/u);

@@ -8,49 +8,41 @@ const SRC = fileURLToPath(new URL("../src", import.meta.url));
 /** Rooms of the source, each with the rooms it may import from and why the fence stands there. */
 const ROOMS: Readonly<Record<string, { readonly may: readonly string[]; readonly because: string }>> = {
 	units: { may: [], because: "units are the ground everything stands on" },
-	messages: { may: ["units"], because: "words are kept apart from whoever says them" },
-	diagnostics: {
-		may: ["units", "messages"],
-		because: "a fault is told without knowing which stage found it",
-	},
-	cite: {
-		may: ["units", "messages", "diagnostics"],
-		because: "origins are paths and sources, whatever the value is of",
-	},
+	diagnostics: { may: ["units"], because: "a fault is told without knowing which stage found it" },
+	cite: { may: ["units", "diagnostics"], because: "origins are paths and sources, whatever the value is of" },
 	measure: { may: ["units"], because: "text is measured alike for every drawing and renderer" },
 	shipped: { may: [], because: "where this package's own files lie is known without knowing what they hold" },
 	document: {
-		may: ["units", "messages", "diagnostics", "cite"],
+		may: ["units", "diagnostics", "cite"],
 		because: "the seam between composing and rendering is types",
 	},
 	source: {
-		may: ["units", "messages", "diagnostics", "cite"],
+		may: ["units", "diagnostics", "cite"],
 		because: "text becomes a tree without knowing what the tree means",
 	},
 	definition: {
-		may: ["units", "messages", "diagnostics", "cite", "document", "source"],
+		may: ["units", "diagnostics", "cite", "document", "source"],
 		because: "what may be written does not depend on what is made of it",
 	},
 	catalog: {
-		may: ["units", "messages", "diagnostics", "cite", "shipped", "document", "source"],
+		may: ["units", "diagnostics", "cite", "shipped", "document", "source"],
 		because: "shipped data is read like a user's file, and knows no well",
 	},
 	well: {
-		may: ["units", "messages", "diagnostics", "cite", "document", "source", "definition", "catalog"],
+		may: ["units", "diagnostics", "cite", "document", "source", "definition", "catalog"],
 		because: "understanding comes before calculating",
 	},
 	calc: {
-		may: ["units", "messages", "diagnostics", "cite", "well", "definition"],
+		may: ["units", "diagnostics", "cite", "well", "definition"],
 		because: "pure engineering: from a well to numbers, nothing else",
 	},
 	rules: {
-		may: ["units", "messages", "diagnostics", "cite", "document", "definition", "catalog", "well", "calc"],
+		may: ["units", "diagnostics", "cite", "document", "definition", "catalog", "well", "calc"],
 		because: "checks meet limits; they neither compute the well nor print it",
 	},
 	drawing: {
 		may: [
 			"units",
-			"messages",
 			"diagnostics",
 			"cite",
 			"measure",
@@ -66,7 +58,6 @@ const ROOMS: Readonly<Record<string, { readonly may: readonly string[]; readonly
 	paper: {
 		may: [
 			"units",
-			"messages",
 			"diagnostics",
 			"shipped",
 			"cite",
@@ -83,26 +74,10 @@ const ROOMS: Readonly<Record<string, { readonly may: readonly string[]; readonly
 		because: "a paper chooses and orders; a renderer prints",
 	},
 	render: {
-		may: ["units", "messages", "diagnostics", "cite", "measure", "document"],
+		may: ["units", "diagnostics", "cite", "measure", "document"],
 		because: "a renderer sees the document and nothing behind it",
 	},
 	cli: { may: ["*"], because: "the only place for process, console and files" },
-	understand: {
-		may: [
-			"units",
-			"diagnostics",
-			"cite",
-			"document",
-			"source",
-			"definition",
-			"catalog",
-			"well",
-			"calc",
-			"rules",
-			"paper",
-		],
-		because: "the first half of the tour, which is run without the second: of papers it knows a type",
-	},
 	pipeline: { may: ["*"], because: "the tour calls every stage" },
 	build: {
 		may: ["diagnostics", "document", "shipped", "catalog", "paper"],
@@ -142,10 +117,6 @@ const LIBRARIES: Readonly<Record<string, { readonly rooms: readonly string[]; re
 	"@resvg/resvg-js": { rooms: ["render/png"], because: "one maker of pictures" },
 	"csv-stringify": { rooms: ["render/tables"], because: "one writer of tables" },
 	"ical-generator": { rooms: ["render/calendar"], because: "one writer of calendars" },
-	"intl-messageformat": {
-		rooms: ["messages"],
-		because: "plurals and choices of a language are a solved problem",
-	},
 	"fastest-levenshtein": {
 		rooms: ["diagnostics"],
 		because: "near names are suggested where faults are told",
@@ -166,7 +137,7 @@ const LIBRARIES: Readonly<Record<string, { readonly rooms: readonly string[]; re
 			"the shipped typeface, the engine's version and built programs are found by name; compiled code is kept",
 	},
 	"node:crypto": {
-		rooms: ["understand", "cli", "render/pdf"],
+		rooms: ["pipeline", "cli", "render/pdf"],
 		because: "the digest is over everything read, known only to the tour; temporary names belong with files",
 	},
 	"node:zlib": { rooms: ["render/png"], because: "a picture's chunks carry a checksum" },

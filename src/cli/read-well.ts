@@ -2,10 +2,9 @@ import { readFileSync, realpathSync } from "node:fs";
 import { Option } from "commander";
 import { hasErrors } from "../diagnostics/diagnostic.ts";
 import { printDiagnostics } from "../diagnostics/print.ts";
-import type { Reader } from "../messages/print.ts";
 import type { Findings } from "../paper/context.ts";
+import { type Understanding, understand } from "../pipeline.ts";
 import { type FileAccess, filesBeside } from "../source/locate-files.ts";
-import { type Understanding, understand } from "../understand.ts";
 import { EXIT } from "./exit-codes.ts";
 import { readBytes } from "./files.ts";
 import type { Session } from "./program.ts";
@@ -31,14 +30,10 @@ export const understandFile = (
 	);
 };
 
-export const tellDiagnostics = ({ diagnostics, texts }: Understanding, reader?: Reader): void => {
+export const tellDiagnostics = ({ diagnostics, texts }: Understanding): void => {
 	if (diagnostics.length > 0)
 		terminal.err(
-			printDiagnostics(diagnostics, texts, {
-				color: terminal.color,
-				width: terminal.width,
-				...(reader === undefined ? {} : { reader }),
-			}).trimEnd(),
+			printDiagnostics(diagnostics, texts, { color: terminal.color, width: terminal.width }).trimEnd(),
 		);
 };
 

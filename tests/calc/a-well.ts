@@ -121,7 +121,6 @@ export const well = (
 		strings,
 		neighbors: [],
 		offsetWells: [],
-		offsetPaths: { paths: [] },
 		conditions: [],
 		schedule: [],
 		assumptions: [],

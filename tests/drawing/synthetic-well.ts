@@ -252,7 +252,6 @@ export const syntheticWell = (spec: WellSpec): { well: Well; results: Results } 
 				}),
 		neighbors: [],
 		offsetWells: [],
-		offsetPaths: { paths: [] },
 	};
 	const results = {
 		trajectory: {

@@ -18,7 +18,6 @@ const WELLS: readonly { readonly text: string; readonly tables: Readonly<Record<
 		tables: {
 			"horizontal-as-built-survey.csv": starter("horizontal-as-built-survey.csv"),
 			"horizontal-as-built-stages.csv": starter("horizontal-as-built-stages.csv"),
-			"horizontal-as-built-offset-survey.csv": starter("horizontal-as-built-offset-survey.csv"),
 		},
 	},
 	{ text: broken("base.yaml"), tables: {} },

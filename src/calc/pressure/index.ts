@@ -11,7 +11,6 @@ import * as binghamFlow from "./bingham-flow.ts";
 import * as fractureGradient from "./fracture-gradient.ts";
 import * as hydrostatic from "./hydrostatic.ts";
 import * as kickTolerance from "./kick-tolerance.ts";
-import * as openHole from "./open-hole.ts";
 import * as shoeStrength from "./shoe-strength.ts";
 import * as window from "./window.ts";
 
@@ -23,7 +22,6 @@ export const pressureFormulas: readonly AnyFormula[] = formulasIn(
 	fractureGradient,
 	shoeStrength,
 	kickTolerance,
-	openHole,
 	binghamFlow,
 	window,
 );

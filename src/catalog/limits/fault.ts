@@ -3,7 +3,6 @@ import type { Code } from "../../diagnostics/codes.ts";
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
 import { nearestName } from "../../diagnostics/nearest-name.ts";
 import type { Path } from "../../diagnostics/path.ts";
-import type { Said } from "../../messages/message.ts";
 import type { SubjectKind } from "./vocabulary.ts";
 
 export interface Fault {
@@ -11,10 +10,10 @@ export interface Fault {
 	readonly at: Path;
 	/** Point at the key rather than at its value. */
 	readonly key?: boolean;
-	readonly what: Said;
-	readonly expected: Said;
-	readonly found?: Said;
-	readonly mend: Said;
+	readonly what: string;
+	readonly expected: string;
+	readonly found?: string;
+	readonly mend: string;
 }
 
 /** Where a limit is read from: it names its file, gives each number its origin, and gathers the faults. */

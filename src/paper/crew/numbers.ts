@@ -73,16 +73,15 @@ const stage = (
 ): readonly SheetLine[] =>
 	lines.map((line) => ({ ...line, of: titled(context.words.label(`phrases.${which}`)) }));
 
-/** At what the plug is bumped, and what is never gone over; not set where friction could not be worked. */
+/** At what the plug is bumped, and what is never gone over. */
 const bumped = (c: PaperContext, placement: PlacementResults | undefined): readonly SheetLine[] => {
 	const limit = placement?.bump_limit;
-	const bump = placement?.bump_pressure;
-	if (limit === undefined || bump === undefined) return [];
+	if (placement === undefined || limit === undefined) return [];
+	const bump = placement.bump_pressure === undefined ? [] : [shown(c, placement.bump_pressure, WHOLE), "; "];
 	return [
 		{
 			cell: rich(
-				shown(c, bump, WHOLE),
-				"; ",
+				...bump,
 				`${c.words.label("crew.never_over")} `,
 				shown(c, limit.allowed, { nearest: 10 }),
 				` (${c.words.label(`bump_limits.${limit.element}`)})`,
@@ -241,17 +240,10 @@ export const SHEET_VALUES: Readonly<Record<string, SheetValue>> = {
 			of: Pick<CementResults, "final_lift" | "placement"> | undefined,
 		): readonly SheetLine[] => {
 			const pumping = of?.placement?.final_circulating_pressure;
-			// The lift alone, without friction, would be read as the pressure to land the plug with.
-			if (of?.final_lift === undefined || pumping === undefined) return [];
+			if (of?.final_lift === undefined) return [];
+			const least = [`${c.words.label("crew.lift")} `, shown(c, of.final_lift)];
 			return [
-				{
-					cell: rich(
-						shown(c, pumping, WHOLE),
-						"; ",
-						`${c.words.label("crew.lift")} `,
-						shown(c, of.final_lift),
-					),
-				},
+				{ cell: pumping === undefined ? rich(...least) : rich(shown(c, pumping, WHOLE), "; ", ...least) },
 			];
 		};
 		if (second === undefined) return landing(job);
@@ -339,8 +331,7 @@ export const SHEET_VALUES: Readonly<Record<string, SheetValue>> = {
 					]),
 			...(most === undefined ? [] : [text(", ≤ "), shown(c, most, { decimals: 2 })]),
 		];
-		// Without the expected pressure the line would look whole; it is set when friction can be worked.
-		return rate === undefined || expected === undefined ? [] : [{ cell: { kind: "rich", children } }];
+		return rate === undefined ? [] : [{ cell: { kind: "rich", children } }];
 	},
 	flush_volume: (c) => {
 		const stages = c.results.stimulation?.stages ?? [];

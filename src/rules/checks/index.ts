@@ -9,10 +9,8 @@ import type { CheckId } from "../../catalog/limits/vocabulary.ts";
 import { casingChecks } from "./casing.ts";
 import { cementChecks } from "./cement.ts";
 import type { Check } from "./check.ts";
-import { neighboringWellChecks } from "./neighboring-wells.ts";
 import { paperworkChecks } from "./paperwork.ts";
 import { pressureChecks } from "./pressure.ts";
-import { recordChecks } from "./records.ts";
 import { shoeChecks } from "./shoe.ts";
 import { siteChecks } from "./site.ts";
 import { waterChecks } from "./water.ts";
@@ -25,7 +23,5 @@ export const CHECK_CODE: Readonly<Record<CheckId, Check>> = {
 	...casingChecks,
 	...waterChecks,
 	...siteChecks,
-	...neighboringWellChecks,
-	...recordChecks,
 	...paperworkChecks,
 };

@@ -7,10 +7,8 @@
  */
 import type { MeasureName } from "../../catalog/limits/vocabulary.ts";
 import { cementHeights } from "./cement.ts";
-import { neighboringWellMeasures } from "./neighboring-wells.ts";
 import { pressureMeasures } from "./pressure.ts";
 import type { Measure } from "./reading.ts";
-import { recordMeasures } from "./records.ts";
 import { shoeMeasures } from "./shoe.ts";
 import { siteMeasures } from "./site.ts";
 import { sizeMeasures } from "./size.ts";
@@ -24,6 +22,4 @@ export const MEASURE_CODE: Readonly<Record<MeasureName, Measure>> = {
 	...pressureMeasures,
 	...sizeMeasures,
 	...siteMeasures,
-	...neighboringWellMeasures,
-	...recordMeasures,
 };
