@@ -5,11 +5,9 @@ import type { Catalog } from "./catalog/catalog.ts";
 import {
 	applyDesignBasis,
 	conditionFaults,
-	JURISDICTION_CODES,
 	type Jurisdiction,
 	loadJurisdictions,
 	loadPractice,
-	withOwnRules,
 } from "./catalog/jurisdictions.ts";
 import { ruleReferenceFaults } from "./catalog/rule-references.ts";
 import { indexValues } from "./cite/index-values.ts";
@@ -99,24 +97,17 @@ export const understand = (
 
 	const whole = !hasErrors(diagnostics);
 	const resolved = resolveWell(readable, catalog, recording(readFile, read, texts));
-	const ownCodes = ownRules.map(({ jurisdiction }) => jurisdiction.code);
-	const shipped = loadJurisdictions(
-		readable.site.jurisdictions.filter(
-			(code) => !ownCodes.includes(code) || JURISDICTION_CODES.some((each) => each === code),
-		),
+	const own = ownRules.map(({ jurisdiction }) => jurisdiction);
+	const codes = readable.site.jurisdictions.filter((code) =>
+		own.every((jurisdiction) => jurisdiction.code !== code),
 	);
+	const shipped = loadJurisdictions(codes);
 	const practice = applyDesignBasis(loadPractice().value ?? [], readable.design_basis?.limits ?? []);
-	const every = withOwnRules(
-		[...(shipped.value ?? []), ...(practice.value ?? [])],
-		ownRules.map(({ file: { name }, jurisdiction }) => ({ file: name, jurisdiction })),
-		readable.well.issued,
-	);
-	const jurisdictions = every.value ?? [];
+	const jurisdictions = [...(shipped.value ?? []), ...own, ...(practice.value ?? [])];
 	const found = [
 		...resolved.diagnostics,
 		...conditionFaults(resolved.value?.conditions ?? []),
 		...shipped.diagnostics,
-		...every.diagnostics,
 		...practice.diagnostics,
 		...ruleReferenceFaults(
 			readable.site,

@@ -8,41 +8,49 @@ const SRC = fileURLToPath(new URL("../src", import.meta.url));
 /** Rooms of the source, each with the rooms it may import from and why the fence stands there. */
 const ROOMS: Readonly<Record<string, { readonly may: readonly string[]; readonly because: string }>> = {
 	units: { may: [], because: "units are the ground everything stands on" },
-	diagnostics: { may: ["units"], because: "a fault is told without knowing which stage found it" },
-	cite: { may: ["units", "diagnostics"], because: "origins are paths and sources, whatever the value is of" },
+	messages: { may: ["units"], because: "words are kept apart from whoever says them" },
+	diagnostics: {
+		may: ["units", "messages"],
+		because: "a fault is told without knowing which stage found it",
+	},
+	cite: {
+		may: ["units", "messages", "diagnostics"],
+		because: "origins are paths and sources, whatever the value is of",
+	},
 	measure: { may: ["units"], because: "text is measured alike for every drawing and renderer" },
 	shipped: { may: [], because: "where this package's own files lie is known without knowing what they hold" },
 	document: {
-		may: ["units", "diagnostics", "cite"],
+		may: ["units", "messages", "diagnostics", "cite"],
 		because: "the seam between composing and rendering is types",
 	},
 	source: {
-		may: ["units", "diagnostics", "cite"],
+		may: ["units", "messages", "diagnostics", "cite"],
 		because: "text becomes a tree without knowing what the tree means",
 	},
 	definition: {
-		may: ["units", "diagnostics", "cite", "document", "source"],
+		may: ["units", "messages", "diagnostics", "cite", "document", "source"],
 		because: "what may be written does not depend on what is made of it",
 	},
 	catalog: {
-		may: ["units", "diagnostics", "cite", "shipped", "document", "source"],
+		may: ["units", "messages", "diagnostics", "cite", "shipped", "document", "source"],
 		because: "shipped data is read like a user's file, and knows no well",
 	},
 	well: {
-		may: ["units", "diagnostics", "cite", "document", "source", "definition", "catalog"],
+		may: ["units", "messages", "diagnostics", "cite", "document", "source", "definition", "catalog"],
 		because: "understanding comes before calculating",
 	},
 	calc: {
-		may: ["units", "diagnostics", "cite", "well", "definition"],
+		may: ["units", "messages", "diagnostics", "cite", "well", "definition"],
 		because: "pure engineering: from a well to numbers, nothing else",
 	},
 	rules: {
-		may: ["units", "diagnostics", "cite", "document", "definition", "catalog", "well", "calc"],
+		may: ["units", "messages", "diagnostics", "cite", "document", "definition", "catalog", "well", "calc"],
 		because: "checks meet limits; they neither compute the well nor print it",
 	},
 	drawing: {
 		may: [
 			"units",
+			"messages",
 			"diagnostics",
 			"cite",
 			"measure",
@@ -58,6 +66,7 @@ const ROOMS: Readonly<Record<string, { readonly may: readonly string[]; readonly
 	paper: {
 		may: [
 			"units",
+			"messages",
 			"diagnostics",
 			"shipped",
 			"cite",
@@ -74,7 +83,7 @@ const ROOMS: Readonly<Record<string, { readonly may: readonly string[]; readonly
 		because: "a paper chooses and orders; a renderer prints",
 	},
 	render: {
-		may: ["units", "diagnostics", "cite", "measure", "document"],
+		may: ["units", "messages", "diagnostics", "cite", "measure", "document"],
 		because: "a renderer sees the document and nothing behind it",
 	},
 	cli: { may: ["*"], because: "the only place for process, console and files" },
@@ -117,6 +126,10 @@ const LIBRARIES: Readonly<Record<string, { readonly rooms: readonly string[]; re
 	"@resvg/resvg-js": { rooms: ["render/png"], because: "one maker of pictures" },
 	"csv-stringify": { rooms: ["render/tables"], because: "one writer of tables" },
 	"ical-generator": { rooms: ["render/calendar"], because: "one writer of calendars" },
+	"intl-messageformat": {
+		rooms: ["messages"],
+		because: "plurals and choices of a language are a solved problem",
+	},
 	"fastest-levenshtein": {
 		rooms: ["diagnostics"],
 		because: "near names are suggested where faults are told",

@@ -55,9 +55,11 @@ export interface CementResults {
 	readonly annulus_column?: AnnulusColumn;
 	/** Where cement in place comes nearest to breaking the rock down. */
 	readonly least_fracture_margin?: {
+		/** Name of the formation, or `shoe test`. */
 		readonly formation: string;
 		readonly at: DepthMark;
 		readonly margin: Known<"pressure-difference">;
+		readonly as_density: Known<"density">;
 	};
 	/** The job from the first spacer to the plug, as planned; of a job with a stage tool the first stage. */
 	readonly placement?: PlacementResults;

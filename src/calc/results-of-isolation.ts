@@ -1,5 +1,5 @@
 import type { Known, KnownTable } from "../cite/known.ts";
-import type { HoleMark } from "./result-marks.ts";
+import type { DepthMark, HoleMark } from "./result-marks.ts";
 
 export interface IsolationResults {
 	/** Surface shoe below the base of protected water; negative when above. By the string that protects the water. */
@@ -133,13 +133,29 @@ export interface OffsetWellResults {
 	/** Where its vertical depth is given. */
 	readonly bottom?: Known<"true-vertical-depth">;
 	readonly above_top_perforation?: Known<"offset">;
-	/** Least distance in space from its bore, taken vertical, to the treated interval. */
-	readonly treated_in_space?: Known<"distance">;
-	/** Least distance in space from its bore, taken vertical, to this well's path, and where on it. */
+	/** Nearest approach of the two holes, center to center, and where in each; no uncertainty is deducted. */
 	readonly in_space?: Known<"distance">;
 	readonly nearest_in_space?: HoleMark;
-	/** The same less the uncertainties stated, of its place and of this well's survey. */
-	readonly in_space_at_least?: Known<"distance">;
+	readonly nearest_in_other?: Known<"measured-depth">;
+	/** Nearest approach to the treated interval, in space and as seen on the map. */
+	readonly treated_in_space?: Known<"distance">;
+	readonly treated_in_plan?: Known<"distance">;
+	/** The factor from each place of this hole, as a ladder plot shows it. */
+	readonly separation?: KnownTable<"md" | "other_md" | "distance" | "standard_deviation" | "factor">;
+	/** The least of them, where on this hole it is, and how far apart the holes are there. */
+	readonly separation_factor?: Known<"ratio">;
+	readonly separation_at?: HoleMark;
+	readonly separation_distance?: Known<"distance">;
+	/** Longest half-length of the fracture models and the uncertainties of both places. */
+	readonly fracture_reach?: Known<"distance">;
+	/** How far its bottom lies above the highest top of the fracture models; negative where it goes as deep. */
+	readonly above_fractures?: Known<"offset">;
+	/** Of a hole that goes as deep: the least horizontal distance from the treated interval to that part of it. */
+	readonly treated_in_plan_at_depth?: Known<"distance">;
+	/** Whether its stated barriers cover the height of the fractures. */
+	readonly shut_off_beside_fractures?: boolean;
+	/** Of a hole that goes as deep: what is left between reach and hole, horizontally; negative where they may meet. */
+	readonly clear_of_fractures?: Known<"offset">;
 }
 
 export interface PressureResults {
@@ -155,6 +171,21 @@ export interface HolePressureResults {
 	readonly mud_hydrostatic_at_bottom?: Known<"pressure">;
 	/** Of the undisturbed rock. */
 	readonly bottom_temperature?: Known<"temperature">;
+	/** The formation open to it that the mud has most to hold back, its pressure as a density from the datum. */
+	readonly highest_pore?: {
+		readonly formation: string;
+		readonly at: DepthMark;
+		readonly density: Known<"density">;
+	};
+	/** Mud less that; below zero the rock may flow. */
+	readonly mud_over_pore?: Known<"density">;
+	/** The weakest place open to it, its shoe or a formation below, less the mud at rest. */
+	readonly weakest_over_mud?: {
+		/** Id of the string at the shoe, or the formation's name. */
+		readonly place: string;
+		readonly density: Known<"density">;
+		readonly margin: Known<"density">;
+	};
 	/** The string that is drilled out of. */
 	readonly shoe?: string;
 	readonly shoe_strength?: Known<"density">;
@@ -166,8 +197,12 @@ export interface HolePressureResults {
 	/** Single bubble. */
 	readonly kick_height?: Known<"length">;
 	readonly kick_tolerance?: Known<"volume">;
-	/** What it is held against: of the hole where it has one of its own, else of the well. */
+	/** What it is held against, over pore pressure: of the hole where it has one of its own, else of the well. */
 	readonly kick_intensity?: Known<"density">;
+	/** The kick's pressure over the mud in the hole. */
+	readonly kick_over_mud?: Known<"density">;
+	/** A formation below the shoe, where it and not the shoe limits the kick. */
+	readonly kick_limited_by?: string;
 	readonly design_kick?: Known<"volume">;
 	/** Tolerance less the design kick; negative where the shoe does not hold it. */
 	readonly kick_margin?: Known<"volume">;
@@ -181,7 +216,7 @@ export interface HolePressureResults {
 /** Horizontal distances from coordinates; a surveyed distance stands before them. */
 export interface SiteResults {
 	readonly neighbors: readonly PlaceResults[];
-	readonly offset_wells: readonly PlaceResults[];
+	readonly offset_wells: readonly OffsetPlaceResults[];
 	/** Every station of the path, in the surface location's datum. */
 	readonly stations?: KnownTable<"md" | "latitude" | "longitude">;
 	readonly landing?: PlaceOnMap;
@@ -204,7 +239,11 @@ export interface PlaceResults {
 	readonly east?: Known<"offset">;
 	/** Least horizontal distance to the well path, and where on it. */
 	readonly from_path?: Known<"distance">;
-	/** The same less the survey's stated uncertainty. */
-	readonly from_path_least?: Known<"distance">;
 	readonly nearest?: HoleMark;
+}
+
+export interface OffsetPlaceResults extends PlaceResults {
+	/** Its hole from this wellhead and this well's datum, where the definition says where it goes. */
+	readonly path?: KnownTable;
+	readonly path_given_by?: "vertical" | "bottom hole" | "surveyed";
 }

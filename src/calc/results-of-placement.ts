@@ -19,9 +19,12 @@ export interface PlacementResults {
 	readonly with_friction: boolean;
 	readonly fracture?: TightestMargin;
 	readonly pore?: TightestMargin;
-	readonly greatest_pump_pressure: Known<"pressure">;
-	readonly final_circulating_pressure: Known<"pressure">;
+	/** Absent, like the two below it, where friction could not be worked: at rest they would be too low. */
+	readonly greatest_pump_pressure?: Known<"pressure">;
+	readonly final_circulating_pressure?: Known<"pressure">;
 	readonly bump_pressure?: Known<"pressure">;
+	/** The weakest of casing, its coupling and the wellhead, as rated and without a factor. */
+	readonly bump_weakest?: Known<"pressure">;
 	/** The least of what casing, its test and the wellhead are good for. */
 	readonly bump_limit?: {
 		readonly element: string;
@@ -63,7 +66,10 @@ export interface PumpedFluid {
 export interface TightestMargin {
 	readonly steps: KnownTable<"pumped" | "tvd" | "pressure" | "rock" | "margin">;
 	readonly margin: Known<"pressure-difference">;
+	/** The least over depth and time as a density of the column above it; not always at the place of `margin`. */
+	readonly least_as_density: Known<"density">;
 	readonly at: DepthMark;
+	/** Name of the formation, or `shoe test` where that and not the rock bears the least there. */
 	readonly formation: string;
 	readonly at_pumped: Known<"volume">;
 	/** The fluid that is being pumped then. */

@@ -1,4 +1,5 @@
 import type { Known, KnownTable } from "../cite/known.ts";
+import type { Said } from "../messages/message.ts";
 import type { DepthMark, HoleMark } from "./result-marks.ts";
 import type { CementResults } from "./results-of-cement.ts";
 import type { IsolationResults, PressureResults, SiteResults } from "./results-of-isolation.ts";
@@ -38,7 +39,7 @@ export interface Results {
 export interface Undetermined {
 	readonly key: string;
 	/** One sentence. */
-	readonly because: string;
+	readonly because: Said;
 	/** Definition paths that would mend it. */
 	readonly needs: readonly (readonly (string | number)[])[];
 }
@@ -77,6 +78,8 @@ export interface TrajectoryResults {
 	/** Horizontal distance and direction from wellhead to total depth. */
 	readonly closure: Known<"length">;
 	readonly closure_azimuth: Known<"angle">;
+	/** Of a survey: between stations of the build and the lateral; absent of a hole without either. */
+	readonly longest_interval?: Known<"length">;
 	/** How far from its stated place the hole may be, as stated. */
 	readonly uncertainty_radius?: Known<"distance">;
 }
@@ -157,6 +160,14 @@ export interface CasingResults {
 	>;
 	/** At bottom. */
 	readonly hook_load?: HookLoadResults;
+	/** Let down with the greatest friction: where the push in the string is greatest against what would coil it. */
+	readonly slack_off_compression?: {
+		readonly line: KnownTable<"md" | "tvd" | "compression" | "helical">;
+		readonly over_helical: Known<"ratio">;
+		readonly at: HoleMark;
+		readonly compression: Known<"force">;
+		readonly helical: Known<"force">;
+	};
 	/** Loads against ratings over depth, by situation and kind. */
 	readonly loads: readonly LoadCaseResults[];
 }

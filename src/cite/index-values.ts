@@ -3,7 +3,7 @@ import { isKnown, isKnownTable, type Known, type KnownTable } from "./known.ts";
 /** Every value of a tree under its key, and the key of each value: how a printed number is traced and compared. */
 export interface ValueIndex {
 	readonly byKey: ReadonlyMap<string, Known | KnownTable>;
-	readonly keyOf: (value: Known | KnownTable) => string | undefined;
+	readonly keyOf: (value: object) => string | undefined;
 }
 
 /**
@@ -28,7 +28,7 @@ export const indexValues = (roots: Readonly<Record<string, unknown>>): ValueInde
 		else for (const [step, child] of Object.entries(node)) visit(child, join(step), within);
 	};
 	visit(roots, "", []);
-	return { byKey, keyOf: (value) => keys.get(value) };
+	return { byKey, keyOf: (value) => keys.get(value as Known | KnownTable) };
 };
 
 const nameOf = (item: unknown): string | number | undefined => {

@@ -1,11 +1,11 @@
 import { Argument, Command, Option } from "commander";
 import { hasErrors } from "../diagnostics/diagnostic.ts";
-import { diagnosticsToJson } from "../diagnostics/json.ts";
-import { showPath } from "../diagnostics/path.ts";
-import { VERDICTS } from "../document/verdict.ts";
-import type { Findings } from "../paper/context.ts";
-import type { Finding } from "../rules/finding.ts";
+import { LANGUAGES, type Language } from "../document/document.ts";
+import type { Reader } from "../messages/print.ts";
+import type { UnitSystem } from "../units/format.ts";
 import { EXIT } from "./exit-codes.ts";
+import { findingsJson } from "./findings-json.ts";
+import { findingsText } from "./findings-text.ts";
 import type { Session } from "./program.ts";
 import { rulesOption, tellDiagnostics, understandFile } from "./read-well.ts";
 import { openShipped } from "./shipped.ts";
@@ -13,7 +13,11 @@ import { terminal } from "./terminal.ts";
 
 interface CheckOptions {
 	readonly format: "text" | "json";
+	readonly units: UnitSystem;
+	readonly lang: Language;
 	readonly strict?: boolean;
+	readonly all?: boolean;
+	readonly quiet?: boolean;
 	readonly rules: readonly string[];
 }
 
@@ -26,86 +30,32 @@ export const checkCommand = (session: Session): Command =>
 				.choices(["text", "json"])
 				.default("text"),
 		)
+		.addOption(
+			new Option("--units <system>", "field or metric").choices(["field", "metric"]).default("field"),
+		)
+		.addOption(new Option("--lang <language>", "en or es").choices(LANGUAGES).default("en"))
 		.addOption(rulesOption())
-		.option("--strict", "exit with 2 if a check is not met or cannot be told")
+		.option("--all", "also list what is met and what does not apply")
+		.option("--quiet", "print totals only")
+		.option("--strict", "exit with 2 if a finding is not met or lacks data")
 		.addHelpText("after", "\nExample:\n  casebound check my-well.yaml --strict")
 		.action((files: readonly string[], options: CheckOptions) => {
 			const shipped = openShipped();
+			const documents: object[] = [];
+			const reader: Reader = { language: options.lang, units: options.units };
 			for (const file of files) {
 				const understanding = understandFile(file, options.rules, shipped);
 				if (hasErrors(understanding.diagnostics)) session.end(EXIT.badDefinition);
 				const { findings } = understanding;
-				if (options.format === "json")
-					terminal.out(
-						JSON.stringify(
-							{
-								file,
-								diagnostics: diagnosticsToJson(understanding.diagnostics, understanding.texts),
-								verdicts: findings?.judgement.findings.map(findingJson) ?? [],
-								missing:
-									findings?.missing.map((item) => ({
-										what: item.what,
-										at: item.at,
-										asked_by: item.askedBy,
-									})) ?? [],
-							},
-							null,
-							2,
-						),
-					);
+				if (options.format === "json") documents.push(findingsJson(file, understanding, reader));
 				else {
-					tellDiagnostics(understanding);
-					if (findings) terminal.out(verdictText(file, findings));
+					tellDiagnostics(understanding, reader);
+					const { width } = terminal;
+					if (findings) terminal.out(findingsText(file, findings, { ...options, reader, width }));
 				}
 				const { counts } = findings?.judgement ?? { counts: undefined };
 				if (options.strict === true && counts && counts["not met"] + counts["cannot tell"] > 0)
 					session.end(EXIT.verdicts);
 			}
+			if (options.format === "json") terminal.out(JSON.stringify({ files: documents }, null, 2));
 		});
-
-const howKnown = ({ cite }: Finding): string => {
-	const { way, confidence } = cite.howKnown;
-	return confidence === undefined ? way : `${way}, ${confidence} confidence`;
-};
-
-const findingJson = (finding: Finding) => ({
-	check: finding.check,
-	subject: finding.subject,
-	verdict: finding.verdict,
-	because: finding.because,
-	requirement: finding.requirement,
-	citation: finding.cite.citation,
-	rule: finding.cite.rule,
-	standing: finding.cite.standing,
-	how_known: howKnown(finding),
-	text_as_of: finding.cite.textAsOf,
-	missing: finding.missing?.map((item) => ({ what: item.what, at: item.at })) ?? [],
-});
-
-const verdictText = (file: string, { judgement, missing, well }: Findings): string => {
-	const lines = [`${file}: ${well.identity.name}`, ""];
-	for (const verdict of VERDICTS) {
-		const of = judgement.findings.filter((finding) => finding.verdict === verdict);
-		if (of.length === 0) continue;
-		lines.push(`${verdict} (${of.length})`);
-		for (const finding of of) {
-			const standing = finding.cite.standing === "compared" ? "" : `  [not compared: ${howKnown(finding)}]`;
-			lines.push(`  ${finding.cite.citation}, ${finding.subject}: ${finding.because}${standing}`);
-			for (const item of finding.missing ?? [])
-				lines.push(`      missing ${item.what}: write it at ${showPath(item.at)}`);
-		}
-		lines.push("");
-	}
-	for (const code of judgement.unknownJurisdictions)
-		lines.push(`no rules are known for "${code}": nothing was checked against it`, "");
-	if (missing.length > 0) {
-		lines.push(`asked for and not given (${missing.length})`);
-		for (const item of missing)
-			lines.push(`  ${item.what}: write it at ${showPath(item.at)} (${item.askedBy.join("; ")})`);
-		lines.push("");
-	}
-	lines.push(
-		"Check results are arithmetic on limits as we know them, not an opinion on whether a law is satisfied.",
-	);
-	return lines.join("\n");
-};

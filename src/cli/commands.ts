@@ -21,7 +21,7 @@ export const COMMANDS: readonly Listed[] = [
 	{
 		name: "check",
 		takes: "[options] <file...>",
-		about: "validate, calculate and judge; print faults and rule checks",
+		about: "validate, calculate and judge; print faults and findings, the worst first",
 		load: async (session) => (await import("./check.ts")).checkCommand(session),
 	},
 	{

@@ -2,6 +2,7 @@ import { readFileSync, realpathSync } from "node:fs";
 import { Option } from "commander";
 import { hasErrors } from "../diagnostics/diagnostic.ts";
 import { printDiagnostics } from "../diagnostics/print.ts";
+import type { Reader } from "../messages/print.ts";
 import type { Findings } from "../paper/context.ts";
 import { type Understanding, understand } from "../pipeline.ts";
 import { type FileAccess, filesBeside } from "../source/locate-files.ts";
@@ -30,10 +31,14 @@ export const understandFile = (
 	);
 };
 
-export const tellDiagnostics = ({ diagnostics, texts }: Understanding): void => {
+export const tellDiagnostics = ({ diagnostics, texts }: Understanding, reader?: Reader): void => {
 	if (diagnostics.length > 0)
 		terminal.err(
-			printDiagnostics(diagnostics, texts, { color: terminal.color, width: terminal.width }).trimEnd(),
+			printDiagnostics(diagnostics, texts, {
+				color: terminal.color,
+				width: terminal.width,
+				...(reader === undefined ? {} : { reader }),
+			}).trimEnd(),
 		);
 };
 

@@ -1,8 +1,7 @@
 import type * as z from "zod";
-import { apiNumber } from "./api-number.ts";
 import { PRIVATE, PUBLIC, RECORD } from "./audience.ts";
 import { depth } from "./depth-field.ts";
-import { date, entry, group, identifier, list, narrowing, oneOf, optional, text } from "./field.ts";
+import { date, entry, identifier, list, narrowing, oneOf, optional, text } from "./field.ts";
 import { coordinate, q } from "./quantity-field.ts";
 
 export const DATUMS = ["NAD83", "NAD27", "WGS84"] as const;
@@ -70,51 +69,8 @@ export const neighbor = entry("Neighbor", "Anything a setback, a notice or a per
 	surveyed: optional(
 		list("Surveyed distances", "Measured distances stand before computed ones.", PUBLIC, surveyed),
 	),
-	consent: optional(
-		group("Written consent", "Some setbacks give way to it.", RECORD, {
-			given: date("Given on", "The day it was signed.", RECORD),
-			cite: text(
-				"Where it is kept",
-				"A record number or the file it is in.",
-				RECORD,
-				"county record 2026-0114",
-			),
-		}),
-	),
 	notice: optional(date("Notice sent on", "Shows that notice was given in time.", PRIVATE)),
 	papers: narrowing(PUBLIC),
 });
 
-export const offsetWell = entry(
-	"Offset well",
-	"An old hole may be the way past every barrier of this one.",
-	PUBLIC,
-	{
-		id: identifier("Short name", "Names the well in results.", RECORD),
-		name: text("Name", "As the agency's records have it.", PUBLIC),
-		api_number: optional(apiNumber("API well number", "Finds the well's records.", RECORD)),
-		operator: optional(text("Operator", "Whom to notify before treating nearby.", RECORD)),
-		status: text("Status", "Producing, idle or plugged decides what may come up it.", PUBLIC, "plugged 1981"),
-		latitude: optional(position.latitude),
-		longitude: optional(position.longitude),
-		datum: optional(datum),
-		total_depth: optional(
-			depth(["vertical", "measured"], "Total depth", "Shows whether it reaches the treated rock.", PUBLIC),
-		),
-		position_uncertainty: optional(
-			q(
-				"distance",
-				"Uncertainty of its place",
-				"An old location may be some hundred feet off; it is taken off the distance in space.",
-				RECORD,
-			),
-		),
-		evidence: optional(
-			text("Evidence of its condition", "What the status rests on.", RECORD, "plugging record on file"),
-		),
-		papers: narrowing(PUBLIC),
-	},
-);
-
 export type Neighbor = z.output<typeof neighbor>;
-export type OffsetWell = z.output<typeof offsetWell>;

@@ -18,9 +18,13 @@ export const STAND_IN_DATE = "9999-12-31";
 const MARKS = [STAND_IN, STAND_IN_NAME, STAND_IN_DATE, "NaN"];
 
 const speaksOfStandIn = ({ what, expected, found = "", mend, related = [] }: Diagnostic): boolean =>
-	[what, expected, found, mend, ...related.map(({ label }) => label)].some((text) =>
-		MARKS.some((mark) => text.includes(mark)),
-	);
+	[what, expected, found, mend, ...related.map(({ label }) => label)].some((said) => {
+		const text = typeof said === "string" ? said : JSON.stringify(said.facts, nanAsText);
+		return MARKS.some((mark) => text.includes(mark));
+	});
+
+/** JSON has no word for a value that is not a number. */
+const nanAsText = (_key: string, value: unknown): unknown => (Number.isNaN(value) ? "NaN" : value);
 
 /** Whether one path lies at, above or below the other. */
 const inLine = (a: Path, b: Path): boolean => {

@@ -53,7 +53,7 @@ const segments = entry("Segments", "Any other plan, piece by piece from the surf
 	segments: list("Segments", "In order from the surface.", TECHNICAL, segment),
 });
 
-const station = entry("Survey station", "One measurement of the hole's direction.", RECORD, {
+export const station = entry("Survey station", "One measurement of the hole's direction.", RECORD, {
 	md: measuredDepth("Measured depth", "Where it was taken.", RECORD),
 	inclination: q("angle", "Inclination", "0 is straight down.", RECORD),
 	azimuth: q("angle", "Azimuth", "From the north reference.", RECORD),

@@ -4,6 +4,7 @@ import { PAPERS } from "../document/document.ts";
 import { datesInOrder } from "./dates-in-order.ts";
 import { definitionSchema } from "./definition.ts";
 import { faultAt, isBlock, itemsAt, valueAt } from "./fault.ts";
+import { PATH_GIVEN_BY } from "./offset-wells.ts";
 import { sameNames } from "./same-names.ts";
 import { fieldAt } from "./schema-walk.ts";
 import { lowBelowHigh, sharesOfWhole } from "./shares-and-ranges.ts";
@@ -92,6 +93,9 @@ const choices = (tree: unknown): readonly Diagnostic[] => [
 	...oneOfKeys(tree, ["stimulation", "stages"], ["layout", "rows", "interval"]),
 	...oneOfKeys(tree, ["stimulation", "stages", "actual"], ["file", "records"]),
 	...oneOfKeys(tree, ["trajectory", "actual", "survey"], ["file", "stations"]),
+	...itemsAt(tree, ["site", "offset_wells"]).flatMap((_, i) =>
+		oneOfKeys(tree, ["site", "offset_wells", i, "path"], PATH_GIVEN_BY),
+	),
 	...itemsAt(tree, ["casing"]).flatMap((string, i) =>
 		itemsAt(string, ["pipe"]).flatMap((pipe, j) =>
 			isBlock(pipe) && !Object.hasOwn(pipe, "weight")

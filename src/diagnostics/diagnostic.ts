@@ -1,3 +1,4 @@
+import type { Said } from "../messages/message.ts";
 import type { Code } from "./codes.ts";
 import type { Path } from "./path.ts";
 
@@ -23,12 +24,12 @@ export interface Diagnostic {
 	readonly code: Code;
 	readonly severity: Severity;
 	readonly at: Place;
-	readonly what: string;
-	readonly expected: string;
-	readonly found?: string;
-	readonly why?: string;
-	readonly mend: string;
-	readonly related?: readonly { readonly at: Place; readonly label: string }[];
+	readonly what: Said;
+	readonly expected: Said;
+	readonly found?: Said;
+	readonly why?: Said;
+	readonly mend: Said;
+	readonly related?: readonly { readonly at: Place; readonly label: Said }[];
 	/** Key into `seeds/sources.yaml`, with section, where the expectation is somebody's published one. */
 	readonly source?: string;
 }

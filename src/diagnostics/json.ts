@@ -1,3 +1,5 @@
+import type { Said } from "../messages/message.ts";
+import { ENGLISH_READER, type Reader, tellSaid } from "../messages/print.ts";
 import type { Code } from "./codes.ts";
 import type { Diagnostic, Place, Severity } from "./diagnostic.ts";
 import { locate, type Sources } from "./locate.ts";
@@ -38,20 +40,26 @@ const placeJson = (place: Place, sources: Sources): PlaceJson => {
 };
 
 /** Diagnostics for programs (editors, continuous checks), in the order they are printed in. */
-export const diagnosticsToJson = (diagnostics: readonly Diagnostic[], sources: Sources): DiagnosticJson[] =>
-	inOrder(diagnostics, sources).map(
+export const diagnosticsToJson = (
+	diagnostics: readonly Diagnostic[],
+	sources: Sources,
+	reader: Reader = ENGLISH_READER,
+): DiagnosticJson[] => {
+	const told = (said: Said): string => tellSaid(said, reader);
+	return inOrder(diagnostics, sources).map(
 		({ code, severity, at, what, expected, found, why, mend, related, source }) => ({
 			code,
 			severity,
 			...placeJson(at, sources),
-			what,
-			expected,
-			...(found === undefined ? {} : { found }),
-			...(why === undefined ? {} : { why }),
-			mend,
+			what: told(what),
+			expected: told(expected),
+			...(found === undefined ? {} : { found: told(found) }),
+			...(why === undefined ? {} : { why: told(why) }),
+			mend: told(mend),
 			...(related === undefined
 				? {}
-				: { related: related.map((each) => ({ ...placeJson(each.at, sources), label: each.label })) }),
+				: { related: related.map((each) => ({ ...placeJson(each.at, sources), label: told(each.label) })) }),
 			...(source === undefined ? {} : { source }),
 		}),
 	);
+};

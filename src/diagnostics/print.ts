@@ -1,3 +1,5 @@
+import type { Said } from "../messages/message.ts";
+import { ENGLISH_READER, type Reader, tellSaid } from "../messages/print.ts";
 import type { Diagnostic, Severity } from "./diagnostic.ts";
 import { type Location, locate, locateStart, type Sources, showLocation } from "./locate.ts";
 import { showPath } from "./path.ts";
@@ -7,6 +9,8 @@ export interface PrintOptions {
 	readonly color: boolean;
 	/** Columns of the terminal; 80 where it is not one. */
 	readonly width: number;
+	/** English in field units where absent. */
+	readonly reader?: Reader;
 }
 
 const ESCAPE = "\u001b[";
@@ -84,23 +88,40 @@ const trail = ({ at }: Diagnostic, sources: Sources): string => {
 	return steps === undefined ? showPath(at.path) : steps.join(" › ");
 };
 
-const printOne = (diagnostic: Diagnostic, sources: Sources, width: number, paint: Paint): string => {
+/** Heads of the lines of a fault. */
+const LABELS = {
+	expected: { en: "expected", es: "se espera" },
+	found: { en: "found", es: "hay" },
+	why: { en: "why", es: "motivo" },
+	mend: { en: "mend", es: "arreglo" },
+	see: { en: "see", es: "vea" },
+	source: { en: "source", es: "fuente" },
+	more: { en: "more", es: "más" },
+} as const;
+
+interface Sheet {
+	readonly width: number;
+	readonly paint: Paint;
+	readonly reader: Reader;
+}
+
+const printOne = (diagnostic: Diagnostic, sources: Sources, { width, paint, reader }: Sheet): string => {
 	const { code, severity, at, what, expected, found, why, mend, related = [], source } = diagnostic;
 	const location = locate(at, sources);
-	const line = (label: string, text: string | undefined): string[] =>
-		text === undefined ? [] : labelled(label, text, width, paint);
+	const line = (label: keyof typeof LABELS, said: Said | undefined): string[] =>
+		said === undefined ? [] : labelled(LABELS[label][reader.language], tellSaid(said, reader), width, paint);
 	const crumbs = at.path.length === 0 ? "" : `${visible(trail(diagnostic, sources))}: `;
 	const underlined = location.line?.text.slice(location.line.from, location.line.to);
 	return [
 		`${paint("strong", visible(showLocation(location)))}  ${paint(severity, severity)}  ${code}`,
-		...wrap(crumbs + visible(clipped(what)), width - 2).map((text) => `  ${text}`),
+		...wrap(crumbs + visible(clipped(tellSaid(what, reader))), width - 2).map((text) => `  ${text}`),
 		...frame(location, width, severity, paint),
 		...line("expected", expected),
-		...line("found", found === underlined ? undefined : found),
+		...line("found", found === undefined || tellSaid(found, reader) === underlined ? undefined : found),
 		...line("why", why),
 		...line("mend", mend),
 		...related.flatMap((place) =>
-			line("see", `${showLocation(locateStart(place.at, sources))}  ${place.label}`),
+			line("see", `${showLocation(locateStart(place.at, sources))}  ${tellSaid(place.label, reader)}`),
 		),
 		...line("source", source),
 		...line("more", `casebound explain ${code}`),
@@ -139,13 +160,13 @@ export const countLine = (diagnostics: readonly Diagnostic[]): string =>
 export const printDiagnostics = (
 	diagnostics: readonly Diagnostic[],
 	sources: Sources,
-	{ color, width }: PrintOptions,
+	{ color, width, reader = ENGLISH_READER }: PrintOptions,
 ): string => {
 	if (diagnostics.length === 0) return "";
 	const columns = Math.max(NARROWEST, width);
 	const paint = painter(color);
 	const shown = inOrder(diagnostics, sources).slice(0, MOST_SHOWN);
-	const printed = shown.map((each) => printOne(each, sources, columns, paint));
+	const printed = shown.map((each) => printOne(each, sources, { width: columns, paint, reader }));
 	const count = countLine(diagnostics);
 	const left = diagnostics.length - shown.length;
 	return `${[...printed, left > 0 ? `${count}; ${left} of them not shown` : count].join("\n\n")}\n`;

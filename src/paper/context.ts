@@ -6,8 +6,10 @@ import type { ValueIndex } from "../cite/index-values.ts";
 import type { Known } from "../cite/known.ts";
 import type { Cell } from "../document/blocks.ts";
 import type { Paper } from "../document/document.ts";
-import type { QuantityStyle, QuantityText } from "../document/inline.ts";
+import type { Inline, QuantityStyle, QuantityText } from "../document/inline.ts";
 import type { Drawing } from "../document/shapes.ts";
+import type { Said } from "../messages/message.ts";
+import { type Reader, sentenceCase, type ToldPart, tellParts } from "../messages/print.ts";
 import type { DueItem } from "../rules/due-dates.ts";
 import type { Judgement, MissingItem } from "../rules/finding.ts";
 import type { UnitSystem } from "../units/format.ts";
@@ -68,3 +70,32 @@ export const cell = (context: PaperContext, known: Known | undefined, style?: Qu
 
 export const textCell = (value: string | undefined): Cell =>
 	value === undefined || value === "" ? { kind: "none" } : { kind: "text", text: value };
+
+/** Who reads the paper: in which language, and in which units. */
+export const readerOf = ({ words, units }: PaperContext): Reader => ({ language: words.language, units });
+
+/** Parts of a sentence on their way into a paper, each value with the key by which papers agree. */
+export const toldInlines = (context: PaperContext, parts: readonly ToldPart[]): Inline[] =>
+	parts.map((part): Inline => {
+		if (typeof part === "string") return { kind: "text", text: part };
+		const { known, value, style } = part;
+		const key = context.index.keyOf(known);
+		return {
+			kind: "quantity",
+			dimension: known.dimension,
+			value,
+			style,
+			...(key === undefined ? {} : { key }),
+		};
+	});
+
+/** What a stage says, in the language and units of the paper; nothing begins with a capital that is not a sentence. */
+export const saidInlines = (context: PaperContext, said: Said, sentence = false): Inline[] => {
+	if (typeof said === "string") return [{ kind: "text", text: said }];
+	const parts = tellParts(said, readerOf(context));
+	return toldInlines(context, sentence ? sentenceCase(parts) : parts);
+};
+
+/** A cell that holds a sentence. */
+export const saidCell = (context: PaperContext, said: Said): Cell =>
+	said === "" ? { kind: "none" } : { kind: "rich", children: saidInlines(context, said, true) };

@@ -16,14 +16,7 @@ export interface DueDate {
 	readonly basis: "recorded" | "planned";
 }
 
-export type DueOrNot =
-	| DueDate
-	| {
-			readonly missing: readonly MissingInput[];
-			readonly because?: string;
-			/** Why nothing will ever be due, as far as the definition goes. */
-			readonly never?: string;
-	  };
+export type DueOrNot = DueDate | { readonly missing: readonly MissingInput[]; readonly because?: string };
 
 const HOURS_A_DAY = 24;
 
@@ -31,13 +24,11 @@ const HOURS_A_DAY = 24;
 export const dueDate = (
 	{ well, jurisdiction }: Pick<Case, "well" | "jurisdiction">,
 	limit: Deadline,
-	string?: string,
 ): DueOrNot => {
 	const sign = limit.side === "before" ? -1 : 1;
 	const dated = limit.of.map(({ event, count, unit }): DueOrNot => {
-		const at = eventDate(well, event, string);
-		if ("missing" in at)
-			return { missing: [at.missing], ...(at.never === undefined ? {} : { never: at.never }) };
+		const at = eventDate(well, event);
+		if ("missing" in at) return { missing: [at.missing] };
 		// An hour limit is dated by the whole day it falls in, on the safe side of it.
 		const days = unit === "days" ? count.value : Math.ceil(count.value / HOURS_A_DAY);
 		const kind = limit.days === "business" ? "business " : "";
@@ -61,7 +52,6 @@ export const dueDate = (
 		return {
 			missing: unknown.flatMap(({ missing }) => missing),
 			...(unknown[0]?.because === undefined ? {} : { because: unknown[0].because }),
-			...(unknown[0]?.never === undefined ? {} : { never: unknown[0].never }),
 		};
 	return rest.reduce((early, each) => (daysBetween(early.due, each.due) < 0 ? each : early), first);
 };
@@ -74,8 +64,7 @@ const noticeFor = ({ well, rule }: Case) =>
  * A deadline on the date of this issue. What is not yet due is not asked; what is past due has to be recorded as sent.
  */
 export const judgeDeadline = (the: Case, limit: Deadline): Outcome => {
-	const found = dueDate(the, limit, the.subject.kind === "string" ? the.subject.string.id : undefined);
-	if (!("due" in found) && found.never !== undefined) return doesNotApply(`${found.never}.`);
+	const found = dueDate(the, limit);
 	if (!("due" in found))
 		return cannotTell(found.missing, ...(found.because === undefined ? [] : [`${found.because}.`]));
 	const { due, span, event, eventDate: on, basis } = found;

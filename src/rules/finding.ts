@@ -1,11 +1,13 @@
-import type { HowKnown, PublicCopy, RuleSetKind, Standing } from "../catalog/limits/limit.ts";
+import type { HowKnown, RuleSetKind } from "../catalog/limits/limit.ts";
 import type { Known } from "../cite/known.ts";
 import type { Path } from "../diagnostics/path.ts";
 import type { Paper } from "../document/document.ts";
 import type { Verdict } from "../document/verdict.ts";
+import type { Said } from "../messages/message.ts";
 import type { Reason } from "./reason.ts";
 
-export type { Standing };
+/** Whether a limit's text was laid beside the official one. */
+export type Standing = "compared" | "not compared";
 
 /** Where a limit comes from, as printed beside each verdict. */
 export interface LimitCitation {
@@ -18,8 +20,6 @@ export interface LimitCitation {
 	readonly rule: string;
 	readonly citation: string;
 	readonly standing: Standing;
-	readonly publicCopy?: PublicCopy;
-	readonly forms?: readonly string[];
 	readonly howKnown: HowKnown;
 	/** ISO date of the text used, or `unknown`. */
 	readonly textAsOf: string;
@@ -29,7 +29,7 @@ export interface LimitCitation {
 /** An input that a check needs and does not have. */
 export interface MissingInput {
 	/** In words of the trade, with its article: `the wait on cement of the surface string`. */
-	readonly what: string;
+	readonly what: Said;
 	/** Where it may be written in the definition. */
 	readonly at: Path;
 }
@@ -47,6 +47,8 @@ export interface Finding {
 	/** What the limit comes to here, and what was found, where they are numbers. */
 	readonly required?: Known;
 	readonly measured?: Known;
+	/** Room to the limit; negative by how much the limit is missed. */
+	readonly margin?: Known;
 	/** How they were compared, as the rule writes it: "at least", "more than", … */
 	readonly comparison?: Comparison;
 	/** One sentence: why this verdict, in words that hold without the table, in field units. */
@@ -89,7 +91,7 @@ export interface Judgement {
 /** Something a jurisdiction asks for and the definition lacks. */
 export interface MissingItem {
 	/** What is missing, in words of the trade. */
-	readonly what: string;
+	readonly what: Said;
 	/** Where it may be written in the definition. */
 	readonly at: Path;
 	/** Citations that ask for it. */

@@ -1,4 +1,4 @@
-import { COMPUTED_KINDS, type ComputedKind, FACTORS } from "../catalog/limits/vocabulary.ts";
+import { COMPUTED_KINDS, type ComputedKind, FACTORS, MEASURES } from "../catalog/limits/vocabulary.ts";
 import { type AnyFormula, formula } from "../cite/formula.ts";
 import type { Known } from "../cite/known.ts";
 import { cite } from "../cite/source.ts";
@@ -116,17 +116,6 @@ const least = (kind: ComputedKind) =>
 		compute: ({ of }) => Math.min(...of),
 	});
 
-const sum = (kind: ComputedKind) =>
-	formula({
-		id: `rules/sum-${kind}`,
-		name: `Sum of several (${words(kind)})`,
-		expression: "a + b + …",
-		source: rule,
-		inputs: { of: { many: kind } },
-		gives: kind,
-		compute: ({ of }) => of.reduce<number>((total, each) => total + each, 0),
-	});
-
 const clamp = (kind: ComputedKind) =>
 	formula({
 		id: `rules/clamp-${kind}`,
@@ -151,9 +140,31 @@ const product = ({ of, gives, factor }: (typeof FACTORS)[number]) =>
 		compute: ({ k, x }) => k * x,
 	});
 
+/** What a difference of two values is measured as, where it is not their own kind. */
+const DIFFERENCES: Partial<Readonly<Record<Dimension, Dimension>>> = {
+	length: "offset",
+	distance: "offset",
+	"measured-depth": "offset",
+	"true-vertical-depth": "offset",
+	"depth-below-ground": "offset",
+	pressure: "pressure-difference",
+};
+
+const margin = (kind: Dimension) =>
+	formula({
+		id: `rules/margin-${kind}`,
+		name: `Margin to a limit (${words(kind)})`,
+		expression: "limit − value, or value − limit",
+		source: rule,
+		inputs: { larger: kind, smaller: kind },
+		gives: DIFFERENCES[kind] ?? kind,
+		compute: ({ larger, smaller }) => larger - smaller,
+	});
+
+const MARGINS = [...new Set(Object.values(MEASURES).map(({ dimension }) => dimension))].map(margin);
+
 const GREATEST = COMPUTED_KINDS.map(greatest);
 const LEAST = COMPUTED_KINDS.map(least);
-const SUMS = COMPUTED_KINDS.map(sum);
 const CLAMPS = COMPUTED_KINDS.map(clamp);
 const PRODUCTS = FACTORS.map(product);
 
@@ -168,13 +179,15 @@ export const greatestOf = (kind: Dimension, of: readonly Known[]): Known =>
 	pick(GREATEST, `rules/greatest-${kind}`)({ of });
 export const leastOf = (kind: Dimension, of: readonly Known[]): Known =>
 	pick(LEAST, `rules/least-${kind}`)({ of });
-export const sumOf = (kind: Dimension, of: readonly Known[]): Known =>
-	pick(SUMS, `rules/sum-${kind}`)({ of });
 export const clampBetween = (kind: Dimension, x: Known, from: Known, to: Known): Known =>
 	pick(CLAMPS, `rules/clamp-${kind}`)({ x, from, to });
 /** A factor on another value. */
 export const multiple = (kind: Dimension, k: Known, x: Known): Known =>
 	pick(PRODUCTS, `rules/${kind}-from-${x.dimension}`)({ k, x });
+
+/** From the smaller to the larger of two values of a kind; negative where they are the other way round. */
+export const marginBetween = (kind: Dimension, larger: Known, smaller: Known): Known =>
+	pick(MARGINS, `rules/margin-${kind}`)({ larger, smaller });
 
 /** Everything declared here, for the register. */
 export const RULE_FORMULAS: readonly AnyFormula[] = [
@@ -187,7 +200,7 @@ export const RULE_FORMULAS: readonly AnyFormula[] = [
 	jointsLength,
 	...GREATEST,
 	...LEAST,
-	...SUMS,
 	...CLAMPS,
 	...PRODUCTS,
+	...MARGINS,
 ];

@@ -1,16 +1,18 @@
 import type { Results } from "../calc/results.ts";
 import type { Jurisdiction } from "../catalog/limits/limit.ts";
 import { pathKey } from "../diagnostics/path.ts";
+import type { Said } from "../messages/message.ts";
+import { ENGLISH_READER, tellSaid } from "../messages/print.ts";
 import type { Well } from "../well/well.ts";
 import type { Judgement, MissingItem } from "./finding.ts";
 import { judge } from "./judge.ts";
 
 /** What findings lack, each thing once, with every citation that asks for it; in the order it is first asked for. */
 export const missingIn = ({ findings }: Judgement): readonly MissingItem[] => {
-	const items = new Map<string, { what: string; at: MissingItem["at"]; askedBy: Set<string> }>();
+	const items = new Map<string, { what: Said; at: MissingItem["at"]; askedBy: Set<string> }>();
 	for (const { cite, missing = [] } of findings)
 		for (const { what, at } of missing) {
-			const key = `${pathKey(at)} ${what}`;
+			const key = `${pathKey(at)} ${tellSaid(what, ENGLISH_READER)}`;
 			const item = items.get(key) ?? { what, at, askedBy: new Set() };
 			item.askedBy.add(cite.citation);
 			items.set(key, item);

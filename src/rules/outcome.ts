@@ -1,7 +1,9 @@
 import type { Known } from "../cite/known.ts";
 import type { Verdict } from "../document/verdict.ts";
+import { message } from "../messages/message.ts";
+import { ENGLISH_READER, tellSaid } from "../messages/print.ts";
 import type { Comparison, MissingInput } from "./finding.ts";
-import { joined, listed, type Reason, say } from "./reason.ts";
+import { joined, type Reason, say } from "./reason.ts";
 
 /** What one limit comes to on one thing, before its citation is put beside it. */
 export interface Outcome {
@@ -37,9 +39,12 @@ const MOST_NAMED = 3;
 
 /** `The wait on cement is not given.` A long list is counted: the finding carries it beside. */
 export const notGiven = (missing: readonly MissingInput[]): Reason => {
-	const words = [...new Set(missing.map(({ what }) => what))];
-	if (words.length > MOST_NAMED) return [`${words.length} inputs are not given, among them ${words[0]}.`];
-	return [`${listed(words) || "what it needs"} ${words.length > 1 ? "are" : "is"} not given.`];
+	const told = new Map(missing.map(({ what }) => [tellSaid(what, ENGLISH_READER), what]));
+	const [first, ...rest] = told.values();
+	if (first === undefined) return [message("rules/need-not-given")];
+	const count = rest.length + 1;
+	if (count > MOST_NAMED) return [message("rules/many-not-given", { count, first })];
+	return [message("rules/not-given", { count, what: { list: [first, ...rest], joined: "and" } })];
 };
 
 type Rank = Readonly<Record<Verdict, number>>;

@@ -63,11 +63,6 @@ const isSelected = (string: CasingString, selector: StringSelector, well: Well):
 				!roles.includes("surface") &&
 				!roles.includes("tieback")
 			);
-		case "first surface":
-		case "second surface": {
-			const several = well.strings.filter((each) => rolesOf(each, well).includes("surface"));
-			return several[selector === "first surface" ? 0 : 1]?.id === string.id;
-		}
 		case "treated through":
 			return well.stimulation?.treatedThrough === string.id;
 		default:

@@ -37,15 +37,21 @@ export const subjectsOfRule = (rule: Rule, well: Well): readonly Subject[] | Out
 					? all
 					: all.filter(
 							({ inner, outer }) =>
-								(annulus.inside === undefined || selectStrings(well, [annulus.inside]).includes(inner)) &&
-								(annulus.outside === undefined || selectStrings(well, [annulus.outside]).includes(outer)),
+								selectStrings(well, [annulus.inside]).includes(inner) &&
+								selectStrings(well, [annulus.outside]).includes(outer),
 						);
 			return found.length > 0 ? found : doesNotApply("the well has no such annulus at the wellhead.");
 		}
 		case "neighbor": {
 			const found = well.neighbors.filter(({ kind }) => neighbors.some((each) => each === kind));
 			if (found.length > 0) return found.map((neighbor) => ({ kind: "neighbor" as const, neighbor }));
-			return noneListed(well, neighbors);
+			const named = neighbors.join(" or ");
+			return well.site.neighbors_complete === true
+				? doesNotApply(`no ${named} is listed, and the list of neighbors is stated to be complete.`)
+				: cannotTell(
+						[SEARCHED],
+						`no ${named} is listed, and nobody has stated that the list of neighbors is complete.`,
+					);
 		}
 		case "hole":
 			return well.holes.map((hole) => ({ kind: "hole" as const, hole }));
@@ -60,17 +66,6 @@ export const subjectsOfRule = (rule: Rule, well: Well): readonly Subject[] | Out
 				? well.offsetWells.map((offset) => ({ kind: "offset well" as const, offset }))
 				: doesNotApply("no offset well is listed.");
 	}
-};
-
-/** Of a rule on neighbors of which none is listed: whether that means that there are none. */
-export const noneListed = (well: Well, kinds: readonly string[]): Outcome => {
-	const named = kinds.join(" or ");
-	return well.site.neighbors_complete === true
-		? doesNotApply(`no ${named} is listed, and the list of neighbors is stated to be complete.`)
-		: cannotTell(
-				[SEARCHED],
-				`no ${named} is listed, and nobody has stated that the list of neighbors is complete.`,
-			);
 };
 
 /** What a rule is about where the well has none of it. */

@@ -5,6 +5,7 @@ import type { Code } from "../diagnostics/codes.ts";
 import { diagnose, type Telling } from "../diagnostics/diagnose.ts";
 import type { Diagnostic, Place } from "../diagnostics/diagnostic.ts";
 import { type Path, pathKey } from "../diagnostics/path.ts";
+import type { Said } from "../messages/message.ts";
 import type { Dimension } from "../units/dimensions.ts";
 import { quantity } from "../units/quantity.ts";
 import type { Assumption } from "./well.ts";
@@ -55,8 +56,8 @@ export const asWritten = (value: Known, unit: string): string =>
 interface Assumed<D extends Dimension> {
 	readonly id: string;
 	readonly at: Path;
-	readonly what: string;
-	readonly why: string;
+	readonly what: Said;
+	readonly why: Said;
 	readonly dimension: D;
 	/** In the canonical unit. */
 	readonly value: number;

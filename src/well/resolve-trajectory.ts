@@ -101,31 +101,50 @@ interface Station {
 
 const AT: Path = ["trajectory", "actual", "survey"];
 
+export type StationTable = KnownTable<"md" | "inclination" | "azimuth">;
+
+/**
+ * Stations from a file or a list, as a table that knows where each row stands.
+ *
+ * @param at     where the survey is written
+ * @param reach  where the hole ends; a station beyond it is a fault
+ * @returns      nothing where a station is at fault; the fault is filed
+ */
+export const resolveStations = (
+	written: Pick<SurveyDefinition, "file" | "columns" | "stations">,
+	at: Path,
+	reach: Known<"measured-depth"> | undefined,
+	files: ReadFile,
+	desk: Desk,
+): StationTable | undefined => {
+	const stations = stationsOf(written, at, files, desk);
+	if (stations === undefined || !stationsHold(stations, desk)) return undefined;
+	if (reach !== undefined) checkLast(stations, reach, desk);
+	const rows = stations.map(({ places }) => places.md.range).filter((range) => range !== undefined);
+	const { file } = written;
+	return {
+		columns: { md: "measured-depth", inclination: "angle", azimuth: "angle" },
+		rows: stations.map(({ md, inclination, azimuth }) => ({ md, inclination, azimuth })),
+		from: {
+			kind: "definition",
+			at,
+			text: file ?? `${stations.length} stations`,
+			...maybe("file", file),
+			...(rows.length === 0 ? {} : { rows }),
+		},
+	};
+};
+
 const resolveSurvey = (
 	actual: NonNullable<TrajectoryDefinition["actual"]>,
 	totalDepth: Known<"measured-depth"> | undefined,
 	files: ReadFile,
 	desk: Desk,
 ): Survey | undefined => {
-	const stations = stationsOf(actual.survey, files, desk);
+	const stations = resolveStations(actual.survey, AT, totalDepth, files, desk);
 	if (stations === undefined) return undefined;
-	if (!stationsHold(stations, desk)) return undefined;
-	if (totalDepth !== undefined) checkLast(stations, totalDepth, desk);
-	const rows = stations.map(({ places }) => places.md.range).filter((range) => range !== undefined);
-	const { file } = actual.survey;
-	const table: KnownTable<"md" | "inclination" | "azimuth"> = {
-		columns: { md: "measured-depth", inclination: "angle", azimuth: "angle" },
-		rows: stations.map(({ md, inclination, azimuth }) => ({ md, inclination, azimuth })),
-		from: {
-			kind: "definition",
-			at: AT,
-			text: file ?? `${stations.length} stations`,
-			...maybe("file", file),
-			...(rows.length === 0 ? {} : { rows }),
-		},
-	};
 	return {
-		stations: table,
+		stations,
 		...maybe("north", actual.north),
 		...maybe("company", actual.company),
 		...maybe("tool", actual.tool),
@@ -134,7 +153,8 @@ const resolveSurvey = (
 };
 
 const stationsOf = (
-	survey: SurveyDefinition,
+	survey: Pick<SurveyDefinition, "file" | "columns" | "stations">,
+	at: Path,
 	files: ReadFile,
 	desk: Desk,
 ): readonly Station[] | undefined => {
@@ -144,18 +164,18 @@ const stationsOf = (
 			inclination: inclination.value,
 			azimuth: azimuth.value,
 			places: {
-				md: { path: [...AT, "stations", i, "md"] },
-				inclination: { path: [...AT, "stations", i, "inclination"] },
-				azimuth: { path: [...AT, "stations", i, "azimuth"] },
+				md: { path: [...at, "stations", i, "md"] },
+				inclination: { path: [...at, "stations", i, "inclination"] },
+				azimuth: { path: [...at, "stations", i, "azimuth"] },
 			},
 		}));
-	const read = readNamedTable(survey.file, [...AT, "file"], COLUMNS, files, desk, survey.columns);
-	const here: Place = { path: [...AT, "file"] };
-	return read?.columns.rows.map(({ numbers, at }) => ({
+	const read = readNamedTable(survey.file, [...at, "file"], COLUMNS, files, desk, survey.columns);
+	const here: Place = { path: [...at, "file"] };
+	return read?.columns.rows.map(({ numbers, at: cells }) => ({
 		md: numbers.md ?? Number.NaN,
 		inclination: numbers.inclination ?? Number.NaN,
 		azimuth: numbers.azimuth ?? Number.NaN,
-		places: { md: at.md ?? here, inclination: at.inclination ?? here, azimuth: at.azimuth ?? here },
+		places: { md: cells.md ?? here, inclination: cells.inclination ?? here, azimuth: cells.azimuth ?? here },
 	}));
 };
 

@@ -21,6 +21,7 @@ import { unknownReference } from "./references.ts";
 import { resolveDesignBasis } from "./resolve-design-basis.ts";
 import { resolveGeology } from "./resolve-geology.ts";
 import { resolveHoles } from "./resolve-holes.ts";
+import { resolveOffsetWells } from "./resolve-offset-wells.ts";
 import { resolveStimulation } from "./resolve-stimulation.ts";
 import { resolveStrings } from "./resolve-strings.ts";
 import { resolveTrajectory } from "./resolve-trajectory.ts";
@@ -102,6 +103,12 @@ export const resolveWell = (definition: Definition, catalog: Catalog, files: Rea
 	checkNames(definition, stringIds, desk);
 	checkRecords(definition, stimulation, desk);
 	checkPlausibility(definition, desk);
+	const offsetPaths = resolveOffsetWells(
+		definition.site.offset_wells ?? [],
+		definition.trajectory.uncertainty,
+		files,
+		desk,
+	);
 
 	const faults = withoutConsequences(desk.faults);
 
@@ -125,6 +132,7 @@ export const resolveWell = (definition: Definition, catalog: Catalog, files: Rea
 			...maybe("wellhead", definition.wellhead),
 			neighbors: site.neighbors ?? [],
 			offsetWells: site.offset_wells ?? [],
+			offsetPaths,
 			conditions: site.conditions ?? [],
 			schedule: definition.schedule ?? [],
 			...maybe("logistics", definition.logistics),

@@ -19,6 +19,7 @@ import { LITHOLOGIES } from "../definition/lithologies.ts";
 import type { Place } from "../diagnostics/diagnostic.ts";
 import type { Path } from "../diagnostics/path.ts";
 import type { Paper } from "../document/document.ts";
+import type { Said } from "../messages/message.ts";
 
 /**
  * What was understood of a definition: references joined, catalogue rows found, datums reduced to one, defaults filled
@@ -40,6 +41,7 @@ export interface Well {
 	readonly wellhead?: Wellhead;
 	readonly neighbors: readonly Neighbor[];
 	readonly offsetWells: readonly OffsetWell[];
+	readonly offsetPaths: OffsetPaths;
 	readonly conditions: readonly PermitCondition[];
 	readonly schedule: Schedule;
 	readonly logistics?: Logistics;
@@ -55,9 +57,9 @@ export interface Assumption {
 	/** Where the engineer may state it instead. */
 	readonly at: Path;
 	/** One sentence: what was assumed. */
-	readonly what: string;
+	readonly what: Said;
 	/** Why this value. */
-	readonly why: string;
+	readonly why: Said;
 	readonly value?: Known;
 	readonly source?: SourceRef;
 }
@@ -154,6 +156,29 @@ export interface Trajectory {
 		readonly source: string;
 	};
 }
+
+/** Where the other wells go, as far as it is given. */
+export interface OffsetPaths {
+	readonly paths: readonly OffsetPath[];
+	/** Of radii stated without a confidence. */
+	readonly confidence?: Known<"share">;
+}
+
+/** The hole of an offset well; depths from its own datum. */
+export type OffsetPath = { readonly id: string } & (
+	| { readonly kind: "vertical"; readonly depth: Known<"true-vertical-depth"> }
+	| {
+			readonly kind: "bottom hole";
+			readonly latitude: Known<"angle">;
+			readonly longitude: Known<"angle">;
+			readonly depth: Known<"true-vertical-depth">;
+	  }
+	| {
+			readonly kind: "surveyed";
+			readonly stations: KnownTable<"md" | "inclination" | "azimuth">;
+			readonly north?: "grid" | "true" | "magnetic";
+	  }
+);
 
 /** Shapes of plan; each is an exact list of arcs and straights. */
 export type TrajectoryPlan =

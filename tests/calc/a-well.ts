@@ -121,6 +121,7 @@ export const well = (
 		strings,
 		neighbors: [],
 		offsetWells: [],
+		offsetPaths: { paths: [] },
 		conditions: [],
 		schedule: [],
 		assumptions: [],

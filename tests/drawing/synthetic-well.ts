@@ -252,6 +252,7 @@ export const syntheticWell = (spec: WellSpec): { well: Well; results: Results } 
 				}),
 		neighbors: [],
 		offsetWells: [],
+		offsetPaths: { paths: [] },
 	};
 	const results = {
 		trajectory: {

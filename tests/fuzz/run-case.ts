@@ -14,6 +14,7 @@ import {
 } from "../../src/document/document.ts";
 import { composePapers, type PaperRequest, type Understanding, understand } from "../../src/pipeline.ts";
 import type { ReadFile } from "../../src/well/read-file.ts";
+import { told } from "../told.ts";
 
 /** A definition as it might be handed in, with tables beside it. */
 export interface Case {
@@ -54,7 +55,7 @@ const SLIPS = /undefined|\[object |NaN|Infinity|\u0000|x0-stands-in-0x|9999-12-3
 
 const wording = (diagnostic: Diagnostic, written: string): string[] => {
 	const { code, what, expected, mend, why = "", related = [] } = diagnostic;
-	const said = [what, expected, mend, why, ...related.map(({ label }) => label)];
+	const said = [what, expected, mend, why, ...related.map(({ label }) => label)].map(told);
 	const slip = said.map((text) => SLIPS.exec(text)?.[0]).find((each) => each !== undefined);
 	return [
 		...(said.slice(0, 3).some((text) => text.trim() === "") ? [`${code} says nothing`] : []),

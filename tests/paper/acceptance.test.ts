@@ -6,9 +6,10 @@ import { LANGUAGES, PAPERS, type Paper, type PaperDocument } from "../../src/doc
 import type { Shape } from "../../src/document/shapes.ts";
 import { jobName, jobsOfWell } from "../../src/paper/jobs.ts";
 import { keysIn } from "../../src/paper/places.ts";
-import { composePapers } from "../../src/pipeline.ts";
 import { renderText } from "../../src/render/text/render-text.ts";
+import { composeOnce } from "../run/compose-once.ts";
 import { findingsOf, STARTERS, type Starter, starterText, understandText } from "../starters.ts";
+import { told } from "../told.ts";
 
 /*
  *  What a whole set of papers must do, and where each of it is tested when not here.
@@ -37,7 +38,7 @@ const documentsOf = (
 	language: PaperDocument["language"] = "en",
 ): readonly PaperDocument[] =>
 	(paper === "crew" ? jobsOfWell(findings.well).map(jobName) : [undefined]).flatMap((job) =>
-		composePapers(findings, [
+		composeOnce(findings, [
 			{ paper, language, units: "field", ...(job === undefined ? {} : { job }) },
 		]).documents.map(({ paper: document }) => document),
 	);
@@ -119,7 +120,7 @@ describe("2: an input that is taken out", () => {
 		expect(now.length, path).toBeGreaterThan(0);
 		const [regulator] = documentsOf(findings, "regulator");
 		const printed = regulator === undefined ? "" : textOf(regulator);
-		for (const { what } of now) expect(printed, path).toContain(what.replaceAll(/\s+/gu, " "));
+		for (const { what } of now) expect(printed, path).toContain(told(what).replaceAll(/\s+/gu, " "));
 	});
 
 	it.each([

@@ -87,6 +87,6 @@ describe("planTable", () => {
 			}),
 		]);
 		expect(widths[1]).toBeGreaterThan(textWidth("18,640", { size }));
-		expect(widths[2]).toBeGreaterThan(textWidth("needs judgement", { size, weight: "bold" }) + 10);
+		expect(widths[2]).toBeGreaterThan(textWidth("engineer to confirm", { size, weight: "bold" }) + 10);
 	});
 });

@@ -18,19 +18,19 @@ describe("renderText", () => {
 				"[Casing program]",
 				"String | Outside diameter, in | Weight, lb/ft | Shoe, MD, ft | Burst rating, psi | Check result",
 				"> Vertical part",
-				"Surface | 13⅜ | 54.50 | 640 | 2,730 | met",
-				"Intermediate | 9⅝ | 40.00 | 7,310 | 5,750 | not met",
+				"Surface | 13⅜ | 54.50 | 640 | 2,730 | meets",
+				"Intermediate | 9⅝ | 40.00 | 7,310 | 5,750 | does not meet",
 				"> Lateral",
-				"Production | 5½ | 23.00 | 18,640 | NOT SET | cannot tell",
-				"Tubing | – | – |  | – | does not apply",
-				"= Whole well | – | – | 18,640 | – | needs judgement",
+				"Production | 5½ | 23.00 | 18,640 | NOT SET | insufficient data",
+				"Tubing | – | – |  | – | not applicable",
+				"= Whole well | – | – | 18,640 | – | engineer to confirm",
 			].join("\n"),
 		);
 	});
 
 	it("speaks the paper's language and units", () => {
 		const spanish = renderText({ ...samplePaper("office", "es"), units: "metric" });
-		expect(spanish).toContain("Offset review: no se puede saber");
+		expect(spanish).toContain("Offset review: faltan datos");
 		expect(spanish).toContain("! ALTO: If returns are lost while cementing");
 		expect(spanish).toContain("Shoe, MD, m");
 	});

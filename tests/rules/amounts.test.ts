@@ -99,7 +99,7 @@ describe("the sentence", () => {
 	});
 	it("prints in metric as well, from the same parts", () => {
 		const { reason } = finding(test("1500 psi"));
-		expect(say(reason, "metric").replaceAll("\u00a0", " ")).toBe(
+		expect(say(reason, { language: "en", units: "metric" }).replaceAll("\u00a0", " ")).toBe(
 			"The planned test pressure is 10.34 MPa; at least 10.34 MPa is required.",
 		);
 	});

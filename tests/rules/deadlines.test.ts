@@ -3,11 +3,12 @@ import { loadJurisdictions } from "../../src/catalog/jurisdictions.ts";
 import { addBusinessDays, addDays, daysBetween, monthsBefore } from "../../src/rules/calendar.ts";
 import { dueDates } from "../../src/rules/due-dates.ts";
 import { judge } from "../../src/rules/judge.ts";
+import { told } from "../told.ts";
 import { type Edit, read, row, set, wellWith, without } from "./builders.ts";
 
 const asked = (deadline: object, check: string, more: object, ...edits: readonly Edit[]) => {
 	const { value, diagnostics } = read([row({ check, limit: { deadline } })], { ...more });
-	if (value === undefined || diagnostics.length > 0) throw new Error(diagnostics[0]?.what);
+	if (value === undefined || diagnostics.length > 0) throw new Error(told(diagnostics[0]?.what));
 	const { well, results } = wellWith(...edits);
 	const [only] = judge(well, results, [value]).findings;
 	return { ...only, due: dueDates(well, [value])[0]?.due };

@@ -28,7 +28,8 @@ interface Told {
 		readonly because: string;
 	}[];
 }
-const told = (out: string): Told["verdicts"] => (JSON.parse(out) as Told).verdicts;
+const told = (out: string): Told["verdicts"] =>
+	(JSON.parse(out) as { readonly files: readonly Told[] }).files.flatMap(({ verdicts }) => verdicts);
 
 describe("a made-up jurisdiction, data alone, through `--rules`", () => {
 	const folder = mkdtempSync(join(tmpdir(), "casebound-"));

@@ -27,7 +27,9 @@ describe.each(STARTERS)("%s under every jurisdiction", (starter) => {
 
 	it("prints in metric units too", () => {
 		for (const { reason, cite } of findings)
-			expect(say(reason, "metric"), cite.rule).not.toMatch(/undefined|NaN|\bpsi\b|\bft\b/);
+			expect(say(reason, { language: "en", units: "metric" }), cite.rule).not.toMatch(
+				/undefined|NaN|\bpsi\b|\bft\b/,
+			);
 	});
 
 	it("what cannot be told names what is missing, or a date that no list covers", () => {

@@ -15,6 +15,7 @@ import * as drillString from "./drill-string.ts";
 import * as internalYield from "./internal-yield.ts";
 import * as jointStrength from "./joint-strength.ts";
 import * as axialForce from "./loads/axial-force.ts";
+import * as buckling from "./loads/buckling.ts";
 import * as hookLoads from "./loads/hook-loads.ts";
 import * as leastFactor from "./loads/least-factor.ts";
 import * as loadLines from "./loads/load-lines.ts";
@@ -50,6 +51,7 @@ export const casingFormulas: readonly AnyFormula[] = formulasIn(
 	loadLines,
 	leastFactor,
 	softString,
+	buckling,
 	hookLoads,
 	steppedProfiles,
 	whyLeast,

@@ -9,6 +9,7 @@ import type { AnyFormula } from "../../cite/formula.ts";
 import { formulasIn } from "../formulas-in.ts";
 import * as capacity from "./capacity.ts";
 import * as column from "./column.ts";
+import * as marginDensity from "./margin-density.ts";
 import * as placement from "./placement.ts";
 import * as sacks from "./sacks.ts";
 import * as setting from "./setting.ts";
@@ -23,6 +24,7 @@ export const cementFormulas: readonly AnyFormula[] = formulasIn(
 	sacks,
 	slurryDesign,
 	column,
+	marginDensity,
 	placement,
 	setting,
 	standoff,

@@ -16,17 +16,18 @@ import { totalVolume } from "./capacity.ts";
 import { grouted, type JobContext } from "./cement-results.ts";
 import { type FluidColumn, pressureUnder } from "./column.ts";
 import { piecesBetween } from "./cuts.ts";
+import { openAt, testedAtShoe } from "./fracture-margin.ts";
+import { bumpLimit, bumpWeakest } from "./job-bump.ts";
 import { type Fluid, scheduleOf, trainOf } from "./job-train.ts";
 import { type JobWay, jobWay } from "./job-way.ts";
+import { leastAsDensity } from "./margin-density.ts";
 import {
 	bumpPressure,
-	factoredYield,
 	finalCirculatingPressure,
 	fractureMargins,
 	freeFallFrom,
 	greatestEmpty,
 	greatestPumpPressure,
-	leastLimit,
 	leastNetForce,
 	leastNetForceWhen,
 	lostFrom,
@@ -75,13 +76,18 @@ export const jobPlacement = (context: JobContext, parts: Parts): PlacementResult
 				: "A pump rate, or the density of the spacer or of the displacement, is not given.",
 			[[...at, "cement"]],
 		);
-	const flows = fluids.every(({ PV, YP }) => PV !== undefined && YP !== undefined);
 	const moving = before === AIR || (mud?.plasticViscosity !== undefined && mud.yieldPoint !== undefined);
-	const withFriction = flows && moving;
+	const stiff = [
+		...(moving ? [] : ["the mud"]),
+		...fluids
+			.filter(({ PV, YP }) => PV === undefined || YP === undefined)
+			.map(({ id }) => `the ${id === "spacer" || id.endsWith("displacement") ? id : `${id} slurry`}`),
+	];
+	const withFriction = stiff.length === 0;
 	if (!withFriction)
 		gaps.missing(
 			`${key}.friction`,
-			"The plastic viscosity or yield point of a fluid is not given; the pressures are those at rest.",
+			`The plastic viscosity or yield point of ${listOf(stiff)} is not given; the pressures outside are those at rest, and no pump or bump pressure is given.`,
 			[[...at, "cement"]],
 		);
 	const way = jobWay(well, path, string, job, {
@@ -118,7 +124,7 @@ export const jobPlacement = (context: JobContext, parts: Parts): PlacementResult
 		parts.tool === undefined &&
 		string.kind === "casing" &&
 		new Set(string.sections.map((s) => s.outsideDiameter.value)).size === 1;
-	const bump = job.bump && bumpPressure.of({ p_final: final, Δp: job.bump });
+	const bump = withFriction ? job.bump && bumpPressure.of({ p_final: final, Δp: job.bump }) : undefined;
 	return {
 		schedule,
 		pumped: last.cumulative,
@@ -128,9 +134,11 @@ export const jobPlacement = (context: JobContext, parts: Parts): PlacementResult
 		with_friction: withFriction,
 		...maybe("fracture", margin(context, way, flow, steps, schedule, under, "fracture")),
 		...maybe("pore", margin(context, way, flow, steps, schedule, under, "pore")),
-		greatest_pump_pressure: greatestPumpPressure.of({ job: steps }),
-		final_circulating_pressure: final,
+		...(withFriction
+			? { greatest_pump_pressure: greatestPumpPressure.of({ job: steps }), final_circulating_pressure: final }
+			: {}),
 		...maybe("bump_pressure", bump),
+		...maybe("bump_weakest", bumpWeakest(context, parts.casing)),
 		...maybe("bump_limit", bumpLimit(context, parts.casing)),
 		...(Number.isFinite(falls.value)
 			? {
@@ -152,6 +160,9 @@ export const jobPlacement = (context: JobContext, parts: Parts): PlacementResult
 		...maybe("returns_at_measure", returnsAtMeasure(context, parts.slurries)),
 	};
 };
+
+const listOf = (names: readonly string[]): string =>
+	names.length < 2 ? names.join("") : `${names.slice(0, -1).join(", ")} and ${names.at(-1)}`;
 
 /** Spacer, and the pipe down to where the fluids leave it. */
 const cementAtShoe = ({ inputs }: JobWay, fluids: readonly Fluid[]): Known<"volume"> =>
@@ -205,11 +216,14 @@ const rockAt = (
 ) => {
 	const { well, path, string } = context;
 	const outer = well.strings.find(({ id }) => id === string.within);
-	// Loose ground around an outermost string has no fracture gradient to speak of.
-	if (outer === undefined) return [];
+	const tested = which === "fracture" ? testedAtShoe(context) : undefined;
 	return placesOf(context, way, under).flatMap((place) => {
-		if (place.md.value < outer.shoe.value - 1e-6) return [];
 		const tvd = tvdAt(path, place.md);
+		if (outer === undefined ? !openAt(context, tvd) : place.md.value < outer.shoe.value - 1e-6) return [];
+		const shown =
+			tested !== undefined && Math.abs(tested.at.value - tvd.value) < TOUCHING
+				? [{ formation: "shoe test", pressure: tested.pressure }]
+				: [];
 		const pressures = well.geology.formations
 			.filter(
 				({ top, base }) =>
@@ -222,8 +236,9 @@ const rockAt = (
 					which,
 					depthBelowGround.of({ TVD: tvd, height: well.datum.aboveGround }),
 				);
-				return pressure === undefined ? [] : [{ formation, pressure }];
+				return pressure === undefined ? [] : [{ formation: formation.name, pressure }];
 			})
+			.concat(shown)
 			.sort((a, b) => (which === "fracture" ? 1 : -1) * (a.pressure.value - b.pressure.value));
 		const [worst] = pressures;
 		return worst === undefined ? [] : [{ ...place, tvd, ...worst }];
@@ -271,8 +286,9 @@ const margin = (
 	return {
 		steps,
 		margin: tightestMargin.of({ margins: steps }),
+		least_as_density: leastAsDensity.of({ margins: steps }),
 		at: verticalMark(context.path, tvd, context.well.datum),
-		formation: place?.formation.name ?? "",
+		formation: place?.formation ?? "",
 		at_pumped: when,
 		during: during?.id ?? "",
 		...lostAt(way, job, schedule, steps, tvd),
@@ -296,28 +312,6 @@ const lostAt = (
 	const passing =
 		there < 0 ? undefined : schedule.find(({ cumulative }) => there <= cumulative.value + TOUCHING);
 	return { lost: { from, passing: passing?.id ?? "mud" } };
-};
-
-/** What the string, its test and the wellhead are good for when the plug is bumped. */
-const bumpLimit = ({ well, string }: JobContext, casing: CasingResults): PlacementResults["bump_limit"] => {
-	const limits = [
-		{
-			element: "casing",
-			allowed: factoredYield.of({
-				p_yield: casing.least_internal_yield,
-				DF: string.designFactors.burst,
-			}),
-		},
-		...(string.pressureTest === undefined
-			? []
-			: [{ element: "casing test", allowed: string.pressureTest.pressure }]),
-		...(well.wellhead?.drilling === undefined
-			? []
-			: [{ element: "wellhead", allowed: well.wellhead.drilling }]),
-	];
-	const allowed = leastLimit.of({ p_i: limits.map((limit) => limit.allowed) });
-	const governs = limits.find((limit) => limit.allowed.value === allowed.value);
-	return governs && { element: governs.element, allowed };
 };
 
 /** At the base of each water zone that the string passes, where cement is to stand. */

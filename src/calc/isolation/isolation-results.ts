@@ -1,12 +1,11 @@
-import type { Known, KnownTable } from "../../cite/known.ts";
+import type { Known } from "../../cite/known.ts";
 import type { Well } from "../../well/well.ts";
-import { holeMark } from "../depths/marks.ts";
 import { type Gaps, maybe } from "../gaps.ts";
-import type { CementResults, IsolationResults, OffsetWellResults, Results } from "../results.ts";
+import type { CementResults, IsolationResults, Results } from "../results.ts";
 import { maximumTvd } from "../trajectory/path-summary.ts";
 import { cementEvidence } from "./evidence.ts";
-import { distanceInSpace, inSpaceAtLeast, nearestDepthInSpace, stretchInSpace } from "./in-space.ts";
 import { annulusGaps, layerIntervals } from "./layers.ts";
+import { neighboringWells } from "./neighboring-wells.ts";
 import {
 	columnsAcross,
 	neighborWellBottom,
@@ -38,7 +37,7 @@ export const isolationResults = (well: Well, before: Before, gaps: Gaps): Isolat
 		strings: stringsAgainstWater(well, before),
 		confining: confiningBeds(well, topPerforation),
 		neighbor_wells: neighborWells(well, topPerforation),
-		offset_wells: well.offsetWells.map((other) => offsetWell(well, path, before, other)),
+		offset_wells: neighboringWells(well, before, gaps),
 	};
 };
 
@@ -164,38 +163,3 @@ const neighborWells = (well: Well, topPerforation: Tvd | undefined): IsolationRe
 				...maybe("above_top_perforation", above),
 			};
 		});
-
-/** How deep another well goes, and how near its bore may come: its place from the site results, its bore taken vertical. */
-const offsetWell = (
-	well: Well,
-	path: KnownTable,
-	{ site, stimulation }: Before,
-	{ id, name, total_depth, position_uncertainty }: Well["offsetWells"][number],
-): OffsetWellResults => {
-	const top = stimulation?.top_perforation;
-	const treated = top &&
-		stimulation.bottom_perforation && { MD_top: top.md, MD_bottom: stimulation.bottom_perforation.md };
-	const bottom = total_depth?.reference === "vertical" ? total_depth.depth : undefined;
-	const place = site.offset_wells.find((each) => each.id === id);
-	const bore = place?.north && place.east && bottom && { path, N: place.north, E: place.east, TVD: bottom };
-	const known = [position_uncertainty, well.trajectory?.uncertainty?.radius].filter(
-		(each) => each !== undefined,
-	);
-	const inSpace = bore && distanceInSpace.of(bore);
-	return {
-		id,
-		name,
-		...maybe("bottom", bottom),
-		...maybe(
-			"above_top_perforation",
-			bottom && top && verticalSeparation.of({ TVD_lower: top.tvd, TVD_upper: bottom }),
-		),
-		...maybe("treated_in_space", bore && treated && stretchInSpace.of({ ...bore, ...treated })),
-		...maybe("in_space", inSpace),
-		...maybe("nearest_in_space", bore && holeMark(path, nearestDepthInSpace.of(bore), well.datum)),
-		...maybe(
-			"in_space_at_least",
-			inSpace && known.length > 0 ? inSpaceAtLeast.of({ s: inSpace, u: known }) : undefined,
-		),
-	};
-};

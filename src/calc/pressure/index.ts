@@ -11,6 +11,7 @@ import * as binghamFlow from "./bingham-flow.ts";
 import * as fractureGradient from "./fracture-gradient.ts";
 import * as hydrostatic from "./hydrostatic.ts";
 import * as kickTolerance from "./kick-tolerance.ts";
+import * as openHole from "./open-hole.ts";
 import * as shoeStrength from "./shoe-strength.ts";
 import * as window from "./window.ts";
 
@@ -22,6 +23,7 @@ export const pressureFormulas: readonly AnyFormula[] = formulasIn(
 	fractureGradient,
 	shoeStrength,
 	kickTolerance,
+	openHole,
 	binghamFlow,
 	window,
 );

@@ -31,6 +31,18 @@ export const maximumFormationPressure = formula({
 	compute: ({ KTF, ρ, D_td }) => (KTF + ρ) * HYDROSTATIC_CONSTANT * D_td,
 });
 
+/** The pressure a kick comes with, over the mud that it meets; below zero where the mud still outweighs it [lb/gal]. */
+export const kickOverMud = formula({
+	id: "pressure/kick-over-mud",
+	name: "Kick pressure over the mud",
+	expression: "KI_m = ρ_p + KI − ρ",
+	source: cite("common-practice", "kick intensity counted from the highest pore pressure of the open hole"),
+	inputs: { ρ_p: "density", KI: "density", ρ: "density" },
+	gives: "density",
+	validity: "all three as densities from the depth datum",
+	compute: ({ ρ_p, KI, ρ }) => ρ_p + KI - ρ,
+});
+
 /**
  * Tallest single gas bubble that the shoe holds when its top is there [ft, vertical].
  * Zero where the kick's own excess pressure already breaks the shoe.

@@ -1,7 +1,8 @@
-import type { Known, KnownTable } from "../../cite/known.ts";
+import { constant, type Known, type KnownTable } from "../../cite/known.ts";
+import { cite } from "../../cite/source.ts";
 import type { CasingString, Hole, Well } from "../../well/well.ts";
 import { annularCapacity } from "../cement/capacity.ts";
-import { holeMark } from "../depths/marks.ts";
+import { holeMark, verticalMark } from "../depths/marks.ts";
 import { type Gaps, maybe } from "../gaps.ts";
 import type { CasingResults, HoleMark, HolePressureResults, PressureResults } from "../results.ts";
 import { inclinationAt } from "../trajectory/at-depth.ts";
@@ -16,11 +17,13 @@ import {
 	kickHeight,
 	kickLength,
 	kickMargin,
+	kickOverMud,
 	kickTolerance,
 	kickToleranceFactor,
 	kickVolumeAtBottom,
 	kickVolumeAtShoe,
 } from "./kick-tolerance.ts";
+import { densityMargin, highestPore, type RockDensity, rockBetween } from "./open-hole.ts";
 import { maximumAnnulusPressure } from "./shoe-strength.ts";
 import { pressureWindow } from "./window.ts";
 
@@ -102,13 +105,34 @@ const shoeResults = (well: Well, path: KnownTable, hole: Hole, bottom: HoleMark,
 	const string = stringAbove(well, hole);
 	const density = hole.fluid?.density;
 	const shoe = string && holeMark(path, string.shoe, well.datum);
+	const pore = highestPore(well, path, shoe?.tvd ?? GROUND(well), hole);
+	const against = {
+		...maybe("highest_pore", pore),
+		...maybe(
+			"mud_over_pore",
+			pore && density && densityMargin.of({ ρ_upper: density, ρ_lower: pore.density }),
+		),
+	};
 	const strength = string && shoe && strengthOf(well, string, shoe);
 	if (string === undefined || shoe === undefined || strength === undefined || density === undefined)
-		return {};
+		return against;
+	const weakest = [
+		{ formation: string.id, density: strength.value },
+		...rockBetween(well, path, shoe.tvd, bottom.tvd),
+	].sort((a, b) => a.density.value - b.density.value)[0];
 	return {
+		...against,
 		shoe: string.id,
 		shoe_strength: strength.value,
 		shoe_strength_basis: strength.basis,
+		...maybe(
+			"weakest_over_mud",
+			weakest && {
+				place: weakest.formation,
+				density: weakest.density,
+				margin: densityMargin.of({ ρ_upper: weakest.density, ρ_lower: density }),
+			},
+		),
 		maximum_annulus_pressure: maximumAnnulusPressure.of({
 			EMW: strength.value,
 			ρ: density,
@@ -122,21 +146,25 @@ const shoeResults = (well: Well, path: KnownTable, hole: Hole, bottom: HoleMark,
 				"The hole ends above the shoe, vertically.",
 			),
 		),
-		...kickResults(well, path, hole, { shoe, bottom, strength: strength.value, density }, gaps),
+		...kickResults(well, path, hole, { shoe, bottom, strength: strength.value, density, pore }, gaps),
 	};
 };
 
-/** As tested, else as the test is to show, else what the rock at the shoe is expected to stand. */
+const GROUND = ({ datum }: Well): Known<"true-vertical-depth"> =>
+	constant("true-vertical-depth", datum.groundLevel.value, "ground level", cite("definition"));
+
+/**
+ * As tested, else the lesser of what the test is to show and of what the rock at the shoe is expected to stand: a test
+ * cannot be made to more than the rock bears.
+ */
 const strengthOf = (well: Well, { shoeTest }: CasingString, shoe: HoleMark) => {
 	if (shoeTest?.actual !== undefined) return { value: shoeTest.actual.equivalent, basis: "tested" } as const;
-	if (shoeTest !== undefined) return { value: shoeTest.equivalent, basis: "planned test" } as const;
 	const F = well.geology.formations.findLast(({ top }) => top.value <= shoe.tvd.value)?.fractureGradient;
-	return F === undefined
-		? undefined
-		: ({
-				value: equivalentMudWeight.of({ p: fracturePressure.of({ F, D: shoe.below_ground }), D: shoe.tvd }),
-				basis: "fracture gradient",
-			} as const);
+	const rock =
+		F && equivalentMudWeight.of({ p: fracturePressure.of({ F, D: shoe.below_ground }), D: shoe.tvd });
+	if (shoeTest !== undefined && (rock === undefined || shoeTest.equivalent.value <= rock.value))
+		return { value: shoeTest.equivalent, basis: "planned test" } as const;
+	return rock && ({ value: rock, basis: "fracture gradient" } as const);
 };
 
 interface Drilled {
@@ -144,33 +172,57 @@ interface Drilled {
 	readonly bottom: HoleMark;
 	readonly strength: Known<"density">;
 	readonly density: Known<"density">;
+	readonly pore: RockDensity | undefined;
 }
 
 /** A hole this flat gives an influx length without height, so that only the shoe limits it [°]. */
 const FLAT = 80;
 
+/**
+ * A kick comes with the highest pore pressure of the open hole and the stated intensity over it, from where that rock is
+ * deepest; from the mud's own density where no pore pressure is given. The weakest place above it, shoe or rock, limits it.
+ */
 const kickResults = (
 	well: Well,
 	path: KnownTable,
 	hole: Hole,
-	{ shoe, bottom, strength: FG, density: ρ }: Drilled,
+	{ shoe, bottom, strength, density: ρ, pore }: Drilled,
 	gaps: Gaps,
 ) => {
 	const kick = well.wellControl?.kick;
 	const design = hole.kick ?? kick;
 	const { drillString } = well;
 	if (kick?.gas_gradient === undefined || design === undefined || drillString === undefined) return {};
-	const [D_shoe, D_td, KI] = [shoe.tvd, bottom.tvd, design.intensity];
+	const g = kick.gas_gradient;
+	const from = pore === undefined || pore.at.tvd.value <= shoe.tvd.value ? bottom.tvd : pore.at.tvd;
+	const KI =
+		pore === undefined ? design.intensity : kickOverMud.of({ ρ_p: pore.density, KI: design.intensity, ρ });
+	const places = [
+		{ name: hole.id, D_shoe: shoe.tvd, FG: strength },
+		...rockBetween(well, path, shoe.tvd, from).map(({ formation, at, density }) => ({
+			name: formation,
+			D_shoe: at.tvd,
+			FG: density,
+		})),
+	].map((place) => ({
+		...place,
+		height: kickHeight.of({ FG: place.FG, ρ, KI, g, D_shoe: place.D_shoe, D_td: from }),
+	}));
+	const least = places
+		.filter(({ height }, i) => i === 0 || !isWhole(height))
+		.reduce((a, b) => (b.height.value < a.height.value ? b : a));
 	const height = gaps.finite(
 		`pressure.holes.${hole.id}.kick_height`,
-		kickHeight.of({ FG, ρ, KI, g: kick.gas_gradient, D_shoe, D_td }),
+		least.height,
 		"The mud is lighter than the influx, or the hole ends above the shoe.",
 	);
 	if (height === undefined) return {};
+	const { FG, D_shoe } = least;
 	const beside = (inner: Known<"diameter">) => annularCapacity.of({ D: hole.diameter, d: inner });
 	const atShoe = kickVolumeAtShoe.of({ h: height, C: beside(drillString.pipe.od) });
-	const atBottom = kickVolumeAtBottom.of({ V_shoe: atShoe, FG, ρ, KI, D_shoe, D_td });
-	const inclination = inclinationAt(path, hole.bottom);
+	const atBottom = kickVolumeAtBottom.of({ V_shoe: atShoe, FG, ρ, KI, D_shoe, D_td: from });
+	const inclination =
+		from === bottom.tvd ? inclinationAt(path, hole.bottom) : inclinationOf(well, path, from, hole);
 	const tolerance =
 		inclination.value >= FLAT
 			? atBottom
@@ -183,8 +235,16 @@ const kickResults = (
 	return {
 		kick_height: height,
 		kick_tolerance: tolerance,
-		kick_intensity: KI,
+		kick_intensity: design.intensity,
+		kick_over_mud: KI,
+		...maybe("kick_limited_by", least.name === hole.id ? undefined : least.name),
 		...maybe("design_kick", volume),
 		...maybe("kick_margin", volume && kickMargin.of({ V: tolerance, V_design: volume })),
 	};
 };
+
+/** The open hole itself ends the bubble, not the strength of any place. */
+const isWhole = ({ from }: Known): boolean => from.kind === "worked" && from.branch === "the whole open hole";
+
+const inclinationOf = (well: Well, path: KnownTable, tvd: Known<"true-vertical-depth">, hole: Hole) =>
+	inclinationAt(path, verticalMark(path, tvd, well.datum).md ?? hole.bottom);

@@ -68,17 +68,6 @@ export const nearestMeasuredDepth = formula({
 	compute: ({ path, N, E }) => nearest(path, N, E).md,
 });
 
-/** What is left of a distance when the hole is as much nearer as its survey allows [ft]. */
-export const distanceLessUncertainty = formula({
-	id: "site/distance-less-uncertainty",
-	name: "Distance less the survey's uncertainty",
-	expression: "d − r, no less than zero",
-	source: cite("definition", "the radius of uncertainty is stated by the engineer"),
-	inputs: { d: "distance", r: "distance" },
-	gives: "distance",
-	compute: ({ d, r }) => Math.max(0, d - r),
-});
-
 /** The nearest point of a path; of equally near ones, as down a vertical hole, the shallowest. */
 const nearest = (
 	{ rows }: KnownTable,

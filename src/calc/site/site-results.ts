@@ -11,12 +11,12 @@ import { northOfTrue, turnOf } from "../trajectory/north.ts";
 import { GEODESICS } from "./distance.ts";
 import {
 	azimuthFromPathNorth,
-	distanceLessUncertainty,
 	distanceToPath,
 	eastOfWellhead,
 	nearestMeasuredDepth,
 	northOfWellhead,
 } from "./local-plane.ts";
+import { withPath } from "./offset-path.ts";
 import { PLACES, trueAzimuth } from "./place-of-station.ts";
 
 /** Places of the path that are wanted on the map. */
@@ -29,7 +29,9 @@ export const siteResults = (well: Well, path: KnownTable, marks: PathMarks, gaps
 		placeResults(well, path, thing, { north, key: `site.${list}.${thing.id}`, at: ["site", list, i], gaps });
 	return {
 		neighbors: well.neighbors.map(place("neighbors")),
-		offset_wells: well.offsetWells.map(place("offset_wells")),
+		offset_wells: well.offsetWells.map((entry, i) =>
+			withPath(well, path, entry, place("offset_wells")(entry, i), north, gaps),
+		),
 		...onTheMap(well, path, marks, north, gaps),
 	};
 };
@@ -111,15 +113,10 @@ const placeResults = (
 const planResults = (well: Well, path: KnownTable, s: Known<"distance">, A: Known<"angle">) => {
 	const [N, E] = [northOfWellhead.of({ s, A }), eastOfWellhead.of({ s, A })];
 	const from = distanceToPath.of({ path, N, E });
-	const { uncertainty } = well.trajectory;
 	return {
 		north: N,
 		east: E,
 		from_path: from,
-		...maybe(
-			"from_path_least",
-			uncertainty && distanceLessUncertainty.of({ d: from, r: uncertainty.radius }),
-		),
 		nearest: holeMark(path, nearestMeasuredDepth.of({ path, N, E }), well.datum),
 	};
 };

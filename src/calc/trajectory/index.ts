@@ -7,6 +7,7 @@
  */
 import type { AnyFormula } from "../../cite/formula.ts";
 import { formulasIn } from "../formulas-in.ts";
+import * as approach from "./approach.ts";
 import * as atDepth from "./at-depth.ts";
 import * as curve from "./curve.ts";
 import * as dogleg from "./dogleg.ts";
@@ -27,6 +28,7 @@ export { pathStationsOf } from "./path.ts";
 export { trajectoryResults } from "./trajectory-results.ts";
 
 export const trajectoryFormulas: readonly AnyFormula[] = formulasIn(
+	approach,
 	dogleg,
 	minimumCurvature,
 	horizontal,

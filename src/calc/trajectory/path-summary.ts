@@ -105,5 +105,29 @@ export const landingOnPath = formula({
 const firstReaching = (upper: PathStation, lower: PathStation, inclination: number): number =>
 	upper.md + bisect(0, lower.md - upper.md, (s) => arcPoint(upper, lower, s).inclination - inclination);
 
+/** An interval of a hole inclined by less than this at both ends is of its vertical part [°]. */
+const INCLINED = 5;
+
+/** Longest interval between stations of the build and the lateral, the projection to the end of the hole left out [ft]. */
+export const longestInterval = formula({
+	id: "trajectory/longest-interval",
+	name: "Longest survey interval in the build and the lateral",
+	expression: "max ΔMD where I ≥ 5° at either end, but for the last interval",
+	source: cite("common-practice", "interval of survey stations"),
+	inputs,
+	gives: "length",
+	validity: "a hole inclined by 5° or more between two stations",
+	compute: ({ path }) => {
+		const stations = pathStationsOf(path);
+		return greatest(
+			stations.slice(1, -1).flatMap((lower, i) => {
+				const upper = stations[i];
+				const inclined = Math.max(upper?.inclination ?? 0, lower.inclination) >= INCLINED;
+				return upper === undefined || !inclined ? [] : [lower.md - upper.md];
+			}),
+		);
+	},
+});
+
 const greatest = (values: readonly number[]): number =>
 	values.length === 0 ? Number.NaN : Math.max(...values);

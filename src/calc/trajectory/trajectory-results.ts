@@ -11,7 +11,14 @@ import { eastAtMd, northAtMd } from "./at-depth.ts";
 import { curveResults } from "./curve.ts";
 import { closure, closureAzimuth } from "./horizontal.ts";
 import { minimumCurvaturePath, stationsOf } from "./path.ts";
-import { kickoffOnPath, landingOnPath, maximumDogleg, maximumInclination, pathEnd } from "./path-summary.ts";
+import {
+	kickoffOnPath,
+	landingOnPath,
+	longestInterval,
+	maximumDogleg,
+	maximumInclination,
+	pathEnd,
+} from "./path-summary.ts";
 import { landingDepth } from "./plan-geometry.ts";
 import { planAzimuth, plannedStations } from "./planned-path.ts";
 import { sectionFromOrigin } from "./section-origin.ts";
@@ -90,9 +97,13 @@ const summary = (
 		maximum_inclination: maximumInclination.of({ path }),
 		closure: closure.of({ N, E }),
 		closure_azimuth: closureAzimuth.of({ N, E }),
+		...maybe("longest_interval", surveyed ? finite(longestInterval.of({ path })) : undefined),
 		...maybe("uncertainty_radius", well.trajectory.uncertainty?.radius),
 	};
 };
+
+const finite = <K extends { readonly value: number }>(known: K): K | undefined =>
+	Number.isFinite(known.value) ? known : undefined;
 
 /** The vertical section counted from its stated origin, or from the wellhead. */
 const sectioned = ({ trajectory }: Well, path: WellPath, Avs: Known<"angle">): WellPath => {

@@ -3,6 +3,7 @@ import type { Code } from "../../diagnostics/codes.ts";
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
 import { nearestName } from "../../diagnostics/nearest-name.ts";
 import type { Path } from "../../diagnostics/path.ts";
+import type { Said } from "../../messages/message.ts";
 import type { SubjectKind } from "./vocabulary.ts";
 
 export interface Fault {
@@ -10,10 +11,10 @@ export interface Fault {
 	readonly at: Path;
 	/** Point at the key rather than at its value. */
 	readonly key?: boolean;
-	readonly what: string;
-	readonly expected: string;
-	readonly found?: string;
-	readonly mend: string;
+	readonly what: Said;
+	readonly expected: Said;
+	readonly found?: Said;
+	readonly mend: Said;
 }
 
 /** Where a limit is read from: it names its file, gives each number its origin, and gathers the faults. */

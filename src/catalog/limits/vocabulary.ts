@@ -122,7 +122,6 @@ export const MEASURES = {
 	"maximum treating pressure": { dimension: "pressure", subject: "well" },
 	"relief valve setting": { dimension: "pressure", subject: "well" },
 	"preventer working pressure": { dimension: "pressure", subject: "string" },
-	"fracture pressure at the shoe": { dimension: "pressure", subject: "string" },
 	"new hole before shoe test": { dimension: "length", subject: "string" },
 	"shoe test equivalent": { dimension: "density", subject: "string" },
 	"heaviest fluid below the shoe": { dimension: "density", subject: "string" },
@@ -148,8 +147,8 @@ export const MEASURES = {
 	"dissolved solids": { dimension: "dissolved-solids", subject: "well" },
 	distance: { dimension: "distance", subject: "neighbor", needs: ["from"] },
 	"hydrogen sulfide": { dimension: "gas-fraction", subject: "well" },
-	"volume of the treatment": { dimension: "volume", subject: "well" },
-	"volume of the greatest stage": { dimension: "volume", subject: "well" },
+	"separation factor": { dimension: "ratio", subject: "offset well" },
+	"survey interval in build and lateral": { dimension: "length", subject: "well" },
 } as const satisfies Record<string, MeasureEntry>;
 
 export type MeasureName = keyof typeof MEASURES;
@@ -182,7 +181,6 @@ export const FACTS = [
 	"stimulation planned",
 	"deviated string",
 	"horizontal well",
-	"second surface string",
 	"flow zone open above the shoe",
 	"treated through this string",
 	"path surveyed",
@@ -203,8 +201,6 @@ export const isMeasuredOn = (measure: MeasureName, subject: SubjectKind): boolea
 export const STRING_SELECTORS = [
 	"conductor",
 	"surface",
-	"first surface",
-	"second surface",
 	"intermediate",
 	"production",
 	"liner",
@@ -315,20 +311,8 @@ export const EVENTS = [
 	"stimulation starts",
 	"stimulation ends",
 	"completion",
-	"permit issued",
-	"water withdrawal",
-	"pad rig release",
-	"drilling suspended",
-	"physical change",
-	"string set",
-	"string cemented",
-	"casing test",
 ] as const;
 export type EventName = (typeof EVENTS)[number];
-/** Events that most wells never see: a definition that dates none has none, and nothing is due. */
-export const CONTINGENT_EVENTS: readonly EventName[] = ["drilling suspended", "physical change"];
-/** Events of one string, which only a rule on a string can name. */
-export const STRING_EVENTS: readonly EventName[] = ["string set", "string cemented", "casing test"];
 
 /** What cement may be asked to cover. */
 export const COVERED = ["protected water", "flow zones", "target"] as const;
@@ -345,8 +329,8 @@ export const LIMIT_FORMS = [
 	"pattern",
 	"deadline",
 	"evidence within",
+	"evidence beside",
 	"samples within",
-	"consent",
 	"judgement",
 ] as const;
 /** Forms of a single limit; `all of` and `any of` join them. */
@@ -384,7 +368,6 @@ export const CHECK_LIMITS = {
 	"shoe-depth": threshold("string", "shoe below ground", "shoe along the hole", "shoe vertical depth"),
 	"shoe-seat": form("string", "judgement"),
 	"shoe-test": threshold("string", "new hole before shoe test", "shoe test equivalent"),
-	"shoe-strength": threshold("string", "fracture pressure at the shoe"),
 	"liner-lap": threshold("string", "liner lap"),
 	"cement-to-surface": {
 		subject: "string",
@@ -438,16 +421,16 @@ export const CHECK_LIMITS = {
 	separation: threshold("well", "protected water to perforations"),
 	"water-definition": threshold("well", "dissolved solids"),
 	"water-samples": form("well", "samples within"),
-	setback: { subject: "neighbor", forms: ["threshold", "consent"], measures: ["distance"] },
+	setback: threshold("neighbor", "distance"),
 	"offset-wells": form("well", "evidence within"),
+	"separation-factor": threshold("offset well", "separation factor"),
+	"fracture-reach": form("offset well", "evidence beside"),
+	"survey-interval": threshold("well", "survey interval in build and lateral"),
 	"hydrogen-sulfide": threshold("well", "hydrogen sulfide"),
-	"treatment-volume": threshold("well", "volume of the treatment", "volume of the greatest stage"),
 	"listed-ingredients": form("well", "none of"),
 	"filing-fields": form("well", "present"),
 	notice: form("well", "deadline"),
 	report: form("well", "deadline"),
-	"string-notice": form("string", "deadline"),
-	"string-report": form("string", "deadline"),
 	document: form("well", "judgement"),
 	judgement: form("well", "judgement"),
 	"string-judgement": form("string", "judgement"),

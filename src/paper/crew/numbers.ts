@@ -73,15 +73,16 @@ const stage = (
 ): readonly SheetLine[] =>
 	lines.map((line) => ({ ...line, of: titled(context.words.label(`phrases.${which}`)) }));
 
-/** At what the plug is bumped, and what is never gone over. */
+/** At what the plug is bumped, and what is never gone over; not set where friction could not be worked. */
 const bumped = (c: PaperContext, placement: PlacementResults | undefined): readonly SheetLine[] => {
 	const limit = placement?.bump_limit;
-	if (placement === undefined || limit === undefined) return [];
-	const bump = placement.bump_pressure === undefined ? [] : [shown(c, placement.bump_pressure, WHOLE), "; "];
+	const bump = placement?.bump_pressure;
+	if (limit === undefined || bump === undefined) return [];
 	return [
 		{
 			cell: rich(
-				...bump,
+				shown(c, bump, WHOLE),
+				"; ",
 				`${c.words.label("crew.never_over")} `,
 				shown(c, limit.allowed, { nearest: 10 }),
 				` (${c.words.label(`bump_limits.${limit.element}`)})`,
@@ -240,10 +241,17 @@ export const SHEET_VALUES: Readonly<Record<string, SheetValue>> = {
 			of: Pick<CementResults, "final_lift" | "placement"> | undefined,
 		): readonly SheetLine[] => {
 			const pumping = of?.placement?.final_circulating_pressure;
-			if (of?.final_lift === undefined) return [];
-			const least = [`${c.words.label("crew.lift")} `, shown(c, of.final_lift)];
+			// The lift alone, without friction, would be read as the pressure to land the plug with.
+			if (of?.final_lift === undefined || pumping === undefined) return [];
 			return [
-				{ cell: pumping === undefined ? rich(...least) : rich(shown(c, pumping, WHOLE), "; ", ...least) },
+				{
+					cell: rich(
+						shown(c, pumping, WHOLE),
+						"; ",
+						`${c.words.label("crew.lift")} `,
+						shown(c, of.final_lift),
+					),
+				},
 			];
 		};
 		if (second === undefined) return landing(job);
@@ -331,7 +339,8 @@ export const SHEET_VALUES: Readonly<Record<string, SheetValue>> = {
 					]),
 			...(most === undefined ? [] : [text(", ≤ "), shown(c, most, { decimals: 2 })]),
 		];
-		return rate === undefined ? [] : [{ cell: { kind: "rich", children } }];
+		// Without the expected pressure the line would look whole; it is set when friction can be worked.
+		return rate === undefined || expected === undefined ? [] : [{ cell: { kind: "rich", children } }];
 	},
 	flush_volume: (c) => {
 		const stages = c.results.stimulation?.stages ?? [];

@@ -1,7 +1,7 @@
 import { showPath } from "../../diagnostics/path.ts";
 import { VERDICTS } from "../../document/verdict.ts";
 import type { Well } from "../../well/well.ts";
-import { cell, shown, textCell } from "../context.ts";
+import { cell, saidCell, shown, textCell } from "../context.ts";
 import { facts, type Part, row, table, textColumn } from "./part.ts";
 
 /** Latitude, longitude and datum, to a tenth of a foot or so: as agencies ask for it. */
@@ -88,7 +88,7 @@ export const missingInformation: Part = (context) => {
 		asked: item.askedBy.join("; "),
 	}));
 	const rows = asked.map((item) =>
-		row({ what: textCell(item.what), at: textCell(item.at), asked_by: textCell(item.asked) }),
+		row({ what: saidCell(context, item.what), at: textCell(item.at), asked_by: textCell(item.asked) }),
 	);
 	if (rows.length === 0)
 		return [
@@ -122,7 +122,7 @@ export const undeterminedTable: Part = (context) =>
 		context.results.undetermined.map((item) =>
 			row({
 				not_worked: textCell(item.key),
-				because_missing: textCell(item.because),
+				because_missing: saidCell(context, item.because),
 				at: textCell(item.needs.map(showPath).join("; ")),
 			}),
 		),
@@ -160,8 +160,8 @@ export const assumptionsTable: Part = (context) =>
 		],
 		context.well.assumptions.map((assumption) =>
 			row({
-				what: textCell(assumption.what),
-				why: textCell(assumption.why),
+				what: saidCell(context, assumption.what),
+				why: saidCell(context, assumption.why),
 				at: textCell(showPath(assumption.at)),
 			}),
 		),

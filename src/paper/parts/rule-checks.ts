@@ -1,7 +1,9 @@
 import type { Inline } from "../../document/inline.ts";
-import type { Finding } from "../../rules/finding.ts";
+import { tellSaid } from "../../messages/print.ts";
+import { type Finding, isOpen } from "../../rules/finding.ts";
+import { worstFirst } from "../../rules/index.ts";
 import { sayParts } from "../../rules/reason.ts";
-import { type PaperContext, textCell } from "../context.ts";
+import { type PaperContext, readerOf, textCell, toldInlines } from "../context.ts";
 import { notCompared } from "../words/not-compared.ts";
 import { type Part, row, table, textColumn, verdictColumn } from "./part.ts";
 
@@ -38,23 +40,12 @@ export const ruleChecks: Part = (context) => {
 
 /** The sentence of a finding in the units of the paper, each value with its key; what is missing; a variance. */
 const because = (finding: Finding, context: PaperContext): Inline[] => {
-	const words = sayParts(finding.reason, context.units).map((part): Inline => {
-		if (typeof part === "string") return { kind: "text", text: part };
-		const { known, value, style } = part;
-		const key = context.index.keyOf(known);
-		return {
-			kind: "quantity",
-			dimension: known.dimension,
-			value,
-			style,
-			...(key === undefined ? {} : { key }),
-		};
-	});
+	const words = toldInlines(context, sayParts(finding.reason, readerOf(context)));
 	const missing = finding.missing ?? [];
 	if (missing.length > 0)
 		words.push({
 			kind: "text",
-			text: ` ${context.words.label("phrases.missing")}: ${missing.map((m) => m.what).join("; ")}.`,
+			text: ` ${context.words.label("phrases.missing")}: ${missing.map((m) => tellSaid(m.what, readerOf(context))).join("; ")}.`,
 		});
 	if (finding.variance)
 		words.push({
@@ -75,10 +66,10 @@ const standing = ({ cite }: Finding, context: PaperContext): string => {
 	return `${text}; ${label("phrases.in_force_from")} ${date(cite.inForceFrom)}`;
 };
 
-/** The checks that stand in the way, for the first page. */
+/** What is open, of law and practice, the worst first: for the first page. */
 export const openChecks: Part = (context) => {
-	const open = context.judgement.findings.filter(
-		(f) => f.verdict === "not met" || f.verdict === "cannot tell",
+	const open = worstFirst(context.judgement.findings).filter(
+		({ verdict, cite }) => isOpen(verdict) || (verdict === "needs judgement" && cite.kind === "practice"),
 	);
 	return table(
 		context,

@@ -30,11 +30,11 @@ export interface PrintWords {
 export const PRINT_WORDS: Readonly<Record<Language, PrintWords>> = {
 	en: {
 		verdicts: {
-			met: "met",
-			"not met": "not met",
-			"cannot tell": "cannot tell",
-			"needs judgement": "needs judgement",
-			"does not apply": "does not apply",
+			met: "meets",
+			"not met": "does not meet",
+			"cannot tell": "insufficient data",
+			"needs judgement": "engineer to confirm",
+			"does not apply": "not applicable",
 		},
 		tones: { stop: "STOP", caution: "CAUTION", note: "NOTE" },
 		apiNumber: "API number",
@@ -51,10 +51,10 @@ export const PRINT_WORDS: Readonly<Record<Language, PrintWords>> = {
 	},
 	es: {
 		verdicts: {
-			met: "se cumple",
-			"not met": "no se cumple",
-			"cannot tell": "no se puede saber",
-			"needs judgement": "requiere criterio",
+			met: "cumple",
+			"not met": "no cumple",
+			"cannot tell": "faltan datos",
+			"needs judgement": "por confirmar (ingeniero)",
 			"does not apply": "no aplica",
 		},
 		tones: { stop: "ALTO", caution: "PRECAUCIÓN", note: "NOTA" },

@@ -9,6 +9,7 @@ import type { CheckId } from "../../catalog/limits/vocabulary.ts";
 import { casingChecks } from "./casing.ts";
 import { cementChecks } from "./cement.ts";
 import type { Check } from "./check.ts";
+import { neighboringWellChecks } from "./neighboring-wells.ts";
 import { paperworkChecks } from "./paperwork.ts";
 import { pressureChecks } from "./pressure.ts";
 import { shoeChecks } from "./shoe.ts";
@@ -23,5 +24,6 @@ export const CHECK_CODE: Readonly<Record<CheckId, Check>> = {
 	...casingChecks,
 	...waterChecks,
 	...siteChecks,
+	...neighboringWellChecks,
 	...paperworkChecks,
 };

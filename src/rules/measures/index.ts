@@ -7,6 +7,7 @@
  */
 import type { MeasureName } from "../../catalog/limits/vocabulary.ts";
 import { cementHeights } from "./cement.ts";
+import { neighboringWellMeasures } from "./neighboring-wells.ts";
 import { pressureMeasures } from "./pressure.ts";
 import type { Measure } from "./reading.ts";
 import { shoeMeasures } from "./shoe.ts";
@@ -22,4 +23,5 @@ export const MEASURE_CODE: Readonly<Record<MeasureName, Measure>> = {
 	...pressureMeasures,
 	...sizeMeasures,
 	...siteMeasures,
+	...neighboringWellMeasures,
 };

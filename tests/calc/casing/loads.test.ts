@@ -199,6 +199,8 @@ describe("axial force", () => {
 				outside: mud,
 				temperature_before: hot,
 				temperature,
+				free_top: [],
+				free_bottom: [],
 			});
 		expect(first(held(mud, hot), "force")).toBeCloseTo(first(landed, "force"), 6);
 		expect(first(held(fluid(10, 3000), hot), "force") - first(landed, "force")).toBeCloseTo(
@@ -209,6 +211,56 @@ describe("axial force", () => {
 			207 * 200 * steel(9.625, 0.472),
 			4,
 		);
+	});
+});
+
+describe("axial force of a string that hangs free above its cement", () => {
+	const mud = fluid(10);
+	const heldFrom = (sections: KnownTable, TOC: number, inside: KnownTable, temperature: KnownTable) => {
+		const landed = hangingForce.of({ path: vertical, sections, inside: mud, outside: mud });
+		const held = heldForce.of({
+			path: vertical,
+			sections,
+			landed,
+			inside_before: mud,
+			outside_before: mud,
+			inside,
+			outside: mud,
+			temperature_before: hot,
+			temperature,
+			free_top: [given("measured-depth", 0)],
+			free_bottom: [given("measured-depth", TOC)],
+		});
+		const at = (md: number, number = 1) =>
+			forceAt(held, { md, tvd: md, number }) - forceAt(landed, { md, tvd: md, number });
+		return at;
+	};
+
+	test("cooled to one temperature, the free stretch shares the mean; below, cement keeps what is local", () => {
+		const A_p = steel(9.625, 0.472);
+		const change = heldFrom(single, 6000, mud, cold);
+		// `hot` rises by 200 °F over 10,000 ft from `cold`: 60 °F on average over the free 6,000 ft.
+		for (const md of [0, 1000, 3000, 6000]) expect(change(md)).toBeCloseTo(207 * 60 * A_p, 2);
+		expect(change(6001)).toBeCloseTo(207 * 120.02 * A_p, 1);
+		expect(change(10_000)).toBeCloseTo(207 * 200 * A_p, 2);
+	});
+
+	test("two sections: the thinner gives more, and the push on the shoulder between them is shared", () => {
+		const thin = { D: 9.625, t: 0.395 };
+		const thick = { D: 9.625, t: 0.545 };
+		const two = sectionsOf([
+			{ top: 0, bottom: 2000, ...thick, w: 53.5 },
+			{ top: 2000, bottom: 10_000, ...thin, w: 40 },
+		]);
+		const change = heldFrom(two, 8000, fluid(10, 3000), hot);
+		const [above, below] = [change(0), change(8000, 2)];
+		// Fluid at 3,000 psi more pushes the wider bore of the lower section up against the upper one.
+		const push = 3000 * (bore(thick.D, thick.t) - bore(thin.D, thin.t));
+		expect(above - below).toBeCloseTo(push, 4);
+		// What it gets longer above it gets shorter below.
+		const [A_1, A_2] = [steel(thick.D, thick.t), steel(thin.D, thin.t)];
+		const [f_1, f_2] = [0.56 * 3000 * bore(thick.D, thick.t), 0.56 * 3000 * bore(thin.D, thin.t)];
+		expect((2000 * (above - f_1)) / A_1 + (6000 * (below - f_2)) / A_2).toBeCloseTo(0, 2);
 	});
 });
 

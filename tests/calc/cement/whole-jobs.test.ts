@@ -33,7 +33,7 @@ describe("whole cement jobs", () => {
 		expect(job?.placement?.with_friction).toBe(true);
 		expect(job?.placement?.fracture?.margin.value).toBeGreaterThan(0);
 		expect(job?.placement?.bump_pressure?.value).toBeCloseTo(
-			(job?.placement?.final_circulating_pressure.value ?? 0) + 500,
+			(job?.placement?.final_circulating_pressure?.value ?? 0) + 500,
 			6,
 		);
 		expect(job?.setting?.free_from?.value).toBe(720);
@@ -105,11 +105,11 @@ describe("a job in two stages", () => {
 		expect(second?.annulus_hydrostatic_at_tool?.value).toBeCloseTo(outside, 6);
 		expect(second?.final_lift?.value).toBeCloseTo(outside - 0.052 * 8.5 * 2600, 6);
 		expect(second?.placement?.bump_pressure?.value).toBeCloseTo(
-			(second?.placement?.final_circulating_pressure.value ?? Number.NaN) + 500,
+			(second?.placement?.final_circulating_pressure?.value ?? Number.NaN) + 500,
 			6,
 		);
 		// The last pressure of the pump is the lift and what friction at the slow rate adds.
-		expect(second?.placement?.final_circulating_pressure.value).toBeGreaterThan(
+		expect(second?.placement?.final_circulating_pressure?.value).toBeGreaterThan(
 			second?.final_lift?.value ?? Number.NaN,
 		);
 	});
@@ -183,7 +183,7 @@ describe("a liner", () => {
 		const outside = 0.052 * (9.4 * spacer + 9.6 * (1300 - spacer) + 13.5 * 3690);
 		expect(job?.annulus_hydrostatic_at_shoe?.value).toBeCloseTo(outside, 4);
 		expect(job?.final_lift?.value).toBeCloseTo(outside - 0.052 * (8.5 * 4910 + 13.5 * 80), 4);
-		expect(job?.placement?.final_circulating_pressure.value).toBeGreaterThan(
+		expect(job?.placement?.final_circulating_pressure?.value).toBeGreaterThan(
 			job?.final_lift?.value ?? Number.NaN,
 		);
 		// A liner hangs on its running string: its own weight against the push on its end says nothing.

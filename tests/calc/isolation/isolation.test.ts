@@ -4,12 +4,6 @@ import { cementResults } from "../../../src/calc/cement/index.ts";
 import { holeMark } from "../../../src/calc/depths/index.ts";
 import { openGaps } from "../../../src/calc/gaps.ts";
 import { steelEvidence } from "../../../src/calc/isolation/evidence.ts";
-import {
-	distanceInSpace,
-	inSpaceAtLeast,
-	nearestDepthInSpace,
-	stretchInSpace,
-} from "../../../src/calc/isolation/in-space.ts";
 import { isolationResults, layersAt } from "../../../src/calc/isolation/index.ts";
 import {
 	columnsAcross,
@@ -24,11 +18,9 @@ import type {
 	StimulationResults,
 	WellPath,
 } from "../../../src/calc/results.ts";
-import { distanceToPath } from "../../../src/calc/site/local-plane.ts";
-import { minimumCurvaturePath } from "../../../src/calc/trajectory/path.ts";
 import type { CasingString, CementActual, Well } from "../../../src/well/well.ts";
 import { hole, job, md, slurry, straightDown, string, well } from "../a-well.ts";
-import { given, stationTable } from "../given.ts";
+import { given } from "../given.ts";
 
 const tvd = (value: number) => given("true-vertical-depth", value);
 
@@ -420,136 +412,5 @@ describe("zones, in each part of the well's life", () => {
 			["surface", 1000, 980],
 			["production", 7990, -2000],
 		]);
-	});
-});
-
-describe("other bores in space", () => {
-	const lateral = minimumCurvaturePath.of({
-		stations: stationTable([
-			[0, 0, 0],
-			[8000, 0, 0],
-			[8900, 90, 0],
-			[13900, 90, 0],
-		]),
-		TD: given("measured-depth", 13900),
-		Avs: given("angle", 0),
-	});
-	const radius = 900 / (Math.PI / 2);
-	const level = 8000 + radius;
-	const space = (N: number, E: number, TVD: number, path = lateral) =>
-		distanceInSpace.of({ path, N: given("offset", N), E: given("offset", E), TVD: tvd(TVD) }).value;
-
-	test("a bore past the lateral's depth is as far as it is square to it; a shallower one is farther by Pythagoras", () => {
-		expect(space(3000, 200, 9000)).toBeCloseTo(200, 6);
-		expect(space(3000, 200, level - 150)).toBeCloseTo(250, 6);
-		expect(space(radius + 5000 + 30, 40, 9500)).toBeCloseTo(50, 6);
-	});
-
-	test("beside a vertical bore it is the distance between the wellheads", () => {
-		expect(space(300, 400, 5000, straightDown)).toBeCloseTo(500, 9);
-		expect(space(-30, 40, 100)).toBeCloseTo(50, 6);
-	});
-
-	test("is never more than the horizontal distance between the wellheads, nor less than to the path in plan", () => {
-		const place = fc.double({ min: -8000, max: 8000, noNaN: true });
-		fc.assert(
-			fc.property(place, place, fc.double({ min: 10, max: 12_000, noNaN: true }), (N, E, TVD) => {
-				const found = space(N, E, TVD);
-				const plan = distanceToPath.of({ path: lateral, N: given("offset", N), E: given("offset", E) }).value;
-				expect(found).toBeLessThanOrEqual(Math.hypot(N, E) + 1e-6);
-				expect(found).toBeGreaterThanOrEqual(plan - 1e-6);
-				expect(space(N, E, TVD + 100)).toBeLessThanOrEqual(found + 1e-6);
-			}),
-		);
-	});
-
-	test("a stretch is no nearer than the whole, and as near as its ends allow", () => {
-		const stretch = (N: number, E: number, TVD: number, from: number, to: number) =>
-			stretchInSpace.of({
-				path: lateral,
-				N: given("offset", N),
-				E: given("offset", E),
-				TVD: tvd(TVD),
-				MD_top: md(from),
-				MD_bottom: md(to),
-			}).value;
-		expect(stretch(radius + 1000, 200, 9000, 9900, 10_900)).toBeCloseTo(200, 6);
-		// Another 400 ft along the lateral from where it is square to the bore: 3, 4, 5.
-		expect(stretch(radius + 1000, 300, 9000, 10_300, 10_900)).toBeCloseTo(500, 6);
-		expect(stretch(3000, 300, 4000, 9000, 13_900)).toBeCloseTo(Math.hypot(300, level - 4000), 6);
-		expect(stretch(3000, 300, 4000, 0, 13_900)).toBeCloseTo(space(3000, 300, 4000), 9);
-	});
-
-	test("tells where, and takes off what is stated as uncertain", () => {
-		const at = { path: lateral, N: given("offset", radius + 1000), E: given("offset", 200), TVD: tvd(9000) };
-		expect(nearestDepthInSpace.of(at).value).toBeCloseTo(9900, 6);
-		const left = (...u: number[]) =>
-			inSpaceAtLeast.of({ s: given("distance", 200), u: u.map((each) => given("distance", each)) }).value;
-		expect([left(), left(60), left(60, 100), left(150, 100)]).toEqual([200, 140, 40, 0]);
-	});
-
-	test("a well's results carry it, where its place and its depth are known", () => {
-		const place = { id: "old", name: "Old", north: given("offset", 3000), east: given("offset", 200) };
-		const offsetWells = [
-			{
-				id: "old",
-				name: "Old",
-				status: "plugged",
-				total_depth: { reference: "vertical", depth: tvd(9000) },
-				position_uncertainty: given("distance", 80),
-			},
-			{
-				id: "lost",
-				name: "Lost",
-				status: "plugged",
-				total_depth: { reference: "vertical", depth: tvd(9000) },
-			},
-		] as unknown as Well["offsetWells"];
-		const { offset_wells } = isolation(designed({ more: { offsetWells } }), 8000, {
-			path: lateral,
-			site: { neighbors: [], offset_wells: [place, { id: "lost", name: "Lost" }] } as SiteResults,
-		});
-		expect(
-			offset_wells.map((w) => [w.in_space?.value.toFixed(3), w.in_space_at_least?.value.toFixed(3)]),
-		).toEqual([
-			["200.000", "120.000"],
-			[undefined, undefined],
-		]);
-	});
-
-	test("of two slanting pieces it is the least over both, as a search over them finds it", () => {
-		const coordinate = fc.double({ min: -3000, max: 3000, noNaN: true });
-		const depth = fc.double({ min: 10, max: 9000, noNaN: true });
-		const [start] = lateral.rows;
-		if (start === undefined) throw new Error("the path has no rows");
-		fc.assert(
-			fc.property(coordinate, coordinate, depth, coordinate, coordinate, depth, (n, e, down, N, E, TVD) => {
-				const length = Math.hypot(n, e, down);
-				const found = distanceInSpace.of({
-					path: {
-						...lateral,
-						rows: [
-							{ ...start, md: 0, north: 0, east: 0, tvd: 0 },
-							{ ...start, md: length, north: n, east: e, tvd: down },
-						],
-					},
-					N: given("offset", N),
-					E: given("offset", E),
-					TVD: tvd(TVD),
-				}).value;
-				const toBore = (s: number): number => {
-					const z = Math.min(Math.max(s * down, 0), TVD);
-					return Math.hypot(s * n - N, s * e - E, s * down - z);
-				};
-				// The distance to a straight piece is convex along another.
-				let [low, high] = [0, 1];
-				for (let k = 0; k < 200; k += 1) {
-					const [a, b] = [low + (high - low) / 3, high - (high - low) / 3];
-					if (toBore(a) < toBore(b)) high = b;
-					else low = a;
-				}
-				expect(found).toBeCloseTo(toBore((low + high) / 2), 4);
-			}),
-		);
 	});
 });

@@ -6,7 +6,6 @@ import { GEODESICS } from "../../../src/calc/site/distance.ts";
 import { siteResults } from "../../../src/calc/site/index.ts";
 import {
 	azimuthFromPathNorth,
-	distanceLessUncertainty,
 	distanceToPath,
 	eastOfWellhead,
 	nearestMeasuredDepth,
@@ -156,21 +155,6 @@ describe("neighbors", () => {
 		expect(found.neighbors[0]?.east?.value).toBeCloseTo(0, 6);
 		// The lateral goes due north, right under it.
 		expect(found.neighbors[0]?.from_path?.value).toBeCloseTo(0, 6);
-		expect(found.neighbors[0]?.from_path_least).toBeUndefined();
-	});
-
-	test("a stated uncertainty is taken off the distance, and never more than all of it", () => {
-		const house = neighbor({ latitude: deg(31.482716), longitude: deg(-98.76) });
-		const gaps = openGaps();
-		const of = well([], [], {
-			site: { jurisdictions: [], surface_location: home, north },
-			neighbors: [house, { ...placed, id: "under" }],
-			trajectory: { uncertainty: { radius: given("distance", 60), source: "a test" } },
-		} as unknown as Partial<Well>);
-		const { neighbors } = siteResults(of, level, marksOf(of), gaps);
-		const [beside, under] = neighbors;
-		expect(beside?.from_path_least?.value).toBeCloseTo((beside?.from_path?.value ?? 0) - 60, 9);
-		expect(under?.from_path_least?.value).toBe(0);
 	});
 
 	test("one datum is not mixed with another", () => {
@@ -260,11 +244,5 @@ describe("places of the path on the map", () => {
 				expect(Math.cos(((back - A) * Math.PI) / 180)).toBeCloseTo(1, 12);
 			}),
 		);
-	});
-
-	test("uncertainty leaves a distance shorter, never below nothing", () => {
-		const left = (d: number, r: number) =>
-			distanceLessUncertainty.of({ d: given("distance", d), r: given("distance", r) }).value;
-		expect([left(500, 60), left(50, 60), left(500, 0)]).toEqual([440, 0, 500]);
 	});
 });

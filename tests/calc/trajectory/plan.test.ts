@@ -11,11 +11,12 @@ import {
 import { leastBuild, leastHeight } from "../../../src/calc/trajectory/plan-geometry.ts";
 import { plannedStations } from "../../../src/calc/trajectory/planned-path.ts";
 import type { TrajectoryPlan } from "../../../src/well/well.ts";
+import { told } from "../../told.ts";
 import { given } from "../given.ts";
 
 const pathOf = (plan: TrajectoryPlan) => {
 	const { value, diagnostics } = plannedStations(plan);
-	if (value === undefined) throw new Error(diagnostics[0]?.what);
+	if (value === undefined) throw new Error(told(diagnostics[0]?.what));
 	return minimumCurvaturePath.of({
 		stations: value,
 		TD: given("measured-depth", 0),
@@ -134,7 +135,7 @@ describe("impossible plans say what would fit", () => {
 	test("a target inside the arc: the offered build and the offered kickoff both reach it", () => {
 		const { value, diagnostics } = plannedStations(buildAndHold(4000, 2, 5000, 2000));
 		expect(value).toBeUndefined();
-		const mend = diagnostics[0]?.mend ?? "";
+		const mend = told(diagnostics[0]?.mend);
 		const build = Number(/build at ([\d.]+)/.exec(mend)?.[1]);
 		const kickoff = Number(/kick off at ([\d.]+)/.exec(mend)?.[1]);
 		expect(plannedStations(buildAndHold(4000, build, 5000, 2000)).value).toBeDefined();
@@ -145,7 +146,7 @@ describe("impossible plans say what would fit", () => {
 
 	test("a near target inside the arc likewise", () => {
 		const { diagnostics } = plannedStations(buildAndHold(4000, 1, 4600, 300));
-		const build = Number(/build at ([\d.]+)/.exec(diagnostics[0]?.mend ?? "")?.[1]);
+		const build = Number(/build at ([\d.]+)/.exec(told(diagnostics[0]?.mend))?.[1]);
 		expect(plannedStations(buildAndHold(4000, build, 4600, 300)).value).toBeDefined();
 	});
 

@@ -47,7 +47,7 @@ describe("renderHtml", () => {
 	});
 
 	it("says a verdict by its word, and a missing value loudly", () => {
-		expect(page.querySelector(".not-met")?.textContent).toBe("not met");
+		expect(page.querySelector(".not-met")?.textContent).toBe("does not meet");
 		expect(page.querySelector(".unset")?.textContent).toBe("NOT SET");
 	});
 

@@ -1,10 +1,12 @@
 import type { KnownTable } from "../../../cite/known.ts";
+import { slackOffCompression } from "./buckling.ts";
 import { hookLoads } from "./hook-loads.ts";
 import { pulledForce } from "./soft-string.ts";
 import type { StringContext } from "./string-frame.ts";
 
 /**
- * The string as it slides to bottom and is pulled back, with the greatest friction, and hook loads over the whole range.
+ * The string as it slides to bottom and is pulled back, with the greatest friction, and hook loads over the whole range;
+ * how hard it is pressed on its way down beside what would coil it.
  *
  * @returns undefined for a liner or a tieback, which is let down on another string
  */
@@ -19,7 +21,17 @@ export const slidingOf = ({ well, path, string }: StringContext, sections: Known
 		outside: mud,
 		MD_cased: outer?.shoe ?? string.top,
 	};
+	const [D_cased] =
+		outer?.sections.map(({ insideDiameter }) => insideDiameter).sort((a, b) => a.value - b.value) ?? [];
 	return {
+		compression: slackOffCompression.of({
+			...hole,
+			μ_cased: cased[1],
+			μ_open: openHole[1],
+			// The wider the room, the easier the coil: the open hole's own diameter, and inside casing its bore.
+			D_cased: D_cased ?? string.hole.diameter,
+			D_open: string.hole.diameter,
+		}),
 		pulled: pulledForce.of({ ...hole, μ_cased: cased[1], μ_open: openHole[1] }),
 		hookLoads: hookLoads.of({ ...hole, μ_cased: cased, μ_open: openHole }),
 	};

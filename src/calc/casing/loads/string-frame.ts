@@ -22,7 +22,10 @@ export interface StringContext {
 	readonly gaps: Gaps;
 	readonly string: CasingString;
 	/** The string's other results. */
-	readonly results: Omit<CasingResults, "loads" | "situations" | "hook_loads" | "hook_load">;
+	readonly results: Omit<
+		CasingResults,
+		"loads" | "situations" | "hook_loads" | "hook_load" | "slack_off_compression"
+	>;
 }
 
 /** What every line of a string shares. */

@@ -1,10 +1,14 @@
 import type { Known, KnownTable } from "../../../cite/known.ts";
 import { constant } from "../../../cite/known.ts";
 import { cite } from "../../../cite/source.ts";
+import { holeMark } from "../../depths/marks.ts";
 import { maybe, siblingOf } from "../../gaps.ts";
 import type { CasingResults, HookLoadResults, LoadCaseResults, SituationResults } from "../../results.ts";
 import { hangingForce, heldForce } from "./axial-force.ts";
+import { compressionDepth, compressionOverHelical, compressionThere, helicalThere } from "./buckling.ts";
+import { freeStretches } from "./free-stretches.ts";
 import { hookLoadsAtBottom } from "./hook-loads.ts";
+import { NO_LOAD } from "./line.ts";
 import { loadCase } from "./load-case.ts";
 import {
 	bentTensionLine,
@@ -30,14 +34,15 @@ export interface StringLoads {
 	readonly situations: readonly SituationResults[];
 	readonly hook_loads?: NonNullable<CasingResults["hook_loads"]>;
 	readonly hook_load?: HookLoadResults;
+	readonly slack_off_compression?: NonNullable<CasingResults["slack_off_compression"]>;
 }
 
 /**
  * Every load case of a string that its inputs allow, each as a line over depth beside the rating, with the least factor,
  * in the order that the string meets them.
  *
- * Weights by the vertical; drag while running; both ends held once the cement has set; bending by the path's dogleg;
- * buckling not considered.
+ * Weights by the vertical; drag while running; once the cement has set, held all along it and at the hanger, free to share
+ * its stretch between the two; bending by the path's dogleg; buckling told apart, and never counted in.
  */
 export const stringLoads = (context: StringContext): StringLoads => {
 	const { string, gaps, well } = context;
@@ -64,6 +69,22 @@ export const stringLoads = (context: StringContext): StringLoads => {
 			.toSorted((a, b) => placeInLife(a.id, a.phase) - placeInLife(b.id, b.phase)),
 		...maybe("hook_loads", forces.sliding?.hookLoads),
 		...maybe("hook_load", forces.sliding && hookLoadsAtBottom(forces.sliding.hookLoads)),
+		...maybe("slack_off_compression", forces.sliding && compressionOf(context, forces.sliding.compression)),
+	};
+};
+
+/** Nothing where the string is pulled taut all the way, or the limit lies outside its formula. */
+const compressionOf = (
+	{ path, well }: StringContext,
+	line: NonNullable<Forces["sliding"]>["compression"],
+): StringLoads["slack_off_compression"] => {
+	if (!line.rows.some(({ compression }) => (compression ?? 0) > NO_LOAD)) return undefined;
+	return {
+		line,
+		over_helical: compressionOverHelical.of({ line }),
+		at: holeMark(path, compressionDepth.of({ line }), well.datum),
+		compression: compressionThere.of({ line }),
+		helical: helicalThere.of({ line }),
 	};
 };
 
@@ -170,6 +191,7 @@ const pressureCases = (
 					outside,
 					temperature_before: temperature,
 					temperature: situation.cooled === true ? frame.cooled : temperature,
+					...freeStretches(context),
 				});
 	const test = name === "pressure-test" ? string.pressureTest?.pressure : undefined;
 	const tension = jointsRated

@@ -1,0 +1,162 @@
+import { formula, tableFormula } from "../../cite/formula.ts";
+import type { KnownTable } from "../../cite/known.ts";
+import { cite } from "../../cite/source.ts";
+import { FOOT } from "../../units/factors.ts";
+import { nearestOf, type PointOfHole, pointsOf } from "../trajectory/approach.ts";
+
+/*
+ * The separation factor of the collision avoidance rule of the industry's survey committee, with its constants. The rule
+ * takes standard deviations from an error model; until one is worked here, they come from the radii that the definition
+ * states, as circles that grow in proportion to measured depth.
+ */
+
+const source = cite("iscwsa-collision-rule", "separation factor");
+
+/** Combined standard deviation is multiplied by this. */
+const K = 3.5;
+/** Standard deviation of the projection ahead of the bit: 0.5 m [ft]. */
+const PROJECT_AHEAD = 0.5 / FOOT;
+/** Surface margin: 0.3 m [ft]. */
+const SURFACE_MARGIN = 0.3 / FOOT;
+
+const factorOf = (D: number, R_r: number, R_o: number, σ_s: number): number =>
+	(D - R_r - R_o - SURFACE_MARGIN) / (K * Math.hypot(σ_s, PROJECT_AHEAD));
+
+/** Above 1 the rule lets the hole go on; at or below 0 the two holes touch at their stated places [-]. */
+export const separationFactor = formula({
+	id: "site/separation-factor",
+	name: "Separation factor",
+	expression: "SF = (D − R_r − R_o − S_m) / (k √(σ_s² + σ_pa²)), k = 3.5, σ_pa = 0.5 m, S_m = 0.3 m",
+	source,
+	inputs: { D: "distance", R_r: "length", R_o: "length", σ_s: "distance" },
+	gives: "ratio",
+	validity: "D center to center; σ_s the combined standard deviation of both places along D",
+	compute: ({ D, R_r, R_o, σ_s }) => (σ_s >= 0 && D >= 0 ? factorOf(D, R_r, R_o, σ_s) : Number.NaN),
+});
+
+/** Standard deviation, along any one direction, of a place that lies so often within a circle [ft]. */
+export const oneSigma = formula({
+	id: "site/one-sigma",
+	name: "Standard deviation of a place within a circle",
+	expression: "σ = r / √(−2 ln(1 − p))",
+	source: cite("definition", "circular normal distribution in a plane: share within r is 1 − exp(−r²/2σ²)"),
+	inputs: { r: "distance", p: "share" },
+	gives: "distance",
+	validity: "0 < p < 1; the same in every direction",
+	compute: ({ r, p }) => (p > 0 && p < 1 ? r / Math.sqrt(-2 * Math.log(1 - p)) : Number.NaN),
+});
+
+/** Radius of a round hole [ft]. */
+export const holeRadius = formula({
+	id: "site/hole-radius",
+	name: "Radius of a hole",
+	expression: "R = d/2",
+	source: cite("geometry"),
+	inputs: { d: "diameter" },
+	gives: "length",
+	compute: ({ d }) => d / 24,
+});
+
+const inputs = {
+	path: { table: "path" },
+	other: { table: "path" },
+	R_r: "length",
+	R_o: "length",
+	σ_r: "distance",
+	σ_o: "distance",
+	σ_w: "distance",
+} as const;
+
+interface Pair {
+	readonly path: KnownTable;
+	readonly other: KnownTable;
+	readonly R_r: number;
+	readonly R_o: number;
+	readonly σ_r: number;
+	readonly σ_o: number;
+	readonly σ_w: number;
+}
+
+/** A row for each place of this hole that is looked at, and one where the holes come nearest. */
+const rowsOf = ({ path, other, R_r, R_o, σ_r, σ_o, σ_w }: Pair) => {
+	const [own, theirs] = [pointsOf(path), pointsOf(other)];
+	const [end, otherEnd] = [own.at(-1)?.md ?? 0, theirs.at(-1)?.md ?? 0];
+	const nearest = nearestOf(own, theirs);
+	const row = (md: number, otherMd: number, distance: number) => {
+		const sigma = Math.hypot(σ_r * share(md, end), σ_o * share(otherMd, otherEnd), σ_w);
+		return {
+			md,
+			other_md: otherMd,
+			distance,
+			standard_deviation: sigma,
+			factor: factorOf(distance, R_r, R_o, sigma),
+		};
+	};
+	return [
+		...own.map((point: PointOfHole) => {
+			const found = nearestOf([point], theirs);
+			return row(point.md, found.other, found.distance);
+		}),
+		row(nearest.md, nearest.other, nearest.distance),
+	].toSorted((a, b) => a.md - b.md);
+};
+
+const share = (md: number, end: number): number => (end > 0 ? Math.min(1, Math.max(0, md / end)) : 0);
+
+/** The factor along this hole: distance, combined standard deviation and factor from each of its places to the other hole. */
+export const separationAlong = tableFormula({
+	id: "site/separation-along",
+	name: "Separation along the well",
+	expression: "SF at each MD, σ_s = √((σ_r·MD/MD_end)² + (σ_o·MD_o/MD_o,end)² + σ_w²)",
+	source,
+	inputs,
+	gives: {
+		md: "measured-depth",
+		other_md: "measured-depth",
+		distance: "distance",
+		standard_deviation: "distance",
+		factor: "ratio",
+	},
+	validity:
+		"errors of the two wells independent and alike in every direction; a survey's error grows in proportion to measured depth",
+	compute: rowsOf,
+});
+
+const least = ({ rows }: KnownTable) =>
+	rows.reduce<Readonly<Record<string, number>> | undefined>(
+		(best, row) => (best === undefined || (row["factor"] ?? 0) < (best["factor"] ?? 0) ? row : best),
+		undefined,
+	);
+
+/** [-] */
+export const leastSeparationFactor = formula({
+	id: "site/least-separation-factor",
+	name: "Least separation factor",
+	expression: "min over MD of SF",
+	source,
+	inputs: { separation: { table: "md, factor" } },
+	gives: "ratio",
+	compute: ({ separation }) => least(separation)?.["factor"] ?? Number.NaN,
+});
+
+/** Where along this hole [ft]. */
+export const leastSeparationDepth = formula({
+	id: "site/least-separation-depth",
+	name: "Measured depth at the least separation factor",
+	expression: "MD at min SF",
+	source,
+	inputs: { separation: { table: "md, factor" } },
+	gives: "measured-depth",
+	compute: ({ separation }) => least(separation)?.["md"] ?? Number.NaN,
+});
+
+/** How far apart the holes are there [ft]. */
+export const leastSeparationDistance = formula({
+	id: "site/least-separation-distance",
+	name: "Distance at the least separation factor",
+	expression: "D at min SF",
+	source,
+	inputs: { separation: { table: "md, distance, factor" } },
+	gives: "distance",
+	compute: ({ separation }) => least(separation)?.["distance"] ?? Number.NaN,
+});

@@ -1,0 +1,91 @@
+import { showPath } from "../diagnostics/path.ts";
+import { wrap } from "../diagnostics/print.ts";
+import type { Verdict } from "../document/verdict.ts";
+import { message } from "../messages/message.ts";
+import { capital, type Reader, tell, tellSaid } from "../messages/print.ts";
+import type { Findings } from "../paper/context.ts";
+import { PRINT_WORDS } from "../render/print/print-words.ts";
+import type { Finding } from "../rules/finding.ts";
+import { worstFirst } from "../rules/index.ts";
+import { say } from "../rules/reason.ts";
+
+export interface FindingsTextOptions {
+	readonly width: number;
+	readonly reader: Reader;
+	/** Also those that are met and those that do not apply. */
+	readonly all?: boolean;
+	/** Totals only. */
+	readonly quiet?: boolean;
+}
+
+/** Verdicts a reader has to act on; the rest is counted. */
+const TO_ACT_ON: readonly Verdict[] = ["not met", "cannot tell", "needs judgement"];
+
+/** What each limit comes to here, for the terminal: totals, then what is open, the worst first. */
+export const findingsText = (file: string, found: Findings, options: FindingsTextOptions): string => {
+	const { judgement, missing, well } = found;
+	const { reader } = options;
+	const words = PRINT_WORDS[reader.language].verdicts;
+	const totals = ORDER.map((verdict) => `${capital(words[verdict])} ${judgement.counts[verdict]}`).join(
+		" · ",
+	);
+	const head = [`${file}: ${well.identity.name}`, totals];
+	if (options.quiet === true) return head.join("\n");
+	const sorted = worstFirst(judgement.findings);
+	const shown = ORDER.filter((verdict) => options.all === true || TO_ACT_ON.includes(verdict));
+	const groups = shown.flatMap((verdict) => {
+		const of = sorted.filter((finding) => finding.verdict === verdict);
+		if (of.length === 0) return [];
+		return [
+			"",
+			`${words[verdict].toUpperCase()} (${of.length})`,
+			...of.flatMap((each) => lines(each, options)),
+		];
+	});
+	const unknown = judgement.unknownJurisdictions.flatMap((code) => [
+		"",
+		tell(message("check/unknown-jurisdiction", { code }), reader),
+	]);
+	const asked =
+		missing.length === 0
+			? []
+			: [
+					"",
+					tell(message("check/asked", { count: missing.length }), reader).toUpperCase(),
+					...missing.flatMap((item) =>
+						indented(
+							tellSaid(
+								message("check/write-it", {
+									what: item.what,
+									place: showPath(item.at),
+									rules: item.askedBy.join("; "),
+								}),
+								reader,
+							),
+							options.width,
+						),
+					),
+				];
+	return [...head, ...groups, ...unknown, ...asked, "", tell(message("check/closing"), reader)].join("\n");
+};
+
+const ORDER: readonly Verdict[] = ["not met", "cannot tell", "needs judgement", "met", "does not apply"];
+
+/** Number, limit and margin, then where it is written; wrapped under one mark. */
+const lines = (finding: Finding, { width, reader }: FindingsTextOptions): readonly string[] => {
+	const { cite, subject, reason, margin, stop, missing = [] } = finding;
+	const law = cite.kind === "practice" ? tellSaid(message("check/practice"), reader) : cite.citation;
+	const stops =
+		stop === undefined ? "" : ` ${tell(message("check/stops", { jobs: stop.join(", ") }), reader)}`;
+	const room = margin === undefined ? "" : ` ${tell(message("check/margin", { margin }), reader)}`;
+	const open = missing.map(({ at }) => showPath(at));
+	const at = open.length > 0 ? open : placeOf(finding);
+	const place = at.length === 0 ? "" : ` ${tell(message("check/at", { places: at.join(", ") }), reader)}`;
+	return indented(`${law}, ${subject}: ${say(reason, reader)}${room}${stops}${place} [${cite.rule}]`, width);
+};
+
+const placeOf = ({ measured }: Finding): readonly string[] =>
+	measured?.from.kind === "definition" ? [showPath(measured.from.at)] : [];
+
+const indented = (text: string, width: number): readonly string[] =>
+	wrap(text, width - 4).map((line, i) => (i === 0 ? `  ${line}` : `    ${line}`));

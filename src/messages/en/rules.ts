@@ -1,0 +1,14 @@
+import type { Entries } from "../entries.ts";
+
+/** Why a limit came out as it did. Sentences end with a full stop; clauses do not. */
+export const RULES = {
+	"rules/not-given": [
+		"{what} {count, plural, one {is not} other {are not}} given.",
+		"Inputs that a check needs. what: a list of noun phrases with their articles; count: how many.",
+	],
+	"rules/many-not-given": [
+		"{count} inputs are not given, among them {first}.",
+		"More inputs than can be named; first: a noun phrase with its article.",
+	],
+	"rules/need-not-given": ["what it needs is not given.", "A check lacks inputs that have no names."],
+} as const satisfies Entries;

@@ -1,0 +1,85 @@
+import { type Case, missingAt } from "../case.ts";
+import { offsetOf, pathMissing } from "../measures/neighboring-wells.ts";
+import { cannotTell, met, needsJudgement, notMet, type Outcome } from "../outcome.ts";
+import type { Reason } from "../reason.ts";
+import type { Check } from "./check.ts";
+
+/** Whether the fractures may reach another hole, and what shows that it is shut off beside them. */
+const besideFractures = (the: Case): Outcome => {
+	const { entry, found, at } = offsetOf(the);
+	const { name } = entry;
+	const path = pathMissing(the);
+	if (path !== undefined) return cannotTell([path]);
+	const { above_fractures: above, fracture_reach: reach, treated_in_plan: plan } = found ?? {};
+	if (above === undefined || reach === undefined || plan === undefined)
+		return cannotTell([
+			missingAt(
+				"stiffness and leakoff of the treated rock, for the length of the fractures",
+				"geology",
+				"formations",
+			),
+		]);
+	if (above.value > 0) {
+		const where: Reason = [`${name} ends `, above, " above the highest modeled top of the fractures"];
+		if (plan.value > reach.value)
+			return met(...where, " and is ", plan, " from the treated interval, horizontally.");
+		if (entry.barriers !== undefined || entry.evidence !== undefined)
+			return met(...where, `; its condition rests on: ${entry.evidence ?? entry.barriers?.[0]?.shown_by}.`);
+		return needsJudgement(
+			...where,
+			" and is ",
+			plan,
+			" from the treated interval, horizontally, within the reach of ",
+			reach,
+			"; nothing shows its condition.",
+		);
+	}
+	const {
+		treated_in_plan_at_depth: near,
+		clear_of_fractures: clear,
+		shut_off_beside_fractures: shut,
+	} = found ?? {};
+	if (near === undefined || clear === undefined)
+		return cannotTell([missingAt(`path of ${name}`, ...at, "path")]);
+	const where: Reason = [
+		`${name} goes as deep as the fractures, `,
+		near,
+		" from the treated interval, horizontally; fractures and uncertainties reach ",
+		reach,
+	];
+	if (clear.value >= 0) return met(...where, ".");
+	if (shut === true)
+		return met(
+			...where,
+			`, and it is shut off there by ${(entry.barriers ?? []).map(({ what }) => what).join(", ")}.`,
+		);
+	return notMet(...where, ", and nothing shows that it is shut off across and above them.");
+};
+
+export const neighboringWellChecks = {
+	"separation-factor": {
+		title: "Separation from another well",
+		looksAt: "least separation factor along this well to each other well",
+		explain:
+			"The factor is the distance between the two holes, less their radii and a margin, over 3.5 standard deviations of both places. Below " +
+			"1 the rule lets no hole go on; between 1 and 1.5 an engineer confirms. Without the path of the other well, or how well it is known, " +
+			"the check cannot tell.",
+	},
+	"fracture-reach": {
+		title: "Other wells within reach of the fractures",
+		looksAt:
+			"each other well that goes as deep as the fractures may rise, and what shows that it is shut off there",
+		explain:
+			"An old hole that the fractures reach is the way past every bed of rock. Reach is the longest half-length of the simple models plus the " +
+			"uncertainties of both places, judged on the map because fractures stand upright. A hole within it needs barriers shown from the highest " +
+			"modeled top to the lowest bottom.",
+		forms: { "evidence beside": besideFractures },
+	},
+	"survey-interval": {
+		title: "Survey interval",
+		looksAt: "longest interval between stations of the build and the lateral",
+		explain:
+			"Between stations the hole is taken as one arc, so that its place is only as good as the interval is short. The piece from the last station " +
+			"to the end of the hole is a projection and is not counted.",
+	},
+} as const satisfies Readonly<Record<string, Check>>;
