@@ -1,23 +1,5 @@
-import { createHash } from "node:crypto";
-import { calculate } from "./calc/calculate.ts";
-import { completeWell } from "./calc/complete-well.ts";
-import type { Catalog } from "./catalog/catalog.ts";
-import {
-	applyDesignBasis,
-	conditionFaults,
-	type Jurisdiction,
-	loadJurisdictions,
-	loadPractice,
-} from "./catalog/jurisdictions.ts";
-import { ruleReferenceFaults } from "./catalog/rule-references.ts";
-import { indexValues } from "./cite/index-values.ts";
 import { definitionFor } from "./definition/definition-for.ts";
 import { mayAppear } from "./definition/privacy.ts";
-import { withoutStandIns } from "./definition/stand-ins.ts";
-import { validate } from "./definition/validate.ts";
-import { type Diagnostic, hasErrors } from "./diagnostics/diagnostic.ts";
-import { withoutDoubts, withoutEchoes } from "./diagnostics/echoes.ts";
-import type { SourceText } from "./diagnostics/source-text.ts";
 import type { Language, Paper, PaperDocument } from "./document/document.ts";
 import type { Drawing } from "./document/shapes.ts";
 import { composePaper } from "./paper/compose.ts";
@@ -27,16 +9,13 @@ import { forPaper } from "./paper/for-paper.ts";
 import { findJob, jobName, jobsOfWell, nextJob } from "./paper/jobs.ts";
 import { wellDrawings } from "./paper/parts/figures.ts";
 import { loadWords } from "./paper/words/words.ts";
-import { resultsJson } from "./render/json/results-json.ts";
+import { resultsLines } from "./render/json/results-lines.ts";
 import type { Attachment, RenderedPdf } from "./render/pdf/render-pdf.ts";
 import type { TableFile } from "./render/tables/render-tables.ts";
-import { dueDates, judge, missingIn } from "./rules/index.ts";
-import { decodeText } from "./source/decode-text.ts";
-import { readYaml } from "./source/read-yaml.ts";
 import { writeYaml } from "./source/write-yaml.ts";
 import type { UnitSystem } from "./units/format.ts";
-import type { ReadFile } from "./well/read-file.ts";
-import { resolveWell } from "./well/resolve-well.ts";
+
+export { type NamedFile, type Surroundings, type Understanding, understand } from "./understand.ts";
 
 /*
  *  text ── read ──▶ tree ── validate ──▶ definition ── resolve ──▶ well ── calculate ──▶ results ── judge ──▶ judgement
@@ -46,131 +25,6 @@ import { resolveWell } from "./well/resolve-well.ts";
  *  Faults of form do not keep the parts from being compared, with something standing in for what cannot be read; after
  *  that, a stage with an error in what it needs does not run. Every fault of the stages that ran is told at once.
  */
-
-/** A file as it was read. */
-export interface NamedFile {
-	readonly name: string;
-	readonly bytes: Uint8Array;
-}
-
-/** What a definition is read against. */
-export interface Surroundings {
-	readonly catalog: Catalog;
-	readonly version: string;
-	/** Gives a file that the definition names. */
-	readonly readFile: ReadFile;
-	/** Rules files of the user's own, judged beside the shipped ones. */
-	readonly ownRules: readonly { readonly file: NamedFile; readonly jurisdiction: Jurisdiction }[];
-}
-
-/** What came of one definition. `findings` is absent where an error stands. */
-export interface Understanding {
-	readonly diagnostics: readonly Diagnostic[];
-	/** Texts that the diagnostics point into, by file name; the definition's first. */
-	readonly texts: ReadonlyMap<string, SourceText>;
-	readonly findings?: Findings;
-}
-
-/** Reads, validates, resolves, calculates and judges one definition. */
-export const understand = (
-	file: NamedFile,
-	{ catalog, version, readFile, ownRules }: Surroundings,
-): Understanding => {
-	const texts = new Map<string, SourceText>();
-	const read: NamedFile[] = [file, ...ownRules.map((own) => own.file)];
-	const diagnostics: Diagnostic[] = [];
-
-	const decoded = decodeText(file.bytes, file.name);
-	diagnostics.push(...decoded.diagnostics);
-	texts.set(file.name, { text: decoded.value ?? new TextDecoder().decode(file.bytes) });
-	if (decoded.value === undefined) return { diagnostics, texts };
-
-	const tree = readYaml(decoded.value, file.name);
-	diagnostics.push(...tree.diagnostics);
-	if (tree.value === undefined) return { diagnostics, texts };
-	texts.set(file.name, { text: tree.value.text, positions: tree.value.positions });
-
-	const definition = validate(tree.value.value);
-	diagnostics.push(...withoutEchoes(definition.diagnostics, tree.diagnostics));
-	const readable = definition.value ?? definition.partial?.definition;
-	if (readable === undefined) return { diagnostics, texts };
-
-	const whole = !hasErrors(diagnostics);
-	const resolved = resolveWell(readable, catalog, recording(readFile, read, texts));
-	const own = ownRules.map(({ jurisdiction }) => jurisdiction);
-	const codes = readable.site.jurisdictions.filter((code) =>
-		own.every((jurisdiction) => jurisdiction.code !== code),
-	);
-	const shipped = loadJurisdictions(codes);
-	const practice = applyDesignBasis(loadPractice().value ?? [], readable.design_basis?.limits ?? []);
-	const jurisdictions = [...(shipped.value ?? []), ...own, ...(practice.value ?? [])];
-	const found = [
-		...resolved.diagnostics,
-		...conditionFaults(resolved.value?.conditions ?? []),
-		...shipped.diagnostics,
-		...practice.diagnostics,
-		...ruleReferenceFaults(
-			readable.site,
-			jurisdictions.flatMap(({ rules }) => rules.map(({ id }) => id)),
-		),
-	];
-	const suspects = [...(definition.partial?.suspects ?? []), ...tree.diagnostics.map(({ at }) => at.path)];
-	diagnostics.push(...(whole ? found : withoutStandIns(found, suspects)));
-	if (resolved.value === undefined || hasErrors(diagnostics)) return { diagnostics, texts };
-
-	const well = completeWell(resolved.value);
-	diagnostics.push(...well.diagnostics);
-	if (well.value === undefined || hasErrors(diagnostics)) return { diagnostics, texts };
-
-	const calculated = calculate(well.value);
-	diagnostics.push(...calculated.diagnostics);
-	const results = calculated.value;
-	if (results === undefined || hasErrors(diagnostics))
-		return { diagnostics: withoutDoubts(diagnostics), texts };
-
-	const judgement = judge(well.value, results, jurisdictions);
-	return {
-		diagnostics,
-		texts,
-		findings: {
-			well: well.value,
-			results,
-			judgement,
-			missing: missingIn(judgement),
-			due: dueDates(well.value, jurisdictions),
-			index: indexValues({ well: well.value, results, findings: judgement.findings }),
-			sources: catalog.sources,
-			glossary: catalog.glossary,
-			jobs: catalog.jobs,
-			written: tree.value.value,
-			digest: digest(read),
-			version,
-		},
-	};
-};
-
-/** Remembers every file read, for the digest and for pointing into. */
-const recording =
-	(readFile: ReadFile, read: NamedFile[], texts: Map<string, SourceText>): ReadFile =>
-	(name) => {
-		const file = readFile(name);
-		if ("bytes" in file) {
-			read.push({ name, bytes: file.bytes });
-			texts.set(file.file, { text: new TextDecoder().decode(file.bytes) });
-		}
-		return file;
-	};
-
-const DIGEST_LENGTH = 8;
-
-/** Over the definition and every file it draws on: names of side files count, the definition's own name does not. */
-const digest = ([definition, ...beside]: readonly NamedFile[]): string => {
-	const hash = createHash("sha256");
-	if (definition) hash.update(definition.bytes);
-	for (const file of beside.toSorted((a, b) => (a.name < b.name ? -1 : 1)))
-		hash.update(`\n${file.name}\n`).update(file.bytes);
-	return hash.digest("hex").slice(0, DIGEST_LENGTH);
-};
 
 export interface PaperRequest {
 	readonly paper: Paper;
@@ -285,11 +139,10 @@ export const attachmentsOf = (
 	if (paper !== "regulator") return [];
 	const { label } = loadWords(language);
 	const slug = fileSlug(well.identity.name);
-	const results = resultsJson(index, "results.", (at) => mayAppear(paper, at, written));
-	// A line to each value: a file that can be searched and compared, at two thirds of the size.
-	const lines = Object.entries(results).map(
-		([key, value]) => `${JSON.stringify(key)}: ${JSON.stringify(value)}`,
-	);
+	const results = resultsLines(index, {
+		prefix: "results.",
+		mayShow: (at) => mayAppear(paper, at, written),
+	});
 	const bytes = (text: string): Uint8Array => new TextEncoder().encode(text);
 	return [
 		{
@@ -301,7 +154,7 @@ export const attachmentsOf = (
 		},
 		{
 			name: `${slug}.results.json`,
-			bytes: bytes(`{\n${lines.join(",\n")}\n}\n`),
+			bytes: bytes([...results].join("")),
 			mime: "application/json",
 			description: label("attachments.results"),
 			relationship: "Data",

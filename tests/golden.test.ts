@@ -1,10 +1,9 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { drawings } from "../src/pipeline.ts";
-import { resultsJson } from "../src/render/json/results-json.ts";
+import { composePapers, drawings } from "../src/pipeline.ts";
 import { renderSvg } from "../src/render/svg/render-svg.ts";
 import { renderText } from "../src/render/text/render-text.ts";
-import { composeOnce } from "./run/compose-once.ts";
+import { resultsInFull } from "./results-in-full.ts";
 import { findingsOf, STARTERS } from "./starters.ts";
 
 const GOLDEN = new URL("../fixtures/golden/", import.meta.url);
@@ -28,7 +27,7 @@ const steady = (_: string, value: unknown): unknown =>
 
 describe.each(STARTERS)("goldens of %s", (starter) => {
 	it("results", () => {
-		const json = resultsJson(findingsOf(starter).index, "results.");
+		const json = resultsInFull(findingsOf(starter).index, "results.");
 		const short = Object.fromEntries(
 			Object.entries(json).map(([key, value]) => {
 				const { inputs: _, rows, ...rest } = value as Record<string, unknown>;
@@ -46,7 +45,7 @@ describe.each(STARTERS)("goldens of %s", (starter) => {
 	});
 
 	it.each(["regulator", "landowner", "handout", "answers", "crew"] as const)("%s paper", (paper) => {
-		const { documents } = composeOnce(findingsOf(starter), [{ paper, language: "en", units: "field" }]);
+		const { documents } = composePapers(findingsOf(starter), [{ paper, language: "en", units: "field" }]);
 		for (const document of documents) compare(`${starter}.${paper}.txt`, renderText(document.paper));
 	});
 

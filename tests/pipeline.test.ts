@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { isTable } from "../src/cite/known.ts";
-import { resultsJson } from "../src/render/json/results-json.ts";
 import { EVERY_FORMULA } from "../src/rules/every-formula.ts";
 import { DIMENSIONS } from "../src/units/dimensions.ts";
+import { resultsInFull } from "./results-in-full.ts";
 import { findingsOf, STARTERS, starterText, understandStarter, understandText } from "./starters.ts";
 
 describe.each(STARTERS)("starter %s", (starter) => {
@@ -13,7 +13,7 @@ describe.each(STARTERS)("starter %s", (starter) => {
 	it("has only finite values, each with a unit, a formula or an origin, a source and inputs", () => {
 		const { index } = findingsOf(starter);
 		expect(index.byKey.size).toBeGreaterThan(300);
-		const json = resultsJson(index, "");
+		const json = resultsInFull(index, "");
 		expect(Object.keys(json).length).toBe(index.byKey.size);
 		for (const [key, value] of index.byKey) {
 			const printed = json[key] as Record<string, unknown>;
@@ -35,8 +35,8 @@ describe.each(STARTERS)("starter %s", (starter) => {
 
 	it("is understood alike twice", () => {
 		const again = understandText(starterText(starter), `${starter}.yaml`);
-		expect(resultsJson(again.findings?.index ?? { byKey: new Map(), keyOf: () => undefined }, "")).toEqual(
-			resultsJson(findingsOf(starter).index, ""),
+		expect(resultsInFull(again.findings?.index ?? { byKey: new Map(), keyOf: () => undefined }, "")).toEqual(
+			resultsInFull(findingsOf(starter).index, ""),
 		);
 	});
 

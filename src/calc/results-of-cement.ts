@@ -11,12 +11,12 @@ import type {
 
 export interface CementResults {
 	readonly id: string;
-	/** Planned top, or the recorded one. */
+	/** Planned top, or the recorded one, or the one that the recorded volumes come to. */
 	readonly top: HoleMark;
-	readonly top_basis: "planned" | "recorded";
+	readonly top_basis: TopBasis;
 	/** How the top is or will be known. */
 	readonly top_method: "returns seen" | "calculated" | "temperature survey" | "bond log" | "tagged";
-	/** The plan's top, where a recorded one stands in `top`. */
+	/** The plan's top, where another one stands in `top`. */
 	readonly planned_top?: HoleMark;
 	readonly bottom: HoleMark;
 	/** Stretches filled without a gap, from the surface down: one, or two where a first stage ends below its stage tool. */
@@ -74,6 +74,29 @@ export interface CementResults {
 	readonly fall_back?: Known<"length">;
 	readonly pumped_volume?: Known<"volume">;
 	readonly pumped_over_calculated?: Known<"ratio">;
+	/** The record beside the plan, where there is one. */
+	readonly record?: JobRecordResults;
+}
+
+/** `calculated`: worked from the volumes pumped, where nothing that was seen or logged says more. */
+export type TopBasis = "planned" | "recorded" | "calculated";
+
+export interface JobRecordResults {
+	readonly slurries: readonly {
+		readonly id: string;
+		readonly volume?: Known<"volume">;
+		/** Of the calculated volume. */
+		readonly of_plan?: Known<"share">;
+		readonly density?: Known<"density">;
+		/** From the design density, either way. */
+		readonly density_off?: Known<"density">;
+		/** Where it ends by the volume pumped. */
+		readonly top_by_volume?: HoleMark;
+	}[];
+	/** Absent where the record of any slurry lacks it. */
+	readonly least_of_plan?: Known<"share">;
+	readonly greatest_density_off?: Known<"density">;
+	readonly lift_off_calculated?: Known<"share">;
 }
 
 /** `standing` with everything at rest; a pressure at each change of fluid, from the datum to the shoe. */

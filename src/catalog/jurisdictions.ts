@@ -14,5 +14,6 @@ export {
 	loadPractice,
 	PRACTICE_TOPICS,
 } from "./limits/load-jurisdictions.ts";
+export { type OwnRules, withOwnRules } from "./limits/own-rules.ts";
 export { conditionFaults, readConditions } from "./limits/read-conditions.ts";
 export { readJurisdictionText } from "./limits/read-rule-set.ts";

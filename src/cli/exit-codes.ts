@@ -11,6 +11,8 @@ export const EXIT = {
 	cannotWrite: 73,
 	/** A seed, template or rules file is bad. */
 	badSeed: 78,
+	/** Whoever read standard output closed it: 128 and SIGPIPE, as of any program in a pipe. */
+	notRead: 141,
 } as const;
 
 export type ExitCode = (typeof EXIT)[keyof typeof EXIT];

@@ -3,7 +3,7 @@ import { COMMANDS, type Listed } from "./commands.ts";
 import { EXIT, type ExitCode } from "./exit-codes.ts";
 import { FileFault } from "./files.ts";
 import { SeedFault } from "./seed-fault.ts";
-import { terminal } from "./terminal.ts";
+import { outcomeOfOutput, terminal } from "./terminal.ts";
 import { VERSION } from "./version.ts";
 
 /** What a command needs besides its own arguments. */
@@ -23,7 +23,7 @@ export const run = async (argv: readonly string[]): Promise<number> => {
 		.version(VERSION)
 		.configureHelp({ subcommandTerm: (command) => `${command.name()} ${command.usage()}` })
 		.exitOverride()
-		.configureOutput({ writeErr: (text) => terminal.err(text.trimEnd()) })
+		.configureOutput(OUTPUT)
 		.showHelpAfterError("Run casebound --help for the commands, or casebound <command> --help for one.");
 	try {
 		const named = namedIn(argv);
@@ -33,7 +33,7 @@ export const run = async (argv: readonly string[]): Promise<number> => {
 	} catch (fault) {
 		exit = Math.max(exit, await told(fault));
 	}
-	return exit;
+	return Math.max(exit, await outcomeOfOutput());
 };
 
 /** The command that the arguments name, which alone is loaded; `help bind` names `bind`. */
@@ -48,11 +48,13 @@ const whole = async ({ load, about }: Listed, session: Session): Promise<Command
 /** What the list of commands tells of one that is not run. */
 const headOf = ({ name, takes, about }: Listed): Command => new Command(name).description(about).usage(takes);
 
+const OUTPUT = {
+	writeOut: (text: string) => terminal.out(text.trimEnd()),
+	writeErr: (text: string) => terminal.err(text.trimEnd()),
+};
+
 const inherit = (command: Command): Command =>
-	command
-		.exitOverride()
-		.configureOutput({ writeErr: (text) => terminal.err(text.trimEnd()) })
-		.showHelpAfterError();
+	command.exitOverride().configureOutput(OUTPUT).showHelpAfterError();
 
 /** Says what went wrong, and gives the exit code for it. */
 const told = async (fault: unknown): Promise<ExitCode> => {

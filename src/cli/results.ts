@@ -1,5 +1,5 @@
 import { Argument, Command, Option } from "commander";
-import { resultsJson } from "../render/json/results-json.ts";
+import { resultsLines } from "../render/json/results-lines.ts";
 import type { Session } from "./program.ts";
 import { readWell, rulesOption } from "./read-well.ts";
 import { openShipped } from "./shipped.ts";
@@ -12,7 +12,7 @@ export const resultsCommand = (session: Session): Command =>
 		.addOption(rulesOption())
 		.addOption(new Option("--only <prefix>", "only keys that begin so, such as casing.surface"))
 		.addHelpText("after", "\nExample:\n  casebound results my-well.yaml --only stimulation.")
-		.action((file: string, options: { readonly rules: readonly string[]; readonly only?: string }) => {
+		.action(async (file: string, options: { readonly rules: readonly string[]; readonly only?: string }) => {
 			const findings = readWell(file, options.rules, openShipped(), session);
-			if (findings) terminal.out(JSON.stringify(resultsJson(findings.index, options.only ?? ""), null, 2));
+			if (findings) await terminal.stream(resultsLines(findings.index, { prefix: options.only ?? "" }));
 		});

@@ -1,8 +1,11 @@
 import process from "node:process";
+import { EXIT } from "./exit-codes.ts";
 
 /** Where a command speaks: results to stdout, faults and progress to stderr. */
 export interface Terminal {
 	readonly out: (text: string) => void;
+	/** Text in pieces, as they come; the next one is asked for when there is room for it, and none once nobody reads. */
+	readonly stream: (pieces: Iterable<string>) => Promise<void>;
 	readonly err: (text: string) => void;
 	readonly color: boolean;
 	readonly width: number;
@@ -12,10 +15,57 @@ export interface Terminal {
 
 const WIDEST = 100;
 
+/** What kept stdout from taking more. */
+let outFault: string | undefined;
+
+const faultOf = (cause: unknown): string =>
+	cause instanceof Error && "code" in cause ? String(cause.code) : String(cause);
+
+// Without these a stream that breaks ends the process with a stack trace, at whatever moment it breaks.
+process.stdout.on("error", (cause) => {
+	outFault ??= faultOf(cause);
+});
+process.stderr.on("error", () => undefined);
+
+/** Waits until all that was said has left, or can not. */
+const said = (text: string): Promise<void> =>
+	new Promise((resolve) => {
+		if (outFault !== undefined) resolve();
+		else process.stdout.write(text, () => resolve());
+	});
+
+const PIECE = 1 << 16;
+
 export const terminal: Terminal = {
-	out: (text) => void process.stdout.write(`${text}\n`),
+	out: (text) => {
+		if (outFault === undefined) process.stdout.write(`${text}\n`);
+	},
+	stream: async (pieces) => {
+		let text = "";
+		for (const piece of pieces) {
+			text += piece;
+			if (text.length < PIECE) continue;
+			await said(text);
+			if (outFault !== undefined) return;
+			text = "";
+		}
+		await said(text);
+	},
 	err: (text) => void process.stderr.write(`${text}\n`),
 	color: process.stderr.isTTY === true && !process.env["NO_COLOR"] && process.env["TERM"] !== "dumb",
 	width: Math.min(WIDEST, process.stderr.columns ?? 80),
 	watched: process.stderr.isTTY === true,
+};
+
+/**
+ * The exit code for what became of stdout, once all has been said. A reader that has seen enough and closes the pipe is
+ * no fault and is not spoken of; the code is the one that a program ended by the signal for it would have.
+ */
+export const outcomeOfOutput = async (): Promise<number> => {
+	await said("");
+	if (outFault === undefined) return EXIT.done;
+	if (outFault === "EPIPE") return EXIT.notRead;
+	const why = outFault === "ENOSPC" ? "the disk is full" : outFault;
+	terminal.err(`casebound: cannot write to standard output: ${why}`);
+	return EXIT.cannotWrite;
 };

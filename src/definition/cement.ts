@@ -12,6 +12,9 @@ export const TOP_METHODS = [
 	"tagged",
 ] as const;
 
+/** Of the annulus while cement is placed. */
+export const RETURNS = ["full", "partial", "none"] as const;
+
 const strength = entry("Strength point", "Drilling out and testing wait for it.", RECORD, {
 	value: q("pressure", "Compressive strength", "Compared with the rule's figure.", RECORD),
 	after: q("duration", "After", "Time since placement.", RECORD),
@@ -86,7 +89,12 @@ export const cementActual = group("Job record", "What was done, beside what was 
 	pumped: optional(list("Fluids pumped", "In order.", TECHNICAL, pumped)),
 	returns: optional(
 		group("Returns", "Cement seen at surface is evidence of the top.", EVERY, {
-			to_surface: q("volume", "Cement returned to surface", "Measured in the pit or cellar.", EVERY),
+			to_surface: optional(
+				q("volume", "Cement returned to surface", "Measured in the pit or cellar.", EVERY),
+			),
+			while_pumping: optional(
+				oneOf(RETURNS, "Returns while pumping", "Lost returns leave the top lower than planned.", TECHNICAL),
+			),
 		}),
 	),
 	top: optional(

@@ -1,7 +1,7 @@
 import type * as z from "zod";
 import { PRIVATE, PUBLIC, RECORD } from "./audience.ts";
 import { depth } from "./depth-field.ts";
-import { date, entry, identifier, list, narrowing, oneOf, optional, text } from "./field.ts";
+import { date, entry, group, identifier, list, narrowing, oneOf, optional, text } from "./field.ts";
 import { coordinate, q } from "./quantity-field.ts";
 
 export const DATUMS = ["NAD83", "NAD27", "WGS84"] as const;
@@ -68,6 +68,17 @@ export const neighbor = entry("Neighbor", "Anything a setback, a notice or a per
 	),
 	surveyed: optional(
 		list("Surveyed distances", "Measured distances stand before computed ones.", PUBLIC, surveyed),
+	),
+	consent: optional(
+		group("Written consent", "Some setbacks give way to it.", RECORD, {
+			given: date("Given on", "The day it was signed.", RECORD),
+			cite: text(
+				"Where it is kept",
+				"A record number or the file it is in.",
+				RECORD,
+				"county record 2026-0114",
+			),
+		}),
 	),
 	notice: optional(date("Notice sent on", "Shows that notice was given in time.", PRIVATE)),
 	papers: narrowing(PUBLIC),

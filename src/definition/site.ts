@@ -21,6 +21,14 @@ const condition = entry("Permit condition", "Judged beside the rules, on a line 
 		RECORD,
 	),
 	string: optional(reference("String", "The string it binds, where it binds one.", RECORD)),
+	neighbors: optional(
+		list(
+			"Neighbors",
+			"Kinds or short names of the neighbors it binds, where it binds neighbors.",
+			RECORD,
+			text("Kind or short name", "As the list of neighbors has it.", RECORD, "dwelling"),
+		),
+	),
 	limit,
 	requirement: optional(text("Requirement in words", "Printed beside the verdict.", RECORD)),
 	cite: text("Citation", "The permit's own number for the condition.", RECORD, "permit D-20418 condition 4"),
@@ -51,6 +59,45 @@ const notice = entry("Notice", "Who was told, how and when.", RECORD, {
 	due: optional(date("Due by", "The last day by the rule.", RECORD)),
 	sent: optional(date("Sent on", "The day it went.", RECORD)),
 	proof: optional(text("Proof", "Receipt or return card.", PRIVATE)),
+});
+
+const compared = entry(
+	"Comparison with the official text",
+	"Says who laid the row of a rule beside the text in force, so that the papers can say so.",
+	RECORD,
+	{
+		rule: text("Rule", "Id of the rule, as the verdicts show it.", RECORD, "us-tx.hf.rating"),
+		by: text("Compared by", "The person who read the text.", RECORD),
+		license: optional(text("License", "Of the person, where one is held.", RECORD, "PE 12345 (fictional)")),
+		on: date("Compared on", "The day it was done.", RECORD),
+		against: text("Against", "The text that was read.", RECORD, "certified copy of the section"),
+		dated: date("Text dated", "The day to which that text is current.", RECORD),
+	},
+);
+
+/** Days that no phase of the schedule has. */
+export const DATED_EVENTS = [
+	"location work",
+	"spud",
+	"drilling ends",
+	"stimulation starts",
+	"stimulation ends",
+	"completion",
+	"permit issued",
+	"water withdrawal",
+	"pad rig release",
+	"drilling suspended",
+	"physical change",
+	"string set",
+	"string cemented",
+	"casing test",
+] as const;
+
+const datedEvent = entry("Dated event", "What a notice precedes or a report follows.", RECORD, {
+	event: oneOf(DATED_EVENTS, "Event", "Rules count their days from it.", RECORD),
+	string: optional(reference("String", "Of an event of one string: which.", RECORD)),
+	on: date("On", "The day, planned or past.", RECORD),
+	recorded: optional(flag("Recorded", "Says that it happened on that day.", RECORD)),
 });
 
 /** Where the well stands, what is near it, and which rules reach it. */
@@ -133,6 +180,12 @@ export const site = group("Site", "Location, depth datum, neighbors, and the rul
 	conditions: optional(list("Permit conditions", "Limits the permit adds to the rules.", RECORD, condition)),
 	variances: optional(list("Granted variances", "Printed beside the rule each replaces.", RECORD, variance)),
 	notices: optional(list("Notices", "Who was told, when, and the proof.", RECORD, notice)),
+	events: optional(
+		list("Dated events", "Days that the schedule has no phase for, or another day for.", RECORD, datedEvent),
+	),
+	compared: optional(
+		list("Rules compared", "Rows that a person has laid beside the official text.", RECORD, compared),
+	),
 });
 
 export type Site = z.output<typeof site>;

@@ -38,6 +38,7 @@ export const ENGLISH = {
 	noCement: "No cement given",
 	planned: "planned",
 	recorded: "as recorded",
+	calculated: "calculated from volumes pumped",
 	plannedTop: "planned {depth}",
 	linerTop: "Top of {string}",
 	floatCollar: "Float collar",

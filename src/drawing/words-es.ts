@@ -39,6 +39,7 @@ export const SPANISH: DrawingWords = {
 	noCement: "Sin dato de cemento",
 	planned: "planeado",
 	recorded: "según registro",
+	calculated: "calculado por volúmenes bombeados",
 	plannedTop: "planeada {depth}",
 	linerTop: "Cima: {string}",
 	floatCollar: "Collar flotador",

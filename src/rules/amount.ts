@@ -4,7 +4,7 @@ import type { Known } from "../cite/known.ts";
 import type { Dimension } from "../units/dimensions.ts";
 import { type Case, missingAt } from "./case.ts";
 import type { MissingInput } from "./finding.ts";
-import { clampBetween, greatestOf, leastOf, multiple } from "./formulas.ts";
+import { clampBetween, greatestOf, leastOf, multiple, sumOf } from "./formulas.ts";
 import { topMethodOf } from "./measures/cement.ts";
 import { MEASURE_CODE } from "./measures/index.ts";
 import { stringOf } from "./measures/shoe.ts";
@@ -43,11 +43,20 @@ const TOP_BY: Readonly<Record<TopMethod, string>> = {
 	tagged: "a tagged top",
 };
 
+const COMBINE = { "greatest of": greatestOf, "least of": leastOf, "sum of": sumOf } as const;
+
+/** `the greater of `, by how many there are to choose from; a sum needs no such words. */
+const choice = (kind: keyof typeof COMBINE, many: boolean): string => {
+	if (kind === "sum of") return "";
+	const [two, more] = kind === "greatest of" ? ["greater", "greatest"] : ["lesser", "least"];
+	return `the ${many ? more : two} of `;
+};
+
 const several = (
 	the: Case,
-	among: readonly Amount[],
+	{ kind: way, among }: Extract<Amount, { readonly among: readonly Amount[] }>,
 	kind: Dimension,
-	{ greatest, depth }: { readonly greatest: boolean; readonly depth: number },
+	depth: number,
 ): Worth => {
 	const worths = among.map((amount) => worth(the, amount, kind, depth + 1));
 	const failed = worths.filter((each) => !("value" in each));
@@ -56,17 +65,17 @@ const several = (
 	if (failed.length > 0)
 		return { missing: failed.flatMap((each) => ("missing" in each ? each.missing : [])) };
 	const known = worths.filter((each) => "value" in each);
-	const value = (greatest ? greatestOf : leastOf)(
+	const value = COMBINE[way](
 		kind,
 		known.map((each) => each.value),
 	);
 	return {
 		value,
 		how: [
-			`the ${(greatest ? ["greater", "greatest"] : ["lesser", "least"])[known.length > 2 ? 1 : 0]} of `,
+			choice(way, known.length > 2),
 			...joinWords(
 				known.map((each) => inside(each, depth)),
-				"and",
+				way === "sum of" ? "plus" : "and",
 			),
 		],
 	};
@@ -124,9 +133,9 @@ export const worth = (the: Case, amount: Amount, kind: Dimension, depth = 0): Wo
 			return { value: multiple(kind, amount.factor, found.value), how };
 		}
 		case "greatest of":
-			return several(the, amount.among, kind, { greatest: true, depth });
 		case "least of":
-			return several(the, amount.among, kind, { greatest: false, depth });
+		case "sum of":
+			return several(the, amount, kind, depth);
 		case "clamp":
 			return clamped(the, amount, kind, depth);
 		case "by method":

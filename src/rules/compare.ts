@@ -77,6 +77,13 @@ const undecided = (
 	return [...words, ", as far as the tests given show; ", ...requirement, "."];
 };
 
+/** Whether a value that fails does so by no more than the band that the row states for the rule's "about". */
+const inBand = ({ about, operator }: Threshold, value: Known, limit: Known): boolean => {
+	if (about === undefined || holds(value.value, operator, limit.value)) return false;
+	const short = Math.abs(value.value - limit.value);
+	return short < about.value || practicallyEqual(short, about.value);
+};
+
 /**
  * One comparison. The sentence carries both numbers and how the required one came about.
  *
@@ -123,11 +130,26 @@ export const compare = (the: Case, threshold: Threshold): Outcome => {
 		};
 	}
 	const { value, note = [] } = reading;
+	const said: Reason = [
+		...clause(value),
+		...note,
+		"; ",
+		...requirementOf(operator, limit.value, limit.how, value),
+	];
+	const within = inBand(threshold, value, limit.value);
 	return {
 		...common,
-		verdict: holds(value.value, operator, limit.value.value) ? "met" : "not met",
+		verdict: holds(value.value, operator, limit.value.value) ? "met" : within ? "needs judgement" : "not met",
 		measured: value,
-		reason: [...clause(value), ...note, "; ", ...requirementOf(operator, limit.value, limit.how, value), "."],
+		reason:
+			within && threshold.about
+				? [
+						...said,
+						'. The rule says "about"; a shortfall of not more than ',
+						threshold.about,
+						" is for a person.",
+					]
+				: [...said, "."],
 		missing: [],
 	};
 };

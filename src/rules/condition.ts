@@ -6,6 +6,7 @@ import type { MissingInput } from "./finding.ts";
 import { MEASURE_CODE } from "./measures/index.ts";
 import { openZones } from "./open-zones.ts";
 import { listed, type Reason } from "./reason.ts";
+import { selectStrings } from "./subject.ts";
 
 /** Whether a condition holds, in words that say what it rests on. */
 export type Holding =
@@ -43,6 +44,12 @@ const FACT_CODE: Readonly<Record<FactName, (the: Case) => Holding>> = {
 	},
 	"horizontal well": ({ results }) =>
 		told(results.trajectory.landing !== undefined, "the well has a lateral", "the well has no lateral"),
+	"second surface string": ({ well }) =>
+		told(
+			selectStrings(well, ["second surface"]).length > 0,
+			"the well has a second surface string",
+			"the well has one surface string",
+		),
 	"flow zone open above the shoe": (the) => {
 		if (the.subject.kind !== "string") return { missing: [missingAt("string", "casing")] };
 		const zones = openZones(the);

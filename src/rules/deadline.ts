@@ -16,7 +16,14 @@ export interface DueDate {
 	readonly basis: "recorded" | "planned";
 }
 
-export type DueOrNot = DueDate | { readonly missing: readonly MissingInput[]; readonly because?: string };
+export type DueOrNot =
+	| DueDate
+	| {
+			readonly missing: readonly MissingInput[];
+			readonly because?: string;
+			/** Why nothing will ever be due, as far as the definition goes. */
+			readonly never?: string;
+	  };
 
 const HOURS_A_DAY = 24;
 
@@ -24,11 +31,13 @@ const HOURS_A_DAY = 24;
 export const dueDate = (
 	{ well, jurisdiction }: Pick<Case, "well" | "jurisdiction">,
 	limit: Deadline,
+	string?: string,
 ): DueOrNot => {
 	const sign = limit.side === "before" ? -1 : 1;
 	const dated = limit.of.map(({ event, count, unit }): DueOrNot => {
-		const at = eventDate(well, event);
-		if ("missing" in at) return { missing: [at.missing] };
+		const at = eventDate(well, event, string);
+		if ("missing" in at)
+			return { missing: [at.missing], ...(at.never === undefined ? {} : { never: at.never }) };
 		// An hour limit is dated by the whole day it falls in, on the safe side of it.
 		const days = unit === "days" ? count.value : Math.ceil(count.value / HOURS_A_DAY);
 		const kind = limit.days === "business" ? "business " : "";
@@ -52,6 +61,7 @@ export const dueDate = (
 		return {
 			missing: unknown.flatMap(({ missing }) => missing),
 			...(unknown[0]?.because === undefined ? {} : { because: unknown[0].because }),
+			...(unknown[0]?.never === undefined ? {} : { never: unknown[0].never }),
 		};
 	return rest.reduce((early, each) => (daysBetween(early.due, each.due) < 0 ? each : early), first);
 };
@@ -64,7 +74,8 @@ const noticeFor = ({ well, rule }: Case) =>
  * A deadline on the date of this issue. What is not yet due is not asked; what is past due has to be recorded as sent.
  */
 export const judgeDeadline = (the: Case, limit: Deadline): Outcome => {
-	const found = dueDate(the, limit);
+	const found = dueDate(the, limit, the.subject.kind === "string" ? the.subject.string.id : undefined);
+	if (!("due" in found) && found.never !== undefined) return doesNotApply(`${found.never}.`);
 	if (!("due" in found))
 		return cannotTell(found.missing, ...(found.because === undefined ? [] : [`${found.because}.`]));
 	const { due, span, event, eventDate: on, basis } = found;

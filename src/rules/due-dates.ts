@@ -4,7 +4,8 @@ import type { Well } from "../well/well.ts";
 import { dueDate } from "./deadline.ts";
 import { EVENT_WORDS } from "./events.ts";
 import type { Standing } from "./finding.ts";
-import { PERMIT } from "./judge.ts";
+import { outOfForce, PERMIT } from "./judge.ts";
+import { subjectsOfRule } from "./subjects-of-rule.ts";
 
 /** A notice or report with its day, for a calendar. */
 export interface DueItem {
@@ -58,18 +59,22 @@ const dueOf = (
 	authority: Pick<Jurisdiction, "name" | "holidays">,
 	rule: Rule,
 ): readonly DueItem[] => {
-	const { id, check, citation, standing, requirement, limit, inForce } = rule;
-	const { issued } = well.identity;
-	const early = inForce.from !== "unknown" && inForce.from > issued;
-	const late = inForce.to !== undefined && inForce.to < issued;
-	if (early || late) return [];
+	const { id, check, citation, standing, requirement, limit } = rule;
+	if (outOfForce(rule, well) !== undefined) return [];
 	const sent = well.site.notices?.find((notice) => notice.rule === id)?.sent;
-	return deadlinesIn(limit).flatMap((deadline, i): readonly DueItem[] => {
-		const found = dueDate({ well, jurisdiction: authority }, deadline);
+	const subjects = subjectsOfRule(rule, well);
+	const strings =
+		"verdict" in subjects
+			? []
+			: subjects.map((each) => (each.kind === "string" ? each.string.id : undefined));
+	const asked = deadlinesIn(limit).flatMap((deadline) =>
+		strings.map((string) => dueDate({ well, jurisdiction: authority }, deadline, string)),
+	);
+	return asked.flatMap((found, i): readonly DueItem[] => {
 		if (!("due" in found)) return [];
 		return [
 			{
-				check,
+				check: check.replace(/^string-/, ""),
 				rule: id,
 				number: i + 1,
 				citation,

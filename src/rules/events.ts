@@ -1,4 +1,4 @@
-import type { EventName } from "../catalog/limits/vocabulary.ts";
+import { CONTINGENT_EVENTS, type EventName } from "../catalog/limits/vocabulary.ts";
 import type { Schedule } from "../definition/definition.ts";
 import type { Well } from "../well/well.ts";
 import { addDays } from "./calendar.ts";
@@ -7,7 +7,7 @@ import type { MissingInput } from "./finding.ts";
 
 export type EventDate =
 	| { readonly date: string; readonly basis: "recorded" | "planned" }
-	| { readonly missing: MissingInput };
+	| { readonly missing: MissingInput; readonly never?: string };
 
 type Phase = Schedule[number];
 
@@ -33,7 +33,8 @@ const spans = (schedule: Schedule) => {
 
 const MINUTES_A_DAY = 1440;
 
-const EVENT_PHASES: Readonly<Record<EventName, readonly [Phase["phase"], "starts" | "ends"]>> = {
+/** Events that the schedule has a phase for. */
+const EVENT_PHASES: Readonly<Partial<Record<EventName, readonly [Phase["phase"], "starts" | "ends"]>>> = {
 	"location work": ["location", "starts"],
 	spud: ["drilling", "starts"],
 	"drilling ends": ["drilling", "ends"],
@@ -50,11 +51,41 @@ export const EVENT_WORDS: Readonly<Record<EventName, string>> = {
 	"stimulation starts": "the start of the stimulation",
 	"stimulation ends": "the end of the stimulation",
 	completion: "completion (the end of flowback)",
+	"permit issued": "the day the permit was issued",
+	"water withdrawal": "the start of the water withdrawal",
+	"pad rig release": "rig release from the last well of the pad",
+	"drilling suspended": "the day drilling was suspended",
+	"physical change": "the physical change of the well",
+	"string set": "setting the string",
+	"string cemented": "cementing the string",
+	"casing test": "the pressure test of the string",
 };
 
-/** When something happened, or is planned to, by the schedule; the date of spud may also be stated by itself. */
-export const eventDate = (well: Pick<Well, "schedule" | "identity">, event: EventName): EventDate => {
-	const [phase, side] = EVENT_PHASES[event];
+/** `day the permit was issued`, `date of the start of the water withdrawal`. */
+const dayOf = (event: EventName, string?: string): string => {
+	const words = EVENT_WORDS[event];
+	const day = words.startsWith("the day ") ? words.slice("the ".length) : `date of ${words}`;
+	return string === undefined ? day : `${day}, of the ${string} string`;
+};
+
+/** When something happened, or is planned to: by the dated events of the definition, else by the schedule. */
+export const eventDate = (
+	well: Pick<Well, "schedule" | "identity" | "site">,
+	event: EventName,
+	string?: string,
+): EventDate => {
+	const stated = (well.site.events ?? []).find(
+		(each) => each.event === event && (string === undefined || each.string === string),
+	);
+	if (stated !== undefined)
+		return { date: stated.on, basis: stated.recorded === true ? "recorded" : "planned" };
+	const phased = EVENT_PHASES[event];
+	if (phased === undefined)
+		return {
+			missing: missingAt(dayOf(event, string), "site", "events"),
+			...(CONTINGENT_EVENTS.includes(event) ? { never: `the definition dates no ${event}` } : {}),
+		};
+	const [phase, side] = phased;
 	const span = spans(well.schedule ?? []).find((each) => each.phase === phase);
 	const recorded = side === "starts" ? span?.begun : span?.over;
 	const date = span?.[side];

@@ -1,4 +1,4 @@
-import type { HowKnown, RuleSetKind } from "../catalog/limits/limit.ts";
+import type { HowKnown, PublicCopy, RuleSetKind, Standing } from "../catalog/limits/limit.ts";
 import type { Known } from "../cite/known.ts";
 import type { Path } from "../diagnostics/path.ts";
 import type { Paper } from "../document/document.ts";
@@ -6,8 +6,7 @@ import type { Verdict } from "../document/verdict.ts";
 import type { Said } from "../messages/message.ts";
 import type { Reason } from "./reason.ts";
 
-/** Whether a limit's text was laid beside the official one. */
-export type Standing = "compared" | "not compared";
+export type { Standing };
 
 /** Where a limit comes from, as printed beside each verdict. */
 export interface LimitCitation {
@@ -20,6 +19,8 @@ export interface LimitCitation {
 	readonly rule: string;
 	readonly citation: string;
 	readonly standing: Standing;
+	readonly publicCopy?: PublicCopy;
+	readonly forms?: readonly string[];
 	readonly howKnown: HowKnown;
 	/** ISO date of the text used, or `unknown`. */
 	readonly textAsOf: string;

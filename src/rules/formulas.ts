@@ -53,6 +53,17 @@ export const clearanceOnDiameter = formula({
 	compute: ({ hole, pipe }) => hole - pipe,
 });
 
+/** How far a shoe test exceeds a fluid; negative where it does not [lb/gal]. */
+export const densityOver = formula({
+	id: "rules/density-over",
+	name: "Shoe test over the fluid below the shoe",
+	expression: "EMW − ρ",
+	source: cite("definition"),
+	inputs: { EMW: "density", ρ: "density" },
+	gives: "density",
+	compute: ({ EMW, ρ }) => EMW - ρ,
+});
+
 /** A fall given as a share of the test pressure, as a pressure [psi]. */
 export const fallInPressure = formula({
 	id: "rules/fall-in-pressure",
@@ -116,6 +127,17 @@ const least = (kind: ComputedKind) =>
 		compute: ({ of }) => Math.min(...of),
 	});
 
+const sum = (kind: ComputedKind) =>
+	formula({
+		id: `rules/sum-${kind}`,
+		name: `Sum of several (${words(kind)})`,
+		expression: "a + b + …",
+		source: rule,
+		inputs: { of: { many: kind } },
+		gives: kind,
+		compute: ({ of }) => of.reduce<number>((total, each) => total + each, 0),
+	});
+
 const clamp = (kind: ComputedKind) =>
 	formula({
 		id: `rules/clamp-${kind}`,
@@ -165,6 +187,7 @@ const MARGINS = [...new Set(Object.values(MEASURES).map(({ dimension }) => dimen
 
 const GREATEST = COMPUTED_KINDS.map(greatest);
 const LEAST = COMPUTED_KINDS.map(least);
+const SUMS = COMPUTED_KINDS.map(sum);
 const CLAMPS = COMPUTED_KINDS.map(clamp);
 const PRODUCTS = FACTORS.map(product);
 
@@ -179,6 +202,8 @@ export const greatestOf = (kind: Dimension, of: readonly Known[]): Known =>
 	pick(GREATEST, `rules/greatest-${kind}`)({ of });
 export const leastOf = (kind: Dimension, of: readonly Known[]): Known =>
 	pick(LEAST, `rules/least-${kind}`)({ of });
+export const sumOf = (kind: Dimension, of: readonly Known[]): Known =>
+	pick(SUMS, `rules/sum-${kind}`)({ of });
 export const clampBetween = (kind: Dimension, x: Known, from: Known, to: Known): Known =>
 	pick(CLAMPS, `rules/clamp-${kind}`)({ x, from, to });
 /** A factor on another value. */
@@ -200,6 +225,7 @@ export const RULE_FORMULAS: readonly AnyFormula[] = [
 	jointsLength,
 	...GREATEST,
 	...LEAST,
+	...SUMS,
 	...CLAMPS,
 	...PRODUCTS,
 	...MARGINS,

@@ -1,17 +1,19 @@
 import type { Results } from "../calc/results.ts";
-import type { Jurisdiction, Rule } from "../catalog/limits/limit.ts";
+import type { InForceBy, Jurisdiction, Rule } from "../catalog/limits/limit.ts";
 import { readConditions } from "../catalog/limits/read-conditions.ts";
+import { CHECK_LIMITS, type EventName } from "../catalog/limits/vocabulary.ts";
 import { VERDICTS, type Verdict } from "../document/verdict.ts";
 import type { Well } from "../well/well.ts";
 import { daysBetween } from "./calendar.ts";
 import type { Case } from "./case.ts";
 import { evaluate, under } from "./evaluate.ts";
+import { EVENT_WORDS, eventDate } from "./events.ts";
 import type { Finding, Judgement, LimitCitation } from "./finding.ts";
 import { marginBetween } from "./formulas.ts";
 import { cannotTell, doesNotApply, type Outcome } from "./outcome.ts";
 import { joined, type Reason, say } from "./reason.ts";
 import { type Subject, subjectName } from "./subject.ts";
-import { ruleSubject, subjectsOfRule } from "./subjects-of-rule.ts";
+import { noneListed, ruleSubject, subjectsOfRule } from "./subjects-of-rule.ts";
 
 /** A rule and the authority that made it; a permit's own conditions come under the permit. */
 interface Authority {
@@ -23,13 +25,36 @@ interface Authority {
 
 export const PERMIT: Authority = { code: "permit", name: "Conditions of the permit", kind: "permit" };
 
-/** Whether the rule was in force when the well's paper was issued; unknown dates do not take a rule out. */
-const outOfForce = ({ inForce }: Rule, issued: string): Outcome | undefined => {
-	const { from, to } = inForce;
-	if (from !== "unknown" && daysBetween(issued, from) > 0)
-		return doesNotApply(`the rule is in force from ${from}, after this was issued on ${issued}.`);
-	if (to !== undefined && daysBetween(to, issued) > 0)
-		return doesNotApply(`the rule was in force until ${to}; this was issued on ${issued}.`);
+/** The event whose day decides whether a rule was in force, and how it is said. */
+const BY_EVENT: Readonly<Record<Exclude<InForceBy, "issue">, EventName>> = {
+	spud: "spud",
+	permit: "permit issued",
+	treatment: "stimulation starts",
+};
+
+/**
+ * Whether the rule was in force on the day that it counts by: of this issue, of spud, of the permit or of the treatment.
+ * Unknown dates do not take a rule out; a day that the definition lacks leaves the question open.
+ */
+export const outOfForce = ({ inForce }: Rule, well: Well): Outcome | undefined => {
+	const { from, to, by = "issue" } = inForce;
+	if (from === "unknown" && to === undefined) return undefined;
+	const day =
+		by === "issue"
+			? { date: well.identity.issued, words: "this was issued on" }
+			: { ...eventDate(well, BY_EVENT[by]), words: `${EVENT_WORDS[BY_EVENT[by]]} is` };
+	if ("missing" in day) {
+		const span = [from === "unknown" ? "" : ` from ${from}`, to === undefined ? "" : ` until ${to}`].join("");
+		const counted = by === "issue" ? "this issue" : EVENT_WORDS[BY_EVENT[by]];
+		return cannotTell(
+			[day.missing],
+			`the rule is in force${span}, counted by ${counted}, whose date is not given.`,
+		);
+	}
+	if (from !== "unknown" && daysBetween(day.date, from) > 0)
+		return doesNotApply(`the rule is in force from ${from}; ${day.words} ${day.date}.`);
+	if (to !== undefined && daysBetween(to, day.date) > 0)
+		return doesNotApply(`the rule was in force until ${to}; ${day.words} ${day.date}.`);
 	return undefined;
 };
 
@@ -99,6 +124,8 @@ const findingOf = (authority: Authority, rule: Rule, well: Well, subject: string
 			rule: rule.id,
 			citation: rule.citation,
 			standing: rule.standing,
+			...(rule.publicCopy === undefined ? {} : { publicCopy: rule.publicCopy }),
+			...(rule.forms === undefined ? {} : { forms: rule.forms }),
 			howKnown: rule.howKnown,
 			textAsOf: rule.textAsOf,
 			inForceFrom: rule.inForce.from,
@@ -125,7 +152,7 @@ const judgeRule = (
 	results: Results,
 	subjects: readonly Subject[] | Outcome = subjectsOfRule(rule, well),
 ): readonly Finding[] => {
-	const early = outOfForce(rule, well.identity.issued);
+	const early = outOfForce(rule, well);
 	const asked = early ?? subjects;
 	if ("verdict" in asked) return [findingOf(authority, rule, well, ruleSubject(rule), asked)];
 	return asked.map((subject) => {
@@ -137,10 +164,18 @@ const judgeRule = (
 
 /** Conditions of the permit, judged beside the rules; one that cannot be read as a limit is a finding, not a silence. */
 const judgeConditions = (well: Well, results: Results): readonly Finding[] =>
-	readConditions(well.conditions).flatMap(({ rule, string, fault }, i) => {
-		const named = string ?? "well";
+	readConditions(well.conditions).flatMap(({ rule, string, neighbors, fault }, i) => {
+		const named = string ?? neighbors?.join(", ") ?? "well";
 		if (fault !== undefined)
 			return [findingOf(PERMIT, rule, well, named, cannotTell([fault], `${fault.why}.`))];
+		if (CHECK_LIMITS[rule.check].subject === "neighbor") {
+			const of = well.neighbors.filter(({ id, kind }) =>
+				neighbors?.some((each) => each === id || each === kind),
+			);
+			if (of.length === 0) return [findingOf(PERMIT, rule, well, named, noneListed(well, neighbors ?? []))];
+			const bound = of.map((neighbor) => ({ kind: "neighbor" as const, neighbor }));
+			return judgeRule(PERMIT, rule, well, results, bound);
+		}
 		if (string === undefined) return judgeRule(PERMIT, rule, well, results);
 		const bound = well.strings.find(({ id }) => id === string);
 		if (bound === undefined) {

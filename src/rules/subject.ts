@@ -63,8 +63,20 @@ const isSelected = (string: CasingString, selector: StringSelector, well: Well):
 				!roles.includes("surface") &&
 				!roles.includes("tieback")
 			);
+		case "first surface":
+		case "second surface": {
+			const several = well.strings.filter((each) => rolesOf(each, well).includes("surface"));
+			return several[selector === "first surface" ? 0 : 1]?.id === string.id;
+		}
 		case "treated through":
 			return well.stimulation?.treatedThrough === string.id;
+		case "cement recorded":
+			// A conductor is grouted: it has no plug, no floats and no lift.
+			return string.cement?.actual !== undefined && !roles.includes("conductor");
+		case "shoe test recorded":
+			return string.shoeTest?.actual !== undefined;
+		case "pressure test recorded":
+			return string.pressureTest?.actual !== undefined;
 		default:
 			return roles.includes(selector);
 	}

@@ -1,9 +1,16 @@
 import type { Rule } from "../catalog/limits/limit.ts";
-import { CHECK_LIMITS } from "../catalog/limits/vocabulary.ts";
+import { BY_WHAT_IT_HAS, CHECK_LIMITS, type StringSelector } from "../catalog/limits/vocabulary.ts";
 import type { Well } from "../well/well.ts";
 import { SEARCHED } from "./distances.ts";
 import { cannotTell, doesNotApply, type Outcome } from "./outcome.ts";
 import { annuliOf, type Subject, selectStrings, unplacedStrings } from "./subject.ts";
+
+const NONE_HAS: Readonly<Partial<Record<StringSelector, string>>> = {
+	"treated through": "no string is treated through.",
+	"cement recorded": "no cement job is recorded.",
+	"shoe test recorded": "no shoe test is recorded.",
+	"pressure test recorded": "no casing test is recorded.",
+};
 
 /** What a rule is asked of in this well, or why of nothing. */
 export const subjectsOfRule = (rule: Rule, well: Well): readonly Subject[] | Outcome => {
@@ -17,18 +24,15 @@ export const subjectsOfRule = (rule: Rule, well: Well): readonly Subject[] | Out
 			if (found.length > 0) return found.map((string) => ({ kind: "string" as const, string }));
 			const unplaced = unplacedStrings(well);
 			const named = strings.join(" or ");
-			if (unplaced.length > 0 && !strings.every((selector) => selector === "treated through"))
+			if (unplaced.length > 0 && !strings.every((selector) => BY_WHAT_IT_HAS.includes(selector)))
 				return cannotTell(
 					unplaced.map(({ id }) => ({
 						what: `a name that says what the ${id} string is (conductor, surface, intermediate, production)`,
 						at: ["casing", well.strings.findIndex((string) => string.id === id), "id"],
 					})),
 				);
-			return doesNotApply(
-				strings.includes("treated through")
-					? "no string is treated through."
-					: `the well has no ${named} string.`,
-			);
+			const [selector] = strings;
+			return doesNotApply((selector && NONE_HAS[selector]) ?? `the well has no ${named} string.`);
 		}
 		case "annulus": {
 			const all = annuliOf(well);
@@ -37,21 +41,15 @@ export const subjectsOfRule = (rule: Rule, well: Well): readonly Subject[] | Out
 					? all
 					: all.filter(
 							({ inner, outer }) =>
-								selectStrings(well, [annulus.inside]).includes(inner) &&
-								selectStrings(well, [annulus.outside]).includes(outer),
+								(annulus.inside === undefined || selectStrings(well, [annulus.inside]).includes(inner)) &&
+								(annulus.outside === undefined || selectStrings(well, [annulus.outside]).includes(outer)),
 						);
 			return found.length > 0 ? found : doesNotApply("the well has no such annulus at the wellhead.");
 		}
 		case "neighbor": {
 			const found = well.neighbors.filter(({ kind }) => neighbors.some((each) => each === kind));
 			if (found.length > 0) return found.map((neighbor) => ({ kind: "neighbor" as const, neighbor }));
-			const named = neighbors.join(" or ");
-			return well.site.neighbors_complete === true
-				? doesNotApply(`no ${named} is listed, and the list of neighbors is stated to be complete.`)
-				: cannotTell(
-						[SEARCHED],
-						`no ${named} is listed, and nobody has stated that the list of neighbors is complete.`,
-					);
+			return noneListed(well, neighbors);
 		}
 		case "hole":
 			return well.holes.map((hole) => ({ kind: "hole" as const, hole }));
@@ -66,6 +64,17 @@ export const subjectsOfRule = (rule: Rule, well: Well): readonly Subject[] | Out
 				? well.offsetWells.map((offset) => ({ kind: "offset well" as const, offset }))
 				: doesNotApply("no offset well is listed.");
 	}
+};
+
+/** Of a rule on neighbors of which none is listed: whether that means that there are none. */
+export const noneListed = (well: Well, kinds: readonly string[]): Outcome => {
+	const named = kinds.join(" or ");
+	return well.site.neighbors_complete === true
+		? doesNotApply(`no ${named} is listed, and the list of neighbors is stated to be complete.`)
+		: cannotTell(
+				[SEARCHED],
+				`no ${named} is listed, and nobody has stated that the list of neighbors is complete.`,
+			);
 };
 
 /** What a rule is about where the well has none of it. */

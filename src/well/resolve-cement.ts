@@ -142,6 +142,7 @@ const resolveActual = (written: NonNullable<CementDefinition["actual"]>, datum: 
 		...maybe("density", density),
 	})),
 	...maybe("returnsToSurface", written.returns?.to_surface),
+	...maybe("returnsWhilePumping", written.returns?.while_pumping),
 	...(written.top === undefined
 		? {}
 		: {

@@ -475,6 +475,8 @@ export interface CementActual {
 		readonly density?: Known<"density">;
 	}[];
 	readonly returnsToSurface?: Known<"volume">;
+	/** Of the annulus, while the cement was placed. */
+	readonly returnsWhilePumping?: "full" | "partial" | "none";
 	readonly top?: { readonly depth: Known<"measured-depth">; readonly method: CementJob["topMethod"] };
 	readonly lift?: Known<"pressure">;
 	readonly bump?: Known<"pressure">;

@@ -31,6 +31,7 @@ const amountsIn = (amount: Amount): readonly Amount[] => {
 	switch (amount.kind) {
 		case "greatest of":
 		case "least of":
+		case "sum of":
 			return [amount, ...amount.among.flatMap(amountsIn)];
 		case "clamp":
 			return [amount, ...[amount.amount, amount.from, amount.to].flatMap(amountsIn)];
@@ -72,6 +73,7 @@ describe("two made-up jurisdictions", () => {
 			"greatest of",
 			"least of",
 			"measure",
+			"sum of",
 			"times",
 		];
 		expect([...new Set([...amounts, ...zones].map(({ kind }) => kind))].sort()).toEqual(kinds);
@@ -141,6 +143,13 @@ describe("two made-up jurisdictions", () => {
 			  "xx-two.string production: needs judgement",
 			  "xx-two.ended well: does not apply",
 			  "xx-two.coming well: does not apply",
+			  "xx-two.about surface: needs judgement",
+			  "xx-two.consent The house: not met",
+			  "xx-two.sum surface: not met",
+			  "xx-two.volume well: met",
+			  "xx-two.strength surface: met",
+			  "xx-two.set surface: cannot tell",
+			  "xx-two.tested surface: cannot tell",
 			]
 		`);
 	});

@@ -1,5 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
+import type { Operator } from "../../src/catalog/limits/limit.ts";
+import { wrongSide } from "../../src/catalog/limits/protective-side.ts";
 import {
 	CHECK_LIMITS,
 	type CheckId,
@@ -378,6 +380,30 @@ const CASES: readonly Case[] = [
 		missing: [without("safety.hydrogen_sulfide.fraction")],
 		path: "safety.hydrogen_sulfide.fraction",
 	},
+	{
+		check: "treatment-volume",
+		measure: "volume of the treatment",
+		at: "200 bbl",
+		under: "199.9 bbl",
+		over: "200.1 bbl",
+	},
+	{
+		check: "treatment-volume",
+		measure: "volume of the greatest stage",
+		at: "200 bbl",
+		under: "199.9 bbl",
+		over: "200.1 bbl",
+	},
+	{
+		check: "shoe-strength",
+		measure: "fracture pressure at the shoe",
+		applies: surface,
+		at: "784 psi",
+		under: "783 psi",
+		over: "785 psi",
+		missing: [without("geology.formations.1.fracture_gradient")],
+		path: "geology.formations",
+	},
 ];
 
 const OPERATORS: readonly (readonly [string, Readonly<Record<"at" | "under" | "over", Verdict>>])[] = [
@@ -388,6 +414,13 @@ const OPERATORS: readonly (readonly [string, Readonly<Record<"at" | "under" | "o
 	["less_than", { at: "not met", under: "not met", over: "met" }],
 ];
 
+const OPERATOR_WORDS: Readonly<Record<string, Operator>> = {
+	at_least: "at least",
+	more_than: "more than",
+	at_most: "at most",
+	less_than: "less than",
+};
+
 const rowOf = (each: Case, operator: string, amount: string) => ({
 	check: each.check,
 	applies_to: each.applies ?? {},
@@ -395,8 +428,14 @@ const rowOf = (each: Case, operator: string, amount: string) => ({
 });
 
 describe.each(CASES)("$check: $measure", (each) => {
+	const reversed = (operator: string) =>
+		wrongSide(each.measure, OPERATOR_WORDS[operator] ?? "at least") !== undefined;
 	for (const [operator, expected] of OPERATORS)
 		it(`${operator} at, under and over`, () => {
+			if (reversed(operator)) {
+				expect(() => finding(rowOf(each, operator, each.at))).toThrow(/protects nothing/);
+				return;
+			}
 			for (const side of ["at", "under", "over"] as const) {
 				const found = finding(rowOf(each, operator, each[side]), ...(each.edits ?? []));
 				expect(`${side}: ${found.verdict}`, found.because).toBe(`${side}: ${expected[side]}`);
@@ -409,7 +448,11 @@ describe.each(CASES)("$check: $measure", (each) => {
 
 	if (each.missing !== undefined)
 		it("cannot be told without its input, and names it", () => {
-			const found = finding(rowOf(each, "at_least", each.at), ...(each.edits ?? []), ...(each.missing ?? []));
+			const found = finding(
+				rowOf(each, reversed("at_least") ? "at_most" : "at_least", each.at),
+				...(each.edits ?? []),
+				...(each.missing ?? []),
+			);
 			expect(found.verdict, found.because).toBe("cannot tell");
 			expect(found.missing?.map(({ at }) => at.join("."))).toContain(each.path);
 			expect(found.missing?.every(({ what }) => told(what).startsWith("the "))).toBe(true);
@@ -511,19 +554,23 @@ const TAKEN: readonly Taken[] = [
 ];
 
 describe.each(TAKEN)("a limit taken from the $of", (each) => {
+	const most = wrongSide(each.measure, "at least") !== undefined;
 	const row = {
 		check: each.check,
 		applies_to: each.applies,
 		limit: {
 			measure: each.measure,
-			at_least: { ...(each.times === undefined ? {} : { times: each.times }), of: each.of },
+			[most ? "at_most" : "at_least"]: {
+				...(each.times === undefined ? {} : { times: each.times }),
+				of: each.of,
+			},
 		},
 	};
 	it("at, under and over", () => {
 		const verdicts = [each.at, each.under, each.over].map(
 			(amount) => finding(row, each.value(amount)).verdict,
 		);
-		expect(verdicts).toEqual(["met", "not met", "met"]);
+		expect(verdicts).toEqual(most ? ["met", "met", "not met"] : ["met", "not met", "met"]);
 	});
 	if (each.missing !== undefined)
 		it("cannot be told without it, and names it", () => {

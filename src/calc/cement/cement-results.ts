@@ -2,12 +2,13 @@ import type { Known, KnownTable } from "../../cite/known.ts";
 import type { CasingString, CementJob, Well } from "../../well/well.ts";
 import { holeMark } from "../depths/marks.ts";
 import { type Gaps, maybe } from "../gaps.ts";
-import type { CasingResults, CementResults } from "../results.ts";
+import type { CasingResults, CementResults, TopBasis } from "../results.ts";
 import { annulusIntervals, annulusVolume, holeAt, holeDiameter } from "./annulus.ts";
 import { type BoreInterval, boreInterval, boreIntervals, boreVolume, DATUM } from "./bore.ts";
 import { intervalLength, totalVolume } from "./capacity.ts";
 import { floatCollar } from "./column.ts";
 import { jobPlacement } from "./job-placement.ts";
+import { asPlaced, jobRecord, type WorkedTop, workedTops } from "./job-record.ts";
 import { furtherJobs, settingResults } from "./job-setting.ts";
 import { centralizerCounts, standoffResults } from "./job-standoff.ts";
 import { landedPressures } from "./landed-pressures.ts";
@@ -62,7 +63,6 @@ const jobResults = (context: JobContext, casing: CasingResults | undefined): Cem
 	const { well, path, gaps, string, job } = context;
 	const mark = (md: Depth) => holeMark(path, md, well.datum);
 	const key = `cement.${string.id}`;
-	const top = columnTop(context);
 	const collar = collarOf(context);
 	const bottom = deepest(job, string);
 	const track = collar && boreVolume(boreIntervals(string, collar, string.shoe));
@@ -78,18 +78,31 @@ const jobResults = (context: JobContext, casing: CasingResults | undefined): Cem
 		),
 	);
 	const total = totalVolume.of({ V_i: slurries.map((s) => s.volume) });
+	const tops = workedTops(context, bottom.depth, slurries);
+	const top = columnTop(context, tops);
 	const pumped = pumpedVolume(job);
 	const displaced = displacement(context, collar);
 	const first: JobContext = { ...context, job: throughShoe(job) };
 	const placement = jobPlacement(first, { key, slurries, displacement: displaced, rathole, casing });
 	const second = secondStage(context, slurries, casing);
 	const columns = columnsOf(job, top.depth, bottom.depth);
+	const placed = asPlaced(first.job, top.basis === "calculated" ? tops : undefined);
+	const landed = landedPressures(
+		{ ...first, job: placed },
+		{
+			key,
+			top: job.stageTool === undefined ? top.depth : lower(top.depth, plannedTop(first.job)),
+			collar,
+			slurry: placed.slurries.find(({ id }) => id === bottom.slurry?.id),
+			casing,
+		},
+	);
 	return {
 		id: string.id,
 		top: mark(top.depth),
 		top_basis: top.basis,
 		top_method: top.method,
-		...maybe("planned_top", top.basis === "recorded" ? mark(plannedTop(job)) : undefined),
+		...maybe("planned_top", top.basis === "planned" ? undefined : mark(plannedTop(job))),
 		bottom: mark(bottom.depth),
 		columns: columns.map((column) => ({ top: mark(column.top), bottom: mark(column.bottom) })),
 		to_surface: columns.length === 1 && top.depth.value <= well.datum.groundLevel.value + SAME_PLACE,
@@ -105,13 +118,7 @@ const jobResults = (context: JobContext, casing: CasingResults | undefined): Cem
 			columns.flatMap((column) => annulusIntervals(well, string, job.volumeBasis, column.top, column.bottom)),
 		),
 		...maybe("spacer_contact_time", contact(job)),
-		...landedPressures(first, {
-			key,
-			top: job.stageTool === undefined ? top.depth : lower(top.depth, plannedTop(first.job)),
-			collar,
-			slurry: bottom.slurry,
-			casing,
-		}),
+		...landed,
 		...maybe("placement", placement),
 		...maybe("second_stage", second),
 		...maybe(
@@ -136,6 +143,7 @@ const jobResults = (context: JobContext, casing: CasingResults | undefined): Cem
 					"The calculated volume is zero.",
 				),
 		),
+		...maybe("record", jobRecord(context, { slurries, tops, lift: landed.final_lift, placement })),
 	};
 };
 
@@ -151,24 +159,40 @@ export const plannedTop = ({ slurries: [first, ...rest] }: CementJob): Depth => 
 	return rest.reduce((top, s) => (s.top.value < top.value ? s.top : top), first.top);
 };
 
-/** As recorded, else as cement seen at surface shows, else as planned. */
-const columnTop = ({
-	well,
-	job,
-}: JobContext): {
+/**
+ * As recorded, else as cement seen at surface shows, else as the volumes pumped come to, else as planned. A top that the
+ * record itself calls calculated is no higher than the volumes put it.
+ */
+const columnTop = (
+	{ well, job }: JobContext,
+	worked: readonly WorkedTop[] | undefined,
+): {
 	readonly depth: Depth;
-	readonly basis: "planned" | "recorded";
+	readonly basis: TopBasis;
 	readonly method: CementResults["top_method"];
 } => {
 	const { actual } = job;
-	if (actual?.top !== undefined) return { ...actual.top, basis: "recorded" };
+	const calculated = worked?.at(-1) && {
+		depth: worked.reduce(
+			(top, { depth }) => (depth.value < top.value ? depth : top),
+			worked[0]?.depth ?? plannedTop(job),
+		),
+		basis: "calculated" as const,
+		method: "calculated" as const,
+	};
+	if (actual?.top !== undefined)
+		return actual.top.method === "calculated" &&
+			calculated !== undefined &&
+			calculated.depth.value > actual.top.depth.value + SAME_PLACE
+			? calculated
+			: { ...actual.top, basis: "recorded" };
 	if (actual?.returnsToSurface !== undefined && actual.returnsToSurface.value > 0)
 		return {
 			depth: well.datum.groundLevel,
 			basis: "recorded",
 			method: "returns seen",
 		};
-	return { depth: plannedTop(job), basis: "planned", method: job.topMethod };
+	return calculated ?? { depth: plannedTop(job), basis: "planned", method: job.topMethod };
 };
 
 /** The deepest slurry and where its column ends: the shoe, where it reaches it. */

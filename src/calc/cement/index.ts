@@ -11,6 +11,7 @@ import * as capacity from "./capacity.ts";
 import * as column from "./column.ts";
 import * as marginDensity from "./margin-density.ts";
 import * as placement from "./placement.ts";
+import * as record from "./record.ts";
 import * as sacks from "./sacks.ts";
 import * as setting from "./setting.ts";
 import * as slurryDesign from "./slurry-design.ts";
@@ -26,6 +27,7 @@ export const cementFormulas: readonly AnyFormula[] = formulasIn(
 	column,
 	marginDensity,
 	placement,
+	record,
 	setting,
 	standoff,
 );

@@ -2,15 +2,15 @@ import type { CasingString, CementActual } from "../../well/well.ts";
 import type { CementEvidence, SteelEvidence } from "../results.ts";
 
 /**
- * What a column's top rests on. Pumping alone proves no top: without a recorded one, or cement seen at surface, the
- * column is still only planned.
+ * What a column's top rests on. Pumping alone proves no top: without a recorded one, or cement seen at surface, it is
+ * calculated from what was pumped, and planned where not even that is recorded.
  */
 export const cementEvidence = (actual: CementActual | undefined): CementEvidence => {
 	if (actual === undefined) return "planned";
-	const { top, returnsToSurface, evaluationLog } = actual;
+	const { top, returnsToSurface, evaluationLog, pumped } = actual;
 	const seen =
 		top?.method === "returns seen" || (returnsToSurface !== undefined && returnsToSurface.value > 0);
-	if (top === undefined && !seen) return "planned";
+	if (top === undefined && !seen) return pumped.length > 0 ? "calculated" : "planned";
 	if (evaluationLog !== undefined && evaluationLog !== "none") return "logged";
 	if (top?.method === "temperature survey" || top?.method === "bond log" || top?.method === "tagged")
 		return "logged";
@@ -31,6 +31,6 @@ export const steelEvidence = (string: CasingString): SteelEvidence => {
 	return run === undefined ? "planned" : "run";
 };
 
-/** A planned column is never a verified one. */
+/** Neither a planned column nor one that is only calculated is a verified one. */
 export const isVerified = (evidence: CementEvidence | SteelEvidence): boolean =>
-	evidence !== "planned" && evidence !== "run";
+	evidence !== "planned" && evidence !== "run" && evidence !== "calculated";

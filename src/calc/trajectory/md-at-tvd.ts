@@ -46,6 +46,17 @@ const crossingsBetween = (upper: PathStation, lower: PathStation, tvd: number): 
 	});
 };
 
+const crossed = new WeakMap<KnownTable, Map<number, readonly number[]>>();
+
+/** As `crossingsOf`, on a path as a table; a depth is looked for once, for one well asks for the same ones again and again. */
+export const crossingsOn = (path: KnownTable, tvd: number): readonly number[] => {
+	const of = crossed.get(path) ?? new Map<number, readonly number[]>();
+	crossed.set(path, of);
+	const found = of.get(tvd) ?? crossingsOf(pathStationsOf(path), tvd);
+	of.set(tvd, found);
+	return found;
+};
+
 export const mdAtTvdFormula = formula({
 	id: "trajectory/md-at-tvd",
 	name: "Measured depth at a true vertical depth",
@@ -54,7 +65,7 @@ export const mdAtTvdFormula = formula({
 	inputs: { path: { table: "path" }, TVD: "true-vertical-depth" },
 	gives: "measured-depth",
 	validity: "the path reaches the depth",
-	compute: ({ path, TVD }) => crossingsOf(pathStationsOf(path), TVD)[0] ?? Number.NaN,
+	compute: ({ path, TVD }) => crossingsOn(path, TVD)[0] ?? Number.NaN,
 });
 
 export const passesAtTvd = formula({
@@ -64,7 +75,7 @@ export const passesAtTvd = formula({
 	source: cite("sawaryn-thorogood-2005", "interpolation on the minimum-curvature arc, inverted"),
 	inputs: { path: { table: "path" }, TVD: "true-vertical-depth" },
 	gives: "count",
-	compute: ({ path, TVD }) => crossingsOf(pathStationsOf(path), TVD).length,
+	compute: ({ path, TVD }) => crossingsOn(path, TVD).length,
 });
 
 export interface MdAtTvd {

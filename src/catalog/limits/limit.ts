@@ -25,7 +25,7 @@ export type Amount =
 	/** A factor on another measure: psi per foot of string, a share of the yield. */
 	| { readonly kind: "times"; readonly factor: Known; readonly of: MeasureName }
 	| {
-			readonly kind: "greatest of" | "least of";
+			readonly kind: "greatest of" | "least of" | "sum of";
 			readonly among: readonly Amount[];
 	  }
 	| {
@@ -63,6 +63,8 @@ export interface Threshold {
 	readonly measure: MeasureName;
 	readonly operator: Operator;
 	readonly amount: Amount;
+	/** Of a rule that says "about": how far short of the amount a person decides, and beyond which it is not met. */
+	readonly about?: Known;
 	readonly along?: Along;
 	readonly zone?: CementZone;
 	/** Of a strength: time since placing. */
@@ -126,7 +128,10 @@ export type LimitLeaf =
 			readonly of: MeasuredFrom;
 			readonly before: EventName;
 			readonly months?: Known<"count">;
+			readonly days?: Known<"count">;
 	  }
+	/** A neighbor's written consent, as the definition records it. */
+	| { readonly form: "consent" }
 	/** Words that no arithmetic can pass. */
 	| { readonly form: "judgement"; readonly question: string };
 
@@ -148,8 +153,8 @@ export interface AppliesTo {
 	readonly strings: readonly StringSelector[];
 	/** Roles of the inner and outer string; empty means every annulus. */
 	readonly annulus?: {
-		readonly inside: StringSelector;
-		readonly outside: StringSelector;
+		readonly inside?: StringSelector;
+		readonly outside?: StringSelector;
 	};
 	readonly neighbors: readonly SetbackKind[];
 	/** All must hold. */
@@ -167,6 +172,31 @@ export interface HowKnown {
 	readonly confidence?: "high" | "medium" | "low";
 }
 
+/** The day that decides whether a rule was in force: of this issue, where the rule does not say. */
+export const IN_FORCE_BY = ["issue", "spud", "permit", "treatment"] as const;
+export type InForceBy = (typeof IN_FORCE_BY)[number];
+
+/** How far a row's text was laid beside the official one. */
+export const STANDINGS = ["compared", "compared with a public copy", "not compared"] as const;
+export type Standing = (typeof STANDINGS)[number];
+
+/** What kind of copy a row was laid beside. A draft is not the rule, and is counted apart. */
+export const COPY_KINDS = ["certified text", "agency's web text", "third-party copy", "draft"] as const;
+export type CopyKind = (typeof COPY_KINDS)[number];
+
+/** The public copy that a row was laid beside. */
+export interface PublicCopy {
+	/** Its address. */
+	readonly at: string;
+	/** ISO date to which the copy says it is current, or `unknown`. */
+	readonly dated: string;
+	readonly kind: CopyKind;
+	/** Which part of the text was read, and what of the row it does not bear out. */
+	readonly read: string;
+	/** In what the row differed, and was mended. */
+	readonly differed?: string;
+}
+
 /** One dated, cited limit: a row of a jurisdiction's file, or a condition of the permit. */
 export interface Rule {
 	readonly id: string;
@@ -175,13 +205,21 @@ export interface Rule {
 	readonly limit: Limit;
 	readonly requirement: string;
 	readonly citation: string;
-	readonly standing: "compared" | "not compared";
+	readonly standing: Standing;
 	/** Of a compared row: the official text and its date. */
 	readonly officialText?: { readonly text: string; readonly dated: string };
+	/** Of a row compared with a public copy: which copy. */
+	readonly publicCopy?: PublicCopy;
+	/** Of a row not compared: where its text was sought in vain. */
+	readonly sought?: string;
+	/** Forms that carry what the rule asks for, by the agency's own names: `W-15, cementing report`. */
+	readonly forms?: readonly string[];
 	readonly howKnown: HowKnown;
 	/** ISO date, or `unknown`. */
 	readonly textAsOf: string;
-	readonly inForce: { readonly from: string; readonly to?: string };
+	readonly inForce: { readonly from: string; readonly to?: string; readonly by?: InForceBy };
+	/** Of a user's own rule: the shipped rule that it stands in for. */
+	readonly replaces?: string;
 	/** The rule's own soft word (`approximately`): arithmetic shows the numbers and a person decides. */
 	readonly soft?: string;
 	/** What the rule lets a shortfall be cured by, continuing the sentence "…, unless". */
@@ -198,7 +236,17 @@ export interface Rule {
 }
 
 /** Who sets the limits of a file. *Practice* is what good engineering asks, and never printed as law. */
-export const RULE_SET_KINDS = ["federal", "state", "province", "practice"] as const;
+export const LAW_KINDS = [
+	"federal",
+	"state",
+	"province",
+	"county",
+	"municipality",
+	"tribe",
+	"field",
+	"company",
+] as const;
+export const RULE_SET_KINDS = [...LAW_KINDS, "practice"] as const;
 export type RuleSetKind = (typeof RULE_SET_KINDS)[number];
 
 /** A file of limits: of a jurisdiction, or of engineering practice on one topic. */
@@ -209,6 +257,10 @@ export interface Jurisdiction {
 	readonly kind: RuleSetKind;
 	readonly agency: string;
 	readonly note?: string;
+	/** Of a user's own file: its edition, by its author's count. */
+	readonly version?: string;
+	/** Where the texts of the rows that are not compared were sought. */
+	readonly sought?: string;
 	/** Days on which business days do not count, and the years the list covers. */
 	readonly holidays?: {
 		readonly covers: readonly number[];

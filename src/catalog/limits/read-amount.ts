@@ -54,7 +54,7 @@ const factorFor = (of: Dimension, wanted: Dimension): Dimension | undefined =>
 const isComputed = (dimension: Dimension): boolean => COMPUTED_KINDS.some((kind) => kind === dimension);
 
 const FORMS =
-	"a quantity, or one of: { of }, { times, of }, { greatest_of }, { least_of }, { clamp, from, to }, { by_method }";
+	"a quantity, or one of: { of }, { times, of }, { greatest_of }, { least_of }, { sum_of }, { clamp, from, to }, { by_method }";
 
 const refused = (desk: Desk, at: Path, found: unknown, what: string): undefined =>
 	report(desk, {
@@ -88,11 +88,13 @@ const readFactor = (
 	return factor && { kind: "times", factor, of };
 };
 
+const AMONG = { greatest_of: "greatest of", least_of: "least of", sum_of: "sum of" } as const;
+
 const readAmong = (
 	desk: Desk,
 	block: Readonly<Record<string, unknown>>,
 	at: Path,
-	key: "greatest_of" | "least_of",
+	key: keyof typeof AMONG,
 	dimension: Dimension,
 ): Amount | undefined => {
 	const items = block[key];
@@ -102,7 +104,7 @@ const readAmong = (
 		return refused(desk, [...at, key], items, "two amounts or more are due here");
 	const among = items.map((item, i) => readAmount(desk, item, [...at, key, i], dimension));
 	if (!among.every((amount) => amount !== undefined)) return undefined;
-	return { kind: key === "greatest_of" ? "greatest of" : "least of", among };
+	return { kind: AMONG[key], among };
 };
 
 /** The number of a limit on a measure of this dimension, whichever of the closed forms it is written in. */
@@ -112,14 +114,23 @@ export const readAmount = (desk: Desk, raw: unknown, at: Path, dimension: Dimens
 		return value && { kind: "constant", value };
 	}
 	if ("of" in raw) return readFactor(desk, raw, at, dimension);
-	if ("greatest_of" in raw) return readAmong(desk, raw, at, "greatest_of", dimension);
-	if ("least_of" in raw) return readAmong(desk, raw, at, "least_of", dimension);
+	for (const key of ["greatest_of", "least_of", "sum_of"] as const)
+		if (key in raw) return readAmong(desk, raw, at, key, dimension);
 	if ("clamp" in raw) {
 		if (!onlyKeys(desk, raw, at, ["clamp", "from", "to"])) return undefined;
 		if (!isComputed(dimension)) return refused(desk, at, raw, `${aKind(dimension)} is not computed`);
 		const [amount, from, to] = (["clamp", "from", "to"] as const).map((key) =>
 			readAmount(desk, raw[key], [...at, key], dimension),
 		);
+		if (from?.kind === "constant" && to?.kind === "constant" && from.value.value > to.value.value)
+			return report(desk, {
+				code: "rules/limit-form",
+				at: [...at, "from"],
+				what: "the least of the clamp lies above its greatest, so that no amount fits between",
+				expected: "from: the lesser, to: the greater",
+				found: `from ${shownValue(raw["from"])} to ${shownValue(raw["to"])}`,
+				mend: "change the two round, if that is meant",
+			});
 		return amount && from && to && { kind: "clamp", amount, from, to };
 	}
 	if ("by_method" in raw) {

@@ -9,6 +9,7 @@ import { CHECK_IDS, CHECK_LIMITS } from "./vocabulary.ts";
 export interface WrittenCondition {
 	readonly check: string;
 	readonly string?: string;
+	readonly neighbors?: readonly string[];
 	readonly limit: unknown;
 	readonly requirement?: string;
 	readonly cite: string;
@@ -19,6 +20,8 @@ export interface ReadCondition {
 	readonly rule: Rule;
 	/** The string it binds, where it binds one. */
 	readonly string?: string;
+	/** Kinds or short names of the neighbors it binds, where it binds neighbors. */
+	readonly neighbors?: readonly string[];
 	readonly fault?: {
 		readonly what: string;
 		readonly why: string;
@@ -53,6 +56,8 @@ const readOne = (condition: WrittenCondition, i: number): ReadCondition => {
 		);
 	const lacksString =
 		check !== undefined && CHECK_LIMITS[check].subject === "string" && condition.string === undefined;
+	const lacksNeighbors =
+		check !== undefined && CHECK_LIMITS[check].subject === "neighbor" && condition.neighbors === undefined;
 	const fault =
 		check === undefined
 			? {
@@ -72,7 +77,13 @@ const readOne = (condition: WrittenCondition, i: number): ReadCondition => {
 							why: "the condition does not say which string it binds",
 							at: [...place(i), "string"],
 						}
-					: undefined;
+					: lacksNeighbors
+						? {
+								what: "the neighbors that the condition binds",
+								why: "the condition does not say which neighbors it binds",
+								at: [...place(i), "neighbors"],
+							}
+						: undefined;
 	const rule: Rule = {
 		id: `permit.condition-${i + 1}`,
 		check: check ?? "judgement",
@@ -92,6 +103,7 @@ const readOne = (condition: WrittenCondition, i: number): ReadCondition => {
 	return {
 		rule,
 		...(condition.string === undefined ? {} : { string: condition.string }),
+		...(condition.neighbors === undefined ? {} : { neighbors: condition.neighbors }),
 		...(fault === undefined ? {} : { fault }),
 		diagnostics: desk.faults,
 	};

@@ -2,7 +2,7 @@ import type { Path } from "../../diagnostics/path.ts";
 import { type Desk, isBlock, onlyKeys, readWord, readWords, report, shownValue } from "./fault.ts";
 import type { CentralizerPattern, Deadline, LimitLeaf } from "./limit.ts";
 import { readQuantity } from "./read-amount.ts";
-import { COVERED, EVENTS, FIELDS, MEASURED_FROM } from "./vocabulary.ts";
+import { COVERED, EVENTS, type EventName, FIELDS, MEASURED_FROM, STRING_EVENTS } from "./vocabulary.ts";
 
 type Block = Readonly<Record<string, unknown>>;
 
@@ -46,6 +46,22 @@ const readPattern = (desk: Desk, raw: unknown, at: Path): CentralizerPattern | u
 	});
 };
 
+/** An event; those of one string only in a rule on a string. */
+const readEvent = (desk: Desk, raw: unknown, at: Path): EventName | undefined => {
+	const name = readWord(desk, raw, at, EVENTS, "an event");
+	if (name !== undefined && STRING_EVENTS.includes(name) && (desk.subject ?? "string") !== "string")
+		return report(desk, {
+			code: "rules/limit-form",
+			at,
+			key: true,
+			what: `"${name}" is an event of one string, and the check is made on the ${desk.subject}`,
+			expected: "a check made on the string: string-notice or string-report",
+			found: name,
+			mend: "name one of those checks, and the string in applies_to",
+		});
+	return name;
+};
+
 const readDeadline = (desk: Desk, raw: unknown, at: Path): Deadline | undefined => {
 	const side = isBlock(raw) ? (["before", "after"] as const).find((each) => each in raw) : undefined;
 	if (!isBlock(raw) || side === undefined)
@@ -66,7 +82,7 @@ const readDeadline = (desk: Desk, raw: unknown, at: Path): Deadline | undefined 
 	if (!onlyKeys(desk, raw, at, [side, "days"]) || !isBlock(events) || !onlyKeys(desk, events, place, EVENTS))
 		return undefined;
 	const of = Object.entries(events).map(([event, span]) => {
-		const name = readWord(desk, event, [...place, event], EVENTS, "an event");
+		const name = readEvent(desk, event, [...place, event]);
 		const [, number, unit] = /^(\d+) (days|hours)$/.exec(String(span)) ?? [];
 		if (number === undefined || (unit !== "days" && unit !== "hours"))
 			return report(desk, {
@@ -160,22 +176,26 @@ const FORM_READERS: Readonly<Record<string, (desk: Desk, raw: Block, at: Path) =
 	samples_within: (desk, raw, at) => {
 		const place = [...at, "samples_within"];
 		const block = raw["samples_within"];
-		const within = readWithin(desk, block, place, ["before", "months"]);
+		const within = readWithin(desk, block, place, ["before", "months", "days"]);
 		if (within === undefined || !isBlock(block)) return undefined;
-		const before = readWord(desk, block["before"], [...place, "before"], EVENTS, "an event");
-		const months =
-			block["months"] === undefined
-				? undefined
-				: readQuantity(desk, block["months"], [...place, "months"], "count");
+		const before = readEvent(desk, block["before"], [...place, "before"]);
+		const countAt = (key: "months" | "days") =>
+			block[key] === undefined ? undefined : readQuantity(desk, block[key], [...place, key], "count");
+		const [months, days] = [countAt("months"), countAt("days")];
 		return (
 			before && {
 				form: "samples within",
 				...within,
 				before,
 				...(months === undefined ? {} : { months }),
+				...(days === undefined ? {} : { days }),
 			}
 		);
 	},
+	consent: (desk, raw, at) =>
+		readWord(desk, raw["consent"], [...at, "consent"], ["written"] as const, "a kind of consent") && {
+			form: "consent",
+		},
 	question: (desk, raw, at) => {
 		const [question] = textList(desk, raw["question"], [...at, "question"]) ?? [];
 		return question === undefined ? undefined : { form: "judgement", question };

@@ -3,7 +3,7 @@ import { cite } from "../../cite/source.ts";
 import type { Checked } from "../../diagnostics/diagnostic.ts";
 import { pathKey } from "../../diagnostics/path.ts";
 import { type Desk, report } from "./fault.ts";
-import type { Jurisdiction, RuleSetKind } from "./limit.ts";
+import { type Jurisdiction, LAW_KINDS, type RuleSetKind } from "./limit.ts";
 import { howKnownShape, readRule, reportShape } from "./read-rule.ts";
 
 const text = z.string().trim().min(1);
@@ -16,11 +16,13 @@ const practiceShape = z.strictObject({
 });
 
 const fileShape = z.strictObject({
-	jurisdiction: z.string().regex(/^[a-z]{2}-[a-z]{2,4}$/),
+	jurisdiction: z.string().regex(/^[a-z]+(?:-[a-z0-9]+)+$/),
 	name: text,
-	kind: z.enum(["federal", "state", "province"]),
+	kind: z.enum(LAW_KINDS),
 	agency: text,
+	version: z.exactOptional(text),
 	note: z.exactOptional(text),
+	sought: z.exactOptional(text),
 	holidays: z.exactOptional(
 		z.strictObject({
 			covers: z.array(z.int().min(1900)).min(1),
@@ -47,6 +49,8 @@ interface Head {
 	readonly kind: RuleSetKind;
 	readonly agency: string;
 	readonly note?: string;
+	readonly sought?: string;
+	readonly version?: string;
 	readonly holidays?: NonNullable<Jurisdiction["holidays"]>;
 	readonly rules: readonly unknown[];
 }

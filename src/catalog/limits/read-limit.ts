@@ -29,7 +29,7 @@ export const readCondition = (desk: Desk, raw: unknown, at: Path): Condition | u
 		return readFact(desk, raw["not"], [...at, "not"], false);
 	}
 	if (isBlock(raw) && "measure" in raw) {
-		const threshold = readThreshold(desk, raw, at, MEASURE_NAMES);
+		const threshold = readThreshold(desk, raw, at, MEASURE_NAMES, "condition");
 		if (threshold !== undefined && !isMeasuredOn(threshold.measure, desk.subject ?? "string"))
 			return outOfPlace(desk, [...at, "measure"], threshold.measure);
 		return threshold && { kind: "threshold", threshold };

@@ -2,7 +2,7 @@ import * as z from "zod";
 import type { Path } from "../../diagnostics/path.ts";
 import { PAPERS } from "../../document/document.ts";
 import { type Desk, isBlock, mendWord, onlyKeys, readWord, readWords, report, shownValue } from "./fault.ts";
-import { type AppliesTo, type Rule, WAYS_KNOWN } from "./limit.ts";
+import { type AppliesTo, COPY_KINDS, IN_FORCE_BY, type Rule, STANDINGS, WAYS_KNOWN } from "./limit.ts";
 import { readCondition, readLimit } from "./read-limit.ts";
 import { CHECK_IDS, CHECK_LIMITS, SETBACK_KINDS, STRING_SELECTORS } from "./vocabulary.ts";
 
@@ -22,11 +22,27 @@ const rowShape = z.strictObject({
 	limit: z.unknown(),
 	requirement: sentence,
 	citation: sentence,
-	standing: z.enum(["compared", "not compared"]),
+	standing: z.enum(STANDINGS),
 	official_text: z.exactOptional(z.strictObject({ text: sentence, dated: z.iso.date() })),
+	public_copy: z.exactOptional(
+		z.strictObject({
+			at: sentence,
+			dated: day,
+			kind: z.enum(COPY_KINDS),
+			read: sentence,
+			differed: z.exactOptional(sentence),
+		}),
+	),
+	sought: z.exactOptional(sentence),
+	forms: z.exactOptional(z.array(sentence).min(1)),
 	how_known: howKnownShape,
 	text_as_of: day,
-	in_force: z.strictObject({ from: day, to: z.exactOptional(z.iso.date()) }),
+	in_force: z.strictObject({
+		from: day,
+		to: z.exactOptional(z.iso.date()),
+		by: z.exactOptional(z.enum(IN_FORCE_BY)),
+	}),
+	replaces: z.exactOptional(sentence),
 	soft: z.exactOptional(sentence),
 	unless: z.exactOptional(sentence),
 	if_not_met: z.exactOptional(z.literal("needs judgement")),
@@ -103,16 +119,14 @@ const readAppliesTo = (desk: Desk, raw: unknown, at: Path): AppliesTo | undefine
 		block["neighbor"] === undefined
 			? []
 			: readWords(desk, block["neighbor"], [...at, "neighbor"], SETBACK_KINDS, "a kind of neighbor");
-	const between = block["annulus"];
+	const between = block["annulus"] ?? {};
+	const sides = isBlock(between) ? between : {};
+	onlyKeys(desk, sides, [...at, "annulus"], ["inside", "outside"]);
 	const roleAt = (key: "inside" | "outside") =>
-		readWord(
-			desk,
-			isBlock(between) ? between[key] : undefined,
-			[...at, "annulus", key],
-			STRING_SELECTORS,
-			"a kind of string",
-		);
-	const [inside, outside] = between === undefined ? [] : [roleAt("inside"), roleAt("outside")];
+		sides[key] === undefined
+			? undefined
+			: readWord(desk, sides[key], [...at, "annulus", key], STRING_SELECTORS, "a kind of string");
+	const [inside, outside] = [roleAt("inside"), roleAt("outside")];
 	const listed =
 		block["when"] === undefined ? [] : Array.isArray(block["when"]) ? block["when"] : [block["when"]];
 	const when = listed.map((condition, i) =>
@@ -122,7 +136,14 @@ const readAppliesTo = (desk: Desk, raw: unknown, at: Path): AppliesTo | undefine
 	return {
 		strings: strings ?? [],
 		neighbors: neighbors ?? [],
-		...(inside && outside ? { annulus: { inside, outside } } : {}),
+		...(inside === undefined && outside === undefined
+			? {}
+			: {
+					annulus: {
+						...(inside === undefined ? {} : { inside }),
+						...(outside === undefined ? {} : { outside }),
+					},
+				}),
 		when: when.filter((condition) => condition !== undefined),
 	};
 };
@@ -178,6 +199,28 @@ export const readRule = (plain: Desk, raw: unknown, at: Path): Rule | undefined 
 			found: data.standing,
 			mend: "add the whole official paragraph with its date, or write not compared",
 		});
+	const { from, to } = data.in_force;
+	if (to !== undefined && from !== "unknown" && to < from)
+		return report(desk, {
+			code: "rules/date",
+			at: [...at, "in_force", "to"],
+			what: "the rule goes out of force before it comes into force",
+			expected: `a day on or after ${from}`,
+			found: to,
+			mend: "change the two round, if that is meant",
+		});
+	const named = data.public_copy !== undefined;
+	if (named !== (data.standing === "compared with a public copy"))
+		return report(desk, {
+			code: "rules/standing",
+			at: [...at, "standing"],
+			what: named
+				? "the row names a public copy, and its standing does not say that it was compared with it"
+				: "the row says that it was compared with a public copy, and names none",
+			expected: "standing: compared with a public copy, and public_copy: { at, dated, kind, read }",
+			found: data.standing,
+			mend: named ? "write the standing, or take the copy out" : "name the copy, or write not compared",
+		});
 	const appliesTo = readAppliesTo(desk, data.applies_to, [...at, "applies_to"]);
 	if (appliesTo !== undefined && subjectFault(desk, appliesTo, check, at)) return undefined;
 	const limit = readLimit(desk, data.limit, [...at, "limit"], check);
@@ -187,6 +230,7 @@ export const readRule = (plain: Desk, raw: unknown, at: Path): Rule | undefined 
 	if (data.confirm !== undefined && confirm === undefined) return undefined;
 	const {
 		official_text,
+		public_copy,
 		how_known,
 		text_as_of,
 		in_force,
@@ -205,6 +249,7 @@ export const readRule = (plain: Desk, raw: unknown, at: Path): Rule | undefined 
 		textAsOf: text_as_of,
 		inForce: in_force,
 		...(official_text === undefined ? {} : { officialText: official_text }),
+		...(public_copy === undefined ? {} : { publicCopy: public_copy }),
 		...(if_not_met === undefined ? {} : { ifNotMet: if_not_met }),
 	};
 };

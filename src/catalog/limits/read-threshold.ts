@@ -1,6 +1,7 @@
 import type { Path } from "../../diagnostics/path.ts";
 import { type Desk, isBlock, onlyKeys, readWord, report, shownValue } from "./fault.ts";
 import type { Along, CementZone, Operator, Threshold } from "./limit.ts";
+import { wrongSide } from "./protective-side.ts";
 import { readAmount, readQuantity } from "./read-amount.ts";
 import {
 	MEASURED_FROM,
@@ -53,6 +54,7 @@ export const readThreshold = (
 	raw: Readonly<Record<string, unknown>>,
 	at: Path,
 	measures: readonly MeasureName[],
+	use: "limit" | "condition" = "limit",
 ): Threshold | undefined => {
 	const [only] = measures;
 	const measure =
@@ -64,7 +66,7 @@ export const readThreshold = (
 	const needs = entry.needs ?? [];
 	const allowed: readonly Parameter[] = [...needs, ...(entry.may ?? [])];
 	const operators = Object.keys(OPERATOR_KEYS) as (keyof typeof OPERATOR_KEYS)[];
-	if (!onlyKeys(desk, raw, at, ["measure", ...operators, ...allowed])) return undefined;
+	if (!onlyKeys(desk, raw, at, ["measure", ...operators, "about", ...allowed])) return undefined;
 	const missing = needs.filter((parameter) => raw[parameter] === undefined);
 	const given = operators.filter((key) => raw[key] !== undefined);
 	const [operator] = given;
@@ -80,8 +82,23 @@ export const readThreshold = (
 			found: shownValue(raw),
 			mend: missing.length > 0 ? `add ${missing.join(" and ")}` : "write one boundary, as the rule words it",
 		});
+	const protects = use === "limit" ? wrongSide(measure, OPERATOR_KEYS[operator]) : undefined;
+	if (protects !== undefined)
+		return report(desk, {
+			code: "rules/limit-form",
+			at: [...at, operator],
+			key: true,
+			what: `a limit of "${OPERATOR_KEYS[operator]}" on "${measure}" protects nothing`,
+			expected: `${protects}, or ${protects === "at_least" ? "more_than" : "less_than"}`,
+			found: operator,
+			mend: `write ${protects}, if that is what the rule says`,
+		});
 	const amount = readAmount(desk, raw[operator], [...at, operator], entry.dimension);
 	const read = {
+		about:
+			raw["about"] === undefined
+				? undefined
+				: readQuantity(desk, raw["about"], [...at, "about"], entry.dimension),
 		along:
 			raw["along"] === undefined
 				? undefined

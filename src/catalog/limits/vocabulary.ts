@@ -122,11 +122,33 @@ export const MEASURES = {
 	"maximum treating pressure": { dimension: "pressure", subject: "well" },
 	"relief valve setting": { dimension: "pressure", subject: "well" },
 	"preventer working pressure": { dimension: "pressure", subject: "string" },
+	"fracture pressure at the shoe": { dimension: "pressure", subject: "string" },
 	"new hole before shoe test": { dimension: "length", subject: "string" },
 	"shoe test equivalent": { dimension: "density", subject: "string" },
 	"heaviest fluid below the shoe": { dimension: "density", subject: "string" },
 	"annulus stop pressure": { dimension: "pressure", subject: "annulus" },
 	"predicted annulus rise": { dimension: "pressure", subject: "annulus" },
+	// Records, against what was designed
+	"least slurry pumped of calculated": { dimension: "share", subject: "string" },
+	"slurry density off design": { dimension: "density", subject: "string" },
+	"stated slurry density window": { dimension: "density", subject: "string" },
+	"lift off calculated": { dimension: "share", subject: "string" },
+	"cement top below plan": { dimension: "offset", subject: "string" },
+	"recorded bump pressure": { dimension: "pressure", subject: "string" },
+	"allowed bump pressure": { dimension: "pressure", subject: "string" },
+	"planned shoe test equivalent": { dimension: "density", subject: "string" },
+	"shoe test over fluid below": { dimension: "density", subject: "string" },
+	"planned test pressure": { dimension: "pressure", subject: "string" },
+	"planned test hold": { dimension: "duration", subject: "string" },
+	"allowed test fall": { dimension: "share", subject: "string" },
+	"highest recorded treating pressure": { dimension: "pressure", subject: "well" },
+	"line test pressure": { dimension: "pressure", subject: "well" },
+	"least element allowed": { dimension: "pressure", subject: "well" },
+	"least proppant placed of plan": { dimension: "share", subject: "well" },
+	"least clean volume of plan": { dimension: "share", subject: "well" },
+	"highest recorded annulus pressure": { dimension: "pressure", subject: "annulus" },
+	"recorded preventer test": { dimension: "pressure", subject: "stack" },
+	"planned preventer test": { dimension: "pressure", subject: "stack" },
 	// Sizes
 	"clearance each side of coupling": {
 		dimension: "diameter",
@@ -149,6 +171,8 @@ export const MEASURES = {
 	"hydrogen sulfide": { dimension: "gas-fraction", subject: "well" },
 	"separation factor": { dimension: "ratio", subject: "offset well" },
 	"survey interval in build and lateral": { dimension: "length", subject: "well" },
+	"volume of the treatment": { dimension: "volume", subject: "well" },
+	"volume of the greatest stage": { dimension: "volume", subject: "well" },
 } as const satisfies Record<string, MeasureEntry>;
 
 export type MeasureName = keyof typeof MEASURES;
@@ -181,6 +205,7 @@ export const FACTS = [
 	"stimulation planned",
 	"deviated string",
 	"horizontal well",
+	"second surface string",
 	"flow zone open above the shoe",
 	"treated through this string",
 	"path surveyed",
@@ -201,14 +226,26 @@ export const isMeasuredOn = (measure: MeasureName, subject: SubjectKind): boolea
 export const STRING_SELECTORS = [
 	"conductor",
 	"surface",
+	"first surface",
+	"second surface",
 	"intermediate",
 	"production",
 	"liner",
 	"below conductor",
 	"below surface",
 	"treated through",
+	"cement recorded",
+	"shoe test recorded",
+	"pressure test recorded",
 ] as const;
 export type StringSelector = (typeof STRING_SELECTORS)[number];
+/** Selectors that ask what a string has rather than what it is called. */
+export const BY_WHAT_IT_HAS: readonly StringSelector[] = [
+	"treated through",
+	"cement recorded",
+	"shoe test recorded",
+	"pressure test recorded",
+];
 
 /** Kinds of neighbor a setback may name: words of the definition's own list. */
 export const SETBACK_KINDS = [
@@ -311,8 +348,20 @@ export const EVENTS = [
 	"stimulation starts",
 	"stimulation ends",
 	"completion",
+	"permit issued",
+	"water withdrawal",
+	"pad rig release",
+	"drilling suspended",
+	"physical change",
+	"string set",
+	"string cemented",
+	"casing test",
 ] as const;
 export type EventName = (typeof EVENTS)[number];
+/** Events that most wells never see: a definition that dates none has none, and nothing is due. */
+export const CONTINGENT_EVENTS: readonly EventName[] = ["drilling suspended", "physical change"];
+/** Events of one string, which only a rule on a string can name. */
+export const STRING_EVENTS: readonly EventName[] = ["string set", "string cemented", "casing test"];
 
 /** What cement may be asked to cover. */
 export const COVERED = ["protected water", "flow zones", "target"] as const;
@@ -331,6 +380,7 @@ export const LIMIT_FORMS = [
 	"evidence within",
 	"evidence beside",
 	"samples within",
+	"consent",
 	"judgement",
 ] as const;
 /** Forms of a single limit; `all of` and `any of` join them. */
@@ -368,6 +418,7 @@ export const CHECK_LIMITS = {
 	"shoe-depth": threshold("string", "shoe below ground", "shoe along the hole", "shoe vertical depth"),
 	"shoe-seat": form("string", "judgement"),
 	"shoe-test": threshold("string", "new hole before shoe test", "shoe test equivalent"),
+	"shoe-strength": threshold("string", "fracture pressure at the shoe"),
 	"liner-lap": threshold("string", "liner lap"),
 	"cement-to-surface": {
 		subject: "string",
@@ -408,6 +459,23 @@ export const CHECK_LIMITS = {
 		forms: ["threshold", "present"],
 		measures: ["annulus stop pressure"],
 	},
+	"slurry-volume-record": threshold("string", "least slurry pumped of calculated"),
+	"slurry-density-record": threshold("string", "slurry density off design"),
+	"lift-record": threshold("string", "lift off calculated"),
+	"cement-top-record": threshold("string", "cement top below plan"),
+	"bump-record": threshold("string", "recorded bump pressure"),
+	"float-record": form("string", "one of"),
+	"returns-record": form("string", "one of"),
+	"shoe-test-record": threshold("string", "shoe test equivalent", "shoe test over fluid below"),
+	"casing-test-record": threshold("string", "test pressure", "test hold", "test fall"),
+	"preventer-test-record": {
+		subject: "stack",
+		forms: ["threshold", "one of"],
+		measures: ["recorded preventer test"],
+	},
+	"treating-pressure-record": threshold("well", "highest recorded treating pressure"),
+	"stage-volume-record": threshold("well", "least proppant placed of plan", "least clean volume of plan"),
+	"annulus-record": threshold("annulus", "highest recorded annulus pressure"),
 	"hole-clearance": threshold(
 		"string",
 		"clearance each side of coupling",
@@ -421,16 +489,19 @@ export const CHECK_LIMITS = {
 	separation: threshold("well", "protected water to perforations"),
 	"water-definition": threshold("well", "dissolved solids"),
 	"water-samples": form("well", "samples within"),
-	setback: threshold("neighbor", "distance"),
+	setback: { subject: "neighbor", forms: ["threshold", "consent"], measures: ["distance"] },
 	"offset-wells": form("well", "evidence within"),
 	"separation-factor": threshold("offset well", "separation factor"),
 	"fracture-reach": form("offset well", "evidence beside"),
 	"survey-interval": threshold("well", "survey interval in build and lateral"),
 	"hydrogen-sulfide": threshold("well", "hydrogen sulfide"),
+	"treatment-volume": threshold("well", "volume of the treatment", "volume of the greatest stage"),
 	"listed-ingredients": form("well", "none of"),
 	"filing-fields": form("well", "present"),
 	notice: form("well", "deadline"),
 	report: form("well", "deadline"),
+	"string-notice": form("string", "deadline"),
+	"string-report": form("string", "deadline"),
 	document: form("well", "judgement"),
 	judgement: form("well", "judgement"),
 	"string-judgement": form("string", "judgement"),

@@ -31,12 +31,20 @@ export const RULES_CODES = {
 			"A limit carries its unit, of the kind that the measure has: a depth in ft or m, a strength in psi or MPa, a share in %. " +
 			"A number without its unit, or with one of another kind, is refused rather than guessed at.",
 	},
+	"rules/date": {
+		severity: "error",
+		title: "The dates of a rule cannot be right",
+		explain:
+			"A rule goes out of force after it came into force, and its text was not read after the paper that rests on it was issued. " +
+			"Correct the date, or write unknown.",
+	},
 	"rules/standing": {
 		severity: "error",
-		title: "A row claims to be compared with the official text and does not carry it",
+		title: "A row claims to be compared and does not say with what",
 		explain:
-			"Only a row that quotes the whole official paragraph with its date may say compared; papers print that standing beside " +
-			"the verdict, and somebody will rely on it. Add the paragraph and its date, or write not compared.",
+			"Only a row that quotes the whole official paragraph with its date may say compared; one laid beside a public copy says so and " +
+			"names the copy, its date and what of it was read. Papers print the standing beside the verdict, and somebody will rely on it. " +
+			"Name the text, or write not compared.",
 	},
 	"rules/unknown-check": {
 		severity: "error",

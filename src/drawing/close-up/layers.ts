@@ -50,9 +50,10 @@ export const layerLines = (layers: readonly Layer[], results: Results, print: Pr
 			});
 		if (kind === "fluid") return compose(words.layerFluid, { string: name });
 		const known = results.isolation.cement_at_protected_water?.find((each) => each.string === string.id);
-		const recorded = results.cement[string.id]?.top_basis === "recorded";
 		const evidence =
-			known === undefined ? (recorded ? words.recorded : words.planned) : words.evidence[known.evidence];
+			known === undefined
+				? words[results.cement[string.id]?.top_basis ?? "planned"]
+				: words.evidence[known.evidence];
 		return compose(words.layerCement, { string: name, evidence });
 	});
 };

@@ -18,7 +18,7 @@ export const schematicAlternative = (well: Well, results: Results, print: Print,
 		const cement = results.cement[string.id];
 		const shoe = results.casing[string.id]?.shoe;
 		const [section] = string.sections;
-		const basis = cement?.top_basis === "recorded" ? words.recorded : words.planned;
+		const basis = words[cement?.top_basis ?? "planned"];
 		return sentence(words.altString, {
 			string: stringName(words, string),
 			size: section === undefined ? "" : print.value(section.outsideDiameter, { pipeSize: true }),

@@ -66,7 +66,7 @@ export const legendOf = (
 	return [
 		...entry(true, words.legendSteel, pipe),
 		...entry(
-			cements.some((cement) => cement.top_basis === "planned"),
+			cements.some((cement) => cement.top_basis !== "recorded"),
 			words.legendCementPlanned,
 			framed(cementFill(hole, 0, 8, "planned")),
 		),

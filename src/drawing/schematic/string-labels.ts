@@ -20,7 +20,7 @@ export const ASIDE = 6;
 export const heading = (text: string): Line => [run(text, { weight: "semibold" })];
 
 export const basisOf = ({ print: { words } }: View, cement: CementResults): string =>
-	cement.top_basis === "recorded" ? words.recorded : words.planned;
+	cement.top_basis === "planned" ? words.planned : words[cement.top_basis];
 
 /** What a string is: its pipe, section by section. */
 const pipeLines = ({ print }: View, string: CasingString): Line[] =>
@@ -148,7 +148,7 @@ export const cementTopLabels = (view: View, string: CasingString): WellLabel[] =
 	const planned = plannedTopOf(string);
 	const top = cement.top.md.value;
 	const slurry =
-		cement.top_basis === "recorded" && planned !== undefined && Math.abs(planned - top) > SAME_PLACE
+		cement.top_basis !== "planned" && planned !== undefined && Math.abs(planned - top) > SAME_PLACE
 			? string.cement?.slurries.find((each) => each.top.value === planned)
 			: undefined;
 	return cement.columns.map((column, i) => ({

@@ -60,7 +60,8 @@ const cementOf = (view: View, string: CasingString): Shape[] => {
 	const { results, axis, nest, well } = view;
 	const cement = results.cement[string.id];
 	if (cement === undefined) return [];
-	const basis = cement.top_basis;
+	// A top worked from volumes is as little proven as a planned one, and is drawn as such.
+	const basis = cement.top_basis === "recorded" ? "recorded" : "planned";
 	const columns = cement.columns.map((column) => {
 		const [from, to] = [column.top.md.value, Math.min(column.bottom.md.value, string.shoe.value)];
 		return { top: from, parts: annulusParts(view, string, from, to) };

@@ -207,7 +207,49 @@ export const cementFacts: Part = (context) =>
 		["floats", ({ floats }) => textCell(floats.join(", "))],
 	]);
 
-export const cementRecords: Part = (context) => {
+/** Each slurry as pumped, beside what was calculated and designed. */
+const slurriesAgainstPlan: Part = (context) =>
+	table(
+		context,
+		"slurries_against_plan",
+		[
+			textColumn(context, "string", { width: 1.2, rowHead: true }),
+			textColumn(context, "slurry", { width: 0.8 }),
+			quantityColumn(context, "volume_calculated", "volume"),
+			quantityColumn(context, "volume_pumped", "volume"),
+			quantityColumn(context, "of_calculated", "share", { style: { decimals: 0 } }),
+			quantityColumn(context, "density_designed", "density", { style: { decimals: 1 } }),
+			quantityColumn(context, "density_weighed", "density", { style: { decimals: 1 } }),
+			quantityColumn(context, "planned_top", "measured-depth"),
+			quantityColumn(context, "top_by_volume", "measured-depth"),
+		],
+		cemented(context).flatMap(([string, cement]) =>
+			(cement.record?.slurries ?? []).flatMap((record) => {
+				const slurry = string.cement?.slurries.find(({ id }) => id === record.id);
+				const worked = cement.slurries.find(({ id }) => id === record.id);
+				return record.volume === undefined && record.density === undefined
+					? []
+					: [
+							row({
+								string: textCell(named(context, string.id)),
+								slurry: textCell(named(context, record.id)),
+								volume_calculated: cell(context, worked?.volume),
+								volume_pumped: cell(context, record.volume),
+								of_calculated: cell(context, record.of_plan),
+								density_designed: cell(context, slurry?.density),
+								density_weighed: cell(context, record.density),
+								planned_top: cell(context, worked?.top.md),
+								top_by_volume: cell(context, record.top_by_volume?.md),
+							}),
+						];
+			}),
+		),
+		{ dense: true, note: "slurries_against_plan" },
+	);
+
+export const cementRecords: Part = (context) => [...jobRecords(context), ...slurriesAgainstPlan(context)];
+
+const jobRecords: Part = (context) => {
 	const record = (string: CasingString) => string.cement?.actual;
 	return sideBySide(
 		context,
@@ -217,8 +259,16 @@ export const cementRecords: Part = (context) => {
 			["job_date", (string) => textCell(record(string)?.date)],
 			["pumped_over_calculated", (_, { pumped_over_calculated: share }) => cell(context, share)],
 			["returns_to_surface", (string) => cell(context, record(string)?.returnsToSurface)],
+			[
+				"returns_while_pumping",
+				(string) => {
+					const seen = record(string)?.returnsWhilePumping;
+					return textCell(seen && context.words.label(`returns_seen.${seen}`));
+				},
+			],
 			["recorded_top", (string) => cell(context, record(string)?.top?.depth)],
 			["recorded_top_method", (string) => textCell(record(string)?.top?.method)],
+			["calculated_lift", (string, { final_lift: lift }) => cell(context, record(string)?.lift && lift)],
 			["recorded_lift", (string) => cell(context, record(string)?.lift)],
 			["recorded_bump", (string) => cell(context, record(string)?.bump)],
 			[
@@ -231,6 +281,7 @@ export const cementRecords: Part = (context) => {
 				},
 			],
 			["evaluation_log", (string) => textCell(record(string)?.evaluationLog)],
+			["remedial", (string) => textCell(record(string)?.remedial)],
 		],
 	);
 };

@@ -15,7 +15,7 @@ const atSurface = (the: Case): Outcome => {
 	const cement = cementOf(the);
 	if (cement === undefined) return cannotTell([missingOf(the, string, "cement", "cement")]);
 	const { actual } = string.cement ?? {};
-	const basis = cement.top_basis === "recorded" ? "recorded" : "planned";
+	const basis = cement.top_basis;
 	const [upper, lower] = cement.columns;
 	if (upper !== undefined && lower !== undefined)
 		return notMet(

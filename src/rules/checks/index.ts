@@ -12,6 +12,7 @@ import type { Check } from "./check.ts";
 import { neighboringWellChecks } from "./neighboring-wells.ts";
 import { paperworkChecks } from "./paperwork.ts";
 import { pressureChecks } from "./pressure.ts";
+import { recordChecks } from "./records.ts";
 import { shoeChecks } from "./shoe.ts";
 import { siteChecks } from "./site.ts";
 import { waterChecks } from "./water.ts";
@@ -25,5 +26,6 @@ export const CHECK_CODE: Readonly<Record<CheckId, Check>> = {
 	...waterChecks,
 	...siteChecks,
 	...neighboringWellChecks,
+	...recordChecks,
 	...paperworkChecks,
 };

@@ -46,6 +46,18 @@ export const paperworkChecks = {
 			"issue is not asked.",
 		forms: deadlines,
 	},
+	"string-notice": {
+		title: "Notice before work on a string",
+		looksAt: "dated events of the definition, the date of this issue, and the notices recorded",
+		explain: "As `notice`, for events of one string: setting it, cementing it, testing it.",
+		forms: deadlines,
+	},
+	"string-report": {
+		title: "Report after work on a string",
+		looksAt: "dated events of the definition, the date of this issue, and the notices recorded",
+		explain: "As `report`, for events of one string: setting it, cementing it, testing it.",
+		forms: deadlines,
+	},
 	document: {
 		title: "Document to attach",
 		looksAt: "nothing: the definition carries no such document",

@@ -57,6 +57,13 @@ export const shoeChecks = {
 			"Testing the rock below a shoe shows whether it stands the fluid the next hole needs. The check compares the planned test, or " +
 			"the recorded one where it was made, with the rule's length of new hole and with the heaviest fluid planned below.",
 	},
+	"shoe-strength": {
+		title: "Strength of the rock at the shoe",
+		looksAt: "formation breakdown pressure at the shoe, from the fracture gradient there",
+		explain:
+			"Some rules ask that the rock at a shoe holds a pressure. The pressure is worked out from the fracture gradient of the formation at the " +
+			"shoe; a leak-off or integrity test is judged by the shoe test.",
+	},
 	"liner-lap": {
 		title: "Lap of a liner",
 		looksAt: "liner top against the shoe of the string it hangs in",

@@ -7,6 +7,15 @@ import { allOf, cannotTell, doesNotApply, met, notMet, type Outcome } from "../o
 import { listed } from "../reason.ts";
 import type { Check } from "./check.ts";
 
+/** A written consent, as recorded; where none is recorded there is none to lean on. */
+const writtenConsent = ({ subject }: Case): Outcome => {
+	if (subject.kind !== "neighbor") return doesNotApply("no neighbor is asked.");
+	const { name, consent } = subject.neighbor;
+	return consent === undefined
+		? notMet(`no written consent is recorded for ${name}.`)
+		: met(`written consent for ${name} was given on ${consent.given} (${consent.cite}).`);
+};
+
 /** Each offset well within the radius has to carry evidence of its condition. */
 const offsetEvidence = (
 	the: Case,
@@ -72,7 +81,15 @@ export const siteChecks = {
 		explain:
 			"A surveyed distance stands before one computed from coordinates, and a distance surveyed from another place is not used. Boundaries are " +
 			"taken as the rule words them: `2,000 ft or less` fails at 2,000 ft. Where no neighbor of the kind is listed, the check " +
-			"cannot tell unless the list is stated to be complete.",
+			"cannot tell unless the list is stated to be complete. `consent: written` is met by a consent that the definition records for the " +
+			"neighbor; beside a distance it stands in an `any_of`.",
+		forms: { consent: writtenConsent },
+	},
+	"treatment-volume": {
+		title: "Volume of the treatment",
+		looksAt: "clean fluid of all stages and of the greatest stage",
+		explain:
+			"Some rules begin at a volume, of a stage or of all. The volumes are of clean fluid, water and acid, before proppant.",
 	},
 	"offset-wells": {
 		title: "Offset wells",

@@ -1,6 +1,6 @@
 import type { LimitLeaf, Threshold } from "../../catalog/limits/limit.ts";
 import { worth } from "../amount.ts";
-import { daysBetween, monthsBefore } from "../calendar.ts";
+import { addDays, daysBetween, monthsBefore } from "../calendar.ts";
 import { type Case, missingAt } from "../case.ts";
 import { holds } from "../compare.ts";
 import { neighborsWithin, SEARCHED } from "../distances.ts";
@@ -68,7 +68,7 @@ const definedWater = (the: Case, threshold: Threshold): Outcome => {
 };
 
 const samples = (the: Case, leaf: Extract<LimitLeaf, { form: "samples within" }>): Outcome => {
-	const { radius, of, before, months } = leaf;
+	const { radius, of, before, months, days } = leaf;
 	const near = neighborsWithin(the, ["water well", "public water supply", "spring"], of, radius.value);
 	const parts: Outcome[] = near.inside.map((neighbor) => {
 		const at = ["site", "neighbors", the.well.neighbors.indexOf(neighbor), "sampled"] as const;
@@ -77,15 +77,20 @@ const samples = (the: Case, leaf: Extract<LimitLeaf, { form: "samples within" }>
 		const event = eventDate(the.well, before);
 		if ("missing" in event) return cannotTell([event.missing]);
 		const late = daysBetween(neighbor.sampled, event.date) < 0;
-		const early =
-			months !== undefined && daysBetween(monthsBefore(event.date, months.value), neighbor.sampled) < 0;
+		const first =
+			months !== undefined
+				? monthsBefore(event.date, months.value)
+				: days !== undefined
+					? addDays(event.date, -days.value)
+					: undefined;
+		const early = first !== undefined && daysBetween(first, neighbor.sampled) < 0;
 		const said = `${neighbor.name} was sampled on ${neighbor.sampled}`;
 		if (late) return notMet(`${said}, after ${EVENT_WORDS[before]}, planned for ${event.date}.`);
-		if (early && months !== undefined)
+		if (early)
 			return notMet(
 				`${said}, more than `,
-				months,
-				` months before ${EVENT_WORDS[before]}, planned for ${event.date}.`,
+				months ?? days ?? "",
+				` ${months === undefined ? "days" : "months"} before ${EVENT_WORDS[before]}, planned for ${event.date}.`,
 			);
 		return met(`${said}, before ${EVENT_WORDS[before]}, planned for ${event.date}.`);
 	});

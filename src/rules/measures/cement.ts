@@ -39,13 +39,18 @@ const topMissing = (the: Case) => missingOf(the, stringOf(the), "cement top", "c
 export const topMethodOf = (the: Case): TopMethod | undefined => {
 	const { cement } = stringOf(the);
 	const { actual } = cement ?? {};
+	if (cementOf(the)?.top_basis === "calculated") return "calculated";
 	if (actual?.top !== undefined) return actual.top.method;
 	return actual?.returnsToSurface === undefined ? cement?.topMethod : "returns seen";
 };
 
 /** Says whose top it is, so that a plan is never read as a record. */
-const topNoun = (the: Case): string =>
-	cementOf(the)?.top_basis === "recorded" ? "the recorded cement top" : "the planned cement top";
+export const topNoun = (the: Case): string =>
+	({
+		recorded: "the recorded cement top",
+		calculated: "the cement top calculated from the volumes pumped",
+		planned: "the planned cement top",
+	})[cementOf(the)?.top_basis ?? "planned"];
 
 const axis = ({ along }: Parameters): string => (along === "hole" ? ", along the hole" : ", vertically");
 

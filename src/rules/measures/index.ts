@@ -10,6 +10,7 @@ import { cementHeights } from "./cement.ts";
 import { neighboringWellMeasures } from "./neighboring-wells.ts";
 import { pressureMeasures } from "./pressure.ts";
 import type { Measure } from "./reading.ts";
+import { recordMeasures } from "./records.ts";
 import { shoeMeasures } from "./shoe.ts";
 import { siteMeasures } from "./site.ts";
 import { sizeMeasures } from "./size.ts";
@@ -24,4 +25,5 @@ export const MEASURE_CODE: Readonly<Record<MeasureName, Measure>> = {
 	...sizeMeasures,
 	...siteMeasures,
 	...neighboringWellMeasures,
+	...recordMeasures,
 };

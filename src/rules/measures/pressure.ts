@@ -60,7 +60,7 @@ const stated = (
 });
 
 /** The heaviest fluid the hole below a string's shoe is drilled with. */
-const heaviestBelow = (the: Case): Reading => {
+export const heaviestBelow = (the: Case): Reading => {
 	const { holes } = the.well;
 	const next = holes.findIndex(({ id }) => id === stringOf(the).hole.id) + 1;
 	const at = next < holes.length ? ["holes", next, "fluid", "density"] : ["holes"];

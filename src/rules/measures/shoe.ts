@@ -153,6 +153,19 @@ export const shoeMeasures = {
 		read: nearbyWaterWells,
 		say: shoeClause(() => "the deepest water well listed"),
 	},
+	"fracture pressure at the shoe": {
+		noun: "fracture pressure at the shoe",
+		read: (the) =>
+			known(
+				casingOf(the)?.fracture_pressure_at_shoe,
+				missingAt(
+					`fracture gradient of the formation at the ${stringOf(the).id} shoe`,
+					"geology",
+					"formations",
+				),
+			),
+		say: ({ part }) => ["the rock at the shoe breaks down at ", part],
+	},
 	"liner lap": {
 		noun: "lap of the liner",
 		read: lap,

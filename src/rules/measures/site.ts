@@ -61,6 +61,30 @@ export const siteMeasures = {
 				: [` (stated by ${well.safety.hydrogen_sulfide.stated_by})`]),
 		],
 	},
+	"volume of the treatment": {
+		noun: "volume of the treatment",
+		read: ({ well, results }) =>
+			well.stimulation === undefined
+				? absent("no stimulation is planned")
+				: known(
+						results.stimulation?.clean_volume,
+						missingAt("volumes of the stages", "stimulation", "stages"),
+					),
+		say: ({ part }) => ["the treatment takes ", part, " of clean fluid in all"],
+	},
+	"volume of the greatest stage": {
+		noun: "volume of the greatest stage",
+		read: ({ well, results }) => {
+			if (well.stimulation === undefined) return absent("no stimulation is planned");
+			const volumes = (results.stimulation?.stages ?? []).map(({ clean_volume }) => clean_volume);
+			const [first, ...rest] = volumes;
+			return known(
+				first && rest.reduce((most, each) => (each.value > most.value ? each : most), first),
+				missingAt("volumes of the stages", "stimulation", "stages"),
+			);
+		},
+		say: ({ part }) => ["the greatest stage takes ", part, " of clean fluid"],
+	},
 	/** Judged zone by zone by its own check; as a single number it has no meaning. */
 	"dissolved solids": {
 		noun: "dissolved solids",

@@ -185,9 +185,9 @@ describe("what stands across protected water", () => {
 });
 
 describe("evidence of a cement column", () => {
-	test("a plan is only a plan, and pumping alone does not change that", () => {
+	test("a plan is only a plan, and pumping alone makes it a calculation", () => {
 		expect(evidence()).toEqual(["planned"]);
-		expect(evidence({ pumped: [{ fluid: "all", volume: given("volume", 5000) }] })).toEqual(["planned"]);
+		expect(evidence({ pumped: [{ fluid: "all", volume: given("volume", 5000) }] })).toEqual(["calculated"]);
 		expect(evidence({ pumped: [], returnsToSurface: given("volume", 0) })).toEqual(["planned"]);
 	});
 

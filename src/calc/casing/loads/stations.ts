@@ -1,6 +1,6 @@
 import type { KnownTable } from "../../../cite/known.ts";
 import { placeAt } from "../../trajectory/at-depth.ts";
-import { crossingsOf } from "../../trajectory/md-at-tvd.ts";
+import { crossingsOn } from "../../trajectory/md-at-tvd.ts";
 import { type PathStation, pathStationsOf } from "../../trajectory/path.ts";
 import { type LoadSection, loadSectionsOf } from "./load-sections.ts";
 
@@ -29,7 +29,7 @@ export const loadStations = (
 ): readonly LoadStation[] => {
 	const stations = pathStationsOf(path);
 	const depths = new Set(profiles.flatMap((profile) => profile.rows.map((row) => row["tvd"] ?? Number.NaN)));
-	const kinks = [...depths].flatMap((tvd) => crossings(path, tvd));
+	const kinks = [...depths].flatMap((tvd) => crossingsOn(path, tvd));
 	return laidOut(path, sections).flatMap((along) => {
 		const [first, last] = [along[0], along.at(-1)];
 		if (first === undefined || last === undefined) return [];
@@ -43,16 +43,6 @@ export const loadStations = (
 
 /** Dozens of lines are worked on one path and string, so what they share is laid out once. */
 const layouts = new WeakMap<KnownTable, WeakMap<KnownTable, readonly (readonly LoadStation[])[]>>();
-const crossed = new WeakMap<KnownTable, Map<number, readonly number[]>>();
-
-const crossings = (path: KnownTable, tvd: number): readonly number[] => {
-	const of = crossed.get(path) ?? new Map<number, readonly number[]>();
-	crossed.set(path, of);
-	const found = of.get(tvd) ?? crossingsOf(pathStationsOf(path), tvd);
-	of.set(tvd, found);
-	return found;
-};
-
 /** Stations of each section without those of any profile. */
 const laidOut = (path: KnownTable, sections: KnownTable): readonly (readonly LoadStation[])[] => {
 	const of = layouts.get(path) ?? new WeakMap<KnownTable, readonly (readonly LoadStation[])[]>();

@@ -1,46 +1,17 @@
-import type { ValueIndex } from "../../cite/index-values.ts";
-import { type Given, isTable, type Known, type KnownTable, type Origin } from "../../cite/known.ts";
-import { type Path, pathKey } from "../../diagnostics/path.ts";
-import { DIMENSIONS } from "../../units/dimensions.ts";
+import type { ValueIndex } from "../src/cite/index-values.ts";
+import { type Given, isTable, type Known, type KnownTable, type Origin } from "../src/cite/known.ts";
+import { pathKey } from "../src/diagnostics/path.ts";
+import { DIMENSIONS } from "../src/units/dimensions.ts";
 
 type Json = string | number | boolean | null | readonly Json[] | { readonly [key: string]: Json };
 
-/**
- * Every value of an index whose key begins with `prefix`, by key: value, unit, and origin. An input that is itself
- * a value of the index is given by its key; any other is written out.
- *
- * @param mayShow whether what the definition says at a path may be told; a value that rests on anything else is left out
- */
-export const resultsJson = (
-	index: ValueIndex,
-	prefix: string,
-	mayShow?: (at: Path) => boolean,
-): { readonly [key: string]: Json } => {
-	const rests = mayShow === undefined ? () => true : restingOn(mayShow);
-	return Object.fromEntries(
+/** Every value of an index whose key begins with `prefix`, with unit, origin and inputs written out: for goldens. */
+export const resultsInFull = (index: ValueIndex, prefix: string): { readonly [key: string]: Json } =>
+	Object.fromEntries(
 		[...index.byKey]
-			.filter(([key, value]) => key.startsWith(prefix) && rests(value))
+			.filter(([key]) => key.startsWith(prefix))
 			.map(([key, value]) => [key, isTable(value) ? tableJson(value, index) : knownJson(value, index)]),
 	);
-};
-
-/** Whether everything of the definition that a value rests on may be shown; each value is asked once. */
-const restingOn = (mayShow: (at: Path) => boolean): ((given: Known | KnownTable) => boolean) => {
-	const known = new Map<Known | KnownTable, boolean>();
-	const rests = (given: Known | KnownTable): boolean => {
-		const before = known.get(given);
-		if (before !== undefined) return before;
-		const { from } = given;
-		const found =
-			from.kind === "definition"
-				? from.file !== undefined || mayShow(from.at)
-				: from.kind !== "worked" ||
-					Object.values(from.inputs).every((input) => (isSeveral(input) ? input.every(rests) : rests(input)));
-		known.set(given, found);
-		return found;
-	};
-	return rests;
-};
 
 const knownJson = (known: Known, index: ValueIndex): Json => ({
 	value: known.value,

@@ -1,0 +1,55 @@
+import type { Operator } from "./limit.ts";
+import type { MeasureName } from "./vocabulary.ts";
+
+type Side = "least" | "most";
+
+/**
+ * Measures on which only one side of a boundary protects anybody: a fall of test pressure of *at least* 10 percent, or a lap of
+ * *at most* 100 ft, is a slip of the pen. Measures left out may be bounded either way. Conditions (`if`, `when`) may be too.
+ */
+const PROTECTS: Readonly<Partial<Record<MeasureName, Side>>> = {
+	"liner lap": "least",
+	"cement top above shoe": "least",
+	"cement top above flow zone": "least",
+	"cement top above previous shoe": "least",
+	"cement top above perforations": "least",
+	"cement top above kickoff": "least",
+	"cement top above protected water": "least",
+	"cement pumped over calculated": "least",
+	"shoe cement length": "least",
+	"wait on cement": "least",
+	"strength at drill-out": "least",
+	strength: "least",
+	"free fluid": "most",
+	"test hold": "least",
+	"test fall": "most",
+	"test fall in pressure": "most",
+	"internal yield": "least",
+	"maximum treating pressure": "most",
+	"relief valve setting": "most",
+	"preventer working pressure": "least",
+	"new hole before shoe test": "most",
+	"shoe test equivalent": "least",
+	"annulus stop pressure": "most",
+	"clearance each side of coupling": "least",
+	"clearance each side of pipe": "least",
+	"coupling clearance on diameter": "least",
+	"pipe clearance on diameter": "least",
+	"protected water to perforations": "least",
+	distance: "least",
+	"hydrogen sulfide": "most",
+};
+
+const SIDE: Readonly<Record<Operator, Side>> = {
+	"at least": "least",
+	"more than": "least",
+	"at most": "most",
+	"less than": "most",
+};
+
+/** The boundary that protects, where the operator is on the other side; nothing where it is right. */
+export const wrongSide = (measure: MeasureName, operator: Operator): "at_least" | "at_most" | undefined => {
+	const protects = PROTECTS[measure];
+	if (protects === undefined || protects === SIDE[operator]) return undefined;
+	return protects === "least" ? "at_least" : "at_most";
+};
