@@ -1,5 +1,6 @@
 import type { Known } from "../cite/known.ts";
 import type { Path } from "../diagnostics/path.ts";
+import type { Said } from "../messages/message.ts";
 import type { Dimension } from "../units/dimensions.ts";
 import type { Undetermined } from "./results.ts";
 
@@ -9,12 +10,12 @@ type Needs = Undetermined["needs"];
 export interface Gaps {
 	readonly undetermined: readonly Undetermined[];
 	/** Notes a result that cannot be had for want of an input; gives undefined, so that it can stand in its place. */
-	readonly missing: (key: string, because: string, needs: Needs) => undefined;
+	readonly missing: (key: string, because: Said, needs: Needs) => undefined;
 	/** The value, or a noted gap where the formula was outside its validity. */
 	readonly finite: <D extends Dimension>(
 		key: string,
 		value: Known<D>,
-		because: string,
+		because: Said,
 		needs?: Needs,
 	) => Known<D> | undefined;
 }

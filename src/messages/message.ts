@@ -29,6 +29,10 @@ export type Fact =
 	| { readonly factor: Quantified }
 	/** `a, b and c` or `a, b or c`, in the language's own way. */
 	| { readonly list: readonly Fact[]; readonly joined: "and" | "or" }
+	/** Parts of a sentence, one after another as they stand. */
+	| { readonly parts: readonly Fact[] }
+	/** The same, beginning with a capital letter. */
+	| { readonly sentence: readonly Fact[] }
 	/** Sentences one after another, none of them twice. */
 	| { readonly sentences: readonly Message[] }
 	/** A part of a sentence that has an entry of its own. */
@@ -44,7 +48,7 @@ type Before<T extends string, Stop extends string> = T extends `${infer Head}${S
 /** `{count, plural, …}` and `{name}` name facts; `one {# joint}` is a branch of a plural and names none. */
 type NameIn<Inner extends string> =
 	Before<Before<Before<Inner, "}">, ",">, "{"> extends infer Name extends string
-		? Name extends "" | `${string} ${string}` | `#${string}`
+		? Name extends "" | `${string} ${string}` | `${string}'${string}` | `#${string}`
 			? never
 			: Name
 		: never;

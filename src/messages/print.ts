@@ -97,6 +97,8 @@ export const factParts = (fact: Fact, reader: Reader): readonly ToldPart[] => {
 	if (typeof fact === "number") return [new Intl.NumberFormat(LOCALES[reader.language]).format(fact)];
 	if (isMessage(fact)) return tellParts(fact, reader);
 	if ("list" in fact) return listParts(fact.list, fact.joined, reader);
+	if ("parts" in fact) return fact.parts.flatMap((part) => factParts(part, reader));
+	if ("sentence" in fact) return sentenceCase(fact.sentence.flatMap((part) => factParts(part, reader)));
 	if ("sentences" in fact) return sentenceParts(fact.sentences, reader);
 	if ("factor" in fact)
 		return [{ known: fact.factor, value: fact.factor.value, style: factorStyle(fact.factor) }];

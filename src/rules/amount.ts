@@ -1,6 +1,7 @@
 import type { Amount } from "../catalog/limits/limit.ts";
 import type { MeasureName, TopMethod } from "../catalog/limits/vocabulary.ts";
 import type { Known } from "../cite/known.ts";
+import { message } from "../messages/message.ts";
 import type { Dimension } from "../units/dimensions.ts";
 import { type Case, missingAt } from "./case.ts";
 import type { MissingInput } from "./finding.ts";
@@ -120,7 +121,9 @@ export const worth = (the: Case, amount: Amount, kind: Dimension, depth = 0): Wo
 			return { value: amount.value, how: [] };
 		case "measure": {
 			const found = read(the, amount.of);
-			return "value" in found ? { ...found, how: [`the ${MEASURE_CODE[amount.of].noun}`] } : found;
+			return "value" in found
+				? { ...found, how: [message("rules/missing", { what: MEASURE_CODE[amount.of].noun })] }
+				: found;
 		}
 		case "times": {
 			const found = read(the, amount.of);
@@ -128,8 +131,8 @@ export const worth = (the: Case, amount: Amount, kind: Dimension, depth = 0): Wo
 			const noun = MEASURE_CODE[amount.of].noun;
 			const whole = practicallyEqual(amount.factor.value, 1);
 			const how: Reason = whole
-				? [`the ${noun}`]
-				: [{ factor: amount.factor }, " × ", found.value, `, the ${noun}`];
+				? [message("rules/missing", { what: noun })]
+				: [message("rules/multiple", { factor: { factor: amount.factor }, value: found.value, noun })];
 			return { value: multiple(kind, amount.factor, found.value), how };
 		}
 		case "greatest of":

@@ -1,6 +1,7 @@
 import type { Results } from "../calc/results.ts";
 import type { Jurisdiction, Rule } from "../catalog/limits/limit.ts";
 import type { Path } from "../diagnostics/path.ts";
+import { message, type Said } from "../messages/message.ts";
 import type { CasingString, Well } from "../well/well.ts";
 import type { MissingInput } from "./finding.ts";
 import type { Subject } from "./subject.ts";
@@ -28,9 +29,15 @@ export const stringPath = (well: Well, string: CasingString, ...rest: Path): Pat
 export const missingOf = (
 	{ well }: Pick<Case, "well">,
 	string: CasingString,
-	what: string,
+	what: Said,
 	...at: Path
-): MissingInput => ({ what: `the ${what} of the ${string.id} string`, at: stringPath(well, string, ...at) });
+): MissingInput => ({
+	what: message("rules/missing-of-string", { what, string: string.id }),
+	at: stringPath(well, string, ...at),
+});
 
 /** An input of the well, missing. */
-export const missingAt = (what: string, ...at: Path): MissingInput => ({ what: `the ${what}`, at });
+export const missingAt = (what: Said, ...at: Path): MissingInput => ({
+	what: message("rules/missing", { what }),
+	at,
+});

@@ -21,6 +21,8 @@ export type ReasonPart =
 	| { readonly magnitude: Known }
 	/** A factor as the rule has it: with no more decimals than it needs, and enough that the product can be checked. */
 	| { readonly factor: Known }
+	/** A sentence among others. */
+	| { readonly sentence: Reason }
 	/** Words that stand in the room of the messages. */
 	| Message;
 
@@ -53,11 +55,10 @@ export const sayParts = (reason: Reason, reader: Reader): readonly ToldPart[] =>
 
 /** Sentences one after another, none of them twice. */
 export const joined = (reasons: readonly Reason[]): Reason =>
-	[...new Map(reasons.map((reason) => [say(reason), reason])).values()].flatMap((reason, i): Reason => {
-		const [first, ...rest] = reason;
-		const begun: Reason = typeof first === "string" ? [capital(first), ...rest] : reason;
-		return i === 0 ? begun : [" ", ...begun];
-	});
+	[...new Map(reasons.map((reason) => [say(reason), reason])).values()].flatMap((reason, i): Reason => [
+		...(i === 0 ? [] : [" "]),
+		{ sentence: reason },
+	]);
 
 /** `a`, `a and b`, `a, b and c`. */
 export const listed = (words: readonly string[]): string =>

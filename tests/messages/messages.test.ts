@@ -33,7 +33,7 @@ const factsOf = (text: string, locale: string): readonly string[] => {
 /** The same, as the types of `message` understand it. */
 const factsByType = (text: string): readonly string[] =>
 	[...new Set([...text.matchAll(/\{([^{},]+)/g)].map(([, name = ""]) => name))]
-		.filter((name) => !/[ #]/.test(name))
+		.filter((name) => !/[ #']/.test(name))
 		.sort();
 
 const filesOf = (folder: string): readonly string[] =>

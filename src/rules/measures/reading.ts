@@ -1,5 +1,6 @@
 import type { Threshold } from "../../catalog/limits/limit.ts";
 import type { Known } from "../../cite/known.ts";
+import { message, type Said } from "../../messages/message.ts";
 import type { Case } from "../case.ts";
 import type { MissingInput } from "../finding.ts";
 import type { Reason } from "../reason.ts";
@@ -29,13 +30,13 @@ export type Reading =
 export interface Measure {
 	readonly read: (the: Case, parameters: Parameters) => Reading;
 	/** The clause that says the value: `the shoe is 175 ft below the base of protected water`. */
-	readonly say: (value: Said, the: Case, parameters: Parameters) => Reason;
+	readonly say: (value: ClauseValue, the: Case, parameters: Parameters) => Reason;
 	/** What the measure is called in an expression: `string length`. */
-	readonly noun: string;
+	readonly noun: Said;
 }
 
 /** A value on its way into a clause, and its sign where the words change with it. */
-export interface Said {
+export interface ClauseValue {
 	readonly value: Known;
 	/** Prints the value without its sign. */
 	readonly size: Reason[number];
@@ -51,15 +52,13 @@ export const absent = (...because: Reason): Reading => ({ state: "absent", becau
 export const lacking = (...missing: readonly MissingInput[]): Reading => ({ state: "missing", missing });
 
 /** `the shoe is 175 ft below the base …`, or `25 ft above` it where the value is negative. */
-export const belowOrAbove = (subject: string, place: string, { value, size }: Said): Reason => [
-	`${subject} is `,
-	size,
-	value.value < 0 ? " above " : " below ",
-	place,
+export const belowOrAbove = (subject: Said, place: Said, { value, size }: ClauseValue): Reason => [
+	value.value < 0
+		? message("rules/lies-above", { subject, size, place })
+		: message("rules/lies-below", { subject, size, place }),
 ];
-export const aboveOrBelow = (subject: string, place: string, { value, size }: Said): Reason => [
-	`${subject} is `,
-	size,
-	value.value < 0 ? " below " : " above ",
-	place,
+export const aboveOrBelow = (subject: Said, place: Said, { value, size }: ClauseValue): Reason => [
+	value.value < 0
+		? message("rules/lies-below", { subject, size, place })
+		: message("rules/lies-above", { subject, size, place }),
 ];

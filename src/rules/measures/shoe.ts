@@ -1,4 +1,5 @@
 import type { Known } from "../../cite/known.ts";
+import type { Said } from "../../messages/message.ts";
 import type { CasingString } from "../../well/well.ts";
 import { type Case, missingAt, missingOf } from "../case.ts";
 import { neighborsWithin, SEARCHED } from "../distances.ts";
@@ -38,7 +39,7 @@ const formationEdge =
 	};
 
 const shoeClause =
-	(place: (formation: string) => string): Measure["say"] =>
+	(place: (formation: string) => Said): Measure["say"] =>
 	(said, _the, { formation = "" }) =>
 		belowOrAbove("the shoe", place(formation), said);
 
