@@ -55,10 +55,9 @@ export const sayParts = (reason: Reason, reader: Reader): readonly ToldPart[] =>
 
 /** Sentences one after another, none of them twice. */
 export const joined = (reasons: readonly Reason[]): Reason =>
-	[...new Map(reasons.map((reason) => [say(reason), reason])).values()].flatMap((reason, i): Reason => [
-		...(i === 0 ? [] : [" "]),
-		{ sentence: reason },
-	]);
+	[...new Map(reasons.map((reason) => [say(reason), reason])).values()].flatMap(
+		(reason, i): Reason => [...(i === 0 ? [] : [" "]), { sentence: reason }],
+	);
 
 /** `a`, `a and b`, `a, b and c`. */
 export const listed = (words: readonly string[]): string =>
