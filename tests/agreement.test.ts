@@ -3,9 +3,12 @@ import { isTable } from "../src/cite/known.ts";
 import type { Block, Cell } from "../src/document/blocks.ts";
 import { PAPERS, type PaperDocument } from "../src/document/document.ts";
 import type { Inline, QuantityText } from "../src/document/inline.ts";
-import { composePapers, renderPaper } from "../src/pipeline.ts";
+import { attachmentsOf } from "../src/pipeline.ts";
 import { stringsOf } from "./render/printed-strings.ts";
 import { readPdf } from "./render/read-pdf.ts";
+import { composeOnce } from "./run/compose-once.ts";
+import { documentOf, EDITIONS } from "./run/editions.ts";
+import { setOnce } from "./run/set-once.ts";
 import { findingsOf, STARTERS, type Starter } from "./starters.ts";
 
 /** Every number printed outside drawings, with its key. */
@@ -32,13 +35,13 @@ const ofInline = (inline: Inline): QuantityText[] =>
 const ofCell = (cell: Cell): QuantityText[] =>
 	cell.kind === "quantity" ? [cell] : cell.kind === "rich" ? cell.children.flatMap(ofInline) : [];
 
-const papersOf = (starter: Starter, units: "field" | "metric" = "field"): readonly PaperDocument[] =>
-	composePapers(
+const papersOf = (starter: Starter): readonly PaperDocument[] =>
+	composeOnce(
 		findingsOf(starter),
 		PAPERS.map((paper) => ({
 			paper,
 			language: "en",
-			units,
+			units: "field",
 			...(paper === "crew" && starter === "horizontal" ? { job: "pumping" } : {}),
 		})),
 	).documents.map(({ paper }) => paper);
@@ -71,21 +74,18 @@ describe.each(STARTERS)("the papers of %s", (starter) => {
 			.filter((number) => number.key === undefined && number.dimension !== "count");
 		expect(unkeyed).toEqual([]);
 	});
-
-	it.each(["field", "metric"] as const)(
-		"print every string that they are made of, in %s units, and set without a fault",
-		async (units) => {
-			for (const document of papersOf(starter, units)) {
-				const { bytes, findings } = await renderPaper(document);
-				expect(findings, document.paper).toEqual([]);
-				const text = squash((await readPdf(bytes)).texts.join(" "));
-				const strings = document.sections.flatMap((section) =>
-					stringsOf(section.blocks, { units, language: document.language }),
-				);
-				expect(strings.length).toBeGreaterThan(30);
-				const missing = strings.map(squash).filter((string) => string !== "" && !text.includes(string));
-				expect(missing, document.paper).toEqual([]);
-			}
-		},
-	);
 });
+
+it.each(EDITIONS)(
+	"$title: prints every string that it is made of, and sets without a fault",
+	async (edition) => {
+		const document = documentOf(edition);
+		const { bytes, findings } = await setOnce(document, attachmentsOf(findingsOf(edition.starter), document));
+		expect(findings).toEqual([]);
+		const text = squash((await readPdf(bytes)).texts.join(" "));
+		const { units, language } = document;
+		const strings = document.sections.flatMap((section) => stringsOf(section.blocks, { units, language }));
+		expect(strings.length).toBeGreaterThan(30);
+		expect(strings.map(squash).filter((string) => string !== "" && !text.includes(string))).toEqual([]);
+	},
+);

@@ -1,9 +1,10 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { composePapers, drawings } from "../src/pipeline.ts";
+import { drawings } from "../src/pipeline.ts";
 import { renderSvg } from "../src/render/svg/render-svg.ts";
 import { renderText } from "../src/render/text/render-text.ts";
 import { resultsInFull } from "./results-in-full.ts";
+import { composeOnce } from "./run/compose-once.ts";
 import { findingsOf, STARTERS } from "./starters.ts";
 
 const GOLDEN = new URL("../fixtures/golden/", import.meta.url);
@@ -45,7 +46,7 @@ describe.each(STARTERS)("goldens of %s", (starter) => {
 	});
 
 	it.each(["regulator", "landowner", "handout", "answers", "crew"] as const)("%s paper", (paper) => {
-		const { documents } = composePapers(findingsOf(starter), [{ paper, language: "en", units: "field" }]);
+		const { documents } = composeOnce(findingsOf(starter), [{ paper, language: "en", units: "field" }]);
 		for (const document of documents) compare(`${starter}.${paper}.txt`, renderText(document.paper));
 	});
 

@@ -6,10 +6,12 @@ import { type Path, pathKey } from "../src/diagnostics/path.ts";
 import { PAPERS, type Paper } from "../src/document/document.ts";
 import { jobName, jobsOfWell } from "../src/paper/jobs.ts";
 import { keysIn } from "../src/paper/places.ts";
-import { attachmentsOf, composePapers, renderPaper, renderTablesAsJson } from "../src/pipeline.ts";
+import { attachmentsOf, renderTablesAsJson } from "../src/pipeline.ts";
 import { resultsLines } from "../src/render/json/results-lines.ts";
 import { renderText } from "../src/render/text/render-text.ts";
 import { readYaml } from "../src/source/read-yaml.ts";
+import { composeOnce } from "./run/compose-once.ts";
+import { setOnce } from "./run/set-once.ts";
 import { findingsOf, STARTERS, type Starter, starterText, understandText } from "./starters.ts";
 
 interface Leaf {
@@ -30,7 +32,7 @@ const papersFor = (starter: Starter, paper: Paper) => {
 	const jobs = paper === "crew" ? jobsOfWell(findings.well).map(jobName) : [undefined];
 	return jobs.flatMap(
 		(job) =>
-			composePapers(findings, [
+			composeOnce(findings, [
 				{ paper, language: "en", units: "field", ...(job === undefined ? {} : { job }) },
 			]).documents,
 	);
@@ -193,7 +195,7 @@ it("a public paper's bytes hold none of the persons either: not in metadata, boo
 	expect(persons.length).toBeGreaterThan(1);
 	const [document] = papersFor("horizontal", "landowner");
 	if (document === undefined) throw new Error("no landowner paper");
-	const { bytes } = await renderPaper(document.paper);
+	const { bytes } = await setOnce(document.paper, attachmentsOf(findingsOf("horizontal"), document.paper));
 	const raw = Buffer.from(bytes).toString("latin1");
 	const utf16 = (text: string): string => Buffer.from(text, "utf16le").swap16().toString("latin1");
 	for (const { text } of persons.filter(

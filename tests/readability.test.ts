@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import type { Paper } from "../src/document/document.ts";
 import { jobName, jobsOfWell } from "../src/paper/jobs.ts";
-import { composePapers } from "../src/pipeline.ts";
 import { counts, fleschKincaidGrade, runningText } from "./readability.ts";
+import { composeOnce } from "./run/compose-once.ts";
 import { findingsOf, STARTERS, type Starter } from "./starters.ts";
 
 describe("the grade formula", () => {
@@ -23,7 +23,7 @@ describe("the grade formula", () => {
 });
 
 const sectionsOf = (starter: Starter, paper: Paper, job?: string) =>
-	composePapers(findingsOf(starter), [
+	composeOnce(findingsOf(starter), [
 		{ paper, language: "en", units: "field", ...(job === undefined ? {} : { job }) },
 	]).documents.flatMap(({ paper: document }) => document.sections);
 

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { mayAppear } from "../../src/definition/privacy.ts";
 import { type Path, pathKey } from "../../src/diagnostics/path.ts";
 import { PAPERS, type Paper } from "../../src/document/document.ts";
-import { composePapers } from "../../src/pipeline.ts";
+import { composeOnce } from "../run/compose-once.ts";
 import { findingsOf, starterText, understandText } from "../starters.ts";
 import { STARTERS, starterTree } from "./starter-trees.ts";
 
@@ -29,9 +29,7 @@ const PERSONAL =
 	/(^well\.(prepared_by|technical_contact)\.(name|phone|license|email)|^well\.revisions\[\d+\]\.by|\.owner|\.proof|\.witnessed_by|^safety\.(person_in_charge|emergency\.site_address|contacts\[\d+\]\.(name|phone)))$/;
 
 const documentOf = (starter: (typeof STARTERS)[number], paper: Paper) => {
-	const [document] = composePapers(findingsOf(starter), [
-		{ paper, language: "en", units: "field" },
-	]).documents;
+	const [document] = composeOnce(findingsOf(starter), [{ paper, language: "en", units: "field" }]).documents;
 	if (document === undefined) throw new Error(`${starter} has no ${paper} paper`);
 	return document.paper;
 };
@@ -69,7 +67,7 @@ describe("`papers:` on an entry", () => {
 		const requests = (["landowner", "handout"] as const).map(
 			(paper) => ({ paper, language: "en", units: "field" }) as const,
 		);
-		return JSON.stringify(composePapers(findings, requests).documents);
+		return JSON.stringify(composeOnce(findings, requests).documents);
 	};
 
 	it("keeps a contact out of the public's papers, which show it otherwise", () => {

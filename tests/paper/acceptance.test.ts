@@ -6,8 +6,8 @@ import { LANGUAGES, PAPERS, type Paper, type PaperDocument } from "../../src/doc
 import type { Shape } from "../../src/document/shapes.ts";
 import { jobName, jobsOfWell } from "../../src/paper/jobs.ts";
 import { keysIn } from "../../src/paper/places.ts";
-import { composePapers } from "../../src/pipeline.ts";
 import { renderText } from "../../src/render/text/render-text.ts";
+import { composeOnce } from "../run/compose-once.ts";
 import { findingsOf, STARTERS, type Starter, starterText, understandText } from "../starters.ts";
 import { told } from "../told.ts";
 
@@ -38,7 +38,7 @@ const documentsOf = (
 	language: PaperDocument["language"] = "en",
 ): readonly PaperDocument[] =>
 	(paper === "crew" ? jobsOfWell(findings.well).map(jobName) : [undefined]).flatMap((job) =>
-		composePapers(findings, [
+		composeOnce(findings, [
 			{ paper, language, units: "field", ...(job === undefined ? {} : { job }) },
 		]).documents.map(({ paper: document }) => document),
 	);

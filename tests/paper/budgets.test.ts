@@ -2,11 +2,10 @@ import { describe, expect, it } from "vitest";
 import type { Section } from "../../src/document/blocks.ts";
 import { LANGUAGES, type Paper, type PaperDocument } from "../../src/document/document.ts";
 import { jobName, jobsOfWell } from "../../src/paper/jobs.ts";
-import { composePapers } from "../../src/pipeline.ts";
-import { setPaper } from "../../src/render/pdf/layout.ts";
-import { findingsOf, STARTERS, type Starter } from "../starters.ts";
-
-const UNITS = ["field", "metric"] as const;
+import { composeOnce } from "../run/compose-once.ts";
+import { documentOf, EDITIONS, type Edition } from "../run/editions.ts";
+import { setOnce } from "../run/set-once.ts";
+import { findingsOf, STARTERS } from "../starters.ts";
 
 /** Pages that a reader is given: least and most. */
 const BUDGETS: readonly (readonly [Paper, number, number])[] = [
@@ -19,72 +18,59 @@ const BUDGETS: readonly (readonly [Paper, number, number])[] = [
 const BODY = { least: 14, most: { en: 20, es: 22 }, stages: 3, fluids: 2 } as const; // Spanish takes a tenth more words.
 
 const pagesOf = async (document: PaperDocument, keep: (section: Section) => boolean): Promise<number> => {
-	const { pages, findings } = await setPaper({ ...document, sections: document.sections.filter(keep) });
+	const { pages, findings } = await setOnce({ ...document, sections: document.sections.filter(keep) });
 	expect(findings).toEqual([]);
-	return pages.length;
+	return pages;
 };
 
 /** A crew pack: numbers, steps, site, sign-in, a page each. */
 const CREW_PAGES = 4;
 
-const documentsOf = (
-	starter: Starter,
-	paper: Paper,
-	language: PaperDocument["language"],
-	units: (typeof UNITS)[number],
-	job?: string,
-): readonly PaperDocument[] =>
-	composePapers(findingsOf(starter), [
-		{ paper, language, units, ...(job === undefined ? {} : { job }) },
-	]).documents.map(({ paper: document }) => document);
+const of = (...papers: readonly Paper[]): readonly Edition[] =>
+	EDITIONS.filter(({ request }) => papers.includes(request.paper));
 
-describe.each(STARTERS)("pages of %s", (starter) => {
-	describe.each(LANGUAGES)("in %s", (language) => {
-		it.each(BUDGETS)("%s: %i to %i", async (paper, least, most) => {
-			for (const units of UNITS)
-				for (const document of documentsOf(starter, paper, language, units)) {
-					const { pages, findings } = await setPaper(document);
-					expect(findings, units).toEqual([]);
-					expect(pages.length, units).toBeGreaterThanOrEqual(least);
-					expect(pages.length, units).toBeLessThanOrEqual(most);
-				}
-		});
+it.each(of("landowner", "handout", "answers"))(
+	"$title: has the pages that its readers are given",
+	async (edition) => {
+		const document = documentOf(edition);
+		const [, least, most] = BUDGETS.find(([paper]) => paper === document.paper) ?? [document.paper, 0, 0];
+		const { pages, findings } = await setOnce(document);
+		expect(findings).toEqual([]);
+		expect(pages).toBeGreaterThanOrEqual(least);
+		expect(pages).toBeLessThanOrEqual(most);
+	},
+);
 
-		it(`regulator: ${BODY.least} to ${BODY.most[language]} before the appendix, but for long tables of stages and chemicals`, async () => {
-			for (const units of UNITS)
-				for (const document of documentsOf(starter, "regulator", language, units)) {
-					const body = await pagesOf(document, ({ appendix }) => appendix !== true);
-					const stages = await pagesOf(document, ({ id }) => id === "stages");
-					const fluids = await pagesOf(document, ({ id }) => id === "fluids");
-					const beyond = Math.max(0, stages - BODY.stages) + Math.max(0, fluids - BODY.fluids);
-					expect(body, units).toBeGreaterThanOrEqual(BODY.least);
-					expect(body - beyond, units).toBeLessThanOrEqual(BODY.most[language]);
-				}
-		});
+it.each(of("regulator"))(
+	`$title: ${BODY.least} to ${BODY.most.en} or ${BODY.most.es} pages before the appendix, but for long tables of stages and chemicals`,
+	async (edition) => {
+		const document = documentOf(edition);
+		const body = await pagesOf(document, ({ appendix }) => appendix !== true);
+		const stages = await pagesOf(document, ({ id }) => id === "stages");
+		const fluids = await pagesOf(document, ({ id }) => id === "fluids");
+		const beyond = Math.max(0, stages - BODY.stages) + Math.max(0, fluids - BODY.fluids);
+		expect(body).toBeGreaterThanOrEqual(BODY.least);
+		expect(body - beyond).toBeLessThanOrEqual(BODY.most[document.language]);
+	},
+);
 
-		it("every crew pack says of which string its job is", () => {
-			const jobs = jobsOfWell(findingsOf(starter).well).map(jobName);
-			const titles = jobs.flatMap((job) =>
-				documentsOf(starter, "crew", language, "field", job).map(({ imprint }) => imprint.title),
-			);
-			expect(new Set(titles).size).toBe(jobs.length);
-		});
+it.each(of("crew"))("$title: a crew pack has four pages, its numbers on the first alone", async (edition) => {
+	const document = documentOf(edition);
+	const numbers = await setOnce({ ...document, sections: document.sections.slice(0, 1) });
+	const whole = await setOnce(document);
+	expect(whole.findings).toEqual([]);
+	expect([numbers.pages, whole.pages]).toEqual([1, CREW_PAGES]);
+});
 
-		it("every crew pack: four, its numbers on the first alone", async () => {
-			const found: string[] = [];
-			let packs = 0;
-			for (const job of jobsOfWell(findingsOf(starter).well).map(jobName))
-				for (const units of UNITS)
-					for (const document of documentsOf(starter, "crew", language, units, job)) {
-						packs += 1;
-						const numbers = await setPaper({ ...document, sections: document.sections.slice(0, 1) });
-						const whole = await setPaper(document);
-						if (numbers.pages.length !== 1 || whole.pages.length !== CREW_PAGES)
-							found.push(`${job} ${units}: ${numbers.pages.length} of ${whole.pages.length} pages`);
-						if (whole.findings.length > 0) found.push(`${job} ${units}: ${whole.findings[0]?.kind}`);
-					}
-			expect(packs).toBeGreaterThan(2);
-			expect(found).toEqual([]);
-		});
+describe.each(STARTERS)("crew packs of %s", (starter) => {
+	it.each(LANGUAGES)("say in %s of which string each job is", (language) => {
+		const findings = findingsOf(starter);
+		const jobs = jobsOfWell(findings.well).map(jobName);
+		expect(jobs.length).toBeGreaterThan(0);
+		const titles = composeOnce(
+			findings,
+			jobs.map((job) => ({ paper: "crew", language, units: "field", job })),
+		).documents.map(({ paper }) => paper.imprint.title);
+		expect(new Set(titles).size).toBe(jobs.length);
 	});
 });

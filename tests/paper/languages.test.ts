@@ -6,8 +6,8 @@ import { loadCatalog } from "../../src/catalog/load-catalog.ts";
 import { LANGUAGES, PAPERS, type Paper } from "../../src/document/document.ts";
 import { keysIn } from "../../src/paper/places.ts";
 import { loadWords } from "../../src/paper/words/words.ts";
-import { composePapers } from "../../src/pipeline.ts";
 import { renderText } from "../../src/render/text/render-text.ts";
+import { composeOnce } from "../run/compose-once.ts";
 import { findingsOf, STARTERS } from "../starters.ts";
 
 const TEMPLATES = new URL("../../templates/", import.meta.url);
@@ -79,7 +79,7 @@ describe.each(others)("%s beside English", (language) => {
 	it.each(STARTERS)("prints the same values as English, section by section, for %s", (starter) => {
 		const findings = findingsOf(starter);
 		const keys = (spoken: (typeof LANGUAGES)[number], paper: Paper) =>
-			composePapers(findings, [{ paper, language: spoken, units: "field" }]).documents.flatMap((document) =>
+			composeOnce(findings, [{ paper, language: spoken, units: "field" }]).documents.flatMap((document) =>
 				document.paper.sections.map(({ id, blocks }) => ({
 					id,
 					keys: keysIn(blocks.filter((block) => block.kind !== "figure")).sort(),
@@ -94,7 +94,7 @@ describe.each(others)("%s beside English", (language) => {
 
 	it("says in each paper that English is the authoritative version", () => {
 		for (const paper of PAPERS) {
-			const [document] = composePapers(findingsOf("horizontal"), [
+			const [document] = composeOnce(findingsOf("horizontal"), [
 				{ paper, language, units: "field" },
 			]).documents;
 			const text = document === undefined ? "" : renderText(document.paper).replaceAll(/\s+/gu, " ");

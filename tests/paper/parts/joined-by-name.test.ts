@@ -1,12 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { forPaper } from "../../../src/paper/for-paper.ts";
-import { composePapers } from "../../../src/pipeline.ts";
+import { composeOnce } from "../../run/compose-once.ts";
 import { findingsOf } from "../../starters.ts";
 
 const findings = findingsOf("horizontal");
 const [landowner, crew] = (["landowner", "crew"] as const).map(
 	(paper) =>
-		composePapers(findings, [
+		composeOnce(findings, [
 			{ paper, language: "en", units: "field", ...(paper === "crew" ? { job: "pumping" } : {}) },
 		]).documents[0]?.paper,
 );

@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { LANGUAGES, PAPERS, type Paper, type PaperDocument } from "../../../src/document/document.ts";
-import { composePapers, renderTableFiles, renderTablesAsJson } from "../../../src/pipeline.ts";
+import { renderTableFiles, renderTablesAsJson } from "../../../src/pipeline.ts";
 import { renderText } from "../../../src/render/text/render-text.ts";
+import { composeOnce } from "../../run/compose-once.ts";
 import { findingsOf, STARTERS, type Starter } from "../../starters.ts";
 
 const documentsOf = (
@@ -10,7 +11,7 @@ const documentsOf = (
 	language: PaperDocument["language"],
 	units: PaperDocument["units"] = "field",
 ): readonly PaperDocument[] =>
-	composePapers(findingsOf(starter), [{ paper, language, units }]).documents.map((each) => each.paper);
+	composeOnce(findingsOf(starter), [{ paper, language, units }]).documents.map((each) => each.paper);
 
 /** A reader of CSV after RFC 4180, not the one that wrote it. */
 const readCsv = (text: string): string[][] => {
