@@ -22,6 +22,8 @@ import type { Findings } from "./paper/context.ts";
 import { dueDates, judge, missingIn } from "./rules/index.ts";
 import { decodeText } from "./source/decode-text.ts";
 import { readYaml } from "./source/read-yaml.ts";
+import type { UnitSystem } from "./units/format.ts";
+import { writtenSystem } from "./units/written-system.ts";
 import type { ReadFile } from "./well/read-file.ts";
 import { resolveWell } from "./well/resolve-well.ts";
 
@@ -50,6 +52,8 @@ export interface Understanding {
 	readonly diagnostics: readonly Diagnostic[];
 	/** Texts that the diagnostics point into, by file name; the definition's first. */
 	readonly texts: ReadonlyMap<string, SourceText>;
+	/** The unit system that the definition is written in, so that its writer is answered in it. */
+	readonly units: UnitSystem;
 	readonly findings?: Findings;
 }
 
@@ -65,17 +69,18 @@ export const understand = (
 	const decoded = decodeText(file.bytes, file.name);
 	diagnostics.push(...decoded.diagnostics);
 	texts.set(file.name, { text: decoded.value ?? new TextDecoder().decode(file.bytes) });
-	if (decoded.value === undefined) return { diagnostics, texts };
+	if (decoded.value === undefined) return { diagnostics, texts, units: "field" };
 
 	const tree = readYaml(decoded.value, file.name);
 	diagnostics.push(...tree.diagnostics);
-	if (tree.value === undefined) return { diagnostics, texts };
+	if (tree.value === undefined) return { diagnostics, texts, units: "field" };
+	const units = writtenSystem(tree.value.value);
 	texts.set(file.name, { text: tree.value.text, positions: tree.value.positions });
 
 	const definition = validate(tree.value.value);
 	diagnostics.push(...withoutEchoes(definition.diagnostics, tree.diagnostics));
 	const readable = definition.value ?? definition.partial?.definition;
-	if (readable === undefined) return { diagnostics, texts };
+	if (readable === undefined) return { diagnostics, texts, units };
 
 	const whole = !hasErrors(diagnostics);
 	const resolved = resolveWell(readable, catalog, recording(readFile, read, texts));
@@ -105,22 +110,23 @@ export const understand = (
 	];
 	const suspects = [...(definition.partial?.suspects ?? []), ...tree.diagnostics.map(({ at }) => at.path)];
 	diagnostics.push(...(whole ? found : withoutStandIns(found, suspects)));
-	if (resolved.value === undefined || hasErrors(diagnostics)) return { diagnostics, texts };
+	if (resolved.value === undefined || hasErrors(diagnostics)) return { diagnostics, texts, units };
 
 	const well = completeWell(resolved.value);
 	diagnostics.push(...well.diagnostics);
-	if (well.value === undefined || hasErrors(diagnostics)) return { diagnostics, texts };
+	if (well.value === undefined || hasErrors(diagnostics)) return { diagnostics, texts, units };
 
 	const calculated = calculate(well.value);
 	diagnostics.push(...calculated.diagnostics);
 	const results = calculated.value;
 	if (results === undefined || hasErrors(diagnostics))
-		return { diagnostics: withoutDoubts(diagnostics), texts };
+		return { diagnostics: withoutDoubts(diagnostics), texts, units };
 
 	const judgement = judge(well.value, results, jurisdictions);
 	return {
 		diagnostics,
 		texts,
+		units,
 		findings: {
 			well: well.value,
 			results,

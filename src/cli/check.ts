@@ -13,7 +13,7 @@ import { terminal } from "./terminal.ts";
 
 interface CheckOptions {
 	readonly format: "text" | "json";
-	readonly units: UnitSystem;
+	readonly units?: UnitSystem;
 	readonly lang: Language;
 	readonly strict?: boolean;
 	readonly all?: boolean;
@@ -31,7 +31,10 @@ export const checkCommand = (session: Session): Command =>
 				.default("text"),
 		)
 		.addOption(
-			new Option("--units <system>", "field or metric").choices(["field", "metric"]).default("field"),
+			new Option("--units <system>", "field or metric (default: as the definition is written)").choices([
+				"field",
+				"metric",
+			]),
 		)
 		.addOption(new Option("--lang <language>", "en or es").choices(LANGUAGES).default("en"))
 		.addOption(rulesOption())
@@ -42,11 +45,11 @@ export const checkCommand = (session: Session): Command =>
 		.action((files: readonly string[], options: CheckOptions) => {
 			const shipped = openShipped();
 			const documents: object[] = [];
-			const reader: Reader = { language: options.lang, units: options.units };
 			for (const file of files) {
 				const understanding = understandFile(file, options.rules, shipped);
 				if (hasErrors(understanding.diagnostics)) session.end(EXIT.badDefinition);
 				const { findings } = understanding;
+				const reader: Reader = { language: options.lang, units: options.units ?? understanding.units };
 				if (options.format === "json") documents.push(findingsJson(file, understanding, reader));
 				else {
 					tellDiagnostics(understanding, reader);

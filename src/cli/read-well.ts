@@ -50,7 +50,7 @@ export const readWell = (
 	session: Session,
 ): Findings | undefined => {
 	const understanding = understandFile(file, rules, shipped);
-	tellDiagnostics(understanding);
+	tellDiagnostics(understanding, { language: "en", units: understanding.units });
 	if (hasErrors(understanding.diagnostics)) session.end(EXIT.badDefinition);
 	return understanding.findings;
 };
