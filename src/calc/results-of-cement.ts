@@ -30,6 +30,8 @@ export interface CementResults {
 	readonly rathole_volume?: Known<"volume">;
 	/** Depth datum to float collar. */
 	readonly displacement_volume?: Known<"volume">;
+	/** The same in strokes of the pump, where its output is given. */
+	readonly displacement_strokes?: Known<"count">;
 	readonly slurry_volume: Known<"volume">;
 	readonly sacks: Known<"count">;
 	readonly mix_water: Known<"volume">;

@@ -83,6 +83,7 @@ export interface SecondStageResults {
 	readonly tool: HoleMark;
 	/** Depth datum to the tool. */
 	readonly displacement_volume: Known<"volume">;
+	readonly displacement_strokes?: Known<"count">;
 	/** Outside at the tool with the second stage in place. */
 	readonly annulus_hydrostatic_at_tool?: Known<"pressure">;
 	/** Inside at the tool when the closing plug lands. */

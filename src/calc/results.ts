@@ -138,6 +138,10 @@ export interface CasingResults {
 	/** The least over the string's sections, pipe and coupling both. */
 	readonly least_internal_yield: Known<"pressure">;
 	readonly least_collapse: Known<"pressure">;
+	/** The least over the sections of pipe and connection; absent where a connection's strength is not known. */
+	readonly least_tension?: Known<"force">;
+	/** On the hook: the least tension rating with its design factor kept, or less where less is stated. */
+	readonly maximum_pull?: Known<"force">;
 	/** The least drift over the sections. */
 	readonly drift: Known<"diameter">;
 	/** Drilling fluid's hydrostatic pressure at the shoe. */
@@ -292,6 +296,8 @@ export interface PipeSectionResults {
 	readonly collapse: Known<"pressure">;
 	readonly body_yield: Known<"force">;
 	readonly joint_strength?: Known<"force">;
+	/** The lesser of pipe body and connection, where both are known. */
+	readonly tension?: Known<"force">;
 	/** Unit weight by the section's vertical extent. */
 	readonly weight_in_air: Known<"force">;
 	readonly capacity: Known<"capacity">;

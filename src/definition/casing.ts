@@ -173,6 +173,23 @@ const loads = group("Loads", "What the string is designed against, where not the
 	),
 });
 
+/** What the crew that runs the string keeps to. */
+const running = group("Running", "What the crew that runs the string keeps to.", TECHNICAL, {
+	speed: optional(
+		q("fluid-velocity", "Greatest running speed", "The crew keeps to it; surge breaks rock.", TECHNICAL),
+	),
+	maximum_pull: optional(
+		q("force", "Maximum pull", "On the hook, where rig or gear take less than the pipe.", TECHNICAL),
+	),
+	torque: optional(
+		group("Make-up torque", "Outside the window the connection leaks or parts.", TECHNICAL, {
+			least: q("torque", "Least", "Less leaves it loose.", TECHNICAL),
+			greatest: q("torque", "Greatest", "More yields it.", TECHNICAL),
+			source: text("Source", "Maker's sheet, or the standard's table.", TECHNICAL),
+		}),
+	),
+});
+
 const casingString = entry("String", "One string of pipe, with its cement and its tests.", EVERY, {
 	id: identifier("Short name", "Names the string everywhere.", EVERY),
 	kind: optional(
@@ -191,6 +208,7 @@ const casingString = entry("String", "One string of pipe, with its cement and it
 			id: q("diameter", "Inside diameter", "The displacement goes down it.", TECHNICAL),
 		}),
 	),
+	running: optional(running),
 	shoe_track: optional(q("length", "Shoe track", "Cement left inside, from collar to shoe.", TECHNICAL)),
 	floats: optional(
 		list(

@@ -162,6 +162,9 @@ export const cement = group("Cement", "The seal between pipe and rock.", EVERY, 
 		group("Displacement", "What pushes the cement round.", TECHNICAL, {
 			density: q("density", "Density", "Sets the lift pressure.", TECHNICAL),
 			rate: optional(q("flow-rate", "Rate", "Friction and mud removal.", TECHNICAL)),
+			pump_output: optional(
+				q("volume", "Pump output for a stroke", "The crew counts strokes and barrels both.", TECHNICAL),
+			),
 			plastic_viscosity: optional(
 				q("plastic-viscosity", "Plastic viscosity", "Friction; the mud's where it is not given.", TECHNICAL),
 			),
@@ -175,6 +178,14 @@ export const cement = group("Cement", "The seal between pipe and rock.", EVERY, 
 				}),
 			),
 		}),
+	),
+	line_test: optional(
+		q(
+			"pressure",
+			"Test of the cementing lines",
+			"Before anything is pumped; above all that they will see.",
+			TECHNICAL,
+		),
 	),
 	bump: optional(
 		q("pressure", "Bump over final circulating pressure", "Shows that the plug has landed.", TECHNICAL),

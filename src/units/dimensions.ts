@@ -206,6 +206,21 @@ export const DIMENSIONS = {
 		example: "100000 lbf",
 		signed: true,
 	},
+	torque: {
+		canonical: "ft·lbf",
+		units: [
+			{
+				symbol: "ft·lbf",
+				spellings: ["ft-lbf", "ft lbf", "ft-lb", "ft·lb", "ft lb"],
+				si: POUND_FORCE * FOOT,
+			},
+			{ symbol: "N·m", spellings: ["N-m", "Nm", "N m"], si: 1 },
+			{ symbol: "kN·m", spellings: ["kN-m", "kNm", "kN m"], si: 1e3 },
+		],
+		field: { unit: "ft·lbf", decimals: 0 },
+		metric: { unit: "kN·m", decimals: 1 },
+		example: "8500 ft-lbf",
+	},
 	area: {
 		canonical: "in²",
 		units: [

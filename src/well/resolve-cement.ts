@@ -50,10 +50,12 @@ export const resolveCement = (written: CementDefinition, place: CementPlace, des
 					displacement: {
 						density: written.displacement.density,
 						...maybe("rate", written.displacement.rate),
+						...maybe("pumpOutput", written.displacement.pump_output),
 						...maybe("last", written.displacement.last),
 						...rheology(written.displacement),
 					},
 				}),
+		...maybe("lineTest", written.line_test),
 		...maybe("bump", written.bump),
 		...maybe("stageTool", written.stage_tool),
 		...maybe("densityWindow", written.density_window),

@@ -103,6 +103,15 @@ const joinString = (
 						insideDiameter: written.running_string.id,
 					},
 				}),
+		...(written.running === undefined
+			? {}
+			: {
+					running: {
+						...maybe("speed", written.running.speed),
+						...maybe("maximumPull", written.running.maximum_pull),
+						...maybe("torque", written.running.torque),
+					},
+				}),
 		floats: written.floats ?? [],
 		centralizers: centralizers(written, last.outsideDiameter, datum, desk),
 		...(written.cement === undefined

@@ -264,6 +264,16 @@ export interface CasingString {
 		readonly outsideDiameter: Known<"diameter">;
 		readonly insideDiameter: Known<"diameter">;
 	};
+	/** What the crew that runs it keeps to, as stated. */
+	readonly running?: {
+		readonly speed?: Known<"fluid-velocity">;
+		readonly maximumPull?: Known<"force">;
+		readonly torque?: {
+			readonly least: Known<"torque">;
+			readonly greatest: Known<"torque">;
+			readonly source: string;
+		};
+	};
 	readonly floats: readonly string[];
 	readonly centralizers: readonly CentralizerRun[];
 	readonly cement?: CementJob;
@@ -380,9 +390,13 @@ export interface CementJob {
 	readonly displacement?: {
 		readonly density: Known<"density">;
 		readonly rate?: Known<"flow-rate">;
+		/** Of one stroke of the pump that displaces. */
+		readonly pumpOutput?: Known<"volume">;
 		/** What is pumped slowly at the end. */
 		readonly last?: { readonly volume: Known<"volume">; readonly rate: Known<"flow-rate"> };
 	} & Rheology;
+	/** Of the lines, before anything is pumped. */
+	readonly lineTest?: Known<"pressure">;
 	/** Over the final circulating pressure. */
 	readonly bump?: Known<"pressure">;
 	/** Slurries above it are a second stage. */

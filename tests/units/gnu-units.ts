@@ -47,6 +47,8 @@ export const GNU_UNITS: readonly (readonly [
 	["force", "klbf", "lbf", 1000, "1000 lbf", "lbf"],
 	["force", "kN", "lbf", 224.8089431, "kN", "lbf"],
 	["force", "daN", "lbf", 2.248089431, "daN", "lbf"],
+	["torque", "N·m", "ft·lbf", 0.737562149277, "N m", "ft lbf"],
+	["torque", "kN·m", "ft·lbf", 737.562149277, "kN m", "ft lbf"],
 	["area", "cm²", "in²", 0.155000310001, "cm^2", "in^2"],
 	["land-area", "ha", "acre", 2.47105381467, "hectare", "43560 ft^2"],
 	["land-area", "ft²", "acre", 2.29568411387e-5, "ft^2", "43560 ft^2"],

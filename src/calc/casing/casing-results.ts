@@ -12,6 +12,7 @@ import type { CasingResults, HoleMark, PipeSectionResults } from "../results.ts"
 import { tvdAt } from "../trajectory/at-depth.ts";
 import { buoyancyFactor, buoyedWeight, totalWeight, weightInAir } from "./axial.ts";
 import { leastCollapse, leastInternalYield } from "./internal-yield.ts";
+import { allowedPull, leastTension, maximumPull } from "./joint-strength.ts";
 import { askOfSalt } from "./loads/mobile-salt.ts";
 import { openRock } from "./loads/open-rock.ts";
 import { stringLoads } from "./loads/string-loads.ts";
@@ -76,6 +77,10 @@ const sectionResults = (
 		collapse: ratings.collapse,
 		body_yield: ratings.bodyYield,
 		...maybe("joint_strength", ratings.jointStrength),
+		...maybe(
+			"tension",
+			ratings.jointStrength && leastTension.of({ ratings: [ratings.bodyYield, ratings.jointStrength] }),
+		),
 		weight_in_air: weightInAir.of({
 			w: section.nominalWeight,
 			ΔTVD: verticalSeparation.of({ TVD_lower: bottom.tvd, TVD_upper: top.tvd }),
@@ -124,6 +129,7 @@ const stringResults = (
 		}),
 		least_collapse: leastCollapse.of({ ratings: sections.map((s) => s.collapse) }),
 		drift: leastDrift.of({ drifts: string.sections.map((s) => s.drift) }),
+		...pull(string, sections),
 		...maybe("mud_hydrostatic_at_shoe", mud && hydrostaticPressure.of({ ρ: mud, D: shoe.tvd })),
 		...maybe("fracture_pressure_at_shoe", fracture),
 		...maybe("shoe_test_surface_pressure", shoeTestPressure(well, string, shoe, gaps)),
@@ -141,6 +147,25 @@ const stringResults = (
 		),
 	};
 	return { ...results, ...stringLoads({ well, path, gaps, string, results }) };
+};
+
+/**
+ * The least tension rating, pipe and connection both, and the most that may be pulled. Neither, where a connection's
+ * strength is not known: the pipe alone may be the stronger.
+ */
+const pull = (
+	string: CasingString,
+	sections: readonly PipeSectionResults[],
+): Pick<CasingResults, "least_tension" | "maximum_pull"> => {
+	const ratings = sections.flatMap(({ tension }) => (tension === undefined ? [] : [tension]));
+	if (ratings.length < sections.length || ratings.length === 0) return {};
+	const rating = leastTension.of({ ratings });
+	const stated = string.running?.maximumPull;
+	const allowed = allowedPull.of({ rating, DF: string.designFactors.tension });
+	return {
+		least_tension: rating,
+		maximum_pull: stated === undefined ? allowed : maximumPull.of({ F: [stated, allowed] }),
+	};
 };
 
 /** The greatest pressure of the rock open below a string's shoe; of the last string, of the rock it is set across. */

@@ -76,6 +76,30 @@ export const buttressJointStrength = formula({
 	},
 });
 
+/** The most that may be pulled on a string: its least tension rating with the design factor kept. */
+export const allowedPull = formula({
+	id: "casing/allowed-pull",
+	name: "Pull that keeps the design factor",
+	expression: "F = rating / design factor",
+	source: cite("definition"),
+	inputs: { rating: "force", DF: "ratio" },
+	gives: "force",
+	validity: "a design factor above zero",
+	compute: ({ rating, DF }) => (DF > 0 ? rating / DF : Number.NaN),
+});
+
+/** The lesser of what is stated for the hook and what pipe and connection allow. */
+export const maximumPull = formula({
+	id: "casing/maximum-pull",
+	name: "Maximum pull",
+	expression: "min(F)",
+	source: cite("definition"),
+	inputs: { F: { many: "force" } },
+	gives: "force",
+	validity: "at least one",
+	compute: ({ F }) => (F.length === 0 ? Number.NaN : Math.min(...F)),
+});
+
 /** Tension a section takes: the lesser of pipe body and connection. */
 export const leastTension = formula({
 	id: "casing/least-tension",

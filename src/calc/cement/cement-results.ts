@@ -1,4 +1,5 @@
 import type { Known, KnownTable } from "../../cite/known.ts";
+import { isGrouted } from "../../well/grouted.ts";
 import type { CasingString, CementJob, Well } from "../../well/well.ts";
 import { holeMark } from "../depths/marks.ts";
 import { type Gaps, maybe } from "../gaps.ts";
@@ -12,7 +13,7 @@ import { asPlaced, jobRecord, type WorkedTop, workedTops } from "./job-record.ts
 import { furtherJobs, settingResults } from "./job-setting.ts";
 import { centralizerCounts, standoffResults } from "./job-standoff.ts";
 import { landedPressures } from "./landed-pressures.ts";
-import { contactTime, pumpedOverCalculated, totalSacks } from "./sacks.ts";
+import { contactTime, pumpedOverCalculated, pumpStrokes, totalSacks } from "./sacks.ts";
 import { secondStage } from "./second-stage.ts";
 import { type AtShoe, slurryResults } from "./slurry-results.ts";
 import { columnsOf, SAME_PLACE, throughShoe } from "./stages.ts";
@@ -111,6 +112,7 @@ const jobResults = (context: JobContext, casing: CasingResults | undefined): Cem
 		...maybe("shoe_track_volume", track),
 		...maybe("rathole_volume", rathole),
 		...maybe("displacement_volume", displaced),
+		...maybe("displacement_strokes", strokes(job, displaced)),
 		slurry_volume: total,
 		sacks: totalSacks.of({ n_i: slurries.map((s) => s.sacks) }),
 		mix_water: totalVolume.of({ V_i: slurries.map((s) => s.mix_water) }),
@@ -233,9 +235,7 @@ const ratholeVolume = ({ well, string, job }: JobContext): Known<"volume"> | und
 	return boreInterval(...below, holeDiameter(hole, job.volumeBasis, below)).volume;
 };
 
-/** An outermost string without a shoe track or a displacement is grouted from the surface: it has no plug to land. */
-export const grouted = ({ string, job }: JobContext): boolean =>
-	string.within === undefined && string.shoeTrack === undefined && job.displacement === undefined;
+export const grouted = ({ string }: JobContext): boolean => isGrouted(string);
 
 const displacement = (context: JobContext, collar: Depth | undefined): Known<"volume"> | undefined => {
 	const { string, gaps, at } = context;
@@ -251,6 +251,12 @@ const displacement = (context: JobContext, collar: Depth | undefined): Known<"vo
 					[...at, "shoe_track"],
 				]);
 	return boreVolume(pumpedThrough(string, collar));
+};
+
+/** What the displacement comes to in strokes of the pump. */
+export const strokes = (job: CementJob, volume: Known<"volume"> | undefined): Known<"count"> | undefined => {
+	const output = job.displacement?.pumpOutput;
+	return output && volume && pumpStrokes.of({ V: volume, V_s: output });
 };
 
 /** The bores from the rig floor down to a depth in a string; of a liner, its running string first. */

@@ -39,6 +39,18 @@ export const mixWater = formula({
 	compute: ({ n, w }) => (n * w) / 42,
 });
 
+/** Strokes of the pump that a volume takes, to the nearest. */
+export const pumpStrokes = formula({
+	id: "cement/pump-strokes",
+	name: "Pump strokes",
+	expression: "n = V / V_s, to the nearest stroke",
+	source: cite("lapeyrouse", "ch. 1, pump strokes: volume over pump output"),
+	inputs: { V: "volume", V_s: "volume" },
+	gives: "count",
+	validity: "an output above zero",
+	compute: ({ V, V_s }) => (V_s > 0 ? Math.round(V / V_s) : Number.NaN),
+});
+
 /** Sacks of a job [sacks]. */
 export const totalSacks = formula({
 	id: "cement/total-sacks",

@@ -5,7 +5,7 @@ import { columnPressure, DATUM_DEPTH, pressureDifference } from "../pressure/hyd
 import type { CasingResults, SecondStageResults, SlurryResults } from "../results.ts";
 import { tvdAt } from "../trajectory/at-depth.ts";
 import { boreVolume } from "./bore.ts";
-import { type JobContext, plannedTop, pumpedThrough } from "./cement-results.ts";
+import { type JobContext, plannedTop, pumpedThrough, strokes } from "./cement-results.ts";
 import { type FluidColumn, pressureUnder } from "./column.ts";
 import { jobPlacement } from "./job-placement.ts";
 import { throughShoe, throughTool } from "./stages.ts";
@@ -35,6 +35,7 @@ export const secondStage = (
 	return {
 		tool: holeMark(path, tool, well.datum),
 		displacement_volume: displaced,
+		...maybe("displacement_strokes", strokes(second, displaced)),
 		...maybe("annulus_hydrostatic_at_tool", pressed),
 		...maybe("inside_hydrostatic_at_tool", inside),
 		...maybe("final_lift", pressed && inside && pressureDifference.of({ p_1: pressed, p_2: inside })),

@@ -27,9 +27,7 @@ const OF_JOB: Readonly<Record<string, readonly string[]>> = {
 /** Jobs under treating pressure: the weakest element and the annuli limit them. */
 const UNDER_PRESSURE = ["pumping"];
 
-const MOST_LINES = 6;
-
-/** A short list of what today's job may not break: by rule and permit, by the weakest element, by the annuli. */
+/** The list of what today's job may not break: by rule and permit, by the weakest element, by the annuli. All of it. */
 export const crewLimits: Part = (context) => {
 	const { job } = context;
 	if (job === undefined) return [];
@@ -43,7 +41,7 @@ export const crewLimits: Part = (context) => {
 			textColumn(context, "today", { width: 1.6 }),
 			textColumn(context, "whose", { width: 2.4 }),
 		],
-		lines.slice(0, MOST_LINES).map(({ what, limit, today, whose }) =>
+		lines.map(({ what, limit, today, whose }) =>
 			row({
 				may_not_break: { kind: "text", text: what },
 				limit,
@@ -51,6 +49,7 @@ export const crewLimits: Part = (context) => {
 				whose: { kind: "text", text: whose },
 			}),
 		),
+		{ dense: true },
 	);
 };
 

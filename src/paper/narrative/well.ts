@@ -19,6 +19,8 @@ export const wellWords = (context: PaperContext): Record<string, unknown> => {
 		purpose: identity.purpose !== undefined && label(`purposes.${identity.purpose}`),
 		state: label(`states.${identity.state}`),
 		draft: identity.state === "draft",
+		superseded: identity.state === "superseded",
+		not_for_operations: identity.state !== "for operations",
 		issued: identity.issued,
 		valid_until: sayText(identity.valid_until),
 		digest: context.digest,

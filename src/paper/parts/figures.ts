@@ -88,10 +88,11 @@ const phases =
 const ladder: Sketch = (context, height) =>
 	one(pressureLadderView(context.well, context.results, options(context, height)));
 
-/** Only of a job that is done under treating pressure. */
+/** Only of the job that brings treating pressure: its sheet sets the maximum large. */
 const ladderOfJob: Part = (context) => {
 	const job = context.jobs.find((entry) => entry.id === context.job?.id);
-	const treating = job?.numbers.some(({ value }) => value === "maximum_treating_pressure") === true;
+	const treating =
+		job?.numbers.some(({ value, large }) => value === "maximum_treating_pressure" && large === true) === true;
 	return treating ? part(ladder, 128)(context) : [];
 };
 

@@ -1,6 +1,8 @@
 import { crewLimits } from "../crew/limits.ts";
-import { crewNumbers, crewSteps } from "../crew/sheet.ts";
-import { crewContacts, crewSignIn, crewSite } from "../crew/site.ts";
+import { crewNumbers } from "../crew/sheet.ts";
+import { crewAdditives, crewContacts, crewSignIn, crewSite } from "../crew/site.ts";
+import { crewAskBack, crewSteps } from "../crew/steps.ts";
+import { crewStops } from "../crew/stops.ts";
 import { answersTable, openQuestions } from "./answers.ts";
 import { casingTable, centralizersTable, holesTable, ratingsTable, stringFacts } from "./casing.ts";
 import {
@@ -188,10 +190,13 @@ export const PARTS: Readonly<Record<string, Part>> = {
 	"additives-plain": additivesPlain,
 	"community-answers": communityAnswers,
 	glossary,
+	"crew-stops": crewStops,
 	"crew-numbers": crewNumbers,
 	"crew-steps": crewSteps,
 	"crew-limits": crewLimits,
 	"crew-site": crewSite,
+	"crew-additives": crewAdditives,
+	"crew-ask-back": crewAskBack,
 	"crew-contacts": crewContacts,
 	"crew-sign-in": crewSignIn,
 	answers: answersTable,

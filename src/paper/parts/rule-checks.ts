@@ -39,7 +39,7 @@ export const ruleChecks: Part = (context) => {
 };
 
 /** The sentence of a finding in the units of the paper, each value with its key; what is missing; a variance. */
-const because = (finding: Finding, context: PaperContext): Inline[] => {
+export const because = (finding: Finding, context: PaperContext): Inline[] => {
 	const words = toldInlines(context, sayParts(finding.reason, readerOf(context)));
 	const missing = finding.missing ?? [];
 	if (missing.length > 0)

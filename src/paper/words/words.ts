@@ -27,6 +27,8 @@ export interface JobStep {
 	readonly hazard: string;
 	readonly control: string;
 	readonly stop_if: string;
+	/** What the job must have for the step to be a step of it. */
+	readonly needs?: "plug";
 }
 
 const loaded = new Map<Language, Words>();
@@ -89,6 +91,8 @@ const jobSteps = (data: unknown, file: string): readonly JobStep[] => {
 				throw new Error(`${file}: steps[${i}].${name} must be words`);
 			return [name, value] as const;
 		});
-		return Object.fromEntries(words) as unknown as JobStep;
+		const needs = isRecord(node) ? node["needs"] : undefined;
+		if (needs !== undefined && needs !== "plug") throw new Error(`${file}: steps[${i}].needs must be "plug"`);
+		return { ...Object.fromEntries(words), ...(needs === undefined ? {} : { needs }) } as unknown as JobStep;
 	});
 };

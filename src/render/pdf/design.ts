@@ -87,7 +87,7 @@ export const DESIGNS: Readonly<Record<Setting, Design>> = {
 		lead: 14,
 		note: 11,
 		table: 12,
-		dense: 11,
+		dense: 10,
 		title: 21,
 		h2: 15.5,
 		h3: 13.5,

@@ -148,7 +148,9 @@ const measured = (
 	size = block.dense === true ? scene.design.dense : scene.design.table,
 ): TablePlan => {
 	const { design } = scene;
-	const pad = { x: block.dense === true ? design.cellX * 0.75 : design.cellX, y: design.cellY };
+	// A sheet read at arm's length is loose; a table of it that must go on one page closes up.
+	const close = block.dense === true && design.setting === "field" ? 0.6 : 1;
+	const pad = { x: block.dense === true ? design.cellX * 0.75 : design.cellX, y: design.cellY * close };
 	const lead = leads(block.columns, pad.x, size);
 	const needs = block.columns.map((column) => columnNeed(column, block, size, scene));
 	const around = (i: number): number => (lead[i] ?? pad.x) + pad.x + EASE;

@@ -19,9 +19,11 @@ import {
 	roundCouplingYield,
 } from "../../../src/calc/casing/internal-yield.ts";
 import {
+	allowedPull,
 	buttressJointStrength,
 	engagedLength,
 	leastTension,
+	maximumPull,
 	roundJointStrength,
 } from "../../../src/calc/casing/joint-strength.ts";
 import { bodyArea, bodyYield, wornWall, yieldAtTemperature } from "../../../src/calc/casing/pipe-body.ts";
@@ -275,6 +277,15 @@ describe("the least of several", () => {
 		expect(leastDrift.of({ drifts: [given("diameter", 8.5), given("diameter", 8.6)] }).value).toBe(8.5);
 		expect(leastInternalYield.of({ ratings: [] }).value).toBeNaN();
 		expect(leastTension.of({ ratings: [] }).value).toBeNaN();
+		expect(maximumPull.of({ F: lbf }).value).toBe(300);
+		expect(maximumPull.of({ F: [] }).value).toBeNaN();
+	});
+
+	test("a factor of one allows the rating, a factor of two half of it", () => {
+		const rating = given("force", 500_000);
+		expect(allowedPull.of({ rating, DF: given("ratio", 1) }).value).toBe(500_000);
+		expect(allowedPull.of({ rating, DF: given("ratio", 2) }).value).toBe(250_000);
+		expect(allowedPull.of({ rating, DF: given("ratio", 0) }).value).toBeNaN();
 	});
 });
 

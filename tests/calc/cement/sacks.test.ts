@@ -5,6 +5,7 @@ import {
 	exactSacks,
 	mixWater,
 	pumpedOverCalculated,
+	pumpStrokes,
 	sacks,
 	totalSacks,
 } from "../../../src/calc/cement/sacks.ts";
@@ -40,6 +41,13 @@ describe("sacks", () => {
 			10,
 			12,
 		);
+	});
+
+	test("ten strokes of a tenth of a barrel pump a barrel; no output is no count", () => {
+		const V = given("volume", 1);
+		expect(pumpStrokes.of({ V, V_s: given("volume", 0.1) }).value).toBe(10);
+		expect(pumpStrokes.of({ V: given("volume", 176.7), V_s: given("volume", 0.0997) }).value).toBe(1772);
+		expect(pumpStrokes.of({ V, V_s: given("volume", 0) }).value).toBeNaN();
 	});
 
 	test("totals, ratios and times", () => {
