@@ -57,7 +57,7 @@ for (const [name, text] of makeShipped()) {
 }
 rmSync(making, { recursive: true });
 
-await bundle({ main: "src/main.ts" }, dist, [asBuilt], {
+await bundle({ main: "src/main.ts", "paper-worker": "src/cli/paper-worker.ts" }, dist, [asBuilt], {
 	chunkFileNames: "chunks/[name]-[hash].js",
 	sourcemap: true,
 	comments: false,

@@ -10,11 +10,11 @@ import { findJob, jobName, jobsOfWell, nextJob } from "./paper/jobs.ts";
 import { wellDrawings } from "./paper/parts/figures.ts";
 import { loadWords } from "./paper/words/words.ts";
 import { resultsLines } from "./render/json/results-lines.ts";
-import type { Attachment, RenderedPdf } from "./render/pdf/render-pdf.ts";
-import type { TableFile } from "./render/tables/render-tables.ts";
+import type { Attachment } from "./render/pdf/render-pdf.ts";
 import { writeYaml } from "./source/write-yaml.ts";
 import type { UnitSystem } from "./units/format.ts";
 
+export { renderEdition, renderPaper, renderTableFiles, renderTablesAsJson } from "./render/render-paper.ts";
 export { type NamedFile, type Surroundings, type Understanding, understand } from "./understand.ts";
 
 /*
@@ -95,38 +95,11 @@ const paperName = ({ well }: Findings, document: PaperDocument): string =>
 		.join(".");
 
 /** `Sorrel Bench Unit 3-16H` as `sorrel-bench-unit-3-16h`. */
-const fileSlug = (name: string): string =>
+export const fileSlug = (name: string): string =>
 	name
 		.toLowerCase()
 		.replaceAll(/[^\p{L}\p{N}]+/gu, "-")
 		.replaceAll(/^-+|-+$/gu, "") || "well";
-
-/** Renders a composed paper. The engine is heavy, so it is loaded only here. */
-export const renderPaper = async (
-	paper: PaperDocument,
-	attachments: readonly Attachment[] = [],
-): Promise<RenderedPdf> => {
-	const { renderPdf } = await import("./render/pdf/render-pdf.ts");
-	return renderPdf(paper, { attachments });
-};
-
-/** The HTML edition of a composed paper. Its renderer is loaded only here. */
-export const renderEdition = async (paper: PaperDocument): Promise<string> => {
-	const { renderHtml } = await import("./render/html/render-html.ts");
-	return renderHtml(paper);
-};
-
-/** The tables of a composed paper, a CSV file each. */
-export const renderTableFiles = async (paper: PaperDocument): Promise<readonly TableFile[]> => {
-	const { renderCsv } = await import("./render/tables/render-tables.ts");
-	return renderCsv(paper);
-};
-
-/** The tables of a composed paper, all in one JSON file. */
-export const renderTablesAsJson = async (paper: PaperDocument): Promise<string> => {
-	const { renderTablesJson } = await import("./render/tables/render-tables.ts");
-	return renderTablesJson(paper);
-};
 
 /**
  * The files that travel inside a paper. The regulator's has the definition it was made from and every result, without

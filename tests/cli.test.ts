@@ -123,12 +123,14 @@ describe("the built command", () => {
 			return {
 				stdout: bound.stdout,
 				digests: Object.fromEntries(
-					readdirSync(join(folder, out)).map((name) => [
-						name,
-						createHash("sha256")
-							.update(readFileSync(join(folder, out, name)))
-							.digest("hex"),
-					]),
+					readdirSync(join(folder, out))
+						.filter((name) => !name.endsWith(".papers.json"))
+						.map((name) => [
+							name,
+							createHash("sha256")
+								.update(readFileSync(join(folder, out, name)))
+								.digest("hex"),
+						]),
 				),
 			};
 		};

@@ -170,6 +170,11 @@ const LIBRARIES: Readonly<Record<string, { readonly rooms: readonly string[]; re
 		because: "the digest is over everything read, known only to the tour; temporary names belong with files",
 	},
 	"node:zlib": { rooms: ["render/png"], because: "a picture's chunks carry a checksum" },
+	"node:os": {
+		rooms: ["cli"],
+		because: "how many threads there are, and whose file it is, is the door's to know",
+	},
+	tinypool: { rooms: ["cli"], because: "threads are started at the door" },
 	"node:process": { rooms: ["cli", "main"], because: "the process belongs to the door" },
 };
 
@@ -191,6 +196,7 @@ const files = readdirSync(SRC, { recursive: true, encoding: "utf8" }).filter(
 const NOT_FROM_MAIN: Readonly<Record<string, string>> = {
 	"render/text/render-text.ts": "papers as text, for goldens that can be read and diffed",
 	"build/make-shipped.ts": "the build runs it, and ships what it gives",
+	"cli/paper-worker.ts": "what a thread of the pool runs; it is built as a file of its own",
 	"shipped/built-file.ts": "reads what the build made, for the two modules below",
 	"catalog/shipped-as-built.ts": "the build puts it in the place of catalog/shipped.ts",
 	"paper/words/word-files-as-built.ts": "the build puts it in the place of paper/words/word-files.ts",

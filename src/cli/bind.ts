@@ -1,25 +1,23 @@
 import { join } from "node:path";
-import { Argument, Command, Option } from "commander";
+import { Argument, Command, InvalidArgumentError, Option } from "commander";
+import { hasErrors } from "../diagnostics/diagnostic.ts";
 import { LANGUAGES, type Language, PAPERS, type Paper } from "../document/document.ts";
 import { VERDICTS } from "../document/verdict.ts";
-import {
-	attachmentsOf,
-	calendarFile,
-	composePapers,
-	type PaperRequest,
-	renderEdition,
-	renderPaper,
-	renderTableFiles,
-	renderTablesAsJson,
-} from "../pipeline.ts";
+import type { Findings } from "../paper/context.ts";
+import { attachmentsOf, calendarFile, composePapers, fileSlug, type PaperRequest } from "../pipeline.ts";
+import type { Surroundings, Understanding } from "../understand.ts";
 import type { UnitSystem } from "../units/format.ts";
 import { EXIT } from "./exit-codes.ts";
-import { writeWhole } from "./files.ts";
+import { FileFault } from "./file-fault.ts";
 import { commaList } from "./options.ts";
+import { openPaperPool, type PaperPool, usualThreads } from "./paper-pool.ts";
 import type { Session } from "./program.ts";
-import { readWell, rulesOption } from "./read-well.ts";
-import { openShipped } from "./shipped.ts";
+import { nameOf } from "./read-bytes.ts";
+import { rulesOption, tellDiagnostics, understandFile } from "./read-well.ts";
+import type { PaperSet } from "./set-paper.ts";
+import { openShipped, readRulesFiles, type ShippedData } from "./shipped.ts";
 import { terminal } from "./terminal.ts";
+import { type NewFile, writeSet } from "./write-set.ts";
 
 interface BindOptions {
 	readonly for: readonly Paper[];
@@ -31,6 +29,7 @@ interface BindOptions {
 	readonly with: readonly Extra[];
 	readonly strict?: boolean;
 	readonly rules: readonly string[];
+	readonly threads: number;
 }
 
 /** What may be written beside the papers. */
@@ -68,6 +67,9 @@ export const bindCommand = (session: Session): Command =>
 		)
 		.addOption(rulesOption())
 		.option("--strict", "exit with 2 if a check is not met or cannot be told")
+		.addOption(
+			new Option("--threads <number>", "papers set at once").argParser(threadCount).default(usualThreads()),
+		)
 		.addHelpText(
 			"after",
 			"\nExample:\n  casebound bind my-well.yaml --for regulator,crew --job pumping --out papers",
@@ -81,41 +83,73 @@ export const bindCommand = (session: Session): Command =>
 				return;
 			}
 			const shipped = openShipped();
-			for (const [i, file] of files.entries()) {
-				if (terminal.watched && files.length > 1) terminal.err(`${i + 1} of ${files.length}: ${file}`);
-				await bindOne(file, options, shipped, session);
+			const ownRules = readRulesFiles(options.rules);
+			const pool = await openPaperPool(files.length * options.for.length > 1 ? options.threads : 1);
+			const taken: Taken = new Map();
+			// One well is prepared while the papers of the one before are set; no more than two are held at once.
+			let before = Promise.resolve();
+			try {
+				for (const [i, file] of files.entries()) {
+					const prepared = prepare(file, options, ownRules, shipped, taken);
+					const papers = Promise.allSettled(prepared.tasks.map(pool.set));
+					await before;
+					if (terminal.watched && files.length > 1)
+						terminal.err(`${i + 1} of ${files.length}: ${nameOf(file)}`);
+					before = finish(prepared, papers, options, session);
+					if (pool.atOnce === 1) await before;
+				}
+				await before;
+			} finally {
+				await pool.close();
 			}
 		});
 
-/** Tables beside the paper: a folder of CSV files, and one JSON file. */
-const writeTables = async (
-	{ name, paper }: ReturnType<typeof composePapers>["documents"][number],
-	options: BindOptions,
-): Promise<readonly string[]> => {
-	const written: string[] = [];
-	if (options.with.includes("csv")) {
-		const folder = join(options.out, `${name}.tables`);
-		const tables = await renderTableFiles(paper);
-		for (const table of tables)
-			writeWhole(join(folder, `${table.name}.csv`), table.text, { mayReplace: true });
-		written.push(`  ${folder}  ${tables.length} table${tables.length === 1 ? "" : "s"}`);
-	}
-	if (options.with.includes("json")) {
-		const target = join(options.out, `${name}.tables.json`);
-		writeWhole(target, await renderTablesAsJson(paper), { mayReplace: true });
-		written.push(`  ${target}`);
-	}
-	return written;
+const MOST_THREADS = 64;
+
+const threadCount = (text: string): number => {
+	const count = Number(text);
+	if (!Number.isInteger(count) || count < 1 || count > MOST_THREADS)
+		throw new InvalidArgumentError(`write a whole number from 1 to ${MOST_THREADS}.`);
+	return count;
 };
 
-const bindOne = async (
+/** What the names of files begin with, and the definition whose they are. */
+type Taken = Map<string, string>;
+
+/** A well whose papers are composed and not yet set; or what keeps it from that, to be told in its turn. */
+interface Prepared {
+	readonly understanding?: Understanding;
+	readonly findings?: Findings;
+	readonly tasks: readonly Parameters<PaperPool["set"]>[0][];
+	readonly otherJobs: readonly string[];
+	readonly refused?: { readonly why: string; readonly exit: (typeof EXIT)[keyof typeof EXIT] };
+}
+
+const prepare = (
 	file: string,
 	options: BindOptions,
-	shipped: ReturnType<typeof openShipped>,
-	session: Session,
-): Promise<void> => {
-	const findings = readWell(file, options.rules, shipped, session);
-	if (findings === undefined) return;
+	ownRules: Surroundings["ownRules"],
+	shipped: ShippedData,
+	taken: Taken,
+): Prepared => {
+	const nothing = { tasks: [], otherJobs: [] };
+	let understanding: Understanding;
+	try {
+		understanding = understandFile(file, ownRules, shipped);
+	} catch (cause) {
+		// One file that cannot be read keeps no other from being bound.
+		if (!(cause instanceof FileFault)) throw cause;
+		return { ...nothing, refused: { why: cause.message, exit: cause.exit } };
+	}
+	const { findings } = understanding;
+	if (findings === undefined) return { ...nothing, understanding };
+	const slug = fileSlug(findings.well.identity.name);
+	const other = taken.get(slug);
+	if (other !== undefined) {
+		const why = `${nameOf(file)}: its papers would take the names of those of ${nameOf(other)} (${slug}); bind one of them into another folder`;
+		return { ...nothing, understanding, refused: { why, exit: EXIT.cannotWrite } };
+	}
+	taken.set(slug, file);
 	const requests = options.for.map(
 		(paper): PaperRequest => ({
 			paper,
@@ -126,60 +160,98 @@ const bindOne = async (
 		}),
 	);
 	const papers = composePapers(findings, requests);
-	if (papers.unknownJob !== undefined) {
-		terminal.err(
-			`casebound: no job "${papers.unknownJob.asked}" here; the jobs are: ${papers.unknownJob.jobs.join(", ")}`,
-		);
-		session.end(EXIT.usage);
-		return;
+	const why = unknownOf(papers);
+	if (why !== undefined) return { ...nothing, understanding, refused: { why, exit: EXIT.usage } };
+	const tasks = papers.documents.map(({ name, paper }) => ({
+		name,
+		paper,
+		attachments: attachmentsOf(findings, paper),
+		html: options.with.includes("html"),
+		csv: options.with.includes("csv"),
+		json: options.with.includes("json"),
+	}));
+	return { understanding, findings, tasks, otherJobs: papers.otherJobs };
+};
+
+const unknownOf = ({ unknownJob, unknownNeighbor }: ReturnType<typeof composePapers>): string | undefined => {
+	if (unknownJob !== undefined)
+		return `no job "${unknownJob.asked}" here; the jobs are: ${unknownJob.jobs.join(", ")}`;
+	if (unknownNeighbor === undefined) return undefined;
+	const { asked, neighbors } = unknownNeighbor;
+	return neighbors.length === 0
+		? `no neighbor "${asked}" here; the definition names none under site, neighbors`
+		: `no neighbor "${asked}" here; the neighbors are: ${neighbors.join(", ")}`;
+};
+
+/** Tells the faults of a well, or writes what was set of it and tells of that. */
+const finish = async (
+	{ understanding, findings, tasks, otherJobs, refused }: Prepared,
+	setting: Promise<readonly PromiseSettledResult<PaperSet>[]>,
+	options: BindOptions,
+	session: Session,
+): Promise<void> => {
+	if (understanding !== undefined) {
+		tellDiagnostics(understanding, { language: "en", units: understanding.units });
+		if (hasErrors(understanding.diagnostics)) session.end(EXIT.badDefinition);
 	}
-	if (papers.unknownNeighbor !== undefined) {
-		const { asked, neighbors } = papers.unknownNeighbor;
-		terminal.err(
-			neighbors.length === 0
-				? `casebound: no neighbor "${asked}" here; the definition names none under site, neighbors`
-				: `casebound: no neighbor "${asked}" here; the neighbors are: ${neighbors.join(", ")}`,
-		);
-		session.end(EXIT.usage);
-		return;
+	if (refused !== undefined) {
+		terminal.err(`casebound: ${refused.why}`);
+		session.end(refused.exit);
 	}
-	const written: string[] = [];
-	for (const document of papers.documents) {
-		const rendered = await renderPaper(document.paper, attachmentsOf(findings, document.paper));
-		if (rendered.findings.length > 0) {
-			for (const finding of rendered.findings)
-				terminal.err(
-					`casebound: ${document.name} page ${finding.page ?? "?"}: ${finding.kind}: ${finding.text ?? ""} ${finding.detail ?? ""}`,
-				);
-			terminal.err(`casebound: ${document.name} does not set cleanly and was not written`);
+	if (findings === undefined || refused !== undefined) return;
+	const files: NewFile[] = [];
+	const told: string[] = [];
+	const tell = (name: string, more = ""): void => void told.push(`  ${join(options.out, name)}${more}`);
+	for (const [i, outcome] of (await setting).entries()) {
+		if (outcome.status === "rejected") throw outcome.reason;
+		const { findings: faults, pages, files: made } = outcome.value;
+		const name = tasks[i]?.name ?? "";
+		for (const { page, kind, text, detail } of faults)
+			terminal.err(`casebound: ${name} page ${page}: ${kind}: ${text} ${detail}`);
+		if (faults.length > 0) {
+			terminal.err(`casebound: ${name} does not set cleanly and was not written`);
 			session.end(EXIT.fault);
-			continue;
 		}
-		const target = join(options.out, `${document.name}.pdf`);
-		writeWhole(target, rendered.bytes, { mayReplace: true });
-		written.push(`  ${target}  ${rendered.pages} page${rendered.pages === 1 ? "" : "s"}`);
-		if (options.with.includes("html")) {
-			const edition = join(options.out, `${document.name}.html`);
-			writeWhole(edition, await renderEdition(document.paper), { mayReplace: true });
-			written.push(`  ${edition}`);
-		}
-		written.push(...(await writeTables(document, options)));
+		for (const each of made)
+			tell(each.name, each.name.endsWith(".pdf") ? `  ${counted(pages, "page")}` : tables(each));
+		files.push(...made);
 	}
 	if (options.with.includes("calendar")) {
 		const { name, text } = await calendarFile(findings, options.lang);
-		const target = join(options.out, name);
-		writeWhole(target, text, { mayReplace: true });
-		const days = findings.due.filter(({ sent }) => sent === undefined).length;
-		written.push(`  ${target}  ${days} deadline${days === 1 ? "" : "s"}`);
+		files.push({ name, content: text });
+		tell(name, `  ${counted(findings.due.filter(({ sent }) => sent === undefined).length, "deadline")}`);
+	}
+	const { identity } = findings.well;
+	const revision = identity.revisions?.at(-1)?.id;
+	let beside: readonly string[];
+	try {
+		beside = await writeSet(options.out, {
+			slug: fileSlug(identity.name),
+			well: identity.name,
+			...(revision === undefined ? {} : { revision }),
+			definition: findings.digest,
+			files,
+		});
+	} catch (cause) {
+		if (!(cause instanceof FileFault)) throw cause;
+		terminal.err(`casebound: ${cause.message}`);
+		session.end(cause.exit);
+		return;
 	}
 	const { counts } = findings.judgement;
 	terminal.out(
 		[
-			`${findings.well.identity.name}, revision ${findings.well.identity.revisions?.at(-1)?.id ?? "–"} (${findings.digest})`,
-			...written,
+			`${identity.name}, revision ${revision ?? "–"} (${findings.digest})`,
+			...told,
+			...beside.map((line) => `  ${line}`),
 			`  rule checks: ${VERDICTS.map((verdict) => `${counts[verdict]} ${verdict}`).join(" · ")} (not an opinion on the law)`,
-			...(papers.otherJobs.length > 0 ? [`  other crew packs: --job ${papers.otherJobs.join(" | ")}`] : []),
+			...(otherJobs.length > 0 ? [`  other crew packs: --job ${otherJobs.join(" | ")}`] : []),
 		].join("\n"),
 	);
 	if (options.strict === true && counts["not met"] + counts["cannot tell"] > 0) session.end(EXIT.verdicts);
 };
+
+const counted = (count: number, thing: string): string => `${count} ${thing}${count === 1 ? "" : "s"}`;
+
+const tables = ({ content }: NewFile): string =>
+	Array.isArray(content) ? `  ${counted(content.length, "table")}` : "";

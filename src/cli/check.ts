@@ -7,8 +7,8 @@ import { EXIT } from "./exit-codes.ts";
 import { findingsJson } from "./findings-json.ts";
 import { findingsText } from "./findings-text.ts";
 import type { Session } from "./program.ts";
-import { rulesOption, tellDiagnostics, understandFile } from "./read-well.ts";
-import { openShipped } from "./shipped.ts";
+import { rulesOption, tellDiagnostics, understandOrTell } from "./read-well.ts";
+import { openShipped, readRulesFiles } from "./shipped.ts";
 import { terminal } from "./terminal.ts";
 
 interface CheckOptions {
@@ -44,9 +44,11 @@ export const checkCommand = (session: Session): Command =>
 		.addHelpText("after", "\nExample:\n  casebound check my-well.yaml --strict")
 		.action((files: readonly string[], options: CheckOptions) => {
 			const shipped = openShipped();
+			const ownRules = readRulesFiles(options.rules);
 			const documents: object[] = [];
 			for (const file of files) {
-				const understanding = understandFile(file, options.rules, shipped);
+				const understanding = understandOrTell(file, ownRules, shipped, session);
+				if (understanding === undefined) continue;
 				if (hasErrors(understanding.diagnostics)) session.end(EXIT.badDefinition);
 				const { findings } = understanding;
 				const reader: Reader = { language: options.lang, units: options.units ?? understanding.units };

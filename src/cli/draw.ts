@@ -2,14 +2,14 @@ import { join } from "node:path";
 import { Argument, Command, Option } from "commander";
 import type { Language } from "../document/document.ts";
 import { DRAWING_WORDS } from "../drawing/drawing-words.ts";
-import { drawings, renderPicture } from "../pipeline.ts";
+import { drawings, fileSlug, renderPicture } from "../pipeline.ts";
 import { renderSvg } from "../render/svg/render-svg.ts";
 import type { UnitSystem } from "../units/format.ts";
-import { writeWhole } from "./files.ts";
 import type { Session } from "./program.ts";
 import { readWell, rulesOption } from "./read-well.ts";
 import { openShipped } from "./shipped.ts";
 import { terminal } from "./terminal.ts";
+import { type NewFile, writeSet } from "./write-set.ts";
 
 interface DrawOptions {
 	readonly out: string;
@@ -38,13 +38,20 @@ export const drawCommand = (session: Session): Command =>
 		.action(async (file: string, options: DrawOptions) => {
 			const findings = readWell(file, options.rules, openShipped(), session);
 			if (findings === undefined) return;
-			const write = (name: string, content: Uint8Array | string): void => {
-				const target = join(options.out, name);
-				writeWhole(target, content, { mayReplace: true });
-				terminal.out(target);
-			};
+			const files: NewFile[] = [];
 			for (const { name, drawing } of drawings(findings, options.units, options.lang)) {
-				write(`${name}.svg`, renderSvg(drawing));
-				if (options.png === true) write(`${name}.png`, await renderPicture(drawing));
+				files.push({ name: `${name}.svg`, content: renderSvg(drawing) });
+				if (options.png === true) files.push({ name: `${name}.png`, content: await renderPicture(drawing) });
 			}
+			const { identity } = findings.well;
+			const revision = identity.revisions?.at(-1)?.id;
+			const beside = await writeSet(options.out, {
+				slug: fileSlug(identity.name),
+				well: identity.name,
+				...(revision === undefined ? {} : { revision }),
+				definition: findings.digest,
+				files,
+			});
+			for (const { name } of files) terminal.out(join(options.out, name));
+			for (const line of beside) terminal.err(`casebound: ${line}`);
 		});

@@ -1,10 +1,10 @@
 import { readFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { Argument, Command, Option } from "commander";
-import { writeWhole } from "./files.ts";
 import type { Session } from "./program.ts";
 import { STARTERS_FOLDER, sideFilesOf, starterNames } from "./starters.ts";
 import { terminal } from "./terminal.ts";
+import { writeNew } from "./write-new.ts";
 
 /** `casebound new`: a definition to begin from, with the files it draws on. Never replaces a file. */
 export const newCommand = (_session: Session): Command =>
@@ -13,13 +13,12 @@ export const newCommand = (_session: Session): Command =>
 		.addOption(new Option("--starter <name>", "which starter").choices(starterNames()).default("horizontal"))
 		.addHelpText("after", "\nExample:\n  casebound new my-well.yaml --starter vertical-metric")
 		.action((file: string, options: { readonly starter: string }) => {
-			const text = readFileSync(new URL(`${options.starter}.yaml`, STARTERS_FOLDER), "utf8");
 			const beside = sideFilesOf(options.starter);
-			for (const name of beside)
-				writeWhole(join(dirname(file), name), readFileSync(new URL(name, STARTERS_FOLDER)), {
-					mayReplace: false,
-				});
-			writeWhole(file, text, { mayReplace: false });
+			const shipped = (name: string): Uint8Array => readFileSync(new URL(name, STARTERS_FOLDER));
+			writeNew([
+				{ place: file, content: shipped(`${options.starter}.yaml`) },
+				...beside.map((name) => ({ place: join(dirname(file), name), content: shipped(name) })),
+			]);
 			terminal.out(`wrote ${[file, ...beside.map((name) => join(dirname(file), name))].join(", ")}`);
 			terminal.out(`next: casebound check ${file}`);
 		});

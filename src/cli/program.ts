@@ -1,7 +1,7 @@
 import { Command, CommanderError } from "commander";
 import { COMMANDS, type Listed } from "./commands.ts";
 import { EXIT, type ExitCode } from "./exit-codes.ts";
-import { FileFault } from "./files.ts";
+import { FileFault } from "./file-fault.ts";
 import { SeedFault } from "./seed-fault.ts";
 import { outcomeOfOutput, terminal } from "./terminal.ts";
 import { VERSION } from "./version.ts";

@@ -1,14 +1,16 @@
-import { readFileSync, realpathSync } from "node:fs";
+import { realpathSync } from "node:fs";
 import { Option } from "commander";
 import { hasErrors } from "../diagnostics/diagnostic.ts";
 import { printDiagnostics } from "../diagnostics/print.ts";
 import type { Reader } from "../messages/print.ts";
 import type { Findings } from "../paper/context.ts";
+import { LARGEST_TABLE } from "../source/decode-text.ts";
 import { type FileAccess, filesBeside } from "../source/locate-files.ts";
-import { type Understanding, understand } from "../understand.ts";
+import { type Surroundings, type Understanding, understand } from "../understand.ts";
 import { EXIT } from "./exit-codes.ts";
-import { readBytes } from "./files.ts";
+import { FileFault } from "./file-fault.ts";
 import type { Session } from "./program.ts";
+import { bytesOf, nameOf, readBytes } from "./read-bytes.ts";
 import { readRulesFiles, type ShippedData } from "./shipped.ts";
 import { terminal } from "./terminal.ts";
 
@@ -21,14 +23,31 @@ export const rulesOption = (): Option =>
 /** Reads a definition and everything it draws on; faults are in the understanding, not thrown. */
 export const understandFile = (
 	file: string,
-	rules: readonly string[],
+	ownRules: Surroundings["ownRules"],
 	shipped: ShippedData,
 ): Understanding => {
 	const { catalog, version } = shipped;
 	return understand(
-		{ name: file, bytes: readBytes(file) },
-		{ catalog, version, readFile: filesBeside(file, disk), ownRules: readRulesFiles(rules) },
+		{ name: nameOf(file), bytes: readBytes(file) },
+		{ catalog, version, readFile: filesBeside(file, disk), ownRules },
 	);
+};
+
+/** As `understandFile`; of several files, one that cannot be read is told of and keeps no other from being read. */
+export const understandOrTell = (
+	file: string,
+	ownRules: Surroundings["ownRules"],
+	shipped: ShippedData,
+	session: Session,
+): Understanding | undefined => {
+	try {
+		return understandFile(file, ownRules, shipped);
+	} catch (cause) {
+		if (!(cause instanceof FileFault)) throw cause;
+		terminal.err(`casebound: ${cause.message}`);
+		session.end(cause.exit);
+		return undefined;
+	}
 };
 
 export const tellDiagnostics = ({ diagnostics, texts }: Understanding, reader?: Reader): void => {
@@ -49,7 +68,7 @@ export const readWell = (
 	shipped: ShippedData,
 	session: Session,
 ): Findings | undefined => {
-	const understanding = understandFile(file, rules, shipped);
+	const understanding = understandFile(file, readRulesFiles(rules), shipped);
 	tellDiagnostics(understanding, { language: "en", units: understanding.units });
 	if (hasErrors(understanding.diagnostics)) session.end(EXIT.badDefinition);
 	return understanding.findings;
@@ -64,5 +83,5 @@ const disk: FileAccess = {
 			return undefined;
 		}
 	},
-	readBytes: (path) => readFileSync(path),
+	readBytes: (path) => bytesOf(path, LARGEST_TABLE),
 };

@@ -7,7 +7,7 @@ import type { SourceText } from "../diagnostics/source-text.ts";
 import { decodeText } from "../source/decode-text.ts";
 import { readYaml } from "../source/read-yaml.ts";
 import type { Surroundings } from "../understand.ts";
-import { readBytes } from "./files.ts";
+import { readBytes } from "./read-bytes.ts";
 import { SeedFault } from "./seed-fault.ts";
 import { terminal } from "./terminal.ts";
 import { VERSION } from "./version.ts";

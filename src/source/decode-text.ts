@@ -16,7 +16,8 @@ const tooLarge = (size: number, most: number, file: string): Diagnostic =>
 		{
 			what: "the file is larger than any well needs",
 			expected: `${bytes(most)} at most`,
-			found: bytes(size),
+			// Whoever reads a file reads one byte beyond what is allowed, and does not know how many follow.
+			found: size === most + 1 ? "more than that" : bytes(size),
 			mend: "check that this is the file you meant",
 		},
 	);

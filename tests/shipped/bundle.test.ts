@@ -52,15 +52,15 @@ describe("the bundle", () => {
 	it("tells places of the sources in a stack", () => {
 		const file = chunk("check");
 		const lines = readFileSync(file, "utf8").split("\n");
-		const line = lines.findIndex((text) => text.includes("const verdictText"));
-		const column = lines[line]?.indexOf("verdictText") ?? 0;
+		const line = lines.findIndex((text) => text.includes("const checkCommand"));
+		const column = lines[line]?.indexOf("checkCommand") ?? 0;
 		const told = readableStack(
-			`Error: x\n    at verdictText (${pathToFileURL(file).href}:${line + 1}:${column + 1})`,
+			`Error: x\n    at checkCommand (${pathToFileURL(file).href}:${line + 1}:${column + 1})`,
 		);
 		const [, place] = told.split("\n");
-		expect(place).toMatch(/^ {4}at verdictText \(src\/cli\/check\.ts:\d+:\d+\)$/u);
+		expect(place).toMatch(/^ {4}at checkCommand \(src\/cli\/check\.ts:\d+:\d+\)$/u);
 		const source = readFileSync(new URL("../../src/cli/check.ts", import.meta.url), "utf8").split("\n");
-		expect(source[Number(/:(\d+):/u.exec(place ?? "")?.[1]) - 1]).toContain("const verdictText");
+		expect(source[Number(/:(\d+):/u.exec(place ?? "")?.[1]) - 1]).toContain("const checkCommand");
 		expect(readableStack("at x (file:///nowhere/y.js:1:2)")).toBe("at x (file:///nowhere/y.js:1:2)");
 	});
 });
