@@ -4,6 +4,7 @@ import type { Drawing } from "../document/shapes.ts";
 import type { PaperContext } from "./context.ts";
 import { forPaper } from "./for-paper.ts";
 import { jobName } from "./jobs.ts";
+import { isBuilt, isFinished } from "./narrative/done.ts";
 import { narrative } from "./narrative/narrative.ts";
 import { PARTS } from "./parts/index.ts";
 import { named } from "./parts/part.ts";
@@ -42,7 +43,7 @@ export const composePaper = (asked: PaperContext): PaperDocument => {
 	const sections = filled.map(
 		({ section, blocks }, i): Section => ({
 			id: section.id,
-			title: section.title,
+			title: (isFinished(context) ? section.titleDone : undefined) ?? section.title,
 			...(order.numbered ? { number: section.appendix ? letter(i - body) : String(i + 1) } : {}),
 			...(section.newPage || (section.appendix && i === body) ? { newPage: true } : {}),
 			...(section.appendix ? { appendix: true } : {}),
@@ -55,7 +56,11 @@ export const composePaper = (asked: PaperContext): PaperDocument => {
 		language: context.words.language,
 		units: context.units,
 		setting: order.setting,
-		imprint: imprint(context, order.title, order.subtitle),
+		imprint: imprint(
+			context,
+			(isBuilt(context) ? order.titleBuilt : undefined) ?? order.title,
+			order.subtitle,
+		),
 		sections,
 	};
 };

@@ -57,8 +57,9 @@ export const standoffResults = (context: JobContext): readonly StandoffResults[]
 const standoffAt = (context: JobContext, name: string, md: Depth): StandoffResults | undefined => {
 	const { well, path, string, gaps, at } = context;
 	const key = `cement.${string.id}.standoff.${name}`;
-	const run = runAt(string.centralizers, md.value);
 	const pipe = sectionAt(string.sections, md.value);
+	// The lowest centralizer may sit anywhere on the lowest joint, as the rules that ask for one there have it.
+	const run = runAt(string.centralizers, md.value, name === "shoe" ? pipe?.joint?.value : undefined);
 	const hole = holeAt(well.holes, md.value - 1e-6);
 	const mud = string.hole.fluid?.density;
 	if (run === undefined) return gaps.missing(key, "No centralizers stand there.", [[...at, "centralizers"]]);
@@ -120,10 +121,10 @@ const standoffAt = (context: JobContext, name: string, md: Depth): StandoffResul
 	};
 };
 
-/** The closest-spaced run over a depth; ends count. */
-const runAt = (runs: readonly CentralizerRun[], md: number): CentralizerRun | undefined =>
+/** The closest-spaced run over a depth, or within reach above it; ends count. */
+const runAt = (runs: readonly CentralizerRun[], md: number, reach = 1): CentralizerRun | undefined =>
 	runs
-		.filter(({ top, bottom }) => md >= top.value - 1 && md <= bottom.value + 1)
+		.filter(({ top, bottom }) => md >= top.value - 1 && (md <= bottom.value + 1 || md < bottom.value + reach))
 		.sort((a, b) => a.everyJoints.value - b.everyJoints.value)[0];
 
 const heldAt = (

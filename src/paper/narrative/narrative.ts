@@ -1,4 +1,5 @@
 import type { PaperContext } from "../context.ts";
+import { doneWords } from "./done.ts";
 import { neighborWords } from "./neighbor.ts";
 import { peopleWords } from "./people.ts";
 import { roadWords } from "./road.ts";
@@ -14,6 +15,7 @@ export const narrative = (context: PaperContext): Readonly<Record<string, unknow
 	...wellWords(context),
 	...waterWords(context),
 	...treatmentWords(context),
+	...doneWords(context),
 	...roadWords(context),
 	...peopleWords(context),
 	...neighborWords(context),

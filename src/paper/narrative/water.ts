@@ -50,15 +50,9 @@ export const waterWords = (context: PaperContext): Record<string, unknown> => {
 		})),
 		all_planned: columns.length > 0 && columns.every((column) => column.evidence === "planned"),
 		surface_fluid: sayText(asGiven(context, hole?.fluid?.kind)),
-		protecting_test: say(context, protecting?.pressureTest?.pressure),
-		protecting_test_minutes: say(context, protecting?.pressureTest?.hold),
 		protecting_wait: say(context, protecting?.cement?.waitOnCement, { unit: "hr", decimals: 0 }),
 		protecting_to_surface: protecting ? results.cement[protecting.id]?.to_surface === true : false,
 		protecting_sacks: say(context, protecting ? results.cement[protecting.id]?.sacks : undefined),
-		protecting_cement_volume: about(
-			context,
-			protecting ? results.cement[protecting.id]?.slurry_volume : undefined,
-		),
 		protecting_gap: about(context, cemented?.annulus_volume),
 		protecting_back:
 			protecting?.cement?.actual === undefined && cemented?.placement?.returns_at_measure !== undefined,

@@ -28,7 +28,6 @@ export const wellWords = (context: PaperContext): Record<string, unknown> => {
 		revision_why: sayText(latest?.why),
 		changed: (identity.revisions?.length ?? 0) > 1,
 		summary: sayText(identity.summary),
-		built: trajectory.basis === "surveyed",
 		horizontal: trajectory.lateral_length !== undefined,
 		lateral: about(context, trajectory.lateral_length),
 		lateral_exact: say(context, trajectory.lateral_length),

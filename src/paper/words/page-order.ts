@@ -4,6 +4,8 @@ export type OrderItem = { readonly words: string } | { readonly part: string };
 export interface OrderSection {
 	readonly id: string;
 	readonly title: string;
+	/** Once the work is finished. */
+	readonly titleDone?: string;
 	readonly newPage: boolean;
 	/** Behind the paper itself: detail that a reader looks up and need not read. Lettered, where sections are numbered. */
 	readonly appendix: boolean;
@@ -13,6 +15,8 @@ export interface OrderSection {
 /** The page order of one paper in one language: `templates/<language>/<paper>/order.yaml`. */
 export interface PageOrder {
 	readonly title: string;
+	/** Of a well that has been drilled. */
+	readonly titleBuilt?: string;
 	readonly subtitle?: string;
 	readonly numbered: boolean;
 	readonly setting: "office" | "public" | "field";
@@ -41,6 +45,7 @@ export const pageOrder = (data: unknown, file: string): PageOrder => {
 		fail(`setting "${setting}" is unknown`);
 	return {
 		title: words(root["title"], "title"),
+		...(root["title_built"] === undefined ? {} : { titleBuilt: words(root["title_built"], "title_built") }),
 		...(root["subtitle"] === undefined ? {} : { subtitle: words(root["subtitle"], "subtitle") }),
 		numbered: root["numbered"] === true,
 		setting: setting as PageOrder["setting"],
@@ -52,6 +57,9 @@ export const pageOrder = (data: unknown, file: string): PageOrder => {
 			return {
 				id: words(section["id"], `sections[${i}].id`),
 				title: words(section["title"], `sections[${i}].title`),
+				...(section["title_done"] === undefined
+					? {}
+					: { titleDone: words(section["title_done"], `sections[${i}].title_done`) }),
 				newPage: section["new_page"] === true,
 				appendix: section["appendix"] === true,
 				content: content.map((item: unknown, j: number): OrderItem => {
