@@ -78,7 +78,7 @@ const records = (to: {
 	["equivalent: 13.8 ppg, outcome: held", to.shoe],
 	["pressure: 9560 psi, hold: 30 min, fall: 0.8 %", to.test],
 	["high: 3050 psi, held: true", to.stack],
-	[", actual: { highest: 505 psi }", to.annulus],
+	[", actual: { highest: 470 psi }", to.annulus],
 	[WINDOW, WINDOW.replace("actual:", `${to.window ?? ""}actual:`)],
 ];
 
@@ -92,7 +92,7 @@ const AT = records({
 	shoe: "equivalent: 13.8 ppg, outcome: held",
 	test: "pressure: 9500 psi, hold: 30 min, fall: 10 %",
 	stack: "high: 3000 psi, held: true",
-	annulus: ", actual: { highest: 650 psi }",
+	annulus: ", actual: { highest: 500 psi }",
 	window: "density_window: 0.2 ppg\n      ",
 });
 const BETWEEN = records({
@@ -105,7 +105,7 @@ const BETWEEN = records({
 	shoe: "equivalent: 11.9 ppg, outcome: leaked off",
 	test: "pressure: 9499 psi, hold: 29 min, fall: 10.1 %",
 	stack: "high: 2999 psi, held: true",
-	annulus: ", actual: { highest: 651 psi }",
+	annulus: ", actual: { highest: 501 psi }",
 	window: "density_window: 0.1 ppg\n      ",
 });
 const OVER = records({
