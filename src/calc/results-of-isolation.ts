@@ -2,8 +2,12 @@ import type { Known, KnownTable } from "../cite/known.ts";
 import type { DepthMark, HoleMark } from "./result-marks.ts";
 
 export interface IsolationResults {
-	/** Surface shoe below the base of protected water; negative when above. By the string that protects the water. */
+	/**
+	 * The string that protects the water: the surface string, if its shoe lies below the base of protected water and its
+	 * cement spans it, and no other in its stead; of a well without one, the outermost that does both.
+	 */
 	readonly protecting_string?: string;
+	/** Its shoe below the base of protected water. */
 	readonly shoe_below_protected_water?: Known<"offset">;
 	/** Vertical rock between the base of protected water and the shallowest perforation. */
 	readonly protected_water_to_top_perforation?: Known<"offset">;

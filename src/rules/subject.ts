@@ -1,6 +1,9 @@
 import type { StringSelector, SubjectKind } from "../catalog/limits/vocabulary.ts";
 import type { Neighbor, OffsetWell } from "../definition/definition.ts";
+import { rolesOf } from "../well/roles.ts";
 import type { AnnulusLimit, CasingString, Hole, Well } from "../well/well.ts";
+
+export { type Role, rolesOf } from "../well/roles.ts";
 
 /** What one finding is made on. */
 export type Subject =
@@ -21,35 +24,6 @@ export type Subject =
 export type PreventerStack = NonNullable<NonNullable<Well["wellControl"]>["preventers"]>[number];
 
 export type StringSubject = Extract<Subject, { kind: "string" }>;
-
-/** What the trade calls a string. A production liner is both `production` and `liner`. */
-export type Role = "conductor" | "surface" | "intermediate" | "production" | "liner" | "tieback";
-
-const ROLE_WORDS: Readonly<Record<Exclude<Role, "tieback">, readonly string[]>> = {
-	conductor: ["conductor", "drive", "structural"],
-	surface: ["surface"],
-	intermediate: ["intermediate", "protective"],
-	production: ["production"],
-	liner: ["liner"],
-};
-
-/**
- * The roles of a string, by the word its short name carries, its kind, and whether it is treated through. Empty where
- * none of these says: a name such as `casing-2` leaves the question open.
- */
-export const rolesOf = (string: CasingString, well: Well): readonly Role[] => {
-	if (string.kind === "tieback") return ["tieback"];
-	const words = string.id.split("-");
-	const named = (Object.keys(ROLE_WORDS) as (keyof typeof ROLE_WORDS)[]).filter((role) =>
-		ROLE_WORDS[role].some((word) => words.includes(word)),
-	);
-	const kind: readonly Role[] = string.kind === "liner" ? ["liner"] : [];
-	const innermost = well.strings.at(-1)?.id === string.id && string.id === well.stimulation?.treatedThrough;
-	const roles = new Set<Role>([...named, ...kind]);
-	if (innermost && !["surface", "intermediate", "conductor"].some((role) => roles.has(role as Role)))
-		roles.add("production");
-	return [...roles];
-};
 
 const isSelected = (string: CasingString, selector: StringSelector, well: Well): boolean => {
 	const roles = rolesOf(string, well);

@@ -1,4 +1,5 @@
 import type { Known } from "../../cite/known.ts";
+import { rolesOf } from "../../well/roles.ts";
 import type { Well } from "../../well/well.ts";
 import { type Gaps, maybe } from "../gaps.ts";
 import type { CementResults, IsolationResults, Results } from "../results.ts";
@@ -92,11 +93,19 @@ const waterResults = (well: Well, before: Before, topPerforation: Tvd | undefine
 		]);
 		return {};
 	}
-	const protecting = protectingString(well, before, base);
+	const must = well.strings.find((string) => rolesOf(string, well).includes("surface"));
+	const protecting =
+		must === undefined
+			? protectingString(well, before, base)
+			: covers(must.id, before, base)
+				? must.id
+				: undefined;
 	if (protecting === undefined)
 		gaps.missing(
 			"isolation.protecting_string",
-			"No string has both its shoe below the base of protected water and cement across it.",
+			must === undefined
+				? "No string has both its shoe below the base of protected water and cement across it."
+				: `The ${must.id} string, which has to protect the water, does not have both its shoe below the base of protected water and cement across it.`,
 			[["casing"]],
 		);
 	const shoe = protecting === undefined ? undefined : before.casing[protecting]?.shoe.tvd;
@@ -123,12 +132,14 @@ const waterResults = (well: Well, before: Before, topPerforation: Tvd | undefine
 export const cementSpans = (job: CementResults | undefined, tvd: number): boolean =>
 	(job?.columns ?? []).some(({ top, bottom }) => top.tvd.value <= tvd && tvd <= bottom.tvd.value);
 
-/** The outermost string whose shoe lies below the water and whose cement spans its base. */
-const protectingString = (well: Well, { casing, cement }: Before, base: Tvd): string | undefined =>
-	well.strings.find(({ id }) => {
-		const pipe = casing[id];
-		return pipe !== undefined && pipe.shoe.tvd.value > base.value && cementSpans(cement[id], base.value);
-	})?.id;
+const covers = (id: string, { casing, cement }: Before, base: Tvd): boolean => {
+	const pipe = casing[id];
+	return pipe !== undefined && pipe.shoe.tvd.value > base.value && cementSpans(cement[id], base.value);
+};
+
+/** Where no string is called surface casing: the outermost whose shoe lies below the water and whose cement spans its base. */
+const protectingString = (well: Well, before: Before, base: Tvd): string | undefined =>
+	well.strings.find(({ id }) => covers(id, before, base))?.id;
 
 const cementAcross = (well: Well, { cement }: Before, base: Tvd) =>
 	well.strings.flatMap(({ id, cement: job }) =>

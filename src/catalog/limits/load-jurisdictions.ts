@@ -26,7 +26,7 @@ export const JURISDICTION_CODES = [
 ] as const;
 
 /** Topics of engineering practice: the files under `seeds/practice/`; a test holds the two equal. */
-export const PRACTICE_TOPICS = ["neighboring-wells", "records", "treatment"] as const;
+export const PRACTICE_TOPICS = ["neighboring-wells", "protected-water", "records", "treatment"] as const;
 
 const unknown = (code: string, index: number): Diagnostic => ({
 	code: "rules/unknown-jurisdiction",

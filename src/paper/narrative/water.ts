@@ -1,5 +1,6 @@
 import type { PaperContext } from "../context.ts";
 import { asGiven, namedInWords } from "../parts/part.ts";
+import { isWaterShownProtected, openOnWater } from "../water-verdict.ts";
 import { about, say, sayText } from "./say.ts";
 
 /** Words about water: where it is, what lies between it and the treated rock, and how that is known. */
@@ -33,6 +34,11 @@ export const waterWords = (context: PaperContext): Record<string, unknown> => {
 		protected_base_by: sayText(protectedWater?.determinedBy),
 		protected_base_reference: sayText(protectedWater?.reference),
 		protected_base_dated: sayText(protectedWater?.dated),
+		// What the public reads of protection follows the verdicts: an open one takes the reassuring words out.
+		water_protected: isWaterShownProtected(context),
+		water_open: [...new Set(openOnWater(context).map(({ check }) => check))].map((check) =>
+			label(`water_open.${check}`),
+		),
 		protecting_string: protecting === undefined ? false : namedInWords(context, protecting.id),
 		protecting_shoe: say(context, protecting ? results.casing[protecting.id]?.shoe.below_ground : undefined),
 		shoe_below_water: say(context, isolation.shoe_below_protected_water),

@@ -1,4 +1,5 @@
 import { cell, textCell } from "../context.ts";
+import { isWaterShownProtected } from "../water-verdict.ts";
 import { asGiven, type Part, quantityColumn, row, table, textColumn, titled } from "./part.ts";
 
 const ROUNDED = { significant: 2 } as const;
@@ -12,7 +13,9 @@ export const headlineFigures: Part = (context) => {
 			value: cell(context, isolation.protected_water_to_top_perforation, ROUNDED),
 			label: label("headline.separation"),
 		},
-		{ value: cell(context, isolation.steel_at_protected_water), label: label("headline.steel") },
+		...(isWaterShownProtected(context)
+			? [{ value: cell(context, isolation.steel_at_protected_water), label: label("headline.steel") }]
+			: []),
 		{
 			value: cell(context, context.results.stimulation?.water_volume, {
 				significant: 2,

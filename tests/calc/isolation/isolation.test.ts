@@ -163,10 +163,12 @@ describe("what stands across protected water", () => {
 		expect(found.undetermined).toEqual([]);
 	});
 
-	test("an outer string that is not cemented across it leaves that to the next", () => {
-		expect(isolation(designed({ surfaceTop: 1200, productionTop: 500 })).protecting_string).toBe(
-			"production",
-		);
+	test("surface casing that does not is not stood in for by the next string", () => {
+		const found = isolation(designed({ surfaceTop: 1200, productionTop: 500 }));
+		expect(found).not.toHaveProperty("protecting_string");
+		expect(found.undetermined.map((g) => g.because)).toEqual([
+			"The surface string, which has to protect the water, does not have both its shoe below the base of protected water and cement across it.",
+		]);
 	});
 
 	test("where no string does, it is said, and nothing stands in for it", () => {
