@@ -135,16 +135,18 @@ export const attachmentsOf = (
 	];
 };
 
-/** Every drawing of the well, with the name its file takes. */
+/** Every drawing of the well as the readers of one paper may see it, with the name its file takes. */
 export const drawings = (
 	findings: Findings,
 	units: UnitSystem,
 	language: Language = "en",
+	paper: Paper = "regulator",
 ): readonly { readonly name: string; readonly drawing: Drawing }[] =>
-	wellDrawings(findings, units, language).map((drawing) => ({
+	wellDrawings(findings, units, language, paper).map((drawing) => ({
 		name: [
 			fileSlug(findings.well.identity.name),
 			drawing.id,
+			paper === "regulator" ? undefined : paper,
 			language === "en" ? undefined : language,
 			units === "field" ? undefined : units,
 		]

@@ -1,6 +1,6 @@
 import { join } from "node:path";
 import { Argument, Command, Option } from "commander";
-import type { Language } from "../document/document.ts";
+import { type Language, PAPERS, type Paper } from "../document/document.ts";
 import { DRAWING_WORDS } from "../drawing/drawing-words.ts";
 import { drawings, fileSlug, renderPicture } from "../pipeline.ts";
 import { renderSvg } from "../render/svg/render-svg.ts";
@@ -15,6 +15,7 @@ interface DrawOptions {
 	readonly out: string;
 	readonly units: UnitSystem;
 	readonly lang: Language;
+	readonly for: Paper;
 	readonly png?: true;
 	readonly rules: readonly string[];
 }
@@ -33,13 +34,18 @@ export const drawCommand = (session: Session): Command =>
 				.choices(Object.keys(DRAWING_WORDS))
 				.default("en"),
 		)
+		.addOption(
+			new Option("--for <paper>", "whose readers the drawings are for: without what is kept from them")
+				.choices([...PAPERS])
+				.default("regulator"),
+		)
 		.addOption(rulesOption())
 		.addHelpText("after", "\nExample:\n  casebound draw my-well.yaml --out papers --units metric --png")
 		.action(async (file: string, options: DrawOptions) => {
 			const findings = readWell(file, options.rules, openShipped(), session);
 			if (findings === undefined) return;
 			const files: NewFile[] = [];
-			for (const { name, drawing } of drawings(findings, options.units, options.lang)) {
+			for (const { name, drawing } of drawings(findings, options.units, options.lang, options.for)) {
 				files.push({ name: `${name}.svg`, content: renderSvg(drawing) });
 				if (options.png === true) files.push({ name: `${name}.png`, content: await renderPicture(drawing) });
 			}

@@ -2,7 +2,7 @@ import type { Block, Section } from "../document/blocks.ts";
 import type { Imprint, PaperDocument } from "../document/document.ts";
 import type { Drawing } from "../document/shapes.ts";
 import type { PaperContext } from "./context.ts";
-import { forPaper } from "./for-paper.ts";
+import { findingsFor } from "./findings-for.ts";
 import { jobName } from "./jobs.ts";
 import { isBuilt, isFinished } from "./narrative/done.ts";
 import { narrative } from "./narrative/narrative.ts";
@@ -20,8 +20,7 @@ import type { OrderSection } from "./words/page-order.ts";
  */
 export const composePaper = (asked: PaperContext): PaperDocument => {
 	const context: PaperContext = {
-		...asked,
-		well: forPaper(asked.well, asked.paper),
+		...findingsFor(asked, asked.paper),
 		...(asked.paper === "answers"
 			? { printedAt: placesIn(composePaper({ ...asked, paper: "regulator" })) }
 			: {}),

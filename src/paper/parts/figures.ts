@@ -1,5 +1,5 @@
 import type { Block } from "../../document/blocks.ts";
-import type { Language } from "../../document/document.ts";
+import type { Language, Paper } from "../../document/document.ts";
 import type { Drawing } from "../../document/shapes.ts";
 import { isolationCloseUp } from "../../drawing/close-up/isolation-close-up.ts";
 import { DRAWING_WORDS } from "../../drawing/drawing-words.ts";
@@ -15,6 +15,7 @@ import { treatmentPlot } from "../../drawing/treatment/treatment-plot.ts";
 import type { DrawingWords } from "../../drawing/words.ts";
 import type { UnitSystem } from "../../units/format.ts";
 import type { Findings, PaperContext } from "../context.ts";
+import { findingsFor } from "../findings-for.ts";
 import type { Part } from "./part.ts";
 
 /** Width of the text column [pt]. */
@@ -188,8 +189,9 @@ export const wellDrawings = (
 	findings: Findings,
 	units: UnitSystem,
 	language: Language = "en",
+	paper: Paper = "regulator",
 ): readonly Drawing[] => {
-	const context = { ...findings, units, language };
+	const context = { ...findingsFor(findings, paper), units, language };
 	const sketches: readonly (readonly [Sketch, number])[] = [
 		[schematic("full"), 570],
 		[schematic("plain"), 500],
