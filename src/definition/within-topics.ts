@@ -8,6 +8,7 @@ import { PATH_GIVEN_BY } from "./offset-wells.ts";
 import { sameNames } from "./same-names.ts";
 import { fieldAt } from "./schema-walk.ts";
 import { lowBelowHigh, sharesOfWhole } from "./shares-and-ranges.ts";
+import { implausibleDates, spudAndSchedule } from "./spud-and-dates.ts";
 
 /*
  * Rules that bind several entries of one topic. They read the tree as written, not the parsed one, so that they speak
@@ -19,6 +20,8 @@ export const withinTopics = (tree: unknown): readonly Diagnostic[] => [
 	...duplicates(tree),
 	...sameNames(tree),
 	...datesInOrder(tree),
+	...spudAndSchedule(tree),
+	...implausibleDates(tree),
 	...sharesOfWhole(tree),
 	...lowBelowHigh(tree),
 	...choices(tree),

@@ -1,6 +1,7 @@
 import type { Rule } from "../catalog/limits/limit.ts";
 import { BY_WHAT_IT_HAS, CHECK_LIMITS, type StringSelector } from "../catalog/limits/vocabulary.ts";
 import type { Well } from "../well/well.ts";
+import { missingAt } from "./case.ts";
 import { SEARCHED } from "./distances.ts";
 import { cannotTell, doesNotApply, type Outcome } from "./outcome.ts";
 import { annuliOf, type Subject, selectStrings, unplacedStrings } from "./subject.ts";
@@ -11,6 +12,9 @@ const NONE_HAS: Readonly<Partial<Record<StringSelector, string>>> = {
 	"shoe test recorded": "no shoe test is recorded.",
 	"pressure test recorded": "no casing test is recorded.",
 };
+
+/** Lines that bound every well's land, near or far. */
+const EVERYWHERE: ReadonlySet<string> = new Set(["lease line", "property line"]);
 
 /** What a rule is asked of in this well, or why of nothing. */
 export const subjectsOfRule = (rule: Rule, well: Well): readonly Subject[] | Outcome => {
@@ -69,6 +73,13 @@ export const subjectsOfRule = (rule: Rule, well: Well): readonly Subject[] | Out
 /** Of a rule on neighbors of which none is listed: whether that means that there are none. */
 export const noneListed = (well: Well, kinds: readonly string[]): Outcome => {
 	const named = kinds.join(" or ");
+	const always = kinds.find((kind) => EVERYWHERE.has(kind));
+	// What every well has near it is not absent because nobody listed it.
+	if (always !== undefined)
+		return cannotTell(
+			[missingAt(`distance to the ${always}`, "site", "neighbors")],
+			`no ${named} is listed; every well has one.`,
+		);
 	return well.site.neighbors_complete === true
 		? doesNotApply(`no ${named} is listed, and the list of neighbors is stated to be complete.`)
 		: cannotTell(

@@ -1,5 +1,5 @@
 import type { Catalog } from "../catalog/catalog.ts";
-import type { Definition } from "../definition/definition.ts";
+import type { Definition, Schedule } from "../definition/definition.ts";
 import type { Checked } from "../diagnostics/diagnostic.ts";
 import { checkCementColumns } from "./check-cement-columns.ts";
 import { checkDepths } from "./check-depths.ts";
@@ -134,7 +134,7 @@ export const resolveWell = (definition: Definition, catalog: Catalog, files: Rea
 			offsetWells: site.offset_wells ?? [],
 			offsetPaths,
 			conditions: site.conditions ?? [],
-			schedule: definition.schedule ?? [],
+			schedule: withSpud(definition),
 			...maybe("logistics", definition.logistics),
 			...maybe("agency", definition.agency),
 			...maybe("community", definition.community),
@@ -143,6 +143,14 @@ export const resolveWell = (definition: Definition, catalog: Catalog, files: Rea
 		},
 	};
 };
+
+/** Drilling begins with spud where the phase has no start of its own, so that every paper counts from one day. */
+const withSpud = ({ well: { spud }, schedule = [] }: Definition): Schedule =>
+	schedule.map((phase) =>
+		phase.phase === "drilling" && spud !== undefined && phase.starts === undefined
+			? { ...phase, starts: spud }
+			: phase,
+	);
 
 /** A count of truck loads without a share by pipeline is a count of all the water. */
 const assumeTrucks = ({ logistics, stimulation }: Definition, desk: Desk): void => {

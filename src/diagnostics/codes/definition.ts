@@ -105,6 +105,20 @@ export const DEFINITION_CODES = {
 			"Some entries are persons, telephone numbers or private records. `papers:` can keep an entry out of a " +
 			"paper; it cannot bring one into a paper that entries of its kind are kept out of.",
 	},
+	"definition/date-implausible": {
+		severity: "warning",
+		title: "A date far from the others",
+		explain:
+			"A plan is issued some months before the work, seldom years. A date before 1900, or work that begins more than two years after the " +
+			"day of issue, is mostly a slip in the year; rules and deadlines are counted from it. Correct the year, or leave it if it is meant.",
+	},
+	"definition/spud-and-schedule": {
+		severity: "error",
+		title: "Two dates of spud",
+		explain:
+			"The drilling phase begins with spud. With another date under `well`, the drawings would say one day and the timeline " +
+			"another, and deadlines would count from one of them. Write the day once; a drilling phase without a start takes it from `spud`.",
+	},
 	"definition/shares-of-whole": {
 		severity: "error",
 		title: "Shares that do not add up",

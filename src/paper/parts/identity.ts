@@ -1,7 +1,8 @@
 import { showPath } from "../../diagnostics/path.ts";
+import type { Block } from "../../document/blocks.ts";
 import { VERDICTS } from "../../document/verdict.ts";
 import type { Well } from "../../well/well.ts";
-import { cell, saidCell, shown, textCell } from "../context.ts";
+import { cell, type PaperContext, saidCell, shown, textCell } from "../context.ts";
 import { facts, type Part, row, table, textColumn } from "./part.ts";
 
 /** Latitude, longitude and datum, to a tenth of a foot or so: as agencies ask for it. */
@@ -35,7 +36,7 @@ export const identityFacts: Part = (context) => {
 			"prepared_by",
 			textCell([signer?.name, signer?.role, signer?.license, signer?.phone].filter((s) => s).join(", ")),
 		],
-		["jurisdictions", textCell(site.jurisdictions.join(", "))],
+		["jurisdictions", textCell(appliedRuleSets(context))],
 		["ground_elevation", cell(context, datum.groundElevation)],
 		[
 			"datum",
@@ -52,6 +53,30 @@ export const identityFacts: Part = (context) => {
 	]);
 };
 
+/** Rule sets that were applied; one named by the well and not known here says so beside its code. */
+const appliedRuleSets = ({ well, judgement, words }: PaperContext): string =>
+	well.site.jurisdictions
+		.map((code) =>
+			judgement.unknownJurisdictions.includes(code)
+				? words.label("phrases.rule_set_unknown").replace("{code}", code)
+				: code,
+		)
+		.join(", ");
+
+/** A caution for each jurisdiction whose rules are not known here. */
+export const unknownRules = ({ judgement, words }: PaperContext): Block[] =>
+	judgement.unknownJurisdictions.map((code) => ({
+		kind: "callout" as const,
+		tone: "caution" as const,
+		title: words.label("phrases.no_rules_title"),
+		blocks: [
+			{
+				kind: "paragraph" as const,
+				children: [{ kind: "text" as const, text: `${code}: ${words.label("phrases.no_rules")}` }],
+			},
+		],
+	}));
+
 /** How many checks came out how. */
 export const checkTally: Part = (context) => {
 	const { counts, findings } = context.judgement;
@@ -66,17 +91,7 @@ export const checkTally: Part = (context) => {
 				value: { kind: "quantity", dimension: "count", value: counts[verdict] },
 			})),
 		},
-		...context.judgement.unknownJurisdictions.map((code) => ({
-			kind: "callout" as const,
-			tone: "caution" as const,
-			title: context.words.label("phrases.no_rules_title"),
-			blocks: [
-				{
-					kind: "paragraph" as const,
-					children: [{ kind: "text" as const, text: `${code}: ${context.words.label("phrases.no_rules")}` }],
-				},
-			],
-		})),
+		...unknownRules(context),
 	];
 };
 
@@ -94,7 +109,16 @@ export const missingInformation: Part = (context) => {
 		return [
 			{
 				kind: "paragraph",
-				children: [{ kind: "text", text: context.words.label("phrases.nothing_missing") }],
+				children: [
+					{
+						kind: "text",
+						text: context.words.label(
+							context.judgement.unknownJurisdictions.length > 0
+								? "phrases.nothing_missing_of_known"
+								: "phrases.nothing_missing",
+						),
+					},
+				],
 			},
 		];
 	return table(

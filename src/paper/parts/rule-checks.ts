@@ -5,13 +5,14 @@ import { worstFirst } from "../../rules/index.ts";
 import { sayParts } from "../../rules/reason.ts";
 import { type PaperContext, readerOf, textCell, toldInlines } from "../context.ts";
 import { notCompared } from "../words/not-compared.ts";
+import { unknownRules } from "./identity.ts";
 import { type Part, row, table, textColumn, verdictColumn } from "./part.ts";
 
 /** Every check of every limit, in groups by jurisdiction: requirement, value here, verdict, and how the text is known. */
 export const ruleChecks: Part = (context) => {
 	const { findings: all } = context.judgement;
 	const names = [...new Set(all.map((finding) => finding.cite.jurisdictionName))];
-	return names.flatMap((name) =>
+	const tables = names.flatMap((name) =>
 		table(
 			context,
 			"rule_checks",
@@ -36,6 +37,7 @@ export const ruleChecks: Part = (context) => {
 			{ dense: true, suffix: name },
 		),
 	);
+	return [...unknownRules(context), ...tables];
 };
 
 /** The sentence of a finding in the units of the paper, each value with its key; what is missing; a variance. */

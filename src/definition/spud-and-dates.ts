@@ -1,0 +1,71 @@
+import * as z from "zod";
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import type { Path } from "../diagnostics/path.ts";
+import { faultAt, isBlock, itemsAt, valueAt } from "./fault.ts";
+
+const calendarDate = z.iso.date();
+const dateAt = (tree: unknown, path: Path): string | undefined =>
+	calendarDate.safeParse(valueAt(tree, path)).data;
+
+/** The drilling phase begins with spud: a day that is written twice is one day. */
+export const spudAndSchedule = (tree: unknown): readonly Diagnostic[] => {
+	const spud = dateAt(tree, ["well", "spud"]);
+	const drilling = itemsAt(tree, ["schedule"]).findIndex(
+		(phase) => isBlock(phase) && phase["phase"] === "drilling",
+	);
+	if (spud === undefined || drilling < 0) return [];
+	const starts = (
+		[
+			["schedule", drilling, "actual", "started"],
+			["schedule", drilling, "starts"],
+		] as const
+	).find((path) => dateAt(tree, path) !== undefined);
+	const begun = starts && dateAt(tree, starts);
+	if (starts === undefined || begun === undefined || begun === spud) return [];
+	return [
+		faultAt({
+			code: "definition/spud-and-schedule",
+			at: ["well", "spud"],
+			what: `spud on another day than the drilling phase begins, ${begun}`,
+			expected: "one day for both",
+			found: spud,
+			mend: "correct one of the two, or take the start out of the phase, which then begins with spud",
+			related: [{ at: { path: starts }, label: "the drilling phase begins" }],
+		}),
+	];
+};
+
+/** Work that begins later than this after the day of issue is mostly a slip in the year [years]. */
+const LATEST = 2;
+const EARLIEST = "1900-01-01";
+
+/** Dates of which the year can hardly be meant. */
+export const implausibleDates = (tree: unknown): readonly Diagnostic[] => {
+	const issued = dateAt(tree, ["well", "issued"]);
+	const dated: readonly Path[] = [
+		["well", "issued"],
+		["well", "spud"],
+		...itemsAt(tree, ["schedule"]).map((_, i): Path => ["schedule", i, "starts"]),
+	];
+	return dated.flatMap((at) => {
+		const date = dateAt(tree, at);
+		if (date === undefined) return [];
+		const latest = issued === undefined ? undefined : yearsLater(issued, LATEST);
+		const late = latest !== undefined && date > latest;
+		if (date >= EARLIEST && !late) return [];
+		return [
+			faultAt({
+				code: "definition/date-implausible",
+				at,
+				what: late ? `a date more than ${LATEST} years after the day of issue` : "a date before 1900",
+				expected: late ? `a date up to ${latest}` : `a date from ${EARLIEST} on`,
+				found: date,
+				mend: "correct the year; leave it if it is meant",
+				...(late ? { related: [{ at: { path: ["well", "issued"] }, label: "the day of issue" }] } : {}),
+			}),
+		];
+	});
+};
+
+const yearsLater = (date: string, years: number): string =>
+	`${String(Number(date.slice(0, 4)) + years).padStart(4, "0")}${date.slice(4)}`;
