@@ -92,7 +92,12 @@ export const trajectory = group("Trajectory", "Every depth and distance follows 
 	),
 	uncertainty: optional(
 		group("Survey uncertainty", "How far from its stated place the hole may be.", EVERY, {
-			radius: q("distance", "Radius", "Printed beside every distance and separation.", EVERY),
+			radius: q(
+				"distance",
+				"Radius at the end of the hole",
+				"Stands beside distances to the path and is not deducted from them; it goes into the separation factor.",
+				EVERY,
+			),
 			confidence: optional(part("Confidence", "How often the hole is inside it.", RECORD)),
 			source: text("Source", "Whose error model, and for which tool.", RECORD),
 		}),

@@ -136,6 +136,8 @@ export const ENGLISH = {
 	planScale: "To scale. {north} is up.",
 	planScalePlain: "To scale. North is up.",
 	fromPath: "{distance} from the well path",
+	nearestApproach: "nearest approach to the well path {distance}",
+	notEvaluated: "path not known: not evaluated",
 	north: "N",
 	wellhead: "Wellhead",
 	sectionAxis: "Departure along {azimuth}",

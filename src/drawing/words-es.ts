@@ -132,6 +132,8 @@ export const SPANISH: DrawingWords = {
 	planScale: "A escala. {north} hacia arriba.",
 	planScalePlain: "A escala. El norte hacia arriba.",
 	fromPath: "a {distance} de la trayectoria",
+	nearestApproach: "mayor acercamiento a la trayectoria: {distance}",
+	notEvaluated: "trayectoria desconocida: no evaluado",
 	north: "N",
 	wellhead: "Cabezal",
 	sectionAxis: "Desplazamiento en el azimut {azimuth}",

@@ -1,5 +1,5 @@
 import type { Results } from "../../calc/results.ts";
-import type { PlaceResults } from "../../calc/results-of-isolation.ts";
+import type { OffsetPlaceResults, PlaceResults } from "../../calc/results-of-isolation.ts";
 import type { Known } from "../../cite/known.ts";
 import type { Shape, Undrawn } from "../../document/shapes.ts";
 import type { Well } from "../../well/well.ts";
@@ -18,6 +18,8 @@ export interface Place {
 	readonly north: number;
 	readonly east: number;
 	readonly words: Line;
+	/** Of another well: its hole from above, where it is known. */
+	readonly path: readonly { readonly north: number; readonly east: number }[];
 }
 
 const BUILDINGS = new Set(["dwelling", "school", "hospital", "place of worship", "public building"]);
@@ -53,7 +55,8 @@ export const placesNear = (
 		places: known.filter(isInReach).map(({ place, ...at }, i) => ({
 			...at,
 			number: i + 1,
-			words: placeWords(place, radius, print),
+			words: at.kind === "offset" ? offsetWords(place, results, print) : placeWords(place, radius, print),
+			path: pathOf(place),
 		})),
 		far: known.filter((each) => !isInReach(each)).map(({ place }) => tooFar(place, print)),
 	};
@@ -67,6 +70,21 @@ const placeWords = (place: PlaceResults, radius: Known<"distance"> | undefined, 
 	const give = radius === undefined ? [] : [run(" ± "), print.value(radius)];
 	return [...name, run("  "), ...far, ...give];
 };
+
+/** How near another well's hole comes, or that nobody knows: its wellhead alone tells nothing of that. */
+const offsetWords = (place: PlaceResults, results: Results, print: Print): Line => {
+	const name = [run(place.name, { weight: "semibold" }), run("  ")];
+	const near = results.isolation.offset_wells.find(({ id }) => id === place.id)?.in_space;
+	return near === undefined
+		? [...name, run(print.words.notEvaluated)]
+		: [...name, ...compose(print.words.nearestApproach, { distance: print.value(near) })];
+};
+
+const pathOf = (place: OffsetPlaceResults): Place["path"] =>
+	(place.path?.rows ?? []).map((row) => ({
+		north: row["north"] ?? Number.NaN,
+		east: row["east"] ?? Number.NaN,
+	}));
 
 /** The place's number, as it stands in the list beside its mark. */
 export const numberText = (number: number, [x, y]: Point, size: number): Shape => ({

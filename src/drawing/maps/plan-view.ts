@@ -14,6 +14,7 @@ import { equalScale, STRAIGHT_DOWN, scaleBar } from "./equal-scale.ts";
 import type { MapOptions } from "./map-options.ts";
 import { marker, northArrow } from "./markers.ts";
 import { numberText, type Place, placesNear } from "./plan-places.ts";
+import { OTHER_WELL } from "./section-shapes.ts";
 
 /** Type size at each level of detail [pt]. */
 const SIZES = { full: 8.5, plain: 10 } as const;
@@ -44,7 +45,7 @@ export const planView = (well: Well, results: Results, options: MapOptions): Dra
 		trajectory.planned === undefined
 			? []
 			: placesAlong(trajectory.planned, 0, trajectory.planned.rows.at(-1)?.md ?? 0);
-	const all = [...path, ...planned, ...places];
+	const all = [...path, ...planned, ...places, ...places.flatMap((place) => place.path)];
 	const scale = equalScale(
 		spread(all.map((each) => each.east)),
 		spread(all.map((each) => each.north)),
@@ -105,6 +106,9 @@ export const planView = (well: Well, results: Results, options: MapOptions): Dra
 				stroke: { color: SECOND_INK, width: 0.6 },
 			},
 			...pathShapes(results, planned.map(at), line, at),
+			...places.flatMap((place): Shape[] =>
+				place.path.length < 2 ? [] : [{ kind: "path", d: openPath(place.path.map(at)), stroke: OTHER_WELL }],
+			),
 			...places.flatMap((place) => marker(place.kind, at(place))),
 			{
 				kind: "path",

@@ -68,9 +68,9 @@ export const groundShapes = ({ well, results, scale, box, deepest }: Section): S
 /** Unlike a planned path, which is dashed too. */
 export const OTHER_WELL = { color: SECOND_INK, width: 1.2, dash: [6, 1.6, 1.4, 1.6] } as const;
 
-/** Other wells, upright at their place along the section: open tubes for water, a dashed line for the rest. */
+/** Other wells: upright open tubes for water, a dashed line along its path for each of the rest. */
 export const nearbyShapes = ({ nearby, scale }: Section): Shape[] =>
-	nearby.map(({ kind, departure, bottom, top }): Shape => {
+	nearby.map(({ kind, departure, bottom, top, path }): Shape => {
 		const [x, from, to] = [scale.x(departure), scale.y(top), scale.y(bottom.value)];
 		return kind === "water"
 			? {
@@ -80,11 +80,8 @@ export const nearbyShapes = ({ nearby, scale }: Section): Shape[] =>
 					stroke: { color: BLUE, width: 0.8 },
 				}
 			: {
-					kind: "line",
-					x1: x,
-					y1: from,
-					x2: x,
-					y2: to,
+					kind: "path",
+					d: openPath(path.map((point) => [scale.x(point.departure), scale.y(Math.max(top, point.tvd))])),
 					stroke: OTHER_WELL,
 				};
 	});

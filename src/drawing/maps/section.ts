@@ -61,7 +61,7 @@ export const sectionOf = (
 	const departures = [
 		0,
 		...[...whole, ...planned].map((place) => along(azimuth, place)),
-		...nearby.map(({ departure }) => departure),
+		...nearby.flatMap(({ departure, path }) => [departure, ...path.map((point) => point.departure)]),
 	];
 	const depths = [...whole, ...planned].map((place) => place.tvd);
 	const bottom = Math.max(...depths) * 1.06;
@@ -90,6 +90,11 @@ export const sectionOf = (
 	};
 };
 
+interface SectionPoint {
+	readonly departure: number;
+	readonly tvd: number;
+}
+
 type NearbyWell = ReturnType<typeof knownWells>[number];
 
 const knownWells = (well: Well, results: Results, azimuth: number) => {
@@ -106,6 +111,9 @@ const knownWells = (well: Well, results: Results, azimuth: number) => {
 		const entries = found?.kind === "water" ? well.neighbors : well.offsetWells;
 		if (entryOf<{ readonly id?: string; readonly name: string }>(entries, place) === undefined) return [];
 		if (found?.bottom === undefined || place.north === undefined || place.east === undefined) return [];
+		const hole = results.site.offset_wells.find(({ id }) => found.kind === "offset" && id === place.id)?.path;
+		// Where another well's hole goes is drawn where it is known, and never taken to be straight down.
+		if (found.kind === "offset" && hole === undefined) return [];
 		const at = { north: place.north.value, east: place.east.value };
 		return [
 			{
@@ -117,6 +125,12 @@ const knownWells = (well: Well, results: Results, azimuth: number) => {
 				bottom: found.bottom,
 				departure: along(azimuth, at),
 				top: well.datum.groundLevel.value,
+				path: (hole?.rows ?? []).map(
+					(row): SectionPoint => ({
+						departure: along(azimuth, { north: row["north"] ?? Number.NaN, east: row["east"] ?? Number.NaN }),
+						tvd: row["tvd"] ?? Number.NaN,
+					}),
+				),
 			},
 		];
 	});

@@ -1,6 +1,7 @@
 import type { PaperContext } from "../context.ts";
 import { doneWords } from "./done.ts";
 import { neighborWords } from "./neighbor.ts";
+import { otherWellWords } from "./other-wells.ts";
 import { peopleWords } from "./people.ts";
 import { roadWords } from "./road.ts";
 import { treatmentWords } from "./treatment.ts";
@@ -19,4 +20,5 @@ export const narrative = (context: PaperContext): Readonly<Record<string, unknow
 	...roadWords(context),
 	...peopleWords(context),
 	...neighborWords(context),
+	...otherWellWords(context),
 });

@@ -304,41 +304,47 @@ export const neighborsTable: Part = (context) => {
 	);
 };
 
-/** Other wells nearby: where they are in plan and in space, how well that is known, and what their state rests on. */
+/** Other wells nearby: nearest approach, separation, reach of the fractures, and what their state rests on. */
 export const offsetWellsTable: Part = (context) => {
 	const places = new Map(context.results.site.offset_wells.map((place) => [place.id, place]));
 	const found = new Map(context.results.isolation.offset_wells.map((well) => [well.id, well]));
+	const notEvaluated: Cell = { kind: "text", text: context.words.label("phrases.not_evaluated") };
 	return table(
 		context,
 		"offset_wells",
 		[
 			textColumn(context, "offset_well", { width: 1.9, rowHead: true }),
 			textColumn(context, "status", { width: 1.1 }),
-			quantityColumn(context, "to_trace", "distance", { width: 1 }),
-			quantityColumn(context, "treated_in_space", "distance", { width: 1.1 }),
-			quantityColumn(context, "in_space", "distance", { width: 1 }),
+			quantityColumn(context, "in_space", "distance", { width: 1.1 }),
 			quantityColumn(context, "nearest_md", "measured-depth", { width: 1 }),
-			quantityColumn(context, "uncertainty", "distance", { width: 1 }),
+			quantityColumn(context, "separation_factor", "ratio", { width: 1.1 }),
+			quantityColumn(context, "treated_in_plan", "distance", { width: 1.2 }),
+			quantityColumn(context, "fracture_reach", "distance", { width: 1.1 }),
 			quantityColumn(context, "above_perforation", "offset", { width: 1.2 }),
 			textColumn(context, "evidence", { width: 1.7 }),
 		],
 		context.well.offsetWells.map((well) => {
 			const [place, bore] = [places.get(well.id), found.get(well.id)];
+			const unknown = place?.path === undefined;
+			const or = (value: Cell): Cell => (value.kind === "none" ? notEvaluated : value);
 			return row({
 				offset_well: textCell(
 					[well.name, well.api_number].filter((part) => part !== undefined).join(", API "),
 				),
 				status: textCell(well.status),
-				to_trace: cell(context, place?.from_path),
-				treated_in_space: cell(context, bore?.treated_in_space),
-				in_space: cell(context, bore?.in_space),
+				in_space: or(cell(context, bore?.in_space)),
 				nearest_md: cell(context, bore?.nearest_in_space?.md),
-				uncertainty:
-					well.position_uncertainty === undefined
-						? { kind: "text", text: context.words.label("phrases.not_stated") }
-						: cell(context, well.position_uncertainty),
+				separation_factor: or(cell(context, bore?.separation_factor)),
+				treated_in_plan: unknown
+					? notEvaluated
+					: cell(context, bore?.treated_in_plan_at_depth ?? bore?.treated_in_plan),
+				fracture_reach: cell(context, bore?.fracture_reach),
 				above_perforation: cell(context, bore?.above_top_perforation),
-				evidence: textCell(well.evidence),
+				evidence: textCell(
+					[well.evidence, ...(well.barriers ?? []).map(({ what, shown_by }) => `${what} (${shown_by})`)]
+						.filter((part) => part !== undefined)
+						.join("; "),
+				),
 			});
 		}),
 		{ dense: true, note: "offset_wells" },
