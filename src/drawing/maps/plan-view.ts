@@ -36,7 +36,11 @@ export const planView = (well: Well, results: Results, options: MapOptions): Dra
 	const { places, far } = placesNear(well, results, print);
 	const listBox = { x: 0, width, size };
 	const tall = (entries: readonly LegendEntry[]) => legendHeight(entries, listBox);
-	const whole = [...listOf(places, size), ...legendOf(results, print, detail, true)];
+	const whole = [
+		...listOf(places, size),
+		...legendOf(results, print, detail, true),
+		...otherLegend(places, print),
+	];
 	const foot = height - tall(whole) - size * 2.6;
 	const box: Area = { left: 0, top: 0, right: width, bottom: foot - size * 1.2 };
 	const { trajectory } = results;
@@ -64,7 +68,11 @@ export const planView = (well: Well, results: Results, options: MapOptions): Dra
 		detail === "plain"
 			? words.planScalePlain
 			: sentence(words.planScale, { north: words.norths[well.site.north?.reference ?? "true"] });
-	const list = [...listOf(places, size), ...legendOf(results, print, detail, seen)];
+	const list = [
+		...listOf(places, size),
+		...legendOf(results, print, detail, seen),
+		...otherLegend(places, print),
+	];
 	const tags = tagShapes(
 		[
 			tagOf("wellhead", words.wellhead, home),
@@ -85,7 +93,7 @@ export const planView = (well: Well, results: Results, options: MapOptions): Dra
 		[
 			{ left: box.right - 30, right: box.right, top: 0, bottom: 50 },
 			...places.map((place) => around(at(place), 4.5)),
-			...line.map((point) => around(point, 2)),
+			...[...line, ...places.flatMap((place) => place.path.map(at))].map((point) => around(point, 2)),
 		],
 		box,
 		size,
@@ -189,6 +197,17 @@ const pathShapes = (
 	),
 	{ kind: "path", d: openPath(line), stroke: { color: INK, width: 1.5, join: "round" } },
 ];
+
+/** Holes of other wells, where one is drawn. */
+const otherLegend = (places: readonly Place[], { words }: Print): LegendEntry[] =>
+	places.some(({ path }) => path.length > 1)
+		? [
+				{
+					text: words.legendOffset,
+					swatch: [strokeSwatch(OTHER_WELL.color, OTHER_WELL.width, OTHER_WELL.dash)],
+				},
+			]
+		: [];
 
 const listOf = (places: readonly Place[], size: number): LegendEntry[] =>
 	places.map((place) => ({
