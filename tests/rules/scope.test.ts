@@ -26,7 +26,7 @@ describe("a rule on the lease line", () => {
 			verdict: "cannot tell",
 			because: "No lease line is listed; every well has one.",
 		});
-		expect(missing.map(({ what }) => what)).toContain("the distance to the lease line");
+		expect(missing.map(({ at }) => at)).toContainEqual(["site", "neighbors"]);
 	});
 
 	it("is judged where it is", () => {

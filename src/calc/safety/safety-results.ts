@@ -75,14 +75,15 @@ const withoutKind = <T extends { readonly kind: string }>({ kind: _, ...rest }: 
 
 /**
  * The shorter of what was surveyed and what the coordinates give: sound comes from the near side of the pad, and a
- * neighbor is told the louder figure.
+ * neighbor is told the louder figure. A distance from the hole under the ground is none that sound travels.
  */
 const distanceOf = (
 	{ id, surveyed = [] }: Well["neighbors"][number],
 	site: SiteResults,
 ): Known<"distance"> | undefined => {
 	const computed = site.neighbors.find((place) => place.id === id)?.from_wellhead;
-	return [...surveyed.map((s) => s.distance), ...(computed === undefined ? [] : [computed])].sort(
+	const overGround = surveyed.filter(({ from }) => from !== "wellbore");
+	return [...overGround.map((s) => s.distance), ...(computed === undefined ? [] : [computed])].sort(
 		(a, b) => a.value - b.value,
 	)[0];
 };

@@ -117,6 +117,16 @@ describe("noise", () => {
 		);
 	});
 
+	test("does not come by a distance from the hole under the ground", () => {
+		const line = {
+			id: "line",
+			kind: "lease line",
+			name: "Line",
+			surveyed: [{ from: "wellbore", distance: ft(600) }],
+		};
+		expect(results([line], [place("line")]).found?.noise_at_neighbors).toEqual([]);
+	});
+
 	test("without a level there is nothing", () => {
 		expect(safetyResults(well([], []), { neighbors: [], offset_wells: [] }, openGaps())).toBeUndefined();
 	});
