@@ -3,7 +3,7 @@ import { definitionSchema } from "./definition.ts";
 import type { FieldMeta } from "./field.ts";
 import { everyField, type VisitedField } from "./schema-walk.ts";
 
-/** The README keeps the table between these lines. */
+/** `FIELDS.md` keeps the table between these lines. */
 export const FIELD_TABLE_BEGIN = "<!-- fields:begin -->";
 export const FIELD_TABLE_END = "<!-- fields:end -->";
 
