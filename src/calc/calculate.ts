@@ -11,6 +11,7 @@ import type { Results } from "./results.ts";
 import { safetyResults } from "./safety/index.ts";
 import { siteResults } from "./site/index.ts";
 import { annulusFaults, ladderFaults, stimulationResults, toeFaults } from "./stimulation/index.ts";
+import { targetFaults } from "./stimulation/target-faults.ts";
 import { trajectoryResults } from "./trajectory/index.ts";
 import { validityFaults } from "./validity-faults.ts";
 
@@ -68,6 +69,8 @@ export const calculate = (well: Well): Checked<Results> => {
 			...cementFaults(well, path, cement),
 			...pressureFaults(well, pressure),
 			...ladder,
+			// A path that is at fault itself passes its beds elsewhere: told once, of the path.
+			...(diagnostics.length > 0 ? [] : targetFaults(well, stimulation, trajectory.landing)),
 			...validityFaults(value),
 		],
 	};

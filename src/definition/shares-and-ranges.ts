@@ -1,5 +1,6 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { Path } from "../diagnostics/path.ts";
+import type { Dimension } from "../units/dimensions.ts";
 import { parseQuantity } from "../units/parse.ts";
 import { faultAt, isBlock, itemsAt, shown, valueAt } from "./fault.ts";
 
@@ -25,6 +26,38 @@ export const sharesOfWhole = (tree: unknown): readonly Diagnostic[] => {
 			expected: "100 %",
 			found: `${Number((sum * 100).toFixed(2))} %`,
 			mend: "correct the shares, or add the source that is left out",
+		}),
+	];
+};
+
+/** What the monitors of each gas are read in. */
+const ALARM_UNITS: Readonly<Record<string, Dimension>> = {
+	"hydrogen sulfide": "gas-fraction",
+	"sulfur dioxide": "gas-fraction",
+	"carbon monoxide": "gas-fraction",
+	flammable: "explosive-limit",
+	oxygen: "share",
+};
+
+/** Digits of an emergency number: the short national one, or a whole telephone number. */
+const SHORT_NUMBER = 3;
+const WHOLE_NUMBER = 7;
+
+/** A number that nobody can dial. */
+export const emergencyNumber = (tree: unknown): readonly Diagnostic[] => {
+	const at: Path = ["safety", "emergency", "number"];
+	const written = valueAt(tree, at);
+	if (typeof written !== "string") return [];
+	const digits = written.replaceAll(/\D/gu, "").length;
+	if (digits === SHORT_NUMBER || digits >= WHOLE_NUMBER) return [];
+	return [
+		faultAt({
+			code: "definition/emergency-number",
+			at,
+			what: `an emergency number of ${digits} digits`,
+			expected: `${SHORT_NUMBER} digits, such as \`911\`, or a telephone number of at least ${WHOLE_NUMBER}`,
+			found: written,
+			mend: "write the number that is dialed from the site",
 		}),
 	];
 };
@@ -63,6 +96,25 @@ export const lowBelowHigh = (tree: unknown): readonly Diagnostic[] => {
 		if (typeof least === "number" && typeof greatest === "number" && least > greatest)
 			raise(path, `${least}, ${greatest}`);
 	}
+	itemsAt(tree, ["safety", "gas_alarms"]).forEach((alarm, i) => {
+		const dimension = isBlock(alarm) ? ALARM_UNITS[String(alarm["gas"])] : undefined;
+		if (!isBlock(alarm) || dimension === undefined) return;
+		const [low, high] = [alarm["low"], alarm["high"]].map((text) =>
+			typeof text === "string" ? parseQuantity(text, dimension) : undefined,
+		);
+		if (low?.ok && high?.ok && low.value > high.value)
+			raise(["safety", "gas_alarms", i], `${shown(alarm["low"])}, ${shown(alarm["high"])}`);
+	});
+	itemsAt(tree, ["casing"]).forEach((_, i) => {
+		const path: Path = ["casing", i, "running", "torque"];
+		const torque = valueAt(tree, path);
+		if (!isBlock(torque)) return;
+		const [least, greatest] = [torque["least"], torque["greatest"]].map((text) =>
+			typeof text === "string" ? parseQuantity(text, "torque") : undefined,
+		);
+		if (least?.ok && greatest?.ok && least.value > greatest.value)
+			raise(path, `${shown(torque["least"])}, ${shown(torque["greatest"])}`);
+	});
 	itemsAt(tree, ["well_control", "preventers"]).forEach((_, i) => {
 		const path: Path = ["well_control", "preventers", i, "test"];
 		const test = valueAt(tree, path);

@@ -7,7 +7,7 @@ import { faultAt, isBlock, itemsAt, valueAt } from "./fault.ts";
 import { PATH_GIVEN_BY } from "./offset-wells.ts";
 import { sameNames } from "./same-names.ts";
 import { fieldAt } from "./schema-walk.ts";
-import { lowBelowHigh, sharesOfWhole } from "./shares-and-ranges.ts";
+import { emergencyNumber, lowBelowHigh, sharesOfWhole } from "./shares-and-ranges.ts";
 import { implausibleDates, spudAndSchedule } from "./spud-and-dates.ts";
 
 /*
@@ -24,6 +24,7 @@ export const withinTopics = (tree: unknown): readonly Diagnostic[] => [
 	...implausibleDates(tree),
 	...sharesOfWhole(tree),
 	...lowBelowHigh(tree),
+	...emergencyNumber(tree),
 	...choices(tree),
 	...methodAndStages(tree),
 	...papersNarrowed(tree),

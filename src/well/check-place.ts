@@ -14,8 +14,8 @@ interface Position {
 /** A wellhead may lie on the line; neighbors and old wells across it [deg]. */
 const AT_THE_LINE = 0.05;
 const ACROSS_THE_LINE = 0.5;
-/** Farther from the wellhead than this nothing bears on the well: some 35 miles [deg]. */
-const NEAR = 0.5;
+/** Farther from the wellhead than this nothing bears on the well, be it at the end of a three-mile lateral: some 5 miles [deg]. */
+const NEAR = 0.08;
 
 /** The API number and the coordinates against the state whose rules the well is under. Warnings only. */
 export const checkPlace = ({ well, site, safety }: Definition, desk: Desk): void => {
@@ -99,8 +99,8 @@ const checkNear = (place: Position, wellhead: Position, desk: Desk): void => {
 	if (value === undefined) return;
 	const { written, own } = value;
 	fault(desk, "well/coordinates-astray", placeOf(written, ["site", "neighbors"]), {
-		what: `${place.called} lies ${Math.abs(written.value - own.value).toFixed(1)} degrees from the wellhead, too far to bear on the well`,
-		expected: `within half a degree of ${asWritten(own, "deg")}`,
+		what: `${place.called} lies ${Math.abs(written.value - own.value).toFixed(2)} degrees from the wellhead, too far to bear on the well`,
+		expected: `within 0.08 degrees of ${asWritten(own, "deg")}`,
 		found: asWritten(written, "deg"),
 		mend: "correct the figure, or take the place out",
 		related: [{ at: placeOf(own, ["site", "surface_location"]), label: "the wellhead" }],

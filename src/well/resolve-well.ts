@@ -9,6 +9,7 @@ import { checkPassage } from "./check-passage.ts";
 import { checkPlace } from "./check-place.ts";
 import { checkPlausibility } from "./check-plausibility.ts";
 import { checkRecords } from "./check-records.ts";
+import { checkRelations } from "./check-relations.ts";
 import { checkSleeves } from "./check-sleeves.ts";
 import { checkSlurryFigures } from "./check-slurry-figures.ts";
 import { checkStages } from "./check-stages.ts";
@@ -100,6 +101,7 @@ export const resolveWell = (definition: Definition, catalog: Catalog, files: Rea
 	checkWater(geology, holes, stimulation !== undefined, desk);
 	checkSlurryFigures(definition, desk);
 	checkPlace(definition, desk);
+	checkRelations(definition, desk);
 	checkNames(definition, stringIds, desk);
 	checkRecords(definition, stimulation, desk);
 	checkPlausibility(definition, desk);

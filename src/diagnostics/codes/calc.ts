@@ -11,6 +11,14 @@ export const CALC_CODES = {
 			"ends a sound job, and a crew that learns to pass it will pass a leak. Leave the annulus open through a relief valve set " +
 			"below the stop and state it as `relief`, or set the stop higher, no higher than both strings may see.",
 	},
+	"calc/perforations-outside-target": {
+		severity: "warning",
+		title: "The pipe is opened outside the target",
+		explain:
+			"A formation is marked as the target, and an opening lies above or below it, where the path reaches it. Openings in " +
+			"a confining bed lead the treatment out of the rock that it is meant for, and every separation is counted from " +
+			"them. Stages typed from another well, a path that lands wrong, or a formation top with a wrong digit are the usual slips.",
+	},
 	"calc/impossible-plan": {
 		severity: "error",
 		title: "No hole can follow the plan",

@@ -19,6 +19,13 @@ export const DEFINITION_CODES = {
 			"close names no chemical, and a disclosure that carries it is wrong. Copy it from the safety data " +
 			"sheet.",
 	},
+	"definition/emergency-number": {
+		severity: "error",
+		title: "An emergency number that nobody can dial",
+		explain:
+			"An emergency number has three digits, such as 911, or it is a whole telephone number of seven or more. Anything " +
+			"between has lost a digit or has one too many, and a crew would find that out when it matters most.",
+	},
 	"definition/date": {
 		severity: "error",
 		title: "Not a date of the calendar",

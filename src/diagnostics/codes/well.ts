@@ -9,6 +9,13 @@ export const WELL_CODES = {
 			"Strings name their hole, the stimulation its string, treatment steps their proppant. A name that is not defined " +
 			"joins nothing, and what depends on it cannot be calculated. Spell it as where it is defined.",
 	},
+	"well/collars-too-wide": {
+		severity: "error",
+		title: "Drill collars are wider than the hole",
+		explain:
+			"The drill string drills the last hole, so its collars are narrower than that hole. With wider ones the annulus " +
+			"beside them has no volume, and the height of a kick cannot be worked. A diameter has usually a wrong digit.",
+	},
 	"well/top-below-bottom": {
 		severity: "error",
 		title: "An interval is upside down",
