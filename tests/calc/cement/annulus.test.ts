@@ -94,6 +94,33 @@ describe("annulus of tapered strings in stepped holes", () => {
 		);
 	});
 
+	test("a liner outside is its pipe from its top down, and above it the casing that it hangs in", () => {
+		const holes = [
+			hole("surface", 17.5, 20, 2000),
+			hole("drilling", 12.25, 2000, 6000),
+			hole("production", 8.5, 6000, 9000),
+		] as const;
+		const strings = [
+			string("surface", holes[0], 22, [[13.375, 12.615, 2000]]),
+			string("drilling", holes[1], 1800, [[9.625, 8.681, 6000]], { kind: "liner", within: "surface" }),
+			string("production", holes[2], 22, [[5.5, 4.67, 9000]], { within: "drilling" }),
+		] as const;
+		const around = annulusIntervals(well(holes, strings), strings[2], "gauge hole", md(22), md(9000));
+		expect(
+			around.map(({ top, bottom, surroundings, outer }) => [
+				top.value,
+				bottom.value,
+				surroundings,
+				outer.value,
+			]),
+		).toEqual([
+			[22, 1800, "cased", 12.615],
+			[1800, 2000, "cased", 8.681],
+			[2000, 6000, "cased", 8.681],
+			[6000, 9000, "open hole", 8.5],
+		]);
+	});
+
 	test("grows with every foot and with washout", () => {
 		const deep = fc.double({ min: 100, max: 8000, noNaN: true });
 		fc.assert(

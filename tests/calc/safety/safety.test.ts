@@ -35,6 +35,13 @@ describe("radius of exposure to hydrogen sulfide", () => {
 			}),
 		);
 		expect(ruleRadius100.of({ MF: part(0), Q: scfd(1e7) }).value).toBe(0);
+		// The numbers of the rule's own text (memory), written once more: of one part in a thousand in a million cubic feet a day.
+		const log = (radius: number) => Math.log(radius) / 0.6258;
+		const [near, far] = [ruleRadius500, ruleRadius100].map(
+			(of) => of.of({ MF: part(1000), Q: scfd(1e6) }).value,
+		);
+		expect(Math.exp(log(far ?? 0))).toBeCloseTo(1.589 * 1000, 6);
+		expect(Math.exp(log(near ?? 0))).toBeCloseTo(0.4546 * 1000, 6);
 		expect(ruleRadius500.of({ MF: part(-1), Q: scfd(1e7) }).value).toBeNaN();
 	});
 
@@ -49,6 +56,9 @@ describe("radius of exposure to hydrogen sulfide", () => {
 		// one scf an hour: the constant of the formula itself
 		expect(continuousRadiusDay.of({ q: scfd(24) }).value).toBeCloseTo(10 ** 0.45, 9);
 		expect(continuousRadiusNight.of({ q: scfd(24) }).value).toBeCloseTo(10 ** 0.69, 9);
+		// ten times the gas: the exponents themselves
+		expect(continuousRadiusDay.of({ q: scfd(240) }).value).toBeCloseTo(10 ** (0.58 + 0.45), 9);
+		expect(continuousRadiusNight.of({ q: scfd(240) }).value).toBeCloseTo(10 ** (0.66 + 0.69), 9);
 		expect(continuousRadiusDay.of({ q: scfd(0) }).value).toBeNaN();
 		expect(puffRadiusDay.of({ q: given("gas-volume", 0) }).value).toBeNaN();
 	});

@@ -1,7 +1,10 @@
 import { describe, expect, test } from "vitest";
+import { openGaps } from "../../../src/calc/gaps.ts";
+import type { CasingResults } from "../../../src/calc/results.ts";
+import { boundaryResults } from "../../../src/calc/stimulation/boundary.ts";
 import { annulusFaults } from "../../../src/calc/stimulation/index.ts";
 import type { AnnulusLimit, CementJob, Stimulation, Well } from "../../../src/well/well.ts";
-import { hole, md, slurry, string } from "../a-well.ts";
+import { hole, md, slurry, string, well } from "../a-well.ts";
 import { given } from "../given.ts";
 import { only, planned, pumped, results } from "./a-stimulation.ts";
 
@@ -137,6 +140,29 @@ describe("a treating string in the pressure boundary", () => {
 			treatingString: { ...treatingString, sections: rated(80_000), packer },
 		});
 		expect(found?.boundary[0]?.allowed.value).toBe(5600);
+	});
+
+	test("below its packer the casing is rated by pipe and coupling of the runs that reach below it, and no others", () => {
+		const packer = { depth: md(8000), rating: psi(7000) };
+		const run = (bottom: number, pipe: number, coupling?: number) => ({
+			bottom: { md: md(bottom) },
+			internal_yield: psi(pipe),
+			...(coupling === undefined ? {} : { coupling_internal_yield: psi(coupling) }),
+		});
+		const rating = (...sections: readonly object[]) => {
+			const stimulation = planned({
+				boundary: [{ element: "casing", factor: given("ratio", 1) }],
+				treatingString: { ...treatingString, sections: rated(80_000), packer },
+			});
+			const gaps = openGaps();
+			const casing = { production: { sections } } as unknown as Readonly<Record<string, CasingResults>>;
+			const of = well([only], [pumped], { stimulation });
+			return boundaryResults(of, stimulation, casing, gaps)[0]?.rating.value;
+		};
+		expect(rating(run(8000, 5000, 4000), run(9000, 11_000, 9000))).toBe(9000);
+		expect(rating(run(8000, 5000, 4000), run(9000, 11_000))).toBe(11_000);
+		expect(rating(run(8001, 5000), run(9000, 11_000, 9000))).toBe(5000);
+		expect(rating(run(8000, 5000, 4000))).toBeUndefined();
 	});
 
 	test("not listed, it is told", () => {
