@@ -76,7 +76,10 @@ describe("a neighbor's own edition", () => {
 	it("says which neighbors there are where one is unknown, or is kept from the public", () => {
 		const { unknownNeighbor, documents } = composePapers(findingsOf("horizontal"), [request("ww-9")]);
 		expect(documents).toEqual([]);
-		expect(unknownNeighbor).toEqual({ asked: "ww-9", neighbors: ["ww-1", "ww-2", "home-1", "creek"] });
+		expect(unknownNeighbor).toEqual({
+			asked: "ww-9",
+			neighbors: ["ww-1", "ww-2", "home-1", "creek", "lease"],
+		});
 		const { findings } = understandText(
 			starterText("horizontal").replace("name: Windmill well,", "name: Windmill well, papers: [regulator],"),
 		);
