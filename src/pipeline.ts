@@ -106,7 +106,7 @@ export const fileSlug = (name: string): string =>
  * what is written for other readers; no other paper carries any.
  */
 export const attachmentsOf = (
-	{ well, written, index }: Findings,
+	{ well, written, index, results: worked }: Findings,
 	{ paper, language }: PaperDocument,
 ): readonly Attachment[] => {
 	if (paper !== "regulator") return [];
@@ -115,6 +115,7 @@ export const attachmentsOf = (
 	const results = resultsLines(index, {
 		prefix: "results.",
 		mayShow: (at) => mayAppear(paper, at, written),
+		notEvaluated: worked.undetermined,
 	});
 	const bytes = (text: string): Uint8Array => new TextEncoder().encode(text);
 	return [

@@ -119,8 +119,11 @@ export interface SlurryResults {
 	/** Rounded up to whole sacks. */
 	readonly sacks: Known<"count">;
 	readonly mix_water: Known<"volume">;
-	/** What yield and water alone say of the density, for comparison; dry additives make the stated one greater. */
-	readonly density_from_yield: Known<"density">;
+	/**
+	 * What yield and water alone say of the density, for comparison; dry additives make the stated one greater. Absent where
+	 * the components are given, which say it better.
+	 */
+	readonly density_from_yield?: Known<"density">;
 	/** Of each component, for the whole slurry. */
 	readonly components: readonly {
 		readonly material: string;

@@ -14,5 +14,11 @@ export const resultsCommand = (session: Session): Command =>
 		.addHelpText("after", "\nExample:\n  casebound results my-well.yaml --only stimulation.")
 		.action(async (file: string, options: { readonly rules: readonly string[]; readonly only?: string }) => {
 			const findings = readWell(file, options.rules, openShipped(), session);
-			if (findings) await terminal.stream(resultsLines(findings.index, { prefix: options.only ?? "" }));
+			if (findings)
+				await terminal.stream(
+					resultsLines(findings.index, {
+						prefix: options.only ?? "",
+						notEvaluated: findings.results.undetermined,
+					}),
+				);
 		});

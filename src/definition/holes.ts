@@ -33,7 +33,7 @@ const hole = entry("Hole section", "One diameter of drilled hole.", EVERY, {
 		group("Washout", "The hole is wider than the bit; cement must fill it.", TECHNICAL, {
 			diameter: q("share", "Enlargement of the diameter", "Adds to the cement volume.", TECHNICAL),
 			from: optional(
-				text("Known from", "Offset caliper, caliper here, or judgement.", RECORD, "offset caliper"),
+				text("Known from", "Offset caliper, caliper here, or judgment.", RECORD, "offset caliper"),
 			),
 		}),
 	),

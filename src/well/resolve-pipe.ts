@@ -122,6 +122,10 @@ const findBody = (written: PipeDefinition, at: Path, desk: Desk): Body | undefin
 };
 
 /** What was typed where it is the catalogue's figure; a label rounded in other units stands for that figure. */
+/** A value of the catalogue as this pipe's own: strings of one grade would else be traced to the first of them. */
+const own = <D extends Dimension>(listed: Known<D> | undefined): Known<D> | undefined =>
+	listed && { ...listed };
+
 const exactOr = <D extends Dimension>(typed: Known<D> | undefined, listed: Known<D>): Known<D> =>
 	typed !== undefined && Math.abs(typed.value - listed.value) < 1e-9 ? typed : listed;
 
@@ -131,14 +135,14 @@ const findStrength = (
 	desk: Desk,
 ): Pick<PipeSection, "grade" | "minimumYield" | "minimumTensile"> | undefined => {
 	const row = desk.catalog.findGrade(written.grade);
-	const minimumYield = written.minimum_yield ?? row?.minimumYield;
+	const minimumYield = written.minimum_yield ?? own(row?.minimumYield);
 	if (minimumYield === undefined) return unknownGrade(written.grade, [...at, "grade"], desk);
 	return {
 		grade: row?.id ?? written.grade,
 		minimumYield,
 		minimumTensile:
 			written.minimum_tensile ??
-			row?.minimumTensile ??
+			own(row?.minimumTensile) ??
 			assume(desk, {
 				id: `tensile.${pathKey(at)}`,
 				at: [...at, "minimum_tensile"],

@@ -78,3 +78,58 @@ it("tells nothing twice: less than half of what writing each input out takes", (
 	expect(linesOf("horizontal").length).toBeLessThan(inFull / 2);
 	expect(linesOf("horizontal").length).toBeLessThan(2_000_000);
 });
+
+describe("what could not be evaluated", () => {
+	const notEvaluated = [
+		{
+			key: "logistics.water_loads",
+			because: "The load of a truck is not given.",
+			needs: [["logistics", "water_truck"]],
+		},
+		{
+			key: "cement.surface.final_lift",
+			because: "The density is not given.",
+			needs: [["casing", 0, "cement"]],
+		},
+	];
+	const told = (request: Partial<Parameters<typeof resultsLines>[1]>) =>
+		(
+			JSON.parse(
+				[
+					...resultsLines(findingsOf("vertical-metric").index, {
+						prefix: "results.",
+						notEvaluated,
+						...request,
+					}),
+				].join(""),
+			) as {
+				readonly not_evaluated: unknown;
+			}
+		).not_evaluated;
+	it("stands beside the values, with why and where it would be mended", () => {
+		expect(told({})).toEqual({
+			"results.logistics.water_loads": {
+				because: "The load of a truck is not given.",
+				needs: ["logistics.water_truck"],
+			},
+			"results.cement.surface.final_lift": {
+				because: "The density is not given.",
+				needs: ["casing[0].cement"],
+			},
+		});
+	});
+	it("is narrowed as the values are", () => {
+		expect(Object.keys(told({ prefix: "results.cement." }) as object)).toEqual([
+			"results.cement.surface.final_lift",
+		]);
+		expect(Object.keys(told({ mayShow: ([topic]) => topic !== "logistics" }) as object)).toEqual([
+			"results.cement.surface.final_lift",
+		]);
+	});
+	it("is all that a starter lists as such", () => {
+		const { index, results } = findingsOf("vertical-metric");
+		const lines = [...resultsLines(index, { prefix: "", notEvaluated: results.undetermined })].join("");
+		const { not_evaluated: found } = JSON.parse(lines) as { readonly not_evaluated: object };
+		expect(Object.keys(found)).toEqual([...new Set(results.undetermined.map(({ key }) => `results.${key}`))]);
+	});
+});

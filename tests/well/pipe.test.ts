@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { findingsOf } from "../starters.ts";
 import { codesOf, resolve, smallWell, stringOf, understood } from "./resolve.ts";
 
 const PIPE = "od: 5 1/2 in, weight: 17 lb/ft, grade: L80, connection: LTC, condition: new";
@@ -170,5 +171,15 @@ describe("what must pass", () => {
 			`{ ${PIPE}, from: surface, to: 2000 ft }, { od: 5 in, weight: 18 lb/ft, grade: L80, connection: LTC, condition: new, from: 2000 ft, to: 4490 ft }`,
 		]);
 		expect(codesOf(tapered)).toEqual([]);
+	});
+});
+
+describe("the strength of a grade", () => {
+	test("is traced to the string that has it, however many strings are of that grade", () => {
+		const { well, index } = findingsOf("horizontal-as-built");
+		for (const { id, sections } of well.strings)
+			for (const { minimumYield, minimumTensile } of sections)
+				for (const value of [minimumYield, minimumTensile])
+					expect(index.keyOf(value), id).toContain(`well.strings.${id}.`);
 	});
 });

@@ -49,10 +49,10 @@ export const slurryResults = (
 		sacks: whole,
 		mix_water: mixWater.of({ n: whole, w: slurry.water }),
 		components: componentMasses(slurry, whole),
-		density_from_yield: densityFromYield.of({
-			y: slurry.yield,
-			w: slurry.water,
-		}),
+		...maybe(
+			"density_from_yield",
+			slurry.design === undefined ? densityFromYield.of({ y: slurry.yield, w: slurry.water }) : undefined,
+		),
 	};
 };
 

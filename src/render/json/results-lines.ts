@@ -1,6 +1,8 @@
 import type { ValueIndex } from "../../cite/index-values.ts";
 import { type Given, isTable, type Known, type KnownTable, type Origin } from "../../cite/known.ts";
 import { type Path, pathKey } from "../../diagnostics/path.ts";
+import type { Said } from "../../messages/message.ts";
+import { ENGLISH_READER, tellSaid } from "../../messages/print.ts";
 import { DIMENSIONS } from "../../units/dimensions.ts";
 
 /*
@@ -8,15 +10,27 @@ import { DIMENSIONS } from "../../units/dimensions.ts";
  * written. The form is told in README.md beside this file.
  */
 
+/** A result that could not be had: why, and which paths of the definition would mend it. */
+export interface NotEvaluated {
+	readonly key: string;
+	readonly because: Said;
+	readonly needs: readonly Path[];
+}
+
 export interface ResultsRequest {
 	/** Only keys that begin so. */
 	readonly prefix: string;
 	/** Whether what the definition says at a path may be told; a value that rests on anything else is left out. */
 	readonly mayShow?: (at: Path) => boolean;
+	/** What could not be evaluated; its keys begin without `results.`, as where they were found missing. */
+	readonly notEvaluated?: readonly NotEvaluated[];
 }
 
 /** The lines of the results, each with its line end. Together they are one JSON object. */
-export function* resultsLines(index: ValueIndex, { prefix, mayShow }: ResultsRequest): Generator<string> {
+export function* resultsLines(
+	index: ValueIndex,
+	{ prefix, mayShow, notEvaluated = [] }: ResultsRequest,
+): Generator<string> {
 	const rests = mayShow === undefined ? () => true : restingOn(mayShow);
 	const book = new Book(index, (key) => key.startsWith(prefix));
 	yield '{\n"values": {\n';
@@ -39,8 +53,27 @@ export function* resultsLines(index: ValueIndex, { prefix, mayShow }: ResultsReq
 		yield entry(first, id, source);
 		first = false;
 	}
+	yield first ? '},\n"not_evaluated": {\n' : '\n},\n"not_evaluated": {\n';
+	first = true;
+	for (const [key, gaps] of byKey(notEvaluated)) {
+		const shown = gaps.filter(({ needs }) => needs.every((at) => mayShow?.(at) ?? true));
+		if (!key.startsWith(prefix) || shown.length === 0) continue;
+		const because = shown.map((gap) => tellSaid(gap.because, ENGLISH_READER)).join(" ");
+		yield entry(first, key, { because, needs: shown.flatMap(({ needs }) => needs.map(pathKey)) });
+		first = false;
+	}
 	yield first ? "}\n}\n" : "\n}\n}\n";
 }
+
+/** One key may lack more than one thing. */
+const byKey = (gaps: readonly NotEvaluated[]): ReadonlyMap<string, readonly NotEvaluated[]> => {
+	const found = new Map<string, readonly NotEvaluated[]>();
+	for (const gap of gaps) {
+		const key = `results.${gap.key}`;
+		found.set(key, [...(found.get(key) ?? []), gap]);
+	}
+	return found;
+};
 
 const entry = (first: boolean, key: string, value: Json): string =>
 	`${first ? "" : ",\n"}${JSON.stringify(key)}: ${JSON.stringify(value)}`;

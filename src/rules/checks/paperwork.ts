@@ -68,14 +68,14 @@ export const paperworkChecks = {
 	},
 	judgement: {
 		title: "For a person to judge",
-		looksAt: "nothing: the rule's words take a person's judgement, or facts the definition does not carry",
+		looksAt: "nothing: the rule's words take a person's judgment, or facts the definition does not carry",
 		explain:
 			"Words such as `adequate` and `competent`, and facts that no definition carries, are shown to a person and never passed by arithmetic.",
 		forms: { judgement: byHand },
 	},
 	"string-judgement": {
 		title: "For a person to judge, string by string",
-		looksAt: "nothing: the rule's words take a person's judgement",
+		looksAt: "nothing: the rule's words take a person's judgment",
 		explain: "As `judgement`, for rules that speak of one string.",
 		forms: { judgement: byHand },
 	},

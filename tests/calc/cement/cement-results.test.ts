@@ -117,6 +117,17 @@ describe("a two-slurry job", () => {
 		expect(moving?.value).toBeGreaterThan(still?.value ?? Number.POSITIVE_INFINITY);
 	});
 
+	test("a slurry given by its components has no second density from yield and water", () => {
+		const [lead, tail] = leadAndTail;
+		if (lead === undefined || tail === undefined) throw new Error("two slurries");
+		const design = { cementGravity: given("ratio", 3.14), components: [], open: [] };
+		const { production: made } = calculate(cemented({ ...plan, slurries: [lead, { ...tail, design }] }));
+		expect(made?.slurries.map(({ density_from_yield }) => density_from_yield !== undefined)).toEqual([
+			true,
+			false,
+		]);
+	});
+
 	test("its top is only planned", () => {
 		expect(production).toMatchObject({ top_basis: "planned", top_method: "calculated", to_surface: false });
 		expect(production?.planned_top).toBeUndefined();
