@@ -30,6 +30,7 @@ import { subjectsOfRule } from "../../src/rules/subjects-of-rule.ts";
 import type { Dimension } from "../../src/units/dimensions.ts";
 import type { Well } from "../../src/well/well.ts";
 import { given } from "../calc/given.ts";
+import { told } from "../told.ts";
 import { set, wellWith } from "./builders.ts";
 
 /*
@@ -107,7 +108,7 @@ const verdict = (asked: Asked, more: Stage = asIs): Verdict =>
 const missing = (asked: Asked, more: Stage = asIs): string => {
 	const found = evaluate(caseOf(asked, more), asked.leaf);
 	expect(found.verdict, asked.name).toBe("cannot tell");
-	return found.missing.map(({ what, at }) => `${what} @ ${at.join(".")}`).join("; ");
+	return found.missing.map(({ what, at }) => `${told(what)} @ ${at.join(".")}`).join("; ");
 };
 
 afterEach(() => {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { withOwnRules } from "../../src/catalog/jurisdictions.ts";
 import { judge } from "../../src/rules/judge.ts";
+import { told } from "../told.ts";
 import { type Edit, finding, findings, read, row, rule, set, wellWith } from "./builders.ts";
 
 /* Rules as they are filed on: bands, consents, dates of coming into force, sets of one's own, conditions that name neighbors. */
@@ -100,7 +101,9 @@ describe("in force by the right day", () => {
 		expect(found.because).toBe(
 			"The rule is in force from 2014-01-01, counted by the day the permit was issued, whose date is not given.",
 		);
-		expect(found.missing).toEqual([{ what: "the day the permit was issued", at: ["site", "events"] }]);
+		expect(found.missing?.map(({ what, at }) => [told(what), at])).toEqual([
+			["the day the permit was issued", ["site", "events"]],
+		]);
 	});
 	it("refuses an end before the beginning", () => {
 		expect(

@@ -3,6 +3,7 @@ import { JURISDICTION_CODES, loadJurisdictions } from "../../src/catalog/jurisdi
 import { judge } from "../../src/rules/judge.ts";
 import { say } from "../../src/rules/reason.ts";
 import { findingsOf, STARTERS } from "../starters.ts";
+import { told } from "../told.ts";
 
 const jurisdictions = loadJurisdictions(JURISDICTION_CODES).value ?? [];
 
@@ -38,7 +39,7 @@ describe.each(STARTERS)("%s under every jurisdiction", (starter) => {
 				expect(because, cite.rule).toMatch(/list of holidays/);
 			if (verdict === "met" || verdict === "does not apply") expect(missing, cite.rule).toEqual([]);
 			for (const { what, at } of missing) {
-				expect(what, cite.rule).toMatch(/^(the|a) /);
+				expect(told(what), cite.rule).toMatch(/^(the|a) /);
 				expect(at.length, cite.rule).toBeGreaterThan(0);
 			}
 		}
