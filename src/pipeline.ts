@@ -1,6 +1,7 @@
 import { definitionFor } from "./definition/definition-for.ts";
 import { mayAppear } from "./definition/privacy.ts";
 import type { Language, Paper, PaperDocument } from "./document/document.ts";
+import { fileSlug } from "./document/file-slug.ts";
 import type { Drawing } from "./document/shapes.ts";
 import { composePaper } from "./paper/compose.ts";
 import type { Findings } from "./paper/context.ts";
@@ -93,13 +94,6 @@ const paperName = ({ well }: Findings, document: PaperDocument): string =>
 	]
 		.filter((part) => part !== undefined)
 		.join(".");
-
-/** `Sorrel Bench Unit 3-16H` as `sorrel-bench-unit-3-16h`. */
-export const fileSlug = (name: string): string =>
-	name
-		.toLowerCase()
-		.replaceAll(/[^\p{L}\p{N}]+/gu, "-")
-		.replaceAll(/^-+|-+$/gu, "") || "well";
 
 /**
  * The files that travel inside a paper. The regulator's has the definition it was made from and every result, without

@@ -18,8 +18,10 @@ import { validate } from "./definition/validate.ts";
 import { type Diagnostic, hasErrors } from "./diagnostics/diagnostic.ts";
 import { withoutDoubts, withoutEchoes } from "./diagnostics/echoes.ts";
 import type { SourceText } from "./diagnostics/source-text.ts";
+import { hasGlyph } from "./measure/has-glyph.ts";
 import type { Findings } from "./paper/context.ts";
 import { dueDates, judge, missingIn } from "./rules/index.ts";
+import { lackingLetter, printableTree } from "./source/characters.ts";
 import { decodeText } from "./source/decode-text.ts";
 import { readYaml } from "./source/read-yaml.ts";
 import type { UnitSystem } from "./units/format.ts";
@@ -77,13 +79,16 @@ export const understand = (
 	const units = writtenSystem(tree.value.value);
 	texts.set(file.name, { text: tree.value.text, positions: tree.value.positions });
 
-	const definition = validate(tree.value.value);
+	const printable = printableTree(tree.value.value, file.name, hasGlyph);
+	diagnostics.push(...printable.diagnostics);
+	const definition = validate(printable.value);
 	diagnostics.push(...withoutEchoes(definition.diagnostics, tree.diagnostics));
 	const readable = definition.value ?? definition.partial?.definition;
 	if (readable === undefined) return { diagnostics, texts, units };
 
 	const whole = !hasErrors(diagnostics);
-	const resolved = resolveWell(readable, catalog, recording(readFile, read, texts));
+	const letters: Diagnostic[] = [];
+	const resolved = resolveWell(readable, catalog, recording(readFile, read, texts, letters));
 	const ownCodes = ownRules.map(({ jurisdiction }) => jurisdiction.code);
 	const shipped = loadJurisdictions(
 		readable.site.jurisdictions.filter(
@@ -98,6 +103,7 @@ export const understand = (
 	);
 	const jurisdictions = every.value ?? [];
 	const found = [
+		...letters,
 		...resolved.diagnostics,
 		...conditionFaults(resolved.value?.conditions ?? []),
 		...shipped.diagnostics,
@@ -137,21 +143,24 @@ export const understand = (
 			sources: catalog.sources,
 			glossary: catalog.glossary,
 			jobs: catalog.jobs,
-			written: tree.value.value,
+			written: printable.value,
 			digest: digest(read),
 			version,
 		},
 	};
 };
 
-/** Remembers every file read, for the digest and for pointing into. */
+/** Remembers every file read, for the digest and for pointing into, and the letters in it that no paper can show. */
 const recording =
-	(readFile: ReadFile, read: NamedFile[], texts: Map<string, SourceText>): ReadFile =>
+	(readFile: ReadFile, read: NamedFile[], texts: Map<string, SourceText>, letters: Diagnostic[]): ReadFile =>
 	(name) => {
 		const file = readFile(name);
 		if ("bytes" in file) {
 			read.push({ name, bytes: file.bytes });
-			texts.set(file.file, { text: new TextDecoder().decode(file.bytes) });
+			const text = new TextDecoder().decode(file.bytes);
+			texts.set(file.file, { text });
+			const lacking = lackingLetter(text, file.file, hasGlyph);
+			if (lacking !== undefined) letters.push(lacking);
 		}
 		return file;
 	};

@@ -92,6 +92,7 @@ const ROOMS: Readonly<Record<string, { readonly may: readonly string[]; readonly
 			"units",
 			"diagnostics",
 			"cite",
+			"measure",
 			"document",
 			"source",
 			"definition",

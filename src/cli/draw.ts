@@ -1,8 +1,9 @@
 import { join } from "node:path";
 import { Argument, Command, Option } from "commander";
 import { type Language, PAPERS, type Paper } from "../document/document.ts";
+import { fileSlug } from "../document/file-slug.ts";
 import { DRAWING_WORDS } from "../drawing/drawing-words.ts";
-import { drawings, fileSlug, renderPicture } from "../pipeline.ts";
+import { drawings, renderPicture } from "../pipeline.ts";
 import { renderSvg } from "../render/svg/render-svg.ts";
 import type { UnitSystem } from "../units/format.ts";
 import type { Session } from "./program.ts";

@@ -4,10 +4,12 @@ import { shippedCatalog } from "../catalog/shipped.ts";
 import { type Diagnostic, hasErrors } from "../diagnostics/diagnostic.ts";
 import { printDiagnostics } from "../diagnostics/print.ts";
 import type { SourceText } from "../diagnostics/source-text.ts";
+import { hasGlyph } from "../measure/has-glyph.ts";
+import { printableTree } from "../source/characters.ts";
 import { decodeText } from "../source/decode-text.ts";
 import { readYaml } from "../source/read-yaml.ts";
 import type { Surroundings } from "../understand.ts";
-import { readBytes } from "./read-bytes.ts";
+import { nameOf, readBytes } from "./read-bytes.ts";
 import { SeedFault } from "./seed-fault.ts";
 import { terminal } from "./terminal.ts";
 import { VERSION } from "./version.ts";
@@ -42,14 +44,31 @@ export const openShipped = (): ShippedData => {
  */
 export const readRulesFiles = (names: readonly string[]): Surroundings["ownRules"] =>
 	names.map((name) => {
+		const shown = nameOf(name);
 		const bytes = readBytes(name);
-		const text = decodeText(bytes, name);
+		const text = decodeText(bytes, shown);
 		if (text.value === undefined) return refuse(text.diagnostics);
-		const read = readJurisdictionText(text.value, name);
-		if (read.value === undefined || hasErrors(read.diagnostics))
-			return refuse(read.diagnostics, textsOf(text.value, name));
-		return { file: { name, bytes }, jurisdiction: read.value };
+		const written = readYaml(text.value, shown).value?.value;
+		const other = notRules(written);
+		if (other !== undefined) throw new SeedFault(`casebound: ${shown} is not a rules file: ${other}`);
+		const read = readJurisdictionText(text.value, shown);
+		const letters = printableTree(written, shown, hasGlyph).diagnostics;
+		const faults = [...read.diagnostics, ...letters];
+		if (read.value === undefined || hasErrors(faults)) return refuse(faults, textsOf(text.value, shown));
+		return { file: { name: shown, bytes }, jurisdiction: read.value };
 	});
+
+/** What a file is instead, if it is plainly no rules file: a hundred faults of form would not say so. */
+const notRules = (written: unknown): string | undefined => {
+	if (written === undefined) return undefined;
+	if (typeof written !== "object" || written === null || Array.isArray(written))
+		return "it holds no entries with names, such as `rules:`; the files under seeds/jurisdictions show the form";
+	if ("definition" in written && !("rules" in written))
+		return "it is the definition of a well; give it without --rules";
+	if (!("rules" in written))
+		return "it has no entry `rules:`; the files under seeds/jurisdictions show the form";
+	return undefined;
+};
 
 const textsOf = (text: string, name: string): ReadonlyMap<string, SourceText> => {
 	const tree = readYaml(text, name).value;

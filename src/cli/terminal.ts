@@ -1,4 +1,5 @@
 import process from "node:process";
+import { visible } from "../diagnostics/visible.ts";
 import { EXIT } from "./exit-codes.ts";
 
 /** Where a command speaks: results to stdout, faults and progress to stderr. */
@@ -34,11 +35,23 @@ const said = (text: string): Promise<void> =>
 		else process.stdout.write(text, () => resolve());
 	});
 
+/** The colors that a printed fault has; any other command to the terminal comes from somebody's text. */
+const COLOR = /(\u001b\[[0-9;]*m)/u;
+
+/** Names of files may hold characters that would move the cursor: what is said holds none of them. */
+const safe = (text: string, colored: boolean): string =>
+	text
+		.split(colored ? COLOR : /(?!)/u)
+		.map((part, i) => (colored && i % 2 === 1 ? part : part.split("\n").map(visible).join("\n")))
+		.join("");
+
 const PIECE = 1 << 16;
+
+const color = process.stderr.isTTY === true && !process.env["NO_COLOR"] && process.env["TERM"] !== "dumb";
 
 export const terminal: Terminal = {
 	out: (text) => {
-		if (outFault === undefined) process.stdout.write(`${text}\n`);
+		if (outFault === undefined) process.stdout.write(`${safe(text, false)}\n`);
 	},
 	stream: async (pieces) => {
 		let text = "";
@@ -51,8 +64,8 @@ export const terminal: Terminal = {
 		}
 		await said(text);
 	},
-	err: (text) => void process.stderr.write(`${text}\n`),
-	color: process.stderr.isTTY === true && !process.env["NO_COLOR"] && process.env["TERM"] !== "dumb",
+	err: (text) => void process.stderr.write(`${safe(text, color)}\n`),
+	color,
 	width: Math.min(WIDEST, process.stderr.columns ?? 80),
 	watched: process.stderr.isTTY === true,
 };

@@ -1,5 +1,6 @@
 import { diagnose } from "../diagnostics/diagnose.ts";
 import type { Checked, Diagnostic } from "../diagnostics/diagnostic.ts";
+import { CONTROL, characterName, HIDDEN, hiddenTelling } from "./characters.ts";
 
 /** Largest definition read, in bytes (or characters, where it is text already): many times what a well needs. */
 export const LARGEST_TEXT = 500_000;
@@ -34,10 +35,6 @@ const notText = (file: string, found: string, range?: readonly [number, number])
 		},
 	);
 
-/** C0 controls but for tab and line ends, DEL, and the mark that a lenient decoder leaves for what it could not read. */
-// biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is looked for
-const UNREADABLE = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f\ufffd]/;
-
 /** The reason why a text cannot be read at all: too long, or no text. */
 export const textFault = (
 	text: string,
@@ -45,11 +42,16 @@ export const textFault = (
 	most: number = LARGEST_TEXT,
 ): Diagnostic | undefined => {
 	if (text.length > most) return tooLarge(text.length, most, file);
-	const match = UNREADABLE.exec(text);
-	if (match === null) return undefined;
-	const code = (match[0].codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, "0");
-	return notText(file, `the control character U+${code}`, [match.index, match.index + 1]);
+	const control = CONTROL.exec(text);
+	if (control !== null)
+		return notText(file, `the control character ${characterName(control[0])}`, rangeOf(control));
+	const hidden = HIDDEN.exec(text);
+	if (hidden === null) return undefined;
+	const at = { file, path: [], range: rangeOf(hidden) };
+	return diagnose("syntax/hidden-character", at, hiddenTelling(hidden[0]));
 };
+
+const rangeOf = (match: RegExpExecArray): readonly [number, number] => [match.index, match.index + 1];
 
 /** Text of a file's bytes: strict UTF-8, its byte order mark dropped. UTF-16 and binary files are told apart and refused. */
 export const decodeText = (bytes: Uint8Array, file: string, most: number = LARGEST_TEXT): Checked<string> => {

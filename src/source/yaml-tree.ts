@@ -14,6 +14,7 @@ import { diagnose, type Telling } from "../diagnostics/diagnose.ts";
 import { type Diagnostic, MOST_FAULTS } from "../diagnostics/diagnostic.ts";
 import type { Path } from "../diagnostics/path.ts";
 import type { Range } from "../diagnostics/source-text.ts";
+import { escapedFault } from "./characters.ts";
 import { type CutValue, cutInList, cutInMap } from "./flow-comma.ts";
 import { plainScalar } from "./plain-scalar.ts";
 import { type PositionIndex, positionRecorder } from "./position-index.ts";
@@ -87,6 +88,10 @@ export const yamlTree = (
 
 	const scalar = (node: Scalar, path: Path): unknown => {
 		const value = String(node.value ?? "");
+		if (node.type === "QUOTE_DOUBLE") {
+			const fault = escapedFault(value);
+			if (fault !== undefined) report("syntax/hidden-character", path, rangeOf(node), fault);
+		}
 		if (node.type !== "PLAIN") return value;
 		return withHash(node, path) ?? plainScalar(value);
 	};
@@ -111,6 +116,11 @@ export const yamlTree = (
 		const { key } = pair;
 		if (isScalar(key) && String(key.value ?? "") !== "") {
 			const name = String(key.value);
+			const fault = escapedFault(name);
+			if (fault !== undefined) {
+				report("syntax/hidden-character", path, rangeOf(key), fault);
+				return undefined;
+			}
 			if (!RESERVED.has(name)) return name;
 			report("syntax/reserved-key", path, rangeOf(key), words.reservedKey(name));
 			return undefined;

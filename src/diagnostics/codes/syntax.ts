@@ -52,6 +52,21 @@ export const SYNTAX_CODES = {
 			"A `#` after a space starts a remark, so in `8.8 #/gal` only 8.8 is left, and `Pad #3` becomes `Pad`. Use `lb/gal` " +
 			"and `lb/ft`, or put the value in double quotes. A real remark has a space after its `#`.",
 	},
+	"syntax/hidden-character": {
+		severity: "error",
+		title: "A character that cannot be seen",
+		explain:
+			"Marks that turn the direction of reading, control characters and rare line ends are not seen in an editor, and " +
+			"make a line read as something else than it says. Nothing in a definition needs them; they come with text that " +
+			"was copied. Delete the character, or type the line anew.",
+	},
+	"syntax/invisible-character": {
+		severity: "warning",
+		title: "A character that takes no room was left out",
+		explain:
+			"Soft hyphens, zero-width spaces and joiners are left behind by word processors and web pages. They would part " +
+			"words in search and in names of files, so they are left out of every paper. Delete them in the definition too.",
+	},
 	"syntax/key": {
 		severity: "error",
 		title: "An entry has no usable name",
@@ -72,6 +87,14 @@ export const SYNTAX_CODES = {
 		explain:
 			"A definition needs about ten levels. Far more means that brackets were opened and never closed, or that this is " +
 			"not a definition. Count the brackets near the place named.",
+	},
+	"syntax/no-such-letter": {
+		severity: "error",
+		title: "A letter that the papers cannot show",
+		explain:
+			"Papers and drawings are set in one typeface, which has the Latin, Greek and Cyrillic alphabets and the signs of " +
+			"the trade. A letter of another script, or a picture sign, would leave a gap or a box on paper. Write the word in " +
+			"one of those alphabets.",
 	},
 	"syntax/no-value": {
 		severity: "error",

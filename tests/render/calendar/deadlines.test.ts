@@ -70,6 +70,8 @@ describe("deadlines as iCalendar (RFC 5545)", () => {
 			sequence: 3,
 			entries: [{ id: "one@casebound", day: "2026-12-31", summary: "Due, soon; \\ §", description: "a\nb" }],
 		});
+		expect(properties(text, "NAME")).toEqual(["NAME:A\\; well"]);
+		expect(properties(text, "X-WR-CALNAME")).toEqual(["X-WR-CALNAME:A\\; well"]);
 		expect(properties(text, "SUMMARY")).toEqual(["SUMMARY:Due\\, soon\\; \\\\ §"]);
 		expect(properties(text, "DESCRIPTION")).toEqual(["DESCRIPTION:a\\nb"]);
 		expect(properties(text, "SEQUENCE")).toEqual(["SEQUENCE:3"]);
