@@ -36,6 +36,7 @@ const said = (text: string): Promise<void> =>
 	});
 
 /** The colors that a printed fault has; any other command to the terminal comes from somebody's text. */
+// biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is looked for
 const COLOR = /(\u001b\[[0-9;]*m)/u;
 
 /** Names of files may hold characters that would move the cursor: what is said holds none of them. */
