@@ -87,7 +87,6 @@ export const SOURCE_KEYS = [
 	"osha-1910-1053",
 	"osha-1910-1000",
 	"osha-1910-95",
-	"osha-silica-faq",
 	"osha-niosh-2012",
 	"wyoming-osha-8",
 	"pump-handbook",

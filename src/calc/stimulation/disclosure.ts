@@ -1,5 +1,6 @@
 import { formula } from "../../cite/formula.ts";
 import { cite } from "../../cite/source.ts";
+import { casDigit } from "../../definition/cas-number.ts";
 
 const source = cite("epa-601-r-14-003", "maximum ingredient concentration in the fluid, percent by mass");
 
@@ -59,8 +60,5 @@ export const casCheckDigit = formula({
 	gives: "count",
 	validity:
 		"four to nine digits before the check digit, the first not zero; a pass proves consistency, not identity",
-	compute: ({ N_i }) =>
-		N_i.length < 4 || N_i.length > 9 || N_i[0] === 0
-			? Number.NaN
-			: N_i.reduce<number>((sum, digit, i) => sum + (N_i.length - i) * digit, 0) % 10,
+	compute: ({ N_i }) => (N_i.length < 4 || N_i.length > 9 || N_i[0] === 0 ? Number.NaN : casDigit(N_i)),
 });

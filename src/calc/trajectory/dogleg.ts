@@ -69,6 +69,10 @@ export const doglegSeverity = formula({
 		MD2 > MD1 ? (100 * degrees(doglegAngle(I1, A1, I2, A2))) / (MD2 - MD1) : Number.NaN,
 });
 
+/** Change of inclination in a hundred feet [°/100 ft], over a length that is above none. */
+export const buildBetween = (MD1: number, I1: number, MD2: number, I2: number): number =>
+	(I2 - I1) * (100 / (MD2 - MD1));
+
 export const buildRate = formula({
 	id: "trajectory/build-rate",
 	name: "Build rate",
@@ -82,7 +86,7 @@ export const buildRate = formula({
 	},
 	gives: "dogleg",
 	validity: "MD2 > MD1",
-	compute: ({ MD1, I1, MD2, I2 }) => (MD2 > MD1 ? ((I2 - I1) * 100) / (MD2 - MD1) : Number.NaN),
+	compute: ({ MD1, I1, MD2, I2 }) => (MD2 > MD1 ? buildBetween(MD1, I1, MD2, I2) : Number.NaN),
 });
 
 export const turnRate = formula({

@@ -2,6 +2,10 @@ import { formula } from "../../cite/formula.ts";
 import { cite } from "../../cite/source.ts";
 import { degrees, radians, wholeCircle } from "./tangent.ts";
 
+/** What of a horizontal distance lies along a direction [°]. */
+export const along = (N: number, E: number, Avs: number): number =>
+	N * Math.cos(radians(Avs)) + E * Math.sin(radians(Avs));
+
 /** Distance along the plane of vertical section, from the wellhead [ft]. */
 export const verticalSection = formula({
 	id: "trajectory/vertical-section",
@@ -10,7 +14,7 @@ export const verticalSection = formula({
 	source: cite("api-d20", "vertical section"),
 	inputs: { N: "offset", E: "offset", Avs: "angle" },
 	gives: "offset",
-	compute: ({ N, E, Avs }) => N * Math.cos(radians(Avs)) + E * Math.sin(radians(Avs)),
+	compute: ({ N, E, Avs }) => along(N, E, Avs),
 });
 
 export const closure = formula({

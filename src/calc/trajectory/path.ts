@@ -2,7 +2,8 @@ import { tableFormula } from "../../cite/formula.ts";
 import type { KnownTable } from "../../cite/known.ts";
 import { cite } from "../../cite/source.ts";
 import { arcStep, type Station } from "./arc.ts";
-import { doglegAngle, shorterTurn } from "./dogleg.ts";
+import { buildBetween, doglegAngle, shorterTurn } from "./dogleg.ts";
+import { along } from "./horizontal.ts";
 import { degrees, radians } from "./tangent.ts";
 
 /** Columns of a path, in the order a survey listing prints them. */
@@ -95,7 +96,7 @@ const pathThrough = (given: readonly Station[], TD: number, Avs: number): readon
 			tvd: above.tvd + dV,
 			north,
 			east,
-			vertical_section: north * Math.cos(radians(Avs)) + east * Math.sin(radians(Avs)),
+			vertical_section: along(north, east, Avs),
 			dogleg: (100 * degrees(β)) / (station.md - above.md),
 			...ratesBetween(above, station),
 		});
@@ -107,7 +108,7 @@ const ratesBetween = (above: Station, station: Station): Pick<PathStation, "buil
 	const per = 100 / (station.md - above.md);
 	const vertical = Math.sin(radians(above.inclination)) === 0 || Math.sin(radians(station.inclination)) === 0;
 	return {
-		build: (station.inclination - above.inclination) * per,
+		build: buildBetween(above.md, above.inclination, station.md, station.inclination),
 		turn: vertical ? 0 : shorterTurn(above.azimuth, station.azimuth) * per,
 	};
 };

@@ -21,6 +21,9 @@ export const radiusOfCurvature = formula({
 	compute: ({ B }) => (B > 0 ? RADIUS_OF_ONE_DEGREE / B : Number.NaN),
 });
 
+/** Measured length in which a rate [°/100 ft] turns an angle [°], in feet. */
+export const lengthOfBuild = (I1: number, I2: number, B: number): number => ((I2 - I1) * 100) / B;
+
 export const arcLength = formula({
 	id: "trajectory/arc-length",
 	name: "Measured length of the build",
@@ -29,7 +32,7 @@ export const arcLength = formula({
 	inputs: { I1: "angle", I2: "angle", B: "dogleg" },
 	gives: "length",
 	validity: "B > 0, I2 ≥ I1",
-	compute: ({ I1, I2, B }) => (B > 0 && I2 >= I1 ? ((I2 - I1) * 100) / B : Number.NaN),
+	compute: ({ I1, I2, B }) => (B > 0 && I2 >= I1 ? lengthOfBuild(I1, I2, B) : Number.NaN),
 });
 
 export const arcDepth = formula({

@@ -2,7 +2,7 @@ import { tableFormula } from "../../cite/formula.ts";
 import { cite } from "../../cite/source.ts";
 import { quantity } from "../../units/quantity.ts";
 import { arcPoint, arcStep, type Station } from "./arc.ts";
-import { holdInclination, holdLength } from "./plan-geometry.ts";
+import { holdInclination, holdLength, lengthOfBuild } from "./plan-geometry.ts";
 
 /** Columns of planned or surveyed stations. */
 export const STATION_COLUMNS = {
@@ -72,7 +72,7 @@ export const buildAndLandStations = tableFormula({
 	validity: "KOP ≥ 0, B > 0, 0 < I_L < 180°, L ≥ 0",
 	compute: ({ KOP, B, A, I_L, L }) => {
 		if (!(KOP >= 0 && B > 0 && I_L > 0 && I_L < 180 && L >= 0)) return [];
-		const landing = KOP + (100 * I_L) / B;
+		const landing = KOP + lengthOfBuild(0, I_L, B);
 		return stationsAlong(surface(A), [
 			{ md: KOP, inclination: 0, azimuth: A },
 			{ md: landing, inclination: I_L, azimuth: A },
@@ -105,7 +105,7 @@ export const buildAndHoldStations = tableFormula({
 		};
 		const θ = holdInclination.compute(geometry) as number;
 		const hold = holdLength.compute(geometry) as number;
-		const built = KOP + (100 * θ) / B;
+		const built = KOP + lengthOfBuild(0, θ, B);
 		if (!Number.isFinite(built + hold)) return [];
 		return stationsAlong(surface(A), [
 			{ md: KOP, inclination: 0, azimuth: A },

@@ -12,7 +12,7 @@ import {
 } from "../../../src/calc/safety/hydrogen-sulfide.ts";
 import { safetyResults } from "../../../src/calc/safety/index.ts";
 import { soundLevelAtDistance, totalSoundLevel } from "../../../src/calc/safety/noise.ts";
-import { formerQuartzLimit, silicaTimeWeightedAverage } from "../../../src/calc/safety/silica.ts";
+import { silicaTimeWeightedAverage } from "../../../src/calc/safety/silica.ts";
 import type { Well } from "../../../src/well/well.ts";
 import { well } from "../a-well.ts";
 import { given } from "../given.ts";
@@ -150,13 +150,6 @@ describe("silica", () => {
 		expect(average(8)).toBeCloseTo(40, 12);
 		expect(average(12)).toBeCloseTo(60, 12);
 		expect(silicaTimeWeightedAverage.of({ C_i, t_i: [] }).value).toBeNaN();
-	});
-
-	test("the former limit was stricter the more quartz", () => {
-		const limit = (s: number) => formerQuartzLimit.of({ s: given("share", s) }).value;
-		expect(limit(0)).toBe(5000);
-		expect(limit(0.5)).toBeLessThan(limit(0.2));
-		expect(limit(1.2)).toBeNaN();
 	});
 });
 
