@@ -63,6 +63,21 @@ export interface CementResults {
 		readonly margin: Known<"pressure-difference">;
 		readonly as_density: Known<"density">;
 	};
+	/** Zones marked as gas-bearing that the cement of this string covers, when the plug lands. */
+	readonly gas_flow: readonly {
+		readonly formation: string;
+		readonly at: DepthMark;
+		/** What the gelling column may lose. */
+		readonly restriction: Known<"pressure">;
+		readonly overbalance: Known<"pressure-difference">;
+		readonly potential: Known<"ratio">;
+	}[];
+	/** Undisturbed rock at the foot of each slurry, and how far the nearest strength test was from what lies along the slurry. */
+	readonly temperatures: readonly {
+		readonly id: string;
+		readonly rock: Known<"temperature">;
+		readonly test_off?: Known<"temperature-difference">;
+	}[];
 	/** The job from the first spacer to the plug, as planned; of a job with a stage tool the first stage. */
 	readonly placement?: PlacementResults;
 	/** Strength and time of the slurry at the shoe. */

@@ -137,6 +137,8 @@ export interface CasingResults {
 	readonly sections: readonly PipeSectionResults[];
 	/** The least over the string's sections, pipe and coupling both. */
 	readonly least_internal_yield: Known<"pressure">;
+	/** The same with the wear that the design reckons with; absent where it reckons with none. */
+	readonly worn_internal_yield?: Known<"pressure">;
 	readonly least_collapse: Known<"pressure">;
 	/** The least over the sections of pipe and connection; absent where a connection's strength is not known. */
 	readonly least_tension?: Known<"force">;

@@ -61,8 +61,8 @@ const hole = entry("Hole section", "One diameter of drilled hole.", EVERY, {
 			{
 				intensity: q(
 					"density",
-					"Intensity above mud density",
-					"How far the rock exceeds the mud.",
+					"Kick intensity",
+					"How far the kick exceeds the highest pore pressure of the open hole.",
 					TECHNICAL,
 				),
 				volume: optional(q("volume", "Volume", "How much enters before it is seen.", TECHNICAL)),

@@ -23,6 +23,9 @@ const preventer = entry(
 				low: optional(q("pressure", "Low test", "Finds leaks that a high pressure seals.", TECHNICAL)),
 				high: q("pressure", "High test", "Not above the lowest-rated part.", TECHNICAL),
 				hold: optional(q("duration", "Hold", "How long each test is watched.", TECHNICAL)),
+				test_plug: optional(
+					flag("Test plug", "Whether a plug or cup tester keeps the test off the casing.", TECHNICAL),
+				),
 			}),
 		),
 		actual: optional(
@@ -47,8 +50,8 @@ export const wellControl = group(
 			group("Design kick", "Shoes and preventers are sized for it.", TECHNICAL, {
 				intensity: q(
 					"density",
-					"Intensity above mud density",
-					"How far the rock exceeds the mud.",
+					"Kick intensity",
+					"How far the kick exceeds the highest pore pressure of the open hole.",
 					TECHNICAL,
 				),
 				volume: optional(q("volume", "Volume", "How much enters before it is seen.", TECHNICAL)),

@@ -32,6 +32,8 @@ const REQUIRED: Readonly<Record<Operator, readonly [string, string]>> = {
 };
 
 const requirementOf = (operator: Operator, required: Known, how: Reason, measured: Known): Reason => {
+	if (operator === "at most" && required.dimension === "count" && required.value === 0)
+		return ["none is allowed"];
 	const [before, after] = REQUIRED[operator];
 	return [before, { told: required, from: measured }, after, ...(how.length === 0 ? [] : [": ", ...how])];
 };

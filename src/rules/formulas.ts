@@ -102,6 +102,51 @@ export const jointsLength = formula({
 	compute: ({ joints, joint }) => joints * joint,
 });
 
+/** Least design factor over the one that is asked [–]. */
+export const factorReached = formula({
+	id: "rules/factor-reached",
+	name: "Design factor reached over the one asked",
+	expression: "SF / DF",
+	source: cite("definition"),
+	inputs: { SF: "ratio", DF: "ratio" },
+	gives: "ratio",
+	compute: ({ SF, DF }) => (DF > 0 ? SF / DF : Number.NaN),
+});
+
+/** What may still be pulled over the greatest pick-up before the weakest part reaches its factor [lbf]. */
+export const overpullLeft = formula({
+	id: "rules/overpull-left",
+	name: "Overpull left at the greatest pick-up",
+	expression: "least F_i / DF − P",
+	source: cite("common-practice", "rating of pipe and joint over the overpull factor, less the hook load"),
+	inputs: { F_i: { many: "force" }, DF: "ratio", P: "force" },
+	gives: "force",
+	validity: "at least one rating; the traveling block not counted",
+	compute: ({ F_i, DF, P }) => (F_i.length === 0 ? Number.NaN : Math.min(...F_i) / DF - P),
+});
+
+/** Step of density from one fluid of the train to the next; negative where the next is lighter [lb/gal]. */
+export const densityStep = formula({
+	id: "rules/density-step",
+	name: "Step of density",
+	expression: "ρ_2 − ρ_1",
+	source: cite("definition"),
+	inputs: { ρ_2: "density", ρ_1: "density" },
+	gives: "density",
+	compute: ({ ρ_2, ρ_1 }) => ρ_2 - ρ_1,
+});
+
+/** Time left between two [min]; negative where the first is the later. */
+export const durationLeft = formula({
+	id: "rules/duration-left",
+	name: "Time left",
+	expression: "t_2 − t_1",
+	source: cite("definition"),
+	inputs: { t_2: "duration", t_1: "duration" },
+	gives: "duration",
+	compute: ({ t_2, t_1 }) => t_2 - t_1,
+});
+
 const rule = cite("cited-rule");
 const words = (kind: Dimension): string => kind.replace(/-/g, " ");
 
@@ -223,6 +268,10 @@ export const RULE_FORMULAS: readonly AnyFormula[] = [
 	fallInPressure,
 	annulusFilling,
 	jointsLength,
+	factorReached,
+	overpullLeft,
+	densityStep,
+	durationLeft,
 	...GREATEST,
 	...LEAST,
 	...SUMS,

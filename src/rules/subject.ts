@@ -42,6 +42,10 @@ const isSelected = (string: CasingString, selector: StringSelector, well: Well):
 			const several = well.strings.filter((each) => rolesOf(each, well).includes("surface"));
 			return several[selector === "first surface" ? 0 : 1]?.id === string.id;
 		}
+		case "every string":
+			return true;
+		case "every string but conductor":
+			return !roles.includes("conductor");
 		case "treated through":
 			return well.stimulation?.treatedThrough === string.id;
 		case "cement recorded":

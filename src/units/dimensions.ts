@@ -337,6 +337,18 @@ export const DIMENSIONS = {
 		example: "80 degF",
 		signed: true,
 	},
+	/** How far one temperature is from another. */
+	"temperature-difference": {
+		canonical: "°F",
+		units: [
+			{ symbol: "°F", spellings: ["degF", "deg F", "degrees F", "F"], si: 5 / 9 },
+			{ symbol: "°C", spellings: ["degC", "deg C", "degrees C", "C"], si: 1 },
+		],
+		field: { unit: "°F", decimals: 0 },
+		metric: { unit: "°C", decimals: 0 },
+		example: "20 degF",
+		signed: true,
+	},
 	"temperature-gradient": {
 		canonical: "°F/100 ft",
 		units: [

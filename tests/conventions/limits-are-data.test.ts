@@ -35,6 +35,8 @@ const ALLOWED: Readonly<Record<string, readonly string[]>> = {
 	"outcome.ts": ["3"],
 	// Two words for two things, three words for more.
 	"amount.ts": ["2"],
+	// A share written in per cent, and where the pattern keeps it.
+	"measures/cement-job.ts": ["2", "100"],
 };
 
 describe("no number of law stands in the code of checks", () => {

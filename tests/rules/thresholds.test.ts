@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
+import { loadPractice } from "../../src/catalog/jurisdictions.ts";
 import type { Operator } from "../../src/catalog/limits/limit.ts";
 import { wrongSide } from "../../src/catalog/limits/protective-side.ts";
 import {
@@ -580,6 +581,11 @@ describe.each(TAKEN)("a limit taken from the $of", (each) => {
 		});
 });
 
+/** Every limit of practice, as text. */
+const PRACTICE = JSON.stringify(
+	(loadPractice().value ?? []).flatMap(({ rules }) => rules.map(({ limit, confirm }) => [limit, confirm])),
+);
+
 describe("the table", () => {
 	/** Measured in `cement-and-depths.test.ts` and `forms.test.ts`, where they mean something. */
 	const ELSEWHERE: readonly MeasureName[] = [
@@ -593,7 +599,9 @@ describe("the table", () => {
 		const here = CASES.map(({ measure }) => measure);
 		const taken = TAKEN.map(({ of }) => of);
 		// The solids of a zone are compared by the check itself, for every shipped row.
-		const all = new Set([...here, ...taken, ...ELSEWHERE, "dissolved solids"]);
+		// Those that only limits of practice are put on are tested beside those limits.
+		const practice = MEASURE_NAMES.filter((name) => PRACTICE.includes(`"${name}"`));
+		const all = new Set([...here, ...taken, ...ELSEWHERE, "dissolved solids", ...practice]);
 		expect([...all].sort()).toEqual([...MEASURE_NAMES].sort());
 		const written = ["cement-and-depths", "forms"]
 			.map((name) => readFileSync(new URL(`${name}.test.ts`, import.meta.url), "utf8"))

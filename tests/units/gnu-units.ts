@@ -69,6 +69,7 @@ export const GNU_UNITS: readonly (readonly [
 	["duration", "d", "min", 1440, "day", "min"],
 	["duration", "s", "min", 0.0166666666667, "s", "min"],
 	["temperature", "°C", "°F", 1.8, "degC", "degF"],
+	["temperature-difference", "°C", "°F", 1.8, "degC", "degF"],
 	["temperature-gradient", "°C/100 m", "°F/100 ft", 0.54864, "degC/(100 m)", "degF/(100 ft)"],
 	["temperature-gradient", "°C/km", "°F/100 ft", 0.054864, "degC/km", "degF/(100 ft)"],
 	["dogleg", "°/30 m", "°/100 ft", 1.016, "deg/(30 m)", "deg/(100 ft)"],

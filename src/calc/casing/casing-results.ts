@@ -11,7 +11,7 @@ import { shoeTestSurfacePressure } from "../pressure/shoe-strength.ts";
 import type { CasingResults, HoleMark, PipeSectionResults } from "../results.ts";
 import { tvdAt } from "../trajectory/at-depth.ts";
 import { buoyancyFactor, buoyedWeight, totalWeight, weightInAir } from "./axial.ts";
-import { leastCollapse, leastInternalYield } from "./internal-yield.ts";
+import { leastCollapse, leastInternalYield, wornRating } from "./internal-yield.ts";
 import { allowedPull, leastTension, maximumPull } from "./joint-strength.ts";
 import { askOfSalt } from "./loads/mobile-salt.ts";
 import { openRock } from "./loads/open-rock.ts";
@@ -108,6 +108,13 @@ const stringResults = (
 	const joints = jointCount(string, sections);
 	const mass = string.sections.map((s, i) => massOf(s, sections[i]));
 	const fracture = fractureAtShoe(well, string, shoe, gaps);
+	const internalYield = leastInternalYield.of({
+		ratings: sections.flatMap((s) => [
+			s.internal_yield,
+			...(s.coupling_internal_yield === undefined ? [] : [s.coupling_internal_yield]),
+		]),
+	});
+	const wear = string.wear ?? well.designBasis.wear;
 	const results = {
 		id: string.id,
 		top: holeMark(path, string.top, well.datum),
@@ -121,12 +128,8 @@ const stringResults = (
 		),
 		pipe_mass: stringMass.of({ m: mass.filter((m) => m !== undefined) }),
 		sections,
-		least_internal_yield: leastInternalYield.of({
-			ratings: sections.flatMap((s) => [
-				s.internal_yield,
-				...(s.coupling_internal_yield === undefined ? [] : [s.coupling_internal_yield]),
-			]),
-		}),
+		least_internal_yield: internalYield,
+		...maybe("worn_internal_yield", wear.value > 0 ? wornRating.of({ P: internalYield, wear }) : undefined),
 		least_collapse: leastCollapse.of({ ratings: sections.map((s) => s.collapse) }),
 		drift: leastDrift.of({ drifts: string.sections.map((s) => s.drift) }),
 		...pull(string, sections),

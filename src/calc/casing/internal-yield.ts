@@ -91,6 +91,18 @@ export const buttressInternalPressure = formula({
 			: { value: coupling_yield, branch: "coupling yield" },
 });
 
+/** Pipe and coupling lose alike to wear. */
+export const wornRating = formula({
+	id: "casing/worn-rating",
+	name: "Rating of worn pipe and coupling",
+	expression: "P (1 − wear)",
+	source: cite("common-practice", "uniform wear"),
+	inputs: { P: "pressure", wear: "share" },
+	gives: "pressure",
+	validity: "0 ≤ wear < 1",
+	compute: ({ P, wear }) => (wear >= 0 && wear < 1 ? P * (1 - wear) : Number.NaN),
+});
+
 /** The least of several ratings: pipe and couplings, section by section. */
 export const leastInternalYield = formula({
 	id: "casing/least-internal-yield",

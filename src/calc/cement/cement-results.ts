@@ -8,6 +8,7 @@ import { annulusIntervals, annulusVolume, holeAt, holeDiameter } from "./annulus
 import { type BoreInterval, boreInterval, boreIntervals, boreVolume, DATUM } from "./bore.ts";
 import { intervalLength, totalVolume } from "./capacity.ts";
 import { floatCollar } from "./column.ts";
+import { gasFlow } from "./gas-flow.ts";
 import { jobPlacement } from "./job-placement.ts";
 import { asPlaced, jobRecord, type WorkedTop, workedTops } from "./job-record.ts";
 import { furtherJobs, settingResults } from "./job-setting.ts";
@@ -17,6 +18,7 @@ import { contactTime, pumpedOverCalculated, pumpStrokes, totalSacks } from "./sa
 import { secondStage } from "./second-stage.ts";
 import { type AtShoe, slurryResults } from "./slurry-results.ts";
 import { columnsOf, SAME_PLACE, throughShoe } from "./stages.ts";
+import { slurryTemperatures } from "./strength-tests.ts";
 
 type Depth = Known<"measured-depth">;
 
@@ -121,6 +123,8 @@ const jobResults = (context: JobContext, casing: CasingResults | undefined): Cem
 		),
 		...maybe("spacer_contact_time", contact(job)),
 		...landed,
+		gas_flow: gasFlow(context, landed.annulus_column, top.depth),
+		temperatures: slurryTemperatures(context),
 		...maybe("placement", placement),
 		...maybe("second_stage", second),
 		...maybe(

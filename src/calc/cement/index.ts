@@ -9,6 +9,7 @@ import type { AnyFormula } from "../../cite/formula.ts";
 import { formulasIn } from "../formulas-in.ts";
 import * as capacity from "./capacity.ts";
 import * as column from "./column.ts";
+import * as gasFlow from "./gas-flow.ts";
 import * as marginDensity from "./margin-density.ts";
 import * as placement from "./placement.ts";
 import * as record from "./record.ts";
@@ -16,6 +17,7 @@ import * as sacks from "./sacks.ts";
 import * as setting from "./setting.ts";
 import * as slurryDesign from "./slurry-design.ts";
 import * as standoff from "./standoff.ts";
+import * as strengthTests from "./strength-tests.ts";
 
 export { cementFaults } from "./cement-faults.ts";
 export { cementResults } from "./cement-results.ts";
@@ -26,6 +28,8 @@ export const cementFormulas: readonly AnyFormula[] = formulasIn(
 	slurryDesign,
 	column,
 	marginDensity,
+	gasFlow,
+	strengthTests,
 	placement,
 	record,
 	setting,

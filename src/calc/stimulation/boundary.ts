@@ -15,7 +15,7 @@ const PACKER_ELEMENT = "packer";
 /**
  * Every element that sees treating pressure, each with what it may see.
  *
- * The casing's rating is the least internal yield of pipe and coupling over every string pumped through; the casing
+ * The casing's rating is the least internal yield of pipe and coupling, worn as the design reckons, over every string pumped through; the casing
  * test's is the pressure it was tested to, else the pressure it is to be tested to. A treating string is rated as its
  * pipe is, and its packer by the pressure across it, as if the columns inside and outside were alike.
  */
@@ -84,7 +84,9 @@ const casingRating = (
 ): Known<"pressure"> | undefined => {
 	const packer = treatingString?.packer?.depth.value;
 	if (packer === undefined) {
-		const ratings = pathStrings(well.strings, treatedThrough).map((s) => casing[s.id]?.least_internal_yield);
+		const ratings = pathStrings(well.strings, treatedThrough).map(
+			(s) => casing[s.id]?.worn_internal_yield ?? casing[s.id]?.least_internal_yield,
+		);
 		const known = ratings.filter((r) => r !== undefined);
 		return known.length < ratings.length || known.length === 0 ? undefined : leastPressure.of({ P_i: known });
 	}

@@ -26,7 +26,18 @@ export const JURISDICTION_CODES = [
 ] as const;
 
 /** Topics of engineering practice: the files under `seeds/practice/`; a test holds the two equal. */
-export const PRACTICE_TOPICS = ["neighboring-wells", "protected-water", "records", "treatment"] as const;
+export const PRACTICE_TOPICS = [
+	"cement",
+	"isolation",
+	"neighboring-wells",
+	"open-hole",
+	"protected-water",
+	"records",
+	"sour",
+	"strings",
+	"treatment",
+	"well-control",
+] as const;
 
 const unknown = (code: string, index: number): Diagnostic => ({
 	code: "rules/unknown-jurisdiction",

@@ -7,14 +7,18 @@
  */
 import type { CheckId } from "../../catalog/limits/vocabulary.ts";
 import { casingChecks } from "./casing.ts";
+import { casingLoadsChecks } from "./casing-loads.ts";
 import { cementChecks } from "./cement.ts";
+import { cementJobChecks } from "./cement-job.ts";
 import type { Check } from "./check.ts";
 import { neighboringWellChecks } from "./neighboring-wells.ts";
+import { openHoleChecks } from "./open-hole.ts";
 import { paperworkChecks } from "./paperwork.ts";
 import { pressureChecks } from "./pressure.ts";
 import { recordChecks } from "./records.ts";
 import { shoeChecks } from "./shoe.ts";
 import { siteChecks } from "./site.ts";
+import { treatmentChecks } from "./treatment.ts";
 import { waterChecks } from "./water.ts";
 
 /** Every check of the vocabulary; one without code does not compile. */
@@ -28,4 +32,8 @@ export const CHECK_CODE: Readonly<Record<CheckId, Check>> = {
 	...neighboringWellChecks,
 	...recordChecks,
 	...paperworkChecks,
+	...openHoleChecks,
+	...casingLoadsChecks,
+	...cementJobChecks,
+	...treatmentChecks,
 };

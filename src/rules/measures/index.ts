@@ -6,8 +6,11 @@
  * may not  compare, or hold a number of any rule
  */
 import type { MeasureName } from "../../catalog/limits/vocabulary.ts";
+import { casingLoadMeasures } from "./casing-loads.ts";
 import { cementHeights } from "./cement.ts";
+import { cementJobMeasures } from "./cement-job.ts";
 import { neighboringWellMeasures } from "./neighboring-wells.ts";
+import { openHoleMeasures } from "./open-hole.ts";
 import { pressureMeasures } from "./pressure.ts";
 import type { Measure } from "./reading.ts";
 import { recordMeasures } from "./records.ts";
@@ -15,6 +18,7 @@ import { shoeMeasures } from "./shoe.ts";
 import { siteMeasures } from "./site.ts";
 import { sizeMeasures } from "./size.ts";
 import { strengthMeasures } from "./strength.ts";
+import { treatmentMeasures } from "./treatment.ts";
 
 /** Every measure of the vocabulary; one without code does not compile. */
 export const MEASURE_CODE: Readonly<Record<MeasureName, Measure>> = {
@@ -24,6 +28,10 @@ export const MEASURE_CODE: Readonly<Record<MeasureName, Measure>> = {
 	...pressureMeasures,
 	...sizeMeasures,
 	...siteMeasures,
+	...openHoleMeasures,
+	...casingLoadMeasures,
+	...cementJobMeasures,
+	...treatmentMeasures,
 	...neighboringWellMeasures,
 	...recordMeasures,
 };

@@ -1,0 +1,62 @@
+import type { Check } from "./check.ts";
+
+export const casingLoadsChecks = {
+	"burst-factor": {
+		title: "Burst",
+		looksAt: "least burst factor of pipe and coupling against the design factor",
+		explain:
+			"Every load case of the string, with wear and temperature taken off. The design factor stated in the definition governs; where the string has none of its own, that of the design basis.",
+	},
+	"collapse-factor": {
+		title: "Collapse",
+		looksAt: "least collapse factor against the design factor",
+		explain: "Every load case of the string, with axial tension, wear and temperature taken off the rating.",
+	},
+	"tension-factor": {
+		title: "Tension",
+		looksAt: "least tension factor of pipe body and joint against the design factor",
+		explain:
+			"Running, pulling, pressure testing and service loads. A string held by cement and hanger shares its change of force over the length it hangs free.",
+	},
+	"triaxial-factor": {
+		title: "Triaxial stress",
+		looksAt: "least triaxial factor against the design factor",
+		explain: "Von Mises stress in the wall, bending by the dogleg included. Buckling is not counted in.",
+	},
+	overpull: {
+		title: "Overpull",
+		looksAt: "lesser of pipe and joint over the overpull factor, less the greatest pick-up",
+		explain:
+			"What may be pulled over the pick-up weight before the weakest part reaches its factor, should the string hang up.",
+	},
+	"slack-off": {
+		title: "Running to bottom",
+		looksAt: "hook load let down with the greatest friction, and compression against helical buckling",
+		explain:
+			"A string that coils in the hole drags far more than the soft-string model says, so a hook load above zero does not show that it gets to bottom. Buckling itself is not evaluated.",
+	},
+	"casing-test-limit": {
+		title: "Pressure test against the string",
+		looksAt: "test pressure against internal yield of pipe and coupling",
+		explain:
+			"A test well inside the rating proves the string without damaging it. The least of pipe and coupling counts.",
+	},
+	"gas-tightness": {
+		title: "Gas behind API connections",
+		looksAt: "greatest shut-in gas pressure behind API round or buttress connections",
+		explain:
+			"API threads seal by their compound. Above a moderate gas pressure a connection tested for gas is preferred.",
+	},
+	"sour-service": {
+		title: "Sour service of pipe",
+		looksAt: "grade and connection of each section against hydrogen sulfide at its coldest",
+		explain:
+			"Sulfide cracks strong steel when it is cool. A section is judged at the temperature of the rock at its top; pipe cooled by pumping is not looked at.",
+	},
+	"exposure-radius": {
+		title: "Radius of exposure",
+		looksAt: "public places within the radius of exposure to hydrogen sulfide",
+		explain:
+			"The rule form of the radius depends on the fraction and on the rate of gas that could escape. It is no safe distance, and knows neither ground nor weather.",
+	},
+} as const satisfies Readonly<Record<string, Check>>;
