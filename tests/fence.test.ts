@@ -120,9 +120,14 @@ const LIBRARIES: Readonly<Record<string, { readonly rooms: readonly string[]; re
 	},
 	zod: { rooms: ["definition", "catalog"], because: "shapes are declared where things are read" },
 	react: { rooms: ["render/pdf"], because: "only the PDF renderer knows React" },
-	"@react-pdf/renderer": { rooms: ["render/pdf"], because: "only the PDF renderer knows its engine" },
-	"@react-pdf/layout": { rooms: ["render/pdf"], because: "only the PDF renderer knows its engine" },
-	"@react-pdf/render": { rooms: ["render/pdf"], because: "only the PDF renderer knows its engine" },
+	"@react-pdf/primitives": {
+		rooms: ["render/pdf"],
+		because: "only the PDF renderer knows the elements that papers are made of",
+	},
+	"@react-pdf/renderer": {
+		rooms: ["render/pdf/reference"],
+		because: "the reference engine is loaded only where it is asked for",
+	},
 	pdfkit: { rooms: ["render/pdf"], because: "only the PDF renderer knows its engine" },
 	handlebars: { rooms: ["paper/words"], because: "words are filled in one place" },
 	"mdast-util-from-markdown": { rooms: ["paper/words"], because: "words are parsed in one place" },

@@ -86,6 +86,9 @@ export type Block =
 	| { readonly kind: "contents" }
 	| { readonly kind: "page-break" };
 
+/** What pages are set on: letter, letter turned, or a 16:9 page for a screen. */
+export type SheetName = "letter" | "letter-landscape" | "screen";
+
 export interface Section {
 	/** Stable; the link target and the bookmark. */
 	readonly id: string;
@@ -95,6 +98,8 @@ export interface Section {
 	readonly blocks: readonly Block[];
 	/** Begin on a new page. */
 	readonly newPage?: boolean;
+	/** Set on pages other than the paper's, and so on new ones. */
+	readonly sheet?: SheetName;
 	/** Stands behind the paper itself. */
 	readonly appendix?: boolean;
 }

@@ -1,5 +1,5 @@
 import type { UnitSystem } from "../units/format.ts";
-import type { Section } from "./blocks.ts";
+import type { Section, SheetName } from "./blocks.ts";
 
 export const PAPERS = ["regulator", "landowner", "handout", "answers", "crew"] as const;
 export type Paper = (typeof PAPERS)[number];
@@ -44,6 +44,8 @@ export interface PaperDocument {
 	readonly language: Language;
 	readonly units: UnitSystem;
 	readonly setting: Setting;
+	/** A letter page where absent. */
+	readonly sheet?: SheetName;
 	readonly imprint: Imprint;
 	readonly sections: readonly Section[];
 }

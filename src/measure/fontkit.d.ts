@@ -7,6 +7,12 @@ declare module "fontkit" {
 	}
 	export interface GlyphRun {
 		readonly glyphs: readonly Glyph[];
+		readonly positions?: readonly {
+			readonly xAdvance: number;
+			readonly yAdvance: number;
+			readonly xOffset: number;
+			readonly yOffset: number;
+		}[];
 		readonly advanceWidth: number;
 	}
 	export interface Subset {

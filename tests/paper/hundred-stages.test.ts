@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
 import type { PaperDocument } from "../../src/document/document.ts";
 import { composePapers } from "../../src/pipeline.ts";
-import { setPaper } from "../../src/render/pdf/layout.ts";
-import { type LayoutNode, sourceText } from "../../src/render/pdf/layout-node.ts";
+import { setPaper } from "../../src/render/pdf/set-paper.ts";
+import { textsOf } from "../render/laid-places.ts";
 import { understandWell } from "../wells.ts";
 
 const paperOf = (...edits: Parameters<typeof understandWell> extends [string, ...infer E] ? E : never) => {
@@ -26,9 +26,6 @@ const only = (paper: PaperDocument, ...captions: readonly string[]): PaperDocume
 	}),
 });
 
-const textsOf = (node: LayoutNode): readonly string[] =>
-	node.type === "TEXT" ? [sourceText(node).trim()] : (node.children ?? []).flatMap(textsOf);
-
 describe("a hundred stages", () => {
 	const paper = paperOf();
 
@@ -43,7 +40,7 @@ describe("a hundred stages", () => {
 		expect(findings).toEqual([]);
 		expect(pages.length).toBeGreaterThan(1);
 		const rows = pages.map((page) => {
-			const texts = textsOf(page as unknown as LayoutNode);
+			const texts = textsOf([page]).map(({ source }) => source.trim());
 			expect(texts.some((text) => text.startsWith(head))).toBe(true);
 			return texts;
 		});

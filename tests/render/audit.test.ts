@@ -1,17 +1,13 @@
-import { createElement } from "react";
 import { describe, expect, it } from "vitest";
 import type { Block, Cell } from "../../src/document/blocks.ts";
 import type { Imprint, PaperDocument } from "../../src/document/document.ts";
-import { FAMILY } from "../../src/measure/faces.ts";
-import { textWidth } from "../../src/measure/text-width.ts";
-import { auditPages, type LayoutFinding } from "../../src/render/pdf/audit.ts";
-import { Pages, Root, type, type WordStyle, Words } from "../../src/render/pdf/components/primitives.tsx";
-import { DESIGNS, MEASURE } from "../../src/render/pdf/design.ts";
-import { expanded } from "../../src/render/pdf/expand.ts";
-import { setPaper } from "../../src/render/pdf/layout.ts";
-import type { LayoutNode } from "../../src/render/pdf/layout-node.ts";
-import { layoutPages, prepareEngine } from "../../src/render/pdf/pins.ts";
+import { auditPages } from "../../src/render/pdf/audit.ts";
+import { MEASURE } from "../../src/render/pdf/design.ts";
+import type { LayoutFinding } from "../../src/render/pdf/findings.ts";
+import type { Laid, LaidPage, LaidText, Line } from "../../src/render/pdf/layout/laid.ts";
 import { runningMatter } from "../../src/render/pdf/running.ts";
+import { setPaper } from "../../src/render/pdf/set-paper.ts";
+import { linesOf } from "./laid-places.ts";
 import { drawing, p, samplePaper } from "./sample-paper.ts";
 
 const withBlocks = (...blocks: readonly Block[]): PaperDocument => ({
@@ -29,10 +25,30 @@ const table = (...cells: readonly Cell[]): Block => ({
 	rows: [{ cells: Object.fromEntries(cells.map((cell, i) => [`c${i}`, cell])) }],
 });
 
-const linesIn = (node: LayoutNode): readonly string[] => [
-	...(node.lines ?? []).map((line) => line.string),
-	...(node.children ?? []).flatMap(linesIn),
-];
+/** Pages with a fault planted into each text of several lines. */
+const planted = (pages: readonly LaidPage[], change: (text: LaidText) => LaidText): readonly LaidPage[] => {
+	const inside = (item: Laid): Laid =>
+		item.kind === "text"
+			? item.lines.length > 1
+				? change(item)
+				: item
+			: item.kind === "box"
+				? { ...item, flow: item.flow.map(inside) }
+				: item;
+	return pages.map((page) => ({
+		...page,
+		children: page.children.map((placed) => ({ ...placed, item: inside(placed.item) })),
+	}));
+};
+
+const LONG = p(`${"Slow down and follow the plan below. ".repeat(5)}End.`);
+const FAULTLESS = setPaper(withBlocks(LONG)).pages;
+
+const withLines = (text: LaidText, lines: readonly Line[]): LaidText => ({ ...text, lines });
+const retold = (line: Line, tell: (text: string) => string): Line => ({
+	...line,
+	runs: line.runs.map((run) => ({ ...run, text: tell(run.text) })),
+});
 
 describe("the audit of the set page", () => {
 	it("passes the sample in every setting and language", async () => {
@@ -51,91 +67,63 @@ describe("the audit of the set page", () => {
 		]);
 	});
 
-	it("catches a sign that falls back to a typeface of the viewer's, where ≥ prints as something else", async () => {
-		// The library sets what a face lacks in one of the viewer's fourteen, cut to eight bits: ≥ prints as "e".
-		const words = (fontFamily: string) =>
-			createElement(Words, { style: { ...type(10, 1.2), fontFamily } as WordStyle }, "Burst 5750 ≥ load");
-		const findingsIn = async (fontFamily: string) => {
-			await prepareEngine();
-			const paper = createElement(Root, null, Pages({ fontSize: 10, children: words(fontFamily) }));
-			return auditPages(await layoutPages(expanded(paper)));
-		};
-		expect(await findingsIn("Helvetica")).toContainEqual(
-			expect.objectContaining({ kind: "missing-glyph", page: 1, text: expect.stringContaining("≥") }),
-		);
-		expect(await findingsIn(FAMILY)).toEqual([]);
+	it("catches a line that was lost, and one with other letters than its words have", () => {
+		expect(auditPages(FAULTLESS)).toEqual([]);
+		for (const lines of [
+			(all: readonly Line[]) => all.slice(1),
+			(all: readonly Line[]) => all.map((line) => retold(line, (text) => text.replace("plan", "plam"))),
+			(all: readonly Line[]) => [...all, ...all.slice(-1)],
+		]) {
+			const pages = planted(FAULTLESS, (text) => withLines(text, lines(text.lines)));
+			expect(auditPages(pages)).toContainEqual(
+				expect.objectContaining({ kind: "lost-text", text: expect.stringContaining("Slow down") }),
+			);
+		}
 	});
 
-	it("paints the letters of words that other typefaces join, wherever the line ends", async () => {
-		// ff, fi, ft and tt are one glyph in many a typeface; cut into lines by the engine, such a word lost a letter to the next line.
-		const words = Array.from({ length: 40 }, (_, i) =>
-			p(
-				`${"n ".repeat(i)}Tell the district office and the staff, and do not drill out until the office has answered. Run a survey within twelve hours after that.`,
-			),
-		);
-		expect(await findingsOf(...words)).toEqual([]);
+	it("catches lines lost between the pages that a text stands on", () => {
+		const { pages } = setPaper(withBlocks(p("One line of many that fill a page. ".repeat(500))));
+		expect(pages.length).toBeGreaterThan(2);
+		expect(auditPages(pages)).toEqual([]);
+		expect(auditPages(pages.slice(1)).map(({ kind }) => kind)).toEqual(["lost-text"]);
 	});
 
-	it("catches a line painted with other letters than its words have", async () => {
-		const { pages } = await setPaper(withBlocks(p("Do not drill out until it has answered.")));
-		const shifted = (node: LayoutNode): LayoutNode => ({
-			...node,
-			...(node.lines === undefined
-				? {}
-				: {
-						lines: node.lines.map((line) => ({
-							...line,
-							runs: line.runs.map((run) => ({ ...run, glyphs: (run.glyphs ?? []).slice(1) })),
-						})),
-					}),
-			...(node.children === undefined ? {} : { children: node.children.map(shifted) }),
+	it("catches a line that ends inside a word", () => {
+		const pages = planted(FAULTLESS, (text) => {
+			const [first, second, ...rest] = text.lines;
+			if (first === undefined || second === undefined) return text;
+			const moved = second.runs[0]?.text.slice(0, 2) ?? "";
+			return withLines(text, [
+				retold(first, (words) => words + moved),
+				retold(second, (words) => words.slice(2)),
+				...rest,
+			]);
 		});
-		const planted = pages.map((page) => ({ ...page, children: page.children.map(shifted) }));
-		expect(auditPages(planted)).toContainEqual(
-			expect.objectContaining({ kind: "lost-text", text: expect.stringContaining("drill out until") }),
-		);
+		expect(auditPages(pages).map(({ kind }) => kind)).toEqual(["broken-word"]);
 	});
 
-	it("catches a line that ends inside a word", async () => {
-		const { pages } = await setPaper(
-			withBlocks(p(`${"Slow down and follow the plan below. ".repeat(5)}End.`)),
-		);
-		const parted = (node: LayoutNode): LayoutNode => {
-			const [first, second, ...rest] = node.lines ?? [];
-			return {
-				...node,
-				...(first === undefined || second === undefined
-					? {}
-					: {
-							lines: [
-								{ ...first, string: `${first.string}${second.string.slice(0, 2)}` },
-								{ ...second, string: second.string.slice(2) },
-								...rest,
-							],
-						}),
-				...(node.children === undefined ? {} : { children: node.children.map(parted) }),
-			};
-		};
-		const planted = pages.map((page) => ({ ...page, children: page.children.map(parted) }));
-		expect(auditPages(planted)).toContainEqual(expect.objectContaining({ kind: "broken-word" }));
+	it("catches lines pressed together", () => {
+		const pages = planted(FAULTLESS, (text) => ({ ...text, height: text.height - 1 }));
+		expect(auditPages(pages).map(({ kind }) => kind)).toEqual(["squeezed"]);
 	});
 
-	it("prints a number with its unit whole, wherever the line ends, or says that it did not", async () => {
-		let [whole, told] = [0, 0];
+	it("prints a number with its unit whole, wherever the line ends", () => {
 		for (let letters = 1; letters <= 100; letters += 3) {
 			const lead = "i"
 				.repeat(15)
 				.concat(" ")
 				.repeat(12)
 				.slice(0, 100 + letters);
-			const block = p(`${lead} 2500psi and so on.`);
-			const { pages, findings } = await setPaper(withBlocks(block));
-			const lines = pages.flatMap((page) => page.children.flatMap(linesIn));
-			if (lines.some((line) => line.includes("2500psi"))) whole += 1;
-			else if (findings.some(({ kind }) => kind === "inserted-hyphen" || kind === "lost-text")) told += 1;
+			const { pages, findings } = setPaper(
+				withBlocks(
+					p(`${lead} 2500psi and `, { kind: "quantity", dimension: "pressure", value: 2500 }, " so on."),
+				),
+			);
+			expect(findings).toEqual([]);
+			const lines = linesOf(pages);
+			expect(lines.some((line) => line.includes("2500psi"))).toBe(true);
+			expect(lines.some((line) => line.includes("2,500\u00a0psi"))).toBe(true);
 		}
-		expect(whole + told).toBe(34);
-		expect(whole).toBeGreaterThan(0);
 	});
 
 	it("catches a table whose words need more than the page's width", async () => {
@@ -153,7 +141,7 @@ describe("the audit of the set page", () => {
 	it("catches a row taller than a page", async () => {
 		const long = "Water stands behind the pipe. ".repeat(500);
 		const findings = await findingsOf(table({ kind: "text", text: long }, { kind: "text", text: "short" }));
-		expect(findings.map((f) => f.kind)).toEqual(["squeezed", "library-warning"]);
+		expect(findings.map((f) => f.kind)).toEqual(["off-page"]);
 	});
 
 	it("catches a drawing wider than the page's text, and one higher", async () => {
@@ -164,7 +152,7 @@ describe("the audit of the set page", () => {
 		});
 		expect(wide.map((f) => f.kind)).toContain("off-page");
 		const high = await findingsOf({ kind: "figure", drawing: { ...drawing, height: 700 }, caption: [] });
-		expect(high.map((f) => f.kind)).toEqual(["squeezed", "library-warning"]);
+		expect(high.map((f) => f.kind)).toEqual(["off-page"]);
 	});
 
 	it("catches a label that its drawing cuts off", async () => {
@@ -173,20 +161,6 @@ describe("the audit of the set page", () => {
 		];
 		const findings = await findingsOf({ kind: "figure", drawing: { ...drawing, shapes }, caption: [] });
 		expect(findings).toEqual([expect.objectContaining({ kind: "clipped-label", text: "surface casing" })]);
-	});
-
-	it("catches a hyphen that the engine puts into a number with its unit", async () => {
-		// The engine parts digits from letters, and then writes a hyphen: "2500-psi" reads as a range.
-		const wide = `2500psi${"ft".repeat(30)}`;
-		expect(textWidth(wide, { size: DESIGNS.office.table, weight: "semibold" })).toBeGreaterThan(MEASURE / 4);
-		const findings = await findingsOf({
-			kind: "facts",
-			columns: 2,
-			items: [{ label: "Pressure", value: { kind: "text", text: wide } }],
-		});
-		expect(findings).toContainEqual(
-			expect.objectContaining({ kind: "inserted-hyphen", detail: expect.stringContaining("2500-psi") }),
-		);
 	});
 });
 

@@ -1,4 +1,6 @@
+import type { SheetName } from "../../document/blocks.ts";
 import type { Setting } from "../../document/document.ts";
+import type { Sheet } from "./layout/vocabulary.ts";
 
 /** Type sizes [pt], line heights as multiples of the size, and rules [pt] of one setting. */
 export interface Design {
@@ -30,10 +32,18 @@ export interface Design {
 	readonly pencil: number;
 }
 
-/** US letter, in points. */
-export const PAGE = { width: 612, height: 792, top: 68, bottom: 66, side: 54 } as const;
-/** Width of the text column of every paper: 7 inches. */
-export const MEASURE = PAGE.width - 2 * PAGE.side;
+/** Pages that papers are set on [pt]: US letter, letter turned, and 16:9 for a screen. Margins hold head and foot. */
+export const SHEETS: Readonly<Record<SheetName, Sheet>> = {
+	letter: { width: 612, height: 792, top: 68, bottom: 66, side: 54 },
+	"letter-landscape": { width: 792, height: 612, top: 68, bottom: 66, side: 54 },
+	screen: { width: 960, height: 540, top: 62, bottom: 58, side: 48 },
+};
+
+/** Width of a page's text [pt]. */
+export const measureOf = ({ width, side }: Sheet): number => width - 2 * side;
+
+/** Width of the text of a letter page: 7 inches. */
+export const MEASURE = measureOf(SHEETS.letter);
 
 /** Dark enough to survive a scan at 200 dots an inch in two tones; nothing printed is lighter, and no text stands on a tone. */
 export const INK = { text: "#000000", heading: "#12324a", rule: "#000000", stop: "#7d1212" } as const;

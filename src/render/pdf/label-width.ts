@@ -8,8 +8,6 @@ type Fact = Extract<Block, { kind: "facts" }>["items"][number];
 
 /** Space between a label and its value [pt]. */
 export const LABEL_GAP = 8;
-/** Saves a line that fits exactly from being broken. */
-const EASE = 1;
 /** Shares of the width that labels may take, the least first. */
 const SHARES = [0.25, 0.3, 0.35, 0.4, 0.45, 0.5];
 
@@ -24,13 +22,13 @@ export const labelWidth = (
 	{ printing }: Scene,
 ): number => {
 	const facts = lines.flat();
-	const longest = Math.max(...facts.map(({ label }) => textWidth(label, { size }))) + LABEL_GAP + EASE;
+	const longest = Math.max(...facts.map(({ label }) => textWidth(label, { size }))) + LABEL_GAP;
 	const bounded = Math.min(Math.max(longest, width * 0.25), width * 0.5);
 	const rowsOf = ({ label, value }: Fact, share: number): number => {
-		const room = width - share - EASE;
+		const room = width - share;
 		const text = value.kind === "rich" ? "" : printCell(value, printing);
 		return Math.max(
-			wrapped(label, share - LABEL_GAP - EASE, { size }).length,
+			wrapped(label, share - LABEL_GAP, { size }).length,
 			text
 				.split("\n")
 				.reduce((sum, line) => sum + wrapped(line, room, { size, weight: "semibold" }).length, 0),

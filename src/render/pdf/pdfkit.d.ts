@@ -1,4 +1,4 @@
-/** The part of pdfkit 0.20 that `write.ts` and `paint.ts` use; pdfkit ships no declarations. */
+/** The part of pdfkit 0.20 that the writing of papers uses; pdfkit ships no declarations. */
 declare module "pdfkit" {
 	import type { Readable } from "node:stream";
 
@@ -6,9 +6,7 @@ declare module "pdfkit" {
 		readonly refs: readonly unknown[];
 	}
 	export interface StructureElement {
-		readonly dictionary: {
-			readonly data: { readonly S: string; A?: { readonly O: "List"; readonly ListNumbering: string } };
-		};
+		readonly dictionary: { readonly data: { A?: { readonly O: "List"; readonly ListNumbering: string } } };
 		add(child: StructureElement | StructureContent): StructureElement;
 		end(): void;
 	}
@@ -33,6 +31,8 @@ declare module "pdfkit" {
 	}
 	export interface DocumentOptions {
 		autoFirstPage: boolean;
+		/** None: no typeface of the viewer's is asked for. */
+		font: null;
 		compress: boolean;
 		pdfVersion: string;
 		subset: "PDF/A-3a";
@@ -49,6 +49,13 @@ declare module "pdfkit" {
 		creationDate: Date;
 		modifiedDate: Date;
 	}
+	export interface TextOptions {
+		lineBreak: false;
+		baseline: "alphabetic";
+		/** Percent of the typeface's own width. */
+		horizontalScaling?: number;
+	}
+	export type FillRule = "non-zero" | "even-odd";
 	export default class PDFDocument extends Readable {
 		constructor(options: DocumentOptions);
 		readonly page: { readonly width: number; readonly height: number };
@@ -58,15 +65,24 @@ declare module "pdfkit" {
 		save(): this;
 		restore(): this;
 		translate(x: number, y: number): this;
+		rotate(degrees: number, options: { origin: readonly [number, number] }): this;
 		lineWidth(width: number): this;
+		lineCap(cap: "butt" | "round" | "square"): this;
+		lineJoin(join: "miter" | "round" | "bevel"): this;
+		dash(lengths: readonly number[]): this;
 		moveTo(x: number, y: number): this;
 		lineTo(x: number, y: number): this;
 		rect(x: number, y: number, width: number, height: number): this;
+		path(data: string): this;
+		clip(): this;
 		stroke(color: string): this;
+		fill(color: string, rule?: FillRule): this;
+		fillAndStroke(fill: string, stroke: string, rule?: FillRule): this;
 		fillColor(color: string): this;
-		font(source: unknown, size?: number): this;
-		fontSize(size: number): this;
-		text(text: string, x: number, y: number, options: { lineBreak: false; baseline: "alphabetic" }): this;
+		fillOpacity(opacity: number): this;
+		registerFont(name: string, source: unknown): this;
+		font(name: string, size?: number): this;
+		text(text: string, x: number, y: number, options: TextOptions): this;
 		struct(role: string, options?: StructureOptions): StructureElement;
 		addStructure(element: StructureElement): this;
 		markStructureContent(role: string): StructureContent;
@@ -76,7 +92,7 @@ declare module "pdfkit" {
 		goTo(x: number, y: number, width: number, height: number, name: string, options: LinkOptions): this;
 		link(x: number, y: number, width: number, height: number, url: string, options: LinkOptions): this;
 		file(data: Uint8Array, options: FileOptions): unknown;
-		appendXML(xml: string): void;
+		appendXML(xml: string, newline?: boolean): void;
 		end(): void;
 	}
 }

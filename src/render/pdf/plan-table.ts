@@ -4,7 +4,6 @@ import { columnUnit, printCell } from "../print/print-text.ts";
 import { type ColumnWish, fitColumns } from "./fit-columns.ts";
 import { piecesOf } from "./pieces.ts";
 import type { Scene } from "./scene.ts";
-import { wrapped } from "./wrapped.ts";
 
 export type TableBlock = Extract<Block, { kind: "table" }>;
 
@@ -24,8 +23,6 @@ export const TABLE_LEADING = 1.24;
 
 /** Room for a verdict's box beside its word. */
 const BOX = 11;
-/** Saves a line that fits exactly from being broken. */
-const EASE = 0.6;
 /** Widths of the page's text that tables may take: a narrow table wants its columns near each other. */
 const GRID = [1 / 2, 2 / 3, 1] as const;
 
@@ -110,7 +107,7 @@ const tableWidth = (wholes: readonly number[], block: TableBlock, scene: Scene):
 	return part * scene.width;
 };
 
-/** A table is planned by its heading as well, which must know its height. */
+/** A table is measured once, however often it is set. */
 const planned = new WeakMap<TableBlock, TablePlan>();
 
 /** Measures a table's cells and gives every column its width. */
@@ -126,19 +123,6 @@ export const planTable = (block: TableBlock, scene: Scene): TablePlan => {
 /** Leading of a head's lines, which stand closer. */
 export const HEAD_LEADING = TABLE_LEADING * 0.94;
 
-/** Height of a table's head [pt]: the tallest of its columns' heads. */
-export const headHeight = ({ block, scene, size, widths, pad, lead }: TablePlan): number => {
-	const lines = block.columns.map((column, i) => {
-		const room = (widths[i] ?? 0) - (lead[i] ?? pad.x) - pad.x;
-		const unit = columnUnit(column, scene.printing) === undefined ? 0 : 1;
-		return wrapped(column.head, room, { size, weight: "semibold" }).length + unit;
-	});
-	return Math.max(...lines) * size * HEAD_LEADING + 2 * pad.y;
-};
-
-/** Height of a row whose cells have one line each [pt]. */
-export const lineHeight = ({ size, pad }: TablePlan): number => size * TABLE_LEADING + 2 * pad.y;
-
 /** Least type of a table whose words do not fit beside each other in the type it should have [pt]. */
 const LEAST_SIZE = 7;
 
@@ -153,7 +137,7 @@ const measured = (
 	const pad = { x: block.dense === true ? design.cellX * 0.75 : design.cellX, y: design.cellY * close };
 	const lead = leads(block.columns, pad.x, size);
 	const needs = block.columns.map((column) => columnNeed(column, block, size, scene));
-	const around = (i: number): number => (lead[i] ?? pad.x) + pad.x + EASE;
+	const around = (i: number): number => (lead[i] ?? pad.x) + pad.x;
 	const needed = needs.reduce((sum, { least }, i) => sum + least + around(i), 0);
 	if (needed > scene.width && size > LEAST_SIZE)
 		return measured(block, scene, Math.max(LEAST_SIZE, size - 0.25));

@@ -1,8 +1,8 @@
 import type { PaperDocument } from "../../document/document.ts";
-import type { LayoutFinding } from "./audit.ts";
-import { fromWarnings, inTurn, setPaper } from "./layout.ts";
-import { withWarnings } from "./pins.ts";
-import { runningMatter } from "./running.ts";
+import type { LayoutFinding } from "./findings.ts";
+import type { Sheet } from "./layout/vocabulary.ts";
+import { type RunningMatter, runningMatter } from "./running.ts";
+import { setPaper } from "./set-paper.ts";
 import { type Attachment, writePdf } from "./write.ts";
 
 export type { Attachment, LayoutFinding };
@@ -15,8 +15,8 @@ export interface RenderedPdf {
 }
 
 /**
- * Renders a paper as a tagged PDF on US letter. The layout library is heavy: import this module only where a PDF is
- * asked for.
+ * Renders a paper as a tagged PDF. The library that writes it is heavy: import this module only where a PDF is asked
+ * for.
  *
  * @throws RangeError for a number that cannot be printed, or a date of issue that is none
  */
@@ -24,14 +24,14 @@ export const renderPdf = async (
 	document: PaperDocument,
 	options: { readonly attachments?: readonly Attachment[] } = {},
 ): Promise<RenderedPdf> => {
-	const { pages, findings } = await setPaper(document);
-	const matter = runningMatter(document);
-	const { value: bytes, warnings } = await inTurn(() =>
-		withWarnings(() => writePdf(document, pages, matter, options.attachments ?? [])),
-	);
+	const { pages, findings } = setPaper(document);
+	const matters = new Map<Sheet, RunningMatter>();
+	for (const { sheet } of pages) if (!matters.has(sheet)) matters.set(sheet, runningMatter(document, sheet));
+	const matterOf = (sheet: Sheet): RunningMatter => matters.get(sheet) ?? runningMatter(document, sheet);
+	const bytes = await writePdf(document, pages, matterOf, options.attachments ?? []);
 	return {
 		bytes,
 		pages: pages.length,
-		findings: [...findings, ...matter.findings, ...fromWarnings(warnings)],
+		findings: [...findings, ...[...matters.values()].flatMap((matter) => matter.findings)],
 	};
 };

@@ -1,9 +1,9 @@
-import type PDFDocument from "pdfkit";
 import type { PaperDocument } from "../../document/document.ts";
-import { missingGlyphs, textWidth } from "../../measure/text-width.ts";
-import type { LayoutFinding } from "./audit.ts";
-import { DESIGNS, INK, PAGE } from "./design.ts";
-import { runningFont } from "./pins.ts";
+import { missingGlyphs, textWidth, type Weight } from "../../measure/text-width.ts";
+import { DESIGNS, INK, measureOf, SHEETS } from "./design.ts";
+import type { LayoutFinding } from "./findings.ts";
+import type { Sheet } from "./layout/vocabulary.ts";
+import { type Pen, typefaceFor } from "./paint/pen.ts";
 import { wrapped } from "./wrapped.ts";
 
 /** The running head and foot, broken into lines. */
@@ -19,13 +19,13 @@ export interface RunningMatter {
 	readonly findings: readonly LayoutFinding[];
 }
 
-const MEASURE = PAGE.width - 2 * PAGE.side;
 const BETWEEN = "  ·  ";
 const MOST_CAUTION_LINES = 2;
 
-/** What every page says of the paper, and whether it fits. */
-export const runningMatter = (document: PaperDocument): RunningMatter => {
+/** What every page of a size says of the paper, and whether it fits. */
+export const runningMatter = (document: PaperDocument, sheet: Sheet = SHEETS.letter): RunningMatter => {
 	const { imprint } = document;
+	const measure = measureOf(sheet);
 	const size = DESIGNS[document.setting].running;
 	const identity = [
 		imprint.operator,
@@ -42,7 +42,7 @@ export const runningMatter = (document: PaperDocument): RunningMatter => {
 		`${imprint.words.page} ${page} ${imprint.words.of} ${pages}`;
 	const plain = (text: string): number => textWidth(text, { size });
 	const strong = (text: string): number => textWidth(text, { size, weight: "semibold" });
-	const caution = wrapped(imprint.caution, MEASURE, { size });
+	const caution = wrapped(imprint.caution, measure, { size });
 	const fault = (kind: LayoutFinding["kind"], text: string, detail: string): LayoutFinding => ({
 		kind,
 		page: 1,
@@ -54,16 +54,16 @@ export const runningMatter = (document: PaperDocument): RunningMatter => {
 		size,
 		identity,
 		title: imprint.title,
-		stacked: plain(identity) + strong(imprint.title) + 20 > MEASURE,
+		stacked: plain(identity) + strong(imprint.title) + 20 > measure,
 		caution,
 		standing,
 		pageOf,
 		findings: [
 			...lines
-				.filter((line) => plain(line) > MEASURE)
-				.concat(strong(imprint.title) > MEASURE ? [imprint.title] : [])
+				.filter((line) => plain(line) > measure)
+				.concat(strong(imprint.title) > measure ? [imprint.title] : [])
 				.map((line) => fault("too-wide", line, "running matter is wider than the page's text")),
-			...(plain(standing) + strong(pageOf(999, 999)) + 10 > MEASURE
+			...(plain(standing) + strong(pageOf(999, 999)) + 10 > measure
 				? [fault("too-wide", standing, "the running foot leaves no room for the page number")]
 				: []),
 			...(caution.length > MOST_CAUTION_LINES
@@ -85,43 +85,34 @@ export const runningMatter = (document: PaperDocument): RunningMatter => {
 	};
 };
 
-const RULE_BELOW_HEAD = 48;
-const RULE_ABOVE_FOOT = PAGE.height - 54;
+/** Rules that part head and foot from the text: from the top of the page and from its bottom [pt]. */
+const HEAD_RULE = 48;
+const FOOT_RULE = 54;
+const RULE = 0.5;
 
 /** Draws head and foot on the current page. The caller marks them as running matter. */
 export const drawRunning = (
-	context: PDFDocument,
+	pen: Pen,
 	matter: RunningMatter,
+	{ width, height, side }: Sheet,
 	page: number,
 	pages: number,
 ): void => {
 	const { size } = matter;
 	const line = size * 1.22;
-	const put = (text: string, baseline: number, weight: 400 | 600, end: boolean): void => {
-		const width = textWidth(text, { size, weight: weight === 600 ? "semibold" : "regular" });
-		const x = end ? PAGE.width - PAGE.side - width : PAGE.side;
-		context
-			.font(runningFont(weight), size)
-			.fillColor(INK.text)
-			.text(text, x, baseline, { lineBreak: false, baseline: "alphabetic" });
+	const put = (text: string, baseline: number, weight: Weight, end: boolean): void => {
+		const x = end ? width - side - textWidth(text, { size, weight }) : side;
+		pen.text(text, typefaceFor(weight), size, INK.text, x, baseline);
 	};
-	const rule = (y: number): void => {
-		context
-			.save()
-			.lineWidth(0.5)
-			.moveTo(PAGE.side, y)
-			.lineTo(PAGE.width - PAGE.side, y)
-			.stroke(INK.rule)
-			.restore();
-	};
-	const head = RULE_BELOW_HEAD - 5;
-	put(matter.identity, matter.stacked ? head - line : head, 400, false);
-	put(matter.title, head, 600, !matter.stacked);
-	rule(RULE_BELOW_HEAD);
-	rule(RULE_ABOVE_FOOT);
-	const foot = RULE_ABOVE_FOOT + 11;
-	for (const [i, text] of matter.caution.entries()) put(text, foot + i * line, 400, false);
+	const rule = (y: number): void => pen.rectangle(side, y - RULE / 2, width - 2 * side, RULE, INK.rule);
+	const head = HEAD_RULE - 5;
+	put(matter.identity, matter.stacked ? head - line : head, "regular", false);
+	put(matter.title, head, "semibold", !matter.stacked);
+	rule(HEAD_RULE);
+	rule(height - FOOT_RULE);
+	const foot = height - FOOT_RULE + 11;
+	for (const [i, text] of matter.caution.entries()) put(text, foot + i * line, "regular", false);
 	const last = foot + Math.max(1, matter.caution.length) * line;
-	put(matter.standing, last, 400, false);
-	put(matter.pageOf(page, pages), last, 600, true);
+	put(matter.standing, last, "regular", false);
+	put(matter.pageOf(page, pages), last, "semibold", true);
 };

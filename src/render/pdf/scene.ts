@@ -2,7 +2,8 @@ import type { Section } from "../../document/blocks.ts";
 import type { PaperDocument } from "../../document/document.ts";
 import { type Printing, printingOf } from "../print/print-text.ts";
 import { PRINT_WORDS, type PrintWords } from "../print/print-words.ts";
-import { DESIGNS, type Design, MEASURE } from "./design.ts";
+import { DESIGNS, type Design, measureOf, SHEETS } from "./design.ts";
+import type { Sheet } from "./layout/vocabulary.ts";
 import type { Tag } from "./tags.ts";
 
 /** What every component is told. */
@@ -12,6 +13,8 @@ export interface Scene {
 	readonly design: Design;
 	readonly words: PrintWords;
 	readonly printing: Printing;
+	/** Pages that are being set on. */
+	readonly sheet: Sheet;
 	/** Width there is to set in [pt]. */
 	readonly width: number;
 	/** Space below a paragraph [pt]. */
@@ -22,13 +25,17 @@ export interface Scene {
 	readonly sect?: Tag;
 }
 
+/** The same on pages of another size. */
+export const onSheet = (scene: Scene, sheet: Sheet): Scene => ({ ...scene, sheet, width: measureOf(sheet) });
+
 export const sceneOf = (document: PaperDocument): Scene => ({
 	document,
 	sections: document.sections,
 	design: DESIGNS[document.setting],
 	words: PRINT_WORDS[document.language],
 	printing: printingOf(document),
-	width: MEASURE,
+	sheet: SHEETS[document.sheet ?? "letter"],
+	width: measureOf(SHEETS[document.sheet ?? "letter"]),
 	gap: DESIGNS[document.setting].step,
 });
 

@@ -2,9 +2,9 @@ import { createHash } from "node:crypto";
 import PDFDocument from "pdfkit";
 import type { PaperDocument } from "../../document/document.ts";
 import { PRINT_WORDS } from "../print/print-words.ts";
-import type { PageNode } from "./layout-node.ts";
-import { type OutlineEntry, paintPages } from "./paint.ts";
-import { escapeMetadata, putOffEnd, rememberFonts, setFileId } from "./pins.ts";
+import type { LaidPage } from "./layout/laid.ts";
+import type { Sheet } from "./layout/vocabulary.ts";
+import { type OutlineEntry, paintPages } from "./paint/paint-pages.ts";
 import { drawRunning, type RunningMatter } from "./running.ts";
 
 /** A file that travels inside the paper. */
@@ -55,10 +55,25 @@ const dateOf = (issued: string): Date => {
 	return date;
 };
 
-const fileId = (document: PaperDocument, attachments: readonly Attachment[]): Uint8Array => {
+/** Over everything that the file is made from: pdfkit makes the file's identifier from what Info says. */
+const fingerprint = (document: PaperDocument, attachments: readonly Attachment[]): string => {
 	const hash = createHash("sha256").update(JSON.stringify(document));
 	for (const { name, bytes } of attachments) hash.update(name).update(bytes);
-	return new Uint8Array(hash.digest().subarray(0, 16));
+	return hash.digest("hex").slice(0, 32);
+};
+
+/**
+ * Has the words of Info escaped where pdfkit writes them into XMP as they stand: an ampersand in a title would make the
+ * XML ill-formed.
+ */
+const escapeMetadata = (context: PDFDocument, words: readonly string[]): void => {
+	const append = context.appendXML.bind(context);
+	const risky = [...new Set(words)].filter((text) => xmlEscaped(text) !== text);
+	context.appendXML = (xml, newline) =>
+		append(
+			risky.reduce((safe, text) => safe.replaceAll(`>${text}<`, `>${xmlEscaped(text)}<`), xml),
+			newline,
+		);
 };
 
 const addOutline = (context: PDFDocument, entries: readonly OutlineEntry[]): void => {
@@ -79,14 +94,23 @@ const addOutline = (context: PDFDocument, entries: readonly OutlineEntry[]): voi
  */
 export const writePdf = async (
 	document: PaperDocument,
-	pages: readonly PageNode[],
-	matter: RunningMatter,
+	pages: readonly LaidPage[],
+	matter: (sheet: Sheet) => RunningMatter,
 	attachments: readonly Attachment[],
 ): Promise<Uint8Array> => {
 	const { imprint } = document;
 	const date = dateOf(imprint.issued);
+	const words = {
+		Title: `${imprint.title} – ${imprint.well}`,
+		Author: imprint.operator,
+		Subject: imprint.subject,
+		Keywords: [imprint.well, imprint.state, imprint.revision, imprint.digest].join(", "),
+		Creator: PRODUCER,
+		Producer: PRODUCER,
+	};
 	const context = new PDFDocument({
 		autoFirstPage: false,
+		font: null,
 		compress: true,
 		pdfVersion: "1.7",
 		subset: "PDF/A-3a",
@@ -94,21 +118,14 @@ export const writePdf = async (
 		lang: document.language === "es" ? "es-US" : "en-US",
 		displayTitle: true,
 		info: {
-			Title: `${imprint.title} – ${imprint.well}`,
-			Author: imprint.operator,
-			Subject: imprint.subject,
-			Keywords: [imprint.well, imprint.state, imprint.revision, imprint.digest].join(", "),
-			Creator: PRODUCER,
-			Producer: PRODUCER,
+			...words,
 			CreationDate: date,
 			ModDate: date,
+			Fingerprint: fingerprint(document, attachments),
 		},
 	});
-	setFileId(context, fileId(document, attachments));
-	escapeMetadata(context, xmlEscaped);
+	escapeMetadata(context, Object.values(words));
 	context.appendXML(builtTo(date));
-	rememberFonts(context);
-	const end = putOffEnd(context);
 	const chunks: Uint8Array[] = [];
 	context.on("data", (chunk: Uint8Array) => chunks.push(chunk));
 	const ended = new Promise<void>((resolve, reject) => {
@@ -118,7 +135,10 @@ export const writePdf = async (
 	const outline = paintPages({
 		context,
 		pages,
-		running: (page) => drawRunning(context, matter, page, pages.length),
+		running: (pen, page) => {
+			const sheet = pages[page - 1]?.sheet;
+			if (sheet !== undefined) drawRunning(pen, matter(sheet), sheet, page, pages.length);
+		},
 		goTo: PRINT_WORDS[document.language].goTo,
 	});
 	addOutline(context, outline);
@@ -132,7 +152,7 @@ export const writePdf = async (
 			modifiedDate: date,
 		});
 	}
-	end();
+	context.end();
 	await ended;
 	return new Uint8Array(Buffer.concat(chunks));
 };

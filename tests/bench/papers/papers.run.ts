@@ -24,7 +24,6 @@ const paper = JSON.parse(readFileSync(file, "utf8"));
 const start = performance.now();
 const set = kind === "ours" ? (await import("./render-pdf.js")).renderPdf
 	: kind === "pdfkit" ? (await import("./set-on-pdfkit.js")).setOnPdfkit
-	: kind === "lean" ? (await import("./set-tables-lean.js")).setTablesLean
 	: kind === "html" ? (await import("./render-html.js")).renderHtml
 	: (await import("./set-in-typst.js")).setInTypst;
 const bytesOf = (made) => made.bytes ?? (typeof made === "string" ? Buffer.from(made) : made);
@@ -113,7 +112,6 @@ it("sets papers, and beside them the same on pdfkit and by typst", async () => {
 					"src/render/pdf/render-pdf.ts",
 					"src/render/html/render-html.ts",
 					"tests/bench/papers/set-on-pdfkit.ts",
-					"tests/bench/papers/set-tables-lean.ts",
 					"tests/bench/papers/set-in-typst.ts",
 				],
 				output: { entryFileNames: "[name].js" },
@@ -141,8 +139,7 @@ it("sets papers, and beside them the same on pdfkit and by typst", async () => {
 		const file = join(place, `paper-${i}.json`);
 		writeFileSync(file, JSON.stringify(document));
 		const rows = rowsOf(document);
-		const lean = name.startsWith("a table") ? ["lean"] : [];
-		for (const kind of ["ours", "pdfkit", ...lean, "typst", "html"]) {
+		for (const kind of ["ours", "pdfkit", "typst", "html"]) {
 			const runs = rows > LONG_ROWS ? { cold: 1, warm: 1 } : { cold: COLD_RUNS, warm: 3 };
 			const { cold, warm, peak, bytes, pages } = timesOf(kind, file, runs.cold, runs.warm);
 			record[`${name}, ${kind}`] = { cold, warm, peak, bytes, pages, rows };

@@ -6,8 +6,6 @@ import type { Scene } from "../scene.ts";
 import { Box, type, Words } from "./primitives.tsx";
 
 const PAD = 3.5;
-/** The engine breaks a line that fits to the last digit of a float; this much room saves it. */
-const EASE = 0.5;
 
 /** Words in a box of their own width, or of the whole room where they need more lines. */
 export const Boxed = ({
@@ -28,7 +26,7 @@ export const Boxed = ({
 	end?: boolean;
 }): ReactElement => {
 	const frame = 2 * (PAD + rule);
-	const width = Math.min(room, textWidth(text, { size, weight }) + frame + EASE);
+	const width = Math.min(room, textWidth(text, { size, weight }) + frame);
 	return (
 		<Box
 			style={{

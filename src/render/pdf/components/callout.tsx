@@ -71,7 +71,7 @@ export const Callout = ({
 			>
 				<Words
 					tag={{ role: "P" }}
-					minPresenceAhead={design.body * 3}
+					withNext
 					style={{
 						...type(heading, 1.25, "bold"),
 						width,

@@ -61,7 +61,7 @@ export const Contents = ({ scene, section }: { scene: Scene; section: string | u
 			{title === section ? null : (
 				<Words
 					tag={{ role: "Caption" }}
-					minPresenceAhead={design.body * 5}
+					withNext
 					style={{ ...type(design.table + 0.5, 1.25, "semibold"), color: INK.heading, marginBottom: 2 }}
 				>
 					{title}

@@ -98,7 +98,7 @@ export const Facts = ({ block, scene }: { block: Kind<"facts">; scene: Scene }):
 			{block.caption === undefined ? null : (
 				<Words
 					tag={{ role: "Caption", within: tag }}
-					minPresenceAhead={design.table * 4}
+					withNext
 					style={{ ...type(design.table + 0.5, 1.25, "semibold"), color: INK.heading, marginBottom: 2 }}
 				>
 					{block.caption}

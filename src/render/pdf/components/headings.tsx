@@ -1,6 +1,5 @@
 import type { ReactElement } from "react";
 import type { Block, Section } from "../../../document/blocks.ts";
-import { company } from "../company.ts";
 import { INK } from "../design.ts";
 import { inSection, type Scene } from "../scene.ts";
 import { Box, Space, type, Words } from "./primitives.tsx";
@@ -20,7 +19,6 @@ export const SectionHead = ({
 	first: boolean;
 }): ReactElement => {
 	const { design } = scene;
-	const ahead = company(section.blocks, scene);
 	const outline = {
 		title: section.number === undefined ? section.title : `${section.number} ${section.title}`,
 		level: 1,
@@ -31,7 +29,7 @@ export const SectionHead = ({
 			<Box
 				id={section.id}
 				wrap={false}
-				minPresenceAhead={ahead}
+				withNext
 				style={{
 					marginBottom: design.step * 1.2,
 					borderTopWidth: design.rule.thick,
@@ -52,12 +50,9 @@ export const SectionHead = ({
 
 export const Heading = ({
 	block,
-	following,
 	scene,
 }: {
 	block: Extract<Block, { kind: "heading" }>;
-	/** What the heading is of. */
-	following: readonly Block[];
 	scene: Scene;
 }): ReactElement => {
 	const { design } = scene;
@@ -72,7 +67,7 @@ export const Heading = ({
 					...inSection(scene),
 					...(block.level === 2 ? { outline: { title: block.text, level: 2 as const } } : {}),
 				}}
-				minPresenceAhead={company(following, scene)}
+				withNext
 				style={{
 					...type(size, 1.22, block.level === 2 ? "bold" : "semibold"),
 					color: INK.heading,

@@ -1,6 +1,7 @@
 import { Fragment, type ReactElement, type ReactNode } from "react";
 import type { Block, Section } from "../../../document/blocks.ts";
-import type { Scene } from "../scene.ts";
+import { SHEETS } from "../design.ts";
+import { onSheet, type Scene } from "../scene.ts";
 import type { Tag } from "../tags.ts";
 import { Callout } from "./callout.tsx";
 import { Contents } from "./contents.tsx";
@@ -16,7 +17,7 @@ import { TitleBlock } from "./title-block.tsx";
 const setBlock = (block: Block, following: readonly Block[], scene: Scene): ReactElement => {
 	switch (block.kind) {
 		case "heading":
-			return <Heading block={block} following={following} scene={scene} />;
+			return <Heading block={block} scene={scene} />;
 		case "paragraph":
 			return <Paragraph block={block} following={following} scene={scene} />;
 		case "list":
@@ -50,34 +51,36 @@ const setBlocks = (blocks: readonly Block[], scene: Scene): ReactNode =>
 const runs = (sections: readonly Section[]): readonly (readonly Section[])[] =>
 	sections.reduce<Section[][]>((all, section) => {
 		const last = all.at(-1);
-		if (last === undefined || section.newPage === true) all.push([section]);
+		if (last === undefined || section.newPage === true || section.sheet !== last[0]?.sheet)
+			all.push([section]);
 		else last.push(section);
 		return all;
 	}, []);
 
-/**
- * A paper as an element tree. Blocks lie flat on the page, with no box around a section: the engine judges what may be
- * parted from what only among siblings.
- */
+/** A paper as an element tree. Blocks lie flat on the page, with no box around a section. */
 export const Paper = (scene: Scene): ReactElement => {
 	const groups = runs(scene.sections);
 	return (
 		<Root>
-			{(groups.length === 0 ? [[]] : groups).map((sections, page) => (
-				<Pages key={sections[0]?.id ?? ""} fontSize={scene.design.body}>
-					{page === 0 ? <TitleBlock scene={scene} /> : null}
-					{sections.map((section, i) => {
-						const sect: Tag = { role: "Sect" };
-						const inside = { ...scene, sect, title: section.title };
-						return (
-							<Fragment key={section.id}>
-								<SectionHead section={section} scene={inside} first={i === 0} />
-								{setBlocks(section.blocks, inside)}
-							</Fragment>
-						);
-					})}
-				</Pages>
-			))}
+			{(groups.length === 0 ? [[]] : groups).map((sections, page) => {
+				const { sheet } = sections[0] ?? {};
+				const here = sheet === undefined ? scene : onSheet(scene, SHEETS[sheet]);
+				return (
+					<Pages key={sections[0]?.id ?? ""} sheet={here.sheet} fontSize={scene.design.body}>
+						{page === 0 ? <TitleBlock scene={here} /> : null}
+						{sections.map((section, i) => {
+							const sect: Tag = { role: "Sect" };
+							const inside = { ...here, sect, title: section.title };
+							return (
+								<Fragment key={section.id}>
+									<SectionHead section={section} scene={inside} first={i === 0} />
+									{setBlocks(section.blocks, inside)}
+								</Fragment>
+							);
+						})}
+					</Pages>
+				);
+			})}
 		</Root>
 	);
 };

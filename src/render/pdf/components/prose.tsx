@@ -1,13 +1,19 @@
 import type { ReactElement, ReactNode } from "react";
 import type { Block } from "../../../document/blocks.ts";
 import { printInline } from "../../print/print-text.ts";
-import { company, leadsIn } from "../company.ts";
 import { inSection, type Scene } from "../scene.ts";
 import type { Tag } from "../tags.ts";
 import { Box, type, type WordStyle, Words } from "./primitives.tsx";
 import { setInline } from "./rich.tsx";
 
 type Kind<K extends Block["kind"]> = Extract<Block, { kind: K }>;
+
+/** A paragraph no longer than this says in a line or two what the list, table or form behind it is. */
+const LEAD_IN = 110;
+const LED_IN: readonly (Block["kind"] | undefined)[] = ["list", "table", "sign-in"];
+
+const leadsIn = (block: Kind<"paragraph">, following: readonly Block[], { printing }: Scene): boolean =>
+	LED_IN.includes(following[0]?.kind) && printInline(block.children, printing).length <= LEAD_IN;
 
 export const Paragraph = ({
 	block,
@@ -29,7 +35,7 @@ export const Paragraph = ({
 	return (
 		<Words
 			tag={{ role: "P", ...inSection(scene) }}
-			{...(leadsIn(block, following) ? { minPresenceAhead: company(following, scene) } : {})}
+			withNext={leadsIn(block, following, scene)}
 			style={{ ...tone, marginBottom: scene.gap }}
 		>
 			{setInline(block.children, scene)}

@@ -23,14 +23,8 @@ export const SignIn = ({
 	return (
 		<>
 			<Space height={design.step * 0.6} />
-			<Box tag={{ role: "Table", ...inSection(scene) }}>
-				<Box
-					fixed
-					wrap={false}
-					tag={{ role: "TR", once: true }}
-					minPresenceAhead={design.pencil * 2}
-					style={{ flexDirection: "row" }}
-				>
+			<Box tag={{ role: "Table", ...inSection(scene) }} least={{ first: 2, last: 2 }}>
+				<Box fixed wrap={false} tag={{ role: "TR", once: true }} style={{ flexDirection: "row" }}>
 					{block.columns.map((column, i) => (
 						<Box key={column.head} tag={{ role: "TH", scope: "Column" }} style={cell(column.width, i === 0)}>
 							<Words style={type(design.table, 1.25, "semibold")}>{column.head}</Words>

@@ -8,7 +8,6 @@ import {
 	HEAD_LEADING,
 	isGroup,
 	TABLE_LEADING as LEADING,
-	lineHeight,
 	planTable,
 	type TableBlock,
 	type TablePlan,
@@ -35,7 +34,6 @@ const Head = ({ plan, tag }: { plan: TablePlan; tag: Tag }): ReactElement => {
 		<Box
 			fixed
 			wrap={false}
-			minPresenceAhead={Math.min(2, block.rows.length) * lineHeight(plan)}
 			tag={tag}
 			style={{
 				flexDirection: "row",
@@ -142,7 +140,7 @@ const BodyRow = ({ plan, row, last }: { plan: TablePlan; row: Row; last: boolean
 		<Box
 			tag={{ role: "TR" }}
 			wrap={false}
-			{...(group ? { minPresenceAhead: lineHeight(plan) } : {})}
+			withNext={group}
 			style={{
 				flexDirection: "row",
 				borderColor: INK.rule,
@@ -161,28 +159,8 @@ const BodyRow = ({ plan, row, last }: { plan: TablePlan; row: Row; last: boolean
 	);
 };
 
-interface RowGroup {
-	readonly rows: readonly Row[];
-	readonly from: number;
-}
-
-/** Groups of rows in one box. The engine sets a thousand, and beyond that some thousands it does not divide at all. */
-const LONGEST = 800;
-
-/** A table in lengths that the engine can divide, each begun on a new page. */
-const lengthsOf = (groups: readonly RowGroup[]): readonly (readonly RowGroup[])[] =>
-	groups.length === 0
-		? [[]]
-		: Array.from({ length: Math.ceil(groups.length / LONGEST) }, (_, i) =>
-				groups.slice(i * LONGEST, (i + 1) * LONGEST),
-			);
-
-/** The first two rows stay together, and so do the last two, with the note below them: a page shows neither alone. */
-const inCompany = (rows: readonly Row[]): readonly RowGroup[] => {
-	if (rows.length <= 3) return rows.length === 0 ? [] : [{ rows, from: 0 }];
-	const middle = rows.slice(2, -2).map((row, i) => ({ rows: [row], from: i + 2 }));
-	return [{ rows: rows.slice(0, 2), from: 0 }, ...middle, { rows: rows.slice(-2), from: rows.length - 2 }];
-};
+/** Rows that stand at least beneath a head, and at the end: a page shows none alone. */
+const LEAST_ROWS = 2;
 
 /**
  * Table of any length: its head repeats on every page, no row is split, and neither caption nor head is left without
@@ -191,18 +169,15 @@ const inCompany = (rows: readonly Row[]): readonly RowGroup[] => {
 export const Table = ({ block, scene }: { block: TableBlock; scene: Scene }): ReactElement => {
 	const { design } = scene;
 	const planned = planTable(block, scene);
-	const row = lineHeight(planned);
 	const tag: Tag = { role: "Table", ...inSection(scene) };
 	const id = block.id === undefined ? {} : { id: block.id };
 	const head: Tag = { role: "TR", once: true };
 	const captioned = block.caption !== scene.title;
-	const setRow = (item: Row, i: number): ReactElement => (
-		<BodyRow key={i} plan={planned} row={item} last={i === block.rows.length - 1} />
-	);
 	const note =
 		block.note === undefined ? null : (
 			<Words
 				tag={{ role: "P", within: scene.sect ?? tag }}
+				withPrevious
 				style={{ ...type(design.note, 1.3), width: scene.width, marginTop: design.step * 0.6 }}
 			>
 				{setInline(block.note, scene)}
@@ -215,35 +190,25 @@ export const Table = ({ block, scene }: { block: TableBlock; scene: Scene }): Re
 				<Words
 					{...id}
 					tag={{ role: "Caption", within: tag }}
-					// Never more than the table has: the engine counts on into the blocks behind it.
-					minPresenceAhead={Math.min(4, 1 + block.rows.length) * row}
+					withNext
 					style={{ ...type(planned.size + 0.5, 1.25, "semibold"), marginBottom: 3, color: INK.heading }}
 				>
 					{block.caption}
 				</Words>
 			)}
-			{lengthsOf(inCompany(block.rows)).map((groups, i) => (
-				// Nothing stands above the head in its box: space there would count as content and could end a page.
-				<Box
-					key={groups[0]?.from ?? 0}
-					{...(captioned || i > 0 ? {} : id)}
-					{...(i === 0 ? {} : { break: true })}
-					tag={tag}
-					style={{ width: planned.widths.reduce((sum, w) => sum + w, 0) }}
-				>
-					<Head plan={planned} tag={head} />
-					{groups.map(({ rows, from }) =>
-						rows.length === 1 && from < block.rows.length - 1 ? (
-							rows.map((item) => setRow(item, from))
-						) : (
-							<Box key={from} wrap={false}>
-								{rows.map((item, i) => setRow(item, from + i))}
-								{from + rows.length === block.rows.length ? note : null}
-							</Box>
-						),
-					)}
-				</Box>
-			))}
+			<Box
+				{...(captioned ? {} : id)}
+				tag={tag}
+				least={{ first: LEAST_ROWS, last: LEAST_ROWS + (note === null ? 0 : 1) }}
+				style={{ width: planned.widths.reduce((sum, w) => sum + w, 0) }}
+			>
+				<Head plan={planned} tag={head} />
+				{block.rows.map((row, i) => (
+					// biome-ignore lint/suspicious/noArrayIndexKey: a paper is set once, in this order
+					<BodyRow key={i} plan={planned} row={row} last={i === block.rows.length - 1} />
+				))}
+				{note}
+			</Box>
 			<Space height={design.step * 1.8} />
 		</>
 	);

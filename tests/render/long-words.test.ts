@@ -1,17 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { setPaper } from "../../src/render/pdf/layout.ts";
-import { type LayoutNode, sourceText } from "../../src/render/pdf/layout-node.ts";
+import { lineText } from "../../src/render/pdf/layout/laid.ts";
+import { setPaper } from "../../src/render/pdf/set-paper.ts";
+import { textsOf } from "./laid-places.ts";
 import { samplePaper } from "./sample-paper.ts";
 
 const KEY = "results.casing.production.sections.1.connection_internal_yield_pressure_at_temperature";
-
-/** Lines of the texts that print `wanted`. */
-const linesOf = (node: LayoutNode, wanted: string): readonly string[] =>
-	node.type === "TEXT"
-		? sourceText(node) === wanted
-			? (node.lines ?? []).map((line) => line.string)
-			: []
-		: (node.children ?? []).flatMap((child) => linesOf(child, wanted));
 
 const set = async (text: string) => {
 	const { pages, findings } = await setPaper({
@@ -26,7 +19,8 @@ const set = async (text: string) => {
 			},
 		],
 	});
-	return { lines: pages.flatMap((page) => page.children.flatMap((node) => linesOf(node, text))), findings };
+	const found = textsOf(pages).filter(({ source }) => source === text);
+	return { lines: found.flatMap(({ lines }) => lines.map(lineText)), findings };
 };
 
 describe("a word too long for its line", () => {

@@ -1,0 +1,77 @@
+import { INK } from "../design.ts";
+import type { LaidText, Line, Run } from "../layout/laid.ts";
+import type { Marked, Marks } from "./marks.ts";
+import { type Pen, typefaceFor } from "./pen.ts";
+
+/** Underlines stand so far below the baseline, and are so thick, as shares of the type size. */
+const UNDERLINE = { below: 0.1, thick: 0.05 } as const;
+
+interface Corner {
+	readonly x: number;
+	readonly y: number;
+}
+
+const lineTop = ({ border, padding, lineHeight }: LaidText, y: number, index: number): number =>
+	y + border.top + padding.top + index * lineHeight;
+
+const lineLeft = ({ border, padding }: LaidText, x: number, line: Line): number =>
+	x + border.left + padding.left + line.x;
+
+const putRun = (pen: Pen, { text, style, width, narrowed }: Run, x: number, baseline: number): void => {
+	const { typeface, size, color, underline } = style;
+	pen.text(text, typeface, size, color, x, baseline, narrowed);
+	if (underline) pen.rectangle(x, baseline + size * UNDERLINE.below, width, size * UNDERLINE.thick, color);
+};
+
+/** Paints a text's lines, whatever they mean. */
+export const paintLines = (pen: Pen, text: LaidText, { x, y }: Corner): void => {
+	for (const [i, line] of text.lines.entries())
+		for (const run of line.runs)
+			putRun(pen, run, lineLeft(text, x, line) + run.x, lineTop(text, y, i) + text.ascent);
+};
+
+export const hasLinks = ({ lines }: LaidText): boolean =>
+	lines.some(({ runs }) => runs.some(({ style }) => style.link !== undefined));
+
+/** Paints words that hold links run by run, so that each link's words belong to its own element. */
+export const paintLinked = (
+	pen: Pen,
+	marks: Marks,
+	of: Marked,
+	text: LaidText,
+	{ x, y }: Corner,
+	goTo: string,
+): void => {
+	const links = new Map<string, Marked>();
+	for (const [i, line] of text.lines.entries()) {
+		for (const run of line.runs) {
+			const left = lineLeft(text, x, line) + run.x;
+			const top = lineTop(text, y, i);
+			const { link: target } = run.style;
+			const put = (): void => putRun(pen, run, left, top + text.ascent);
+			if (target === undefined) {
+				marks.asContent(of, put);
+				continue;
+			}
+			const link = links.get(target) ?? marks.within(of, "Link");
+			links.set(target, link);
+			marks.asContent(link, put);
+			const place = { x: left, y: top, width: run.width, height: text.lineHeight };
+			marks.annotate(link, target, place, `${goTo} ${run.text.trim()}`);
+		}
+	}
+	for (const link of links.values()) marks.end(link);
+};
+
+/** Paints the number of a page at the right of a text's room; a dash where the place is on none. */
+export const paintPageNumber = (
+	pen: Pen,
+	text: LaidText,
+	{ x, y }: Corner,
+	page: number | undefined,
+): void => {
+	const words = page === undefined ? "–" : String(page);
+	const typeface = typefaceFor("regular");
+	const width = (typeface.widthOf(words) / typeface.unitsPerEm) * text.size;
+	pen.text(words, typeface, text.size, INK.text, x + text.width - width, lineTop(text, y, 0) + text.ascent);
+};
