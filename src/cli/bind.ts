@@ -15,7 +15,7 @@ import { openPaperPool, type PaperPool, usualThreads } from "./paper-pool.ts";
 import type { Session } from "./program.ts";
 import { nameOf } from "./read-bytes.ts";
 import { rulesOption, tellDiagnostics, understandFile } from "./read-well.ts";
-import type { PaperSet } from "./set-paper.ts";
+import { ENGINES, type Engine, type PaperSet } from "./set-paper.ts";
 import { openShipped, readRulesFiles, type ShippedData } from "./shipped.ts";
 import { terminal } from "./terminal.ts";
 import { type NewFile, writeSet } from "./write-set.ts";
@@ -28,6 +28,7 @@ interface BindOptions {
 	readonly lang: Language;
 	readonly units: UnitSystem;
 	readonly with: readonly Extra[];
+	readonly engine: Engine;
 	readonly strict?: boolean;
 	readonly rules: readonly string[];
 	readonly threads: number;
@@ -65,6 +66,14 @@ export const bindCommand = (session: Session): Command =>
 			new Option("--with <extras>", `what else to write, separated by commas: ${EXTRAS.join(", ")}`)
 				.argParser(commaList("extra", EXTRAS))
 				.default([], "nothing"),
+		)
+		.addOption(
+			new Option(
+				"--engine <engine>",
+				"what sets the pages; reference: react-pdf, to compare with: no tags, no outline, no attachments, not audited",
+			)
+				.choices(ENGINES)
+				.default("own"),
 		)
 		.addOption(rulesOption())
 		.option("--strict", "exit with 2 if a check is not met or cannot be told")
@@ -167,6 +176,7 @@ const prepare = (
 		name,
 		paper,
 		attachments: attachmentsOf(findings, paper),
+		engine: options.engine,
 		html: options.with.includes("html"),
 		csv: options.with.includes("csv"),
 		json: options.with.includes("json"),
@@ -183,6 +193,10 @@ const unknownOf = ({ unknownJob, unknownNeighbor }: ReturnType<typeof composePap
 		? `no neighbor "${asked}" here; the definition names none under site, neighbors`
 		: `no neighbor "${asked}" here; the neighbors are: ${neighbors.join(", ")}`;
 };
+
+/** What is told of a PDF beside its name. */
+const paged = (pages: number | undefined): string =>
+	pages === undefined ? "  by the reference engine, to compare with" : `  ${counted(pages, "page")}`;
 
 /** Tells the faults of a well, or writes what was set of it and tells of that. */
 const finish = async (
@@ -213,8 +227,7 @@ const finish = async (
 			terminal.err(`casebound: ${name} does not set cleanly and was not written`);
 			session.end(EXIT.fault);
 		}
-		for (const each of made)
-			tell(each.name, each.name.endsWith(".pdf") ? `  ${counted(pages, "page")}` : tables(each));
+		for (const each of made) tell(each.name, each.name.endsWith(".pdf") ? paged(pages) : tables(each));
 		files.push(...made);
 	}
 	if (options.with.includes("calendar")) {

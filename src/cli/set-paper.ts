@@ -1,7 +1,16 @@
 import type { PaperDocument } from "../document/document.ts";
 import type { Attachment, LayoutFinding } from "../render/pdf/render-pdf.ts";
-import { renderEdition, renderPaper, renderTableFiles, renderTablesAsJson } from "../render/render-paper.ts";
+import {
+	renderByReference,
+	renderEdition,
+	renderPaper,
+	renderTableFiles,
+	renderTablesAsJson,
+} from "../render/render-paper.ts";
 import type { NewFile } from "./write-set.ts";
+
+export const ENGINES = ["own", "reference"] as const;
+export type Engine = (typeof ENGINES)[number];
 
 /** One paper to set, as it is handed to whoever sets it: plain data, which goes from thread to thread. */
 export interface PaperTask {
@@ -9,6 +18,8 @@ export interface PaperTask {
 	readonly name: string;
 	readonly paper: PaperDocument;
 	readonly attachments: readonly Attachment[];
+	/** What sets its pages: our own layout, or the one that it is held against. */
+	readonly engine: Engine;
 	/** What else is wanted of it. */
 	readonly html: boolean;
 	readonly csv: boolean;
@@ -18,13 +29,18 @@ export interface PaperTask {
 /** A paper as it was set. With findings there are no files: it must not be issued. */
 export interface PaperSet {
 	readonly findings: readonly LayoutFinding[];
-	readonly pages: number;
+	/** Of the PDF; not known of the reference engine's. */
+	readonly pages?: number;
 	readonly files: readonly NewFile[];
 }
 
 /** Sets one paper and everything that is wanted of it. Nothing is written. */
 export const setPaper = async (task: PaperTask): Promise<PaperSet> => {
 	const { name, paper } = task;
+	if (task.engine === "reference") {
+		const content = await renderByReference(paper);
+		return { findings: [], files: [{ name: `${name}.reference.pdf`, content }] };
+	}
 	const { bytes, pages, findings } = await renderPaper(paper, task.attachments);
 	if (findings.length > 0) return { findings, pages, files: [] };
 	const files: NewFile[] = [{ name: `${name}.pdf`, content: bytes }];

@@ -15,6 +15,12 @@ export const renderPaper = async (
 	return renderPdf(paper, { attachments });
 };
 
+/** As the reference engine sets it: to lay beside ours, untagged and not audited, and not to be issued. */
+export const renderByReference = async (paper: PaperDocument): Promise<Uint8Array> => {
+	const { renderReference } = await import("./pdf/reference/render-reference.ts");
+	return renderReference(paper);
+};
+
 /** The HTML edition. */
 export const renderEdition = async (paper: PaperDocument): Promise<string> => {
 	const { renderHtml } = await import("./html/render-html.ts");

@@ -63,6 +63,12 @@ describe("lines", () => {
 		expect(texts(wide("two words"), "two words in.")).toEqual(["two words ", "in."]);
 	});
 
+	it("keep every space that is written between words", () => {
+		const [line] = set(500, "9  Casing");
+		expect(line?.width).toBeCloseTo(wide("9  Casing"), 6);
+		expect(line?.runs[0]?.text).toBe("9  Casing");
+	});
+
 	it("change style within a word without a gap", () => {
 		const [line] = set(500, "a ", createElement("TEXT", { style: { fontWeight: 600 } }, "bold"), ", then");
 		expect(line?.runs.map(({ text }) => text)).toEqual(["a ", "bold", ", then"]);

@@ -12,13 +12,13 @@ const NARROWER = 0.015;
 const lineOf = (words: readonly Word[], room: number, broken: boolean): Line => {
 	const runs: Run[] = [];
 	let x = 0;
-	let gap = 0;
-	for (const { parts, space } of words) {
-		for (const { text, style, width } of parts) {
+	let between = { gap: "", space: 0 };
+	for (const word of words) {
+		for (const { text, style, width } of word.parts) {
 			const last = runs.at(-1);
-			if (last !== undefined && gap > 0) {
-				const spaced = { ...last, text: `${last.text} `, width: last.width + gap };
-				x += gap;
+			if (last !== undefined && between.space > 0) {
+				const spaced = { ...last, text: last.text + between.gap, width: last.width + between.space };
+				x += between.space;
 				if (last.style === style)
 					runs[runs.length - 1] = { ...spaced, text: spaced.text + text, width: spaced.width + width };
 				else {
@@ -27,9 +27,9 @@ const lineOf = (words: readonly Word[], room: number, broken: boolean): Line => 
 				}
 			} else runs.push({ text, style, x, width, narrowed: 1 });
 			x += width;
-			gap = 0;
+			between = { gap: "", space: 0 };
 		}
-		gap = space;
+		between = word;
 	}
 	const last = words.at(-1);
 	const end = runs.at(-1);
@@ -57,6 +57,7 @@ const pieces = (word: Word): readonly Word[] => {
 		return {
 			parts: [part],
 			width: part.width,
+			gap: last ? word.gap : "",
 			space: last ? word.space : 0,
 			ends: last && word.ends,
 		};

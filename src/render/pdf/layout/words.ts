@@ -40,7 +40,8 @@ export interface Part {
 export interface Word {
 	readonly parts: readonly Part[];
 	readonly width: number;
-	/** Width of the space behind it; 0 where none is. */
+	/** Spaces behind it, and their width. */
+	readonly gap: string;
 	readonly space: number;
 	/** The line ends behind it, by the writer's will. */
 	readonly ends: boolean;
@@ -72,17 +73,22 @@ interface Gathering {
 	source: string;
 }
 
-const close = (into: Gathering, space: number, ends: boolean): void => {
+const close = (into: Gathering, gap: "" | " ", width: number, ends: boolean): void => {
 	const { parts, words } = into;
 	const last = words.at(-1);
 	if (parts.length > 0) {
-		const width = parts.reduce((sum, part) => sum + part.width, 0);
-		words.push({ parts, width, space, ends });
+		const whole = parts.reduce((sum, part) => sum + part.width, 0);
+		words.push({ parts, width: whole, gap, space: width, ends });
 		into.parts = [];
 	} else if (ends && (last === undefined || last.ends)) {
-		words.push({ parts: [], width: 0, space: 0, ends });
+		words.push({ parts: [], width: 0, gap: "", space: 0, ends });
 	} else if (last !== undefined) {
-		words[words.length - 1] = { ...last, space: Math.max(last.space, space), ends: last.ends || ends };
+		words[words.length - 1] = {
+			...last,
+			gap: last.gap + gap,
+			space: last.space + width,
+			ends: last.ends || ends,
+		};
 	}
 };
 
@@ -95,7 +101,8 @@ const gatherText = (text: string, state: TextState, into: Gathering): void => {
 	let from = 0;
 	for (const { 0: sign, index } of text.matchAll(SEPARATOR)) {
 		if (index > from) into.parts.push(partOf(text.slice(from, index), style));
-		close(into, sign === " " ? space : 0, sign !== " ");
+		if (sign === " ") close(into, sign, space, false);
+		else close(into, "", 0, true);
 		from = index + 1;
 	}
 	if (from < text.length) into.parts.push(partOf(text.slice(from), style));
@@ -119,6 +126,6 @@ export const wordsOf = (
 ): { readonly words: readonly Word[]; readonly source: string } => {
 	const into: Gathering = { words: [], parts: [], source: "" };
 	gather(children, state, into);
-	close(into, 0, false);
+	close(into, "", 0, false);
 	return { words: into.words, source: into.source };
 };
