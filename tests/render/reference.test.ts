@@ -7,7 +7,7 @@ import { renderReference } from "../../src/render/pdf/reference/render-reference
 import { documentOf, EDITIONS } from "../run/editions.ts";
 import { setOnce } from "../run/set-once.ts";
 
-/** Letters and figures of a paper in the order they are painted in, without head, foot and repeated heads. */
+/** Letters, figures and signs of a paper in the order they are painted in, without head, foot and repeated heads. */
 const lettersOf = async (bytes: Uint8Array): Promise<string> => {
 	const task = getDocument({ data: Uint8Array.from(bytes), verbosity: 0 });
 	const document = await task.promise;

@@ -5,20 +5,45 @@ import { FACES, FAMILY } from "../../../measure/faces.ts";
 import { piecesOf } from "../pieces.ts";
 import { type ReferenceOptions, referenceTree } from "./reference-tree.tsx";
 
-let prepared = false;
+let prepared: Promise<void> | undefined;
 
-const prepare = (): void => {
-	if (prepared) return;
-	prepared = true;
-	Font.register({
-		family: FAMILY,
-		fonts: FACES.map((face) => ({
-			src: face.path,
+/** What is asked of a font that the library has opened. */
+interface OpenFont {
+	readonly characterSet: readonly number[];
+	glyphForCodePoint(codePoint: number): unknown;
+}
+
+/**
+ * Makes every glyph known by its character before a paper is set. The font keeps the first form in which a glyph is
+ * asked for: a period asked for as a part of a colon would have no character, and could not be copied.
+ */
+const nameGlyphs = async (): Promise<void> => {
+	for (const face of FACES) {
+		const wanted = {
+			fontFamily: FAMILY,
 			fontWeight: face.css,
 			fontStyle: face.italic ? ("italic" as const) : ("normal" as const),
-		})),
-	});
-	Font.registerHyphenationCallback(piecesOf);
+		};
+		await Font.load(wanted);
+		const font = Font.getFont(wanted)?.data as OpenFont | null | undefined;
+		for (const codePoint of font?.characterSet ?? []) font?.glyphForCodePoint(codePoint);
+	}
+};
+
+const prepare = (): Promise<void> => {
+	prepared ??= (async () => {
+		Font.register({
+			family: FAMILY,
+			fonts: FACES.map((face) => ({
+				src: face.path,
+				fontWeight: face.css,
+				fontStyle: face.italic ? ("italic" as const) : ("normal" as const),
+			})),
+		});
+		Font.registerHyphenationCallback(piecesOf);
+		await nameGlyphs();
+	})();
+	return prepared;
 };
 
 /**
@@ -29,7 +54,7 @@ export const renderReference = async (
 	document: PaperDocument,
 	options: ReferenceOptions = {},
 ): Promise<Uint8Array> => {
-	prepare();
+	await prepare();
 	const tree = referenceTree(document, options) as ReactElement<DocumentProps>;
 	const { imprint } = document;
 	const dated = cloneElement(tree, {
