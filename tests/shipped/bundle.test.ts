@@ -10,7 +10,7 @@ import { readableStack } from "../../src/cli/readable-stack.ts";
 const dist = fileURLToPath(new URL("../../dist", import.meta.url));
 const chunks = readdirSync(join(dist, "chunks")).filter((name) => name.endsWith(".js"));
 const chunk = (name: string): string => {
-	const found = chunks.find((each) => new RegExp(`^${name}-[^-]+\\.js$`, "u").test(each));
+	const found = chunks.find((each) => new RegExp(`^${name}-[\\w-]{8}\\.js$`, "u").test(each));
 	if (found === undefined) throw new Error(`no chunk ${name}`);
 	return join(dist, "chunks", found);
 };
