@@ -2,6 +2,7 @@ import { chmodSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:
 import { dirname, join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
 import { rolldown } from "rolldown";
+import { packagePlaceOf, shippedPackages, thirdPartyText } from "./third-party.mjs";
 
 /*
  * Builds the shipped tool into dist/.
@@ -41,8 +42,9 @@ const bundle = async (input, folder, plugins, output) => {
 		tsconfig: "tsconfig.json",
 		plugins,
 	});
-	await made.write({ dir: folder, format: "esm", entryFileNames: "[name].js", ...output });
+	const { output: pieces } = await made.write({ dir: folder, format: "esm", entryFileNames: "[name].js", ...output });
 	await made.close();
+	return pieces.flatMap(({ moduleIds }) => moduleIds ?? []);
 };
 
 rmSync(dist, { recursive: true, force: true });
@@ -57,9 +59,13 @@ for (const [name, text] of makeShipped()) {
 }
 rmSync(making, { recursive: true });
 
-await bundle({ main: "src/main.ts", "paper-worker": "src/cli/paper-worker.ts" }, dist, [asBuilt], {
+const modules = await bundle({ main: "src/main.ts", "paper-worker": "src/cli/paper-worker.ts" }, dist, [asBuilt], {
 	chunkFileNames: "chunks/[name]-[hash].js",
 	sourcemap: true,
 	comments: false,
 });
+const places = [...new Set(modules.flatMap((file) => packagePlaceOf(file) ?? []))].sort();
+const bundled = places.map((place) => place.slice(root.length).replaceAll("\\", "/"));
+writeFileSync(join(dist, "bundled.json"), JSON.stringify(bundled));
+writeFileSync(join(dist, "THIRD-PARTY.md"), thirdPartyText(shippedPackages(root, places)));
 chmodSync(join(dist, "main.js"), 0o755);

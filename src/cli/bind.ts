@@ -43,7 +43,7 @@ const DEFAULT_PAPERS: readonly Paper[] = ["regulator", "landowner", "crew"];
 /** `casebound bind`: writes the papers of each definition; goes on past a bad one and says so at the end. */
 export const bindCommand = (session: Session): Command =>
 	new Command("bind")
-		.addArgument(new Argument("<file...>", "one definition or more"))
+		.addArgument(new Argument("<file...>", "one definition or more; - is standard input"))
 		.addOption(
 			new Option("--for <papers>", "which papers, separated by commas")
 				.argParser(commaList("paper", PAPERS))
@@ -78,7 +78,9 @@ export const bindCommand = (session: Session): Command =>
 		.addOption(rulesOption())
 		.option("--strict", "exit with 2 if a check is not met or cannot be told")
 		.addOption(
-			new Option("--threads <number>", "papers set at once").argParser(threadCount).default(usualThreads()),
+			new Option("--threads <number>", "papers set at once")
+				.argParser(threadCount)
+				.default(usualThreads(), "2, where there are two cores"),
 		)
 		.addHelpText(
 			"after",

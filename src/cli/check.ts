@@ -24,7 +24,7 @@ interface CheckOptions {
 /** `casebound check`: every fault at once, then what each limit comes to here. Writes nothing. */
 export const checkCommand = (session: Session): Command =>
 	new Command("check")
-		.addArgument(new Argument("<file...>", "one definition or more"))
+		.addArgument(new Argument("<file...>", "one definition or more; - is standard input"))
 		.addOption(
 			new Option("--format <format>", "text for people, json for editors and scripts")
 				.choices(["text", "json"])

@@ -24,7 +24,7 @@ interface DrawOptions {
 /** `casebound draw`: every drawing of the well as a standalone SVG file, and as a PNG picture where that is asked for. */
 export const drawCommand = (session: Session): Command =>
 	new Command("draw")
-		.addArgument(new Argument("<file>", "a definition"))
+		.addArgument(new Argument("<file>", "a definition; - is standard input"))
 		.option("--out <folder>", "where to write", "papers")
 		.option("--png", "write a PNG picture beside each SVG, 300 dots to the inch")
 		.addOption(

@@ -8,7 +8,7 @@ import { terminal } from "./terminal.ts";
 /** `casebound results`: every value as JSON, with unit, formula, source and inputs. */
 export const resultsCommand = (session: Session): Command =>
 	new Command("results")
-		.addArgument(new Argument("<file>", "a definition"))
+		.addArgument(new Argument("<file>", "a definition; - is standard input"))
 		.addOption(rulesOption())
 		.addOption(new Option("--only <prefix>", "only keys that begin so, such as casing.surface"))
 		.addHelpText("after", "\nExample:\n  casebound results my-well.yaml --only stimulation.")
