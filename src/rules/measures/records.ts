@@ -179,11 +179,11 @@ export const recordMeasures = {
 	"cement top below plan": {
 		noun: "depth of the cement top below the planned one, along the hole",
 		read: topBelowPlan,
-		say: ({ value, size }, the) => [
-			`${topNoun(the)} is `,
-			size,
-			value.value < 0 ? " above the planned one, along the hole" : " below the planned one, along the hole",
-		],
+		// A top above the plan is said without its distance, which nobody asks for.
+		say: ({ value, part }, the) =>
+			value.value < 0
+				? [`${topNoun(the)} is above the planned one`]
+				: [`${topNoun(the)} is `, part, " below the planned one, along the hole"],
 	},
 	"recorded bump pressure": {
 		noun: "recorded bump pressure",
