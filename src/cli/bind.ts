@@ -3,13 +3,14 @@ import { Argument, Command, InvalidArgumentError, Option } from "commander";
 import { hasErrors } from "../diagnostics/diagnostic.ts";
 import { LANGUAGES, type Language, PAPERS, type Paper } from "../document/document.ts";
 import { fileSlug } from "../document/file-slug.ts";
-import { VERDICTS } from "../document/verdict.ts";
+import { ENGLISH_READER } from "../messages/print.ts";
 import type { Findings } from "../paper/context.ts";
 import { attachmentsOf, calendarFile, composePapers, type PaperRequest } from "../pipeline.ts";
 import type { Surroundings, Understanding } from "../understand.ts";
 import type { UnitSystem } from "../units/format.ts";
 import { EXIT } from "./exit-codes.ts";
 import { FileFault } from "./file-fault.ts";
+import { totalsLine } from "./findings-text.ts";
 import { commaList } from "./options.ts";
 import { openPaperPool, type PaperPool, usualThreads } from "./paper-pool.ts";
 import type { Session } from "./program.ts";
@@ -260,7 +261,7 @@ const finish = async (
 			`${identity.name}, revision ${revision ?? "–"} (${findings.digest})`,
 			...told,
 			...beside.map((line) => `  ${line}`),
-			`  rule checks: ${VERDICTS.map((verdict) => `${counts[verdict]} ${verdict}`).join(" · ")} (not an opinion on the law)`,
+			`  ${totalsLine(findings.judgement, ENGLISH_READER)} (not an opinion on the law)`,
 			...(otherJobs.length > 0 ? [`  other crew packs: --job ${otherJobs.join(" | ")}`] : []),
 		].join("\n"),
 	);

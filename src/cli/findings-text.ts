@@ -5,7 +5,7 @@ import { message } from "../messages/message.ts";
 import { capital, type Reader, tell, tellSaid } from "../messages/print.ts";
 import type { Findings } from "../paper/context.ts";
 import { PRINT_WORDS } from "../render/print/print-words.ts";
-import type { Finding } from "../rules/finding.ts";
+import { type Finding, isOpen } from "../rules/finding.ts";
 import { worstFirst } from "../rules/index.ts";
 import { say } from "../rules/reason.ts";
 
@@ -69,6 +69,12 @@ export const findingsText = (file: string, found: Findings, options: FindingsTex
 	return [...head, ...groups, ...unknown, ...asked, "", tell(message("check/closing"), reader)].join("\n");
 };
 
+/** `Does not meet 0 · Insufficient data 1 · …` */
+export const totalsLine = ({ counts }: Findings["judgement"], { language }: Reader): string =>
+	ORDER.map((verdict) => `${capital(PRINT_WORDS[language].verdicts[verdict])} ${counts[verdict]}`).join(
+		" · ",
+	);
+
 const ORDER: readonly Verdict[] = ["not met", "cannot tell", "needs judgement", "met", "does not apply"];
 
 /** Number, limit and margin, then where it is written; wrapped under one mark. */
@@ -76,7 +82,9 @@ const lines = (finding: Finding, { width, reader }: FindingsTextOptions): readon
 	const { cite, subject, reason, margin, stop, missing = [] } = finding;
 	const law = cite.kind === "practice" ? tellSaid(message("check/practice"), reader) : cite.citation;
 	const stops =
-		stop === undefined ? "" : ` ${tell(message("check/stops", { jobs: stop.join(", ") }), reader)}`;
+		stop === undefined || !isOpen(finding.verdict)
+			? ""
+			: ` ${tell(message("check/stops", { jobs: stop.join(", ") }), reader)}`;
 	const room = margin === undefined ? "" : ` ${tell(message("check/margin", { margin }), reader)}`;
 	const open = missing.map(({ at }) => showPath(at));
 	const at = open.length > 0 ? open : placeOf(finding);

@@ -1,0 +1,321 @@
+import { describe, expect, it } from "vitest";
+import { sampleOf } from "./run/sample.ts";
+import { starterText, understandText } from "./starters.ts";
+
+/*
+ * The planned starter is a sound well. Each case changes it as an engineer might change a plan, into one that a good
+ * engineer would stop, and names the finding or fault that has to say so. The changes are ours: common practice, no source.
+ */
+
+type Change = readonly [written: string | RegExp, instead: string];
+
+interface Case {
+	readonly plan: string;
+	readonly changes: readonly Change[];
+	/** A rule whose finding is open or to be confirmed, or the code of a fault of the writing. */
+	readonly told: string;
+}
+
+/** In the block of one string. */
+const inString = (id: string, written: string, instead: string): Change => [
+	new RegExp(`(  - id: ${id}\n    hole: [\\s\\S]*?)${written.replaceAll(/[.*+?^${}()|[\]\\]/g, "\\$&")}`),
+	`$1${instead}`,
+];
+
+const CASES: readonly Case[] = [
+	{
+		plan: "mud of the production hole below the pore pressure of the target",
+		changes: [
+			["fluid: { kind: oil-based mud, density: 11.8 ppg", "fluid: { kind: oil-based mud, density: 10.5 ppg"],
+		],
+		told: "practice.open-hole.mud-over-pore",
+	},
+	{
+		plan: "mud of the production hole close to what the rock bears",
+		changes: [
+			["fluid: { kind: oil-based mud, density: 11.8 ppg", "fluid: { kind: oil-based mud, density: 15.6 ppg"],
+		],
+		told: "practice.open-hole.rock-over-mud",
+	},
+	{
+		plan: "a shoe test too low for the kick the hole is designed for",
+		changes: [inString("intermediate", "equivalent: 14.0 ppg", "equivalent: 12.0 ppg")],
+		told: "practice.well-control.kick-tolerance",
+	},
+	{
+		plan: "preventers rated below what the hole can bring",
+		changes: [
+			[
+				"{ over: intermediate, working_pressure: 10000 psi",
+				"{ over: intermediate, working_pressure: 3000 psi",
+			],
+		],
+		told: "practice.well-control.preventer-rating",
+	},
+	{
+		plan: "preventers tested against the surface casing, without a plug",
+		changes: [[/(over: surface, [^\n]*), test_plug: [^,}]+/, "$1"]],
+		told: "practice.well-control.preventer-test",
+	},
+	{
+		plan: "a low-pressure preventer test of 1,000 psi",
+		changes: [["test: { low: 250 psi, high: 7000 psi", "test: { low: 1000 psi, high: 7000 psi"]],
+		told: "practice.well-control.low-pressure-test",
+	},
+	{
+		plan: "production casing too thin for the treating pressure",
+		changes: [["weight: 23 lb/ft, grade: P110", "weight: 17 lb/ft, grade: N80"]],
+		told: "practice.strings.burst",
+	},
+	{
+		plan: "intermediate casing too thin for full evacuation",
+		changes: [["weight: 43.5 lb/ft, grade: L80", "weight: 36 lb/ft, grade: J55"]],
+		told: "practice.strings.collapse",
+	},
+	{
+		plan: "production casing tested above what it is allowed to bear",
+		changes: [["pressure_test: { pressure: 9800 psi", "pressure_test: { pressure: 12000 psi"]],
+		told: "practice.strings.test-pressure",
+	},
+	{
+		plan: "sour gas behind P110 at the cool end of the string",
+		changes: [
+			[
+				"hydrogen_sulfide: { expected: false, fraction: 0 ppm",
+				"hydrogen_sulfide: { expected: true, fraction: 8000 ppm",
+			],
+		],
+		told: "practice.sour.pipe",
+	},
+	{
+		plan: "sour gas without a rate for the exposure radius",
+		changes: [
+			[
+				"hydrogen_sulfide: { expected: false, fraction: 0 ppm",
+				"hydrogen_sulfide: { expected: true, fraction: 8000 ppm",
+			],
+		],
+		told: "practice.sour.exposure-radius",
+	},
+	{
+		plan: "lead of the intermediate string so heavy that it breaks the rock",
+		changes: [inString("intermediate", "density: 12.0 ppg", "density: 15.4 ppg")],
+		told: "practice.cement.fracture-margin",
+	},
+	{
+		plan: "lead of the production string lighter than the pore pressure",
+		changes: [["to: 8200 ft, excess: 5 %, density: 12.6 ppg", "to: 8200 ft, excess: 5 %, density: 9.0 ppg"]],
+		told: "practice.cement.density-order",
+	},
+	{
+		plan: "plug bumped at most of what the casing holds",
+		changes: [inString("surface", "bump: 500 psi", "bump: 2600 psi")],
+		told: "practice.cement.plug-bump",
+	},
+	{
+		plan: "slurry that thickens before the job is done",
+		changes: [["water: 7.9 gal/sk, thickening_time: 6 hr", "water: 7.9 gal/sk, thickening_time: 1 hr"]],
+		told: "practice.cement.thickening-time",
+	},
+	{
+		plan: "no centralizers on the intermediate string",
+		changes: [
+			[
+				/( {2}- id: intermediate\n {4}hole: [\s\S]*?) {4}centralizers:\n {6}bow_spring:\n(?: {8}- [^\n]*\n)+/,
+				"$1",
+			],
+		],
+		told: "practice.cement.standoff",
+	},
+	{
+		plan: "a spacer of five barrels",
+		changes: [["spacer: { volume: 80 bbl", "spacer: { volume: 5 bbl"]],
+		told: "practice.cement.spacer-contact",
+	},
+	{
+		plan: "a spacer lighter than the mud",
+		changes: [["spacer: { volume: 80 bbl, density: 12.2 ppg", "spacer: { volume: 80 bbl, density: 9.0 ppg"]],
+		told: "practice.cement.density-order",
+	},
+	{
+		plan: "a hot well cemented without silica",
+		changes: [["gradient: 1.5 degF/100 ft", "gradient: 2.9 degF/100 ft"]],
+		told: "practice.cement.silica",
+	},
+	{
+		plan: "strengths tested at another temperature than the rock's",
+		changes: [
+			[
+				"strength: [{ value: 500 psi, after: 12 hr, at: 200 degF }]",
+				"strength: [{ value: 500 psi, after: 12 hr, at: 140 degF }]",
+			],
+		],
+		told: "practice.cement.strength-test-temperature",
+	},
+	{
+		plan: "drilled out before the cement is strong",
+		changes: [inString("surface", "wait_on_cement: 12 hr", "wait_on_cement: 2 hr")],
+		told: "practice.cement.strength-at-drill-out",
+	},
+	{
+		plan: "production cement that stops below the intermediate shoe",
+		changes: [
+			["class: H, from: 5400 ft, to: 8200 ft", "class: H, from: 7000 ft, to: 8200 ft"],
+			["bow_spring: [{ from: 5400 ft, to: 8200 ft", "bow_spring: [{ from: 7000 ft, to: 8200 ft"],
+		],
+		told: "practice.cement.top",
+	},
+	{
+		plan: "no confining bed stated above the target",
+		changes: [["lithology: limestone, confining: true", "lithology: limestone"]],
+		told: "practice.isolation.confining-bed",
+	},
+	{
+		plan: "a confining bed of eight feet",
+		changes: [["name: Upper Rushford Lime, top: 8610 ft TVD", "name: Upper Rushford Lime, top: 8842 ft TVD"]],
+		told: "practice.isolation.confining-bed",
+	},
+	{
+		plan: "an old well without evidence, as deep as the fractures and close to the lateral",
+		changes: [
+			["total_depth: 4120 ft TVD", "total_depth: 9000 ft TVD"],
+			[
+				"latitude: 31.476905\n      longitude: -98.767720",
+				"latitude: 31.470000\n      longitude: -98.765000",
+			],
+			[/ {6}barriers: \[[^\n]*\n {6}evidence: [^\n]*\n/, ""],
+			["status: plugged 1981", "status: abandoned 1931"],
+		],
+		told: "practice.neighboring-wells.fracture-reach",
+	},
+	{
+		plan: "an old well of which no path is given",
+		changes: [[/ {6}path: \{ vertical: true, uncertainty: [^\n]*\n/, ""]],
+		told: "practice.neighboring-wells.separation",
+	},
+	{
+		plan: "a surface shoe short of the protected water",
+		changes: [
+			[
+				"condition: new, joint: 40 ft, from: surface, to: 1185 ft",
+				"condition: new, joint: 40 ft, from: surface, to: 925 ft",
+			],
+			["- { from: 1065 ft, to: 1185 ft, every: 1 joint }", "- { from: 805 ft, to: 925 ft, every: 1 joint }"],
+			[
+				"- { from: surface, to: 1065 ft, every: 4 joints }",
+				"- { from: surface, to: 805 ft, every: 4 joints }",
+			],
+			["from: surface\n          to: 885 ft", "from: surface\n          to: 625 ft"],
+			["from: 885 ft\n          to: 1185 ft", "from: 625 ft\n          to: 925 ft"],
+			["diameter: 17 1/2 in, to: 1200 ft", "diameter: 17 1/2 in, to: 940 ft"],
+		],
+		told: "practice.protected-water.shoe",
+	},
+	{
+		plan: "a relief valve that opens above the maximum",
+		changes: [["relief_valve: 9400 psi", "relief_valve: 9700 psi"]],
+		told: "practice.treatment.relief-below-maximum",
+	},
+	{
+		plan: "pumps that trip above the relief valve",
+		changes: [
+			["pump_kickouts: [8900 psi, 9000 psi, 9100 psi]", "pump_kickouts: [9450 psi, 9460 psi, 9470 psi]"],
+		],
+		told: "practice.treatment.ladder",
+	},
+	{
+		plan: "a line test below the maximum",
+		changes: [["line_test: 10500 psi", "line_test: 9300 psi"]],
+		told: "practice.treatment.ladder",
+	},
+	{
+		plan: "a maximum above what the casing was tested to",
+		changes: [["pressure_test: { pressure: 9800 psi", "pressure_test: { pressure: 8000 psi"]],
+		told: "practice.treatment.ladder",
+	},
+	{
+		plan: "an annulus stopped above what its strings are allowed",
+		changes: [["relief: 450 psi, stop_above: 450 psi", "stop_above: 9000 psi"]],
+		told: "practice.treatment.annulus-stop",
+	},
+	{
+		plan: "no relief valve where the outer string cannot hold a leak",
+		changes: [["relief: 450 psi, stop_above: 450 psi", "stop_above: 450 psi"]],
+		told: "practice.treatment.leak-into-annulus",
+	},
+	{
+		plan: "a wellhead rated below the maximum",
+		changes: [["stimulation: 15000 psi }", "stimulation: 5000 psi }"]],
+		told: "practice.treatment.wellhead",
+	},
+	{
+		plan: "water whose viscosity is not given",
+		changes: [["density: 8.4 ppg, viscosity: 1.2 cP", "density: 8.4 ppg"]],
+		told: "practice.treatment.friction-reduction",
+	},
+	{
+		plan: "perforations in the confining bed",
+		changes: [["top: 8850 ft TVD\n      base: 9010 ft TVD", "top: 8850 ft TVD\n      base: 8925 ft TVD"]],
+		told: "calc/perforations-outside-target",
+	},
+	{
+		plan: "a state whose rules are not known here",
+		changes: [[/jurisdictions: \[[^\]]*\]/, "jurisdictions: [us-ut]"]],
+		told: "rules/unknown-jurisdiction",
+	},
+	{
+		plan: "a mistyped friction coefficient",
+		changes: [["cased: [0.20, 0.30]", "cased: [0.20, 20]"]],
+		told: "well/improbable-value",
+	},
+	{
+		plan: "a hospital at twenty-two feet",
+		changes: [["hospital_distance: 22 mi", "hospital_distance: 22 ft"]],
+		told: "well/improbable-value",
+	},
+	{
+		plan: "an azimuth turned round",
+		changes: [["build: 10 deg/100 ft, azimuth: 158 deg", "build: 10 deg/100 ft, azimuth: 338 deg"]],
+		told: "well/improbable-value",
+	},
+];
+
+const changed = (changes: readonly Change[]): string =>
+	changes.reduce((text, [written, instead]) => {
+		const next = text.replace(written, instead);
+		if (next === text) throw new Error(`the starter has no ${String(written)}`);
+		return next;
+	}, starterText("horizontal"));
+
+/** Everything that is told of a well: rules whose finding is open or to be confirmed, and codes of faults. */
+const toldOf = (text: string): readonly string[] => {
+	const { diagnostics, findings } = understandText(text);
+	return [
+		...diagnostics.map(({ code }) => code),
+		...(findings?.judgement.findings ?? [])
+			.filter(({ verdict }) => ["not met", "cannot tell", "needs judgement"].includes(verdict))
+			.map(({ cite }) => cite.rule),
+	];
+};
+
+describe("a plan that a good engineer would stop is told by name", () => {
+	it("has forty cases", () => expect(CASES.length).toBeGreaterThanOrEqual(40));
+	it.each(sampleOf("changed wells", CASES, 10))("$plan: $told", ({ changes, told }) => {
+		expect(toldOf(changed(changes))).toContain(told);
+	});
+});
+
+describe("a sound plan is not cried over", () => {
+	it("has at most three practice findings, none of them broken", () => {
+		const { findings, diagnostics } = understandText(starterText("horizontal"));
+		const practice = (findings?.judgement.findings ?? []).filter(({ cite }) => cite.kind === "practice");
+		expect(practice.filter(({ verdict }) => verdict === "not met" || verdict === "cannot tell")).toEqual([]);
+		expect(practice.filter(({ verdict }) => verdict === "needs judgement").length).toBeLessThanOrEqual(3);
+		expect(diagnostics).toEqual([]);
+	});
+	it("is not told of what the changes are told of", () => {
+		const sound = new Set(toldOf(starterText("horizontal")));
+		const also = new Set(CASES.map(({ told }) => told).filter((told) => sound.has(told)));
+		expect([...also]).toEqual(["practice.treatment.friction-reduction"]);
+	});
+});
