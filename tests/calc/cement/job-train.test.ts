@@ -40,6 +40,9 @@ describe("the train of a cement job", () => {
 		expect(train({ slurries: own, displacement: pushed })?.[1]).toEqual(["tail", 40, 4]);
 		// Where the displacement has no rate the first slurry's that has one serves.
 		expect(train({ slurries: own, displacement: { density: ppg(9) } })?.[0]).toEqual(["lead", 100, 4]);
+		const both = own.map((each) => (each.id === "lead" ? { ...each, rate: bpm(5) } : each));
+		const last = train({ slurries: both, displacement: { density: ppg(9) } })?.at(-1);
+		expect(last).toEqual(["displacement", 150, 5]);
 	});
 
 	test("ends slowly by the volume that is kept for it, unless that is all of it", () => {
@@ -55,6 +58,8 @@ describe("the train of a cement job", () => {
 	test("leaves out a slurry of no volume, and is none without rate, displacement or the spacer's density", () => {
 		const none = [{ id: "lead", volume: bbl(0) }, made[1]] as unknown as readonly SlurryResults[];
 		expect(train({ displacement: pushed }, none)?.map(([id]) => id)).toEqual(["tail", "displacement"]);
+		const little = [{ id: "lead", volume: bbl(0.5) }] as unknown as readonly SlurryResults[];
+		expect(train({ displacement: pushed }, little)?.[0]).toEqual(["lead", 0.5, 6]);
 		expect(train({ displacement: { density: ppg(9) } })).toBeUndefined();
 		expect(train({})).toBeUndefined();
 		expect(train({ displacement: pushed }, made, "none")).toBeUndefined();
