@@ -26,7 +26,7 @@ export const deadlineCalendar = ({ well, due }: Findings, words: Words): Calenda
 				day: item.due,
 				summary: `${identity.name}: ${label(`calendar.${item.check}`)} (${item.citation})`,
 				description: [
-					item.requirement,
+					words.requirement(item.rule, item.requirement),
 					`${item.span} ${item.eventWords}, ${label(`calendar.${item.basis}`)} ${item.eventDate}.`,
 					item.standing === "compared" ? "" : `${notCompared(item.howKnown, words)}.`,
 					label("calendar.caution"),

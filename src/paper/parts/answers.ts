@@ -86,9 +86,10 @@ const formulaNames = (keys: readonly string[], context: PaperContext): string[] 
 		keys.flatMap((key) => {
 			const value = context.index.byKey.get(key);
 			if (value === undefined || isTable(value)) return [];
-			return value.from.kind === "worked"
-				? (EVERY_FORMULA.get(value.from.formula)?.name ?? [])
-				: context.words.label("phrases.as_given");
+			if (value.from.kind !== "worked") return context.words.label("phrases.as_given");
+			const { formula } = value.from;
+			const declared = EVERY_FORMULA.get(formula)?.name;
+			return declared === undefined ? [] : context.words.formulaName(formula, declared);
 		}),
 	),
 ];

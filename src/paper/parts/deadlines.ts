@@ -16,7 +16,7 @@ export const deadlinesTable: Part = (context) =>
 		context.due.map((item) =>
 			row({
 				due: textCell(item.due),
-				requirement: textCell(item.requirement),
+				requirement: textCell(context.words.requirement(item.rule, item.requirement)),
 				counted_from: textCell(
 					`${item.span} ${item.eventWords}, ${context.words.label(`calendar.${item.basis}`)} ${item.eventDate}`,
 				),

@@ -24,7 +24,7 @@ export const formulasTable: Part = (context) => {
 				? []
 				: [
 						row({
-							formula: textCell(formula.name),
+							formula: textCell(context.words.formulaName(id, formula.name)),
 							expression: textCell(`${formula.expression} ${sourceMark(formula.source)}`),
 							worked_line: { kind: "rich", children: workedLine(use, context) },
 						}),

@@ -28,7 +28,7 @@ export const ruleChecks: Part = (context) => {
 				.map((finding) =>
 					row({
 						citation: textCell(`${finding.cite.citation}, ${finding.subject}`),
-						requirement: textCell(finding.requirement),
+						requirement: textCell(context.words.requirement(finding.cite.rule, finding.requirement)),
 						because: { kind: "rich", children: because(finding, context) },
 						verdict: { kind: "verdict", verdict: finding.verdict },
 						standing: textCell(standing(finding, context)),
@@ -109,7 +109,7 @@ export const judgementChecks: Part = (context) =>
 				row({
 					citation: textCell(finding.cite.citation),
 					subject: textCell(finding.subject),
-					requirement: textCell(finding.requirement),
+					requirement: textCell(context.words.requirement(finding.cite.rule, finding.requirement)),
 				}),
 			),
 		{ dense: true },

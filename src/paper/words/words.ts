@@ -12,6 +12,10 @@ export interface Words {
 	readonly label: (key: string) => string;
 	/** As `label`, but undefined where the language has no such key. */
 	readonly findLabel: (key: string) => string | undefined;
+	/** What a rule requires, by its id; a rule that the language has no words for is printed as it was written. */
+	readonly requirement: (rule: string, written: string) => string;
+	/** The name of a formula, by its id; as declared where the language has none of its own. */
+	readonly formulaName: (formula: string, declared: string) => string;
 	readonly order: (paper: Paper) => PageOrder;
 	/** The steps of a job, from `crew/steps/<job>.yaml`. */
 	readonly steps: (job: string) => readonly JobStep[];
@@ -59,6 +63,13 @@ const readWords = (language: Language): Words => {
 			.reduce<unknown>((node, step) => (isRecord(node) ? node[step] : undefined), labels);
 		return typeof found === "string" ? found : undefined;
 	};
+	// Rules and formulas are written in English where they are declared; another language keeps a list of its own.
+	const ownWords = (file: string, id: string): string | undefined => {
+		if (language === "en") return undefined;
+		const list = data(file);
+		const found = isRecord(list) ? list[id] : undefined;
+		return typeof found === "string" ? found : undefined;
+	};
 	return {
 		language,
 		findLabel,
@@ -67,6 +78,8 @@ const readWords = (language: Language): Words => {
 			if (found === undefined) throw new Error(`templates/${language}/labels.yaml has no "${key}"`);
 			return found;
 		},
+		requirement: (rule, written) => ownWords("requirements.yaml", rule) ?? written,
+		formulaName: (formula, declared) => ownWords("formulas.yaml", formula) ?? declared,
 		order: (paper) => pageOrder(data(`${paper}/order.yaml`), `templates/${language}/${paper}/order.yaml`),
 		steps: (job) => jobSteps(data(`crew/steps/${job}.yaml`), `templates/${language}/crew/steps/${job}.yaml`),
 		questions: () =>

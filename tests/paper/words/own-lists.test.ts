@@ -1,0 +1,46 @@
+import { readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import { JURISDICTION_CODES, loadJurisdictions, loadPractice } from "../../../src/catalog/jurisdictions.ts";
+import { loadWords } from "../../../src/paper/words/words.ts";
+import { EVERY_FORMULA } from "../../../src/rules/every-formula.ts";
+import { readYaml } from "../../../src/source/read-yaml.ts";
+
+const listOf = (name: string): ReadonlyMap<string, string> => {
+	const url = new URL(`../../../templates/es/${name}`, import.meta.url);
+	const { value, diagnostics } = readYaml(readFileSync(url, "utf8"), name);
+	expect(diagnostics).toEqual([]);
+	return new Map(Object.entries(value?.value as Record<string, string>));
+};
+
+const sets = [...(loadJurisdictions(JURISDICTION_CODES).value ?? []), ...(loadPractice().value ?? [])];
+const rules = sets.flatMap((set) => set.rules);
+/** Sets whose every rule has Spanish words. */
+const WHOLE = ["us-tx", "us-epa", ...sets.filter(({ kind }) => kind === "practice").map(({ code }) => code)];
+
+describe("what rules require, in Spanish", () => {
+	const spanish = listOf("requirements.yaml");
+	it("names no rule that there is not", () => {
+		const ids = new Set(rules.map(({ id }) => id));
+		expect([...spanish.keys()].filter((id) => !ids.has(id))).toEqual([]);
+	});
+	it.each(WHOLE)("has every rule of %s, with the numbers of the English", (code) => {
+		const numbers = (text: string) => [...text.matchAll(/\d[\d,.]*\d|\d/g)].map(([number]) => number).sort();
+		for (const { id, requirement } of sets.find((set) => set.code === code)?.rules ?? []) {
+			const words = spanish.get(id);
+			expect(words, id).toBeDefined();
+			expect(numbers(words ?? ""), id).toEqual(numbers(requirement));
+		}
+	});
+	it("is what a Spanish paper prints; a rule of the user's own is printed as written", () => {
+		const { requirement } = loadWords("es");
+		expect(requirement("practice.cement.top", "Cement comes …")).toMatch(/^El cemento sube/);
+		expect(requirement("xx-one.rule", "As I wrote it.")).toBe("As I wrote it.");
+		expect(loadWords("en").requirement("practice.cement.top", "Cement comes …")).toBe("Cement comes …");
+	});
+});
+
+describe("names of formulas, in Spanish", () => {
+	it("name formulas that there are", () => {
+		expect([...listOf("formulas.yaml").keys()].filter((id) => !EVERY_FORMULA.has(id))).toEqual([]);
+	});
+});
