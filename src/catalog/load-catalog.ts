@@ -1,6 +1,7 @@
 import type * as z from "zod";
 import { diagnose } from "../diagnostics/diagnose.ts";
 import type { Checked, Diagnostic } from "../diagnostics/diagnostic.ts";
+import { message, type Said } from "../messages/message.ts";
 import { readYaml } from "../source/read-yaml.ts";
 import { bibliography, bibliographySchema } from "./bibliography.ts";
 import { casingRows, casingSchema } from "./casing-table.ts";
@@ -35,7 +36,7 @@ const read = <S extends z.ZodType>(
 	faults: Diagnostic[],
 ): z.output<S> | undefined => {
 	const file = `seeds/${name}`;
-	const unreadable = (what: string, range?: readonly [number, number]): undefined => {
+	const unreadable = (what: Said, range?: readonly [number, number]): undefined => {
 		faults.push(
 			diagnose(
 				"seed/unreadable",
@@ -54,7 +55,7 @@ const read = <S extends z.ZodType>(
 	const [broken] = yaml.diagnostics;
 	if (yaml.value === undefined || broken !== undefined)
 		return unreadable(
-			`the shipped table is not readable: ${broken?.what ?? "nothing could be read"}`,
+			message("seed/unreadable.what", { why: broken?.what ?? message("seed/unreadable.nothing") }),
 			broken?.at.range,
 		);
 	const checked = checkSeed(schema, yaml.value.value, name);

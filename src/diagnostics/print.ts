@@ -82,10 +82,10 @@ const frame = ({ start, line }: Location, width: number, shade: Severity, paint:
 };
 
 /** `casing › surface › shoe`: items of lists by their own names where the file gives them one. */
-const trail = ({ at }: Diagnostic, sources: Sources): string => {
+const trail = ({ at }: Diagnostic, sources: Sources, reader: Reader): string => {
 	const [main = ""] = sources.keys();
 	const steps = sources.get(at.file ?? main)?.positions?.trail(at.path);
-	return steps === undefined ? showPath(at.path) : steps.join(" › ");
+	return steps === undefined ? showPath(at.path) : steps.map((step) => tellSaid(step, reader)).join(" › ");
 };
 
 /** Heads of the lines of a fault. */
@@ -110,7 +110,7 @@ const printOne = (diagnostic: Diagnostic, sources: Sources, { width, paint, read
 	const location = locate(at, sources);
 	const line = (label: keyof typeof LABELS, said: Said | undefined): string[] =>
 		said === undefined ? [] : labelled(LABELS[label][reader.language], tellSaid(said, reader), width, paint);
-	const crumbs = at.path.length === 0 ? "" : `${visible(trail(diagnostic, sources))}: `;
+	const crumbs = at.path.length === 0 ? "" : `${visible(trail(diagnostic, sources, reader))}: `;
 	const underlined = location.line?.text.slice(location.line.from, location.line.to);
 	return [
 		`${paint("strong", visible(showLocation(location)))}  ${paint(severity, severity)}  ${code}`,

@@ -1,3 +1,4 @@
+import type { Said } from "../messages/message.ts";
 import type { Path } from "./path.ts";
 
 /** Half-open range of characters in a file's text. */
@@ -10,7 +11,7 @@ export interface Positions {
 	/** The key of the entry at `path`, or its value where it has no key (an item of a list). */
 	readonly keyRange: (path: Path) => { readonly range: Range; readonly exact: boolean };
 	/** The path in words: an item of a list by its id or name, or by its number from 1. */
-	readonly trail: (path: Path) => readonly string[];
+	readonly trail: (path: Path) => readonly Said[];
 }
 
 /** What the printer needs of a file: its text, and its positions if a tree could be read from it. */

@@ -1,6 +1,7 @@
-import { diagnose } from "../diagnostics/diagnose.ts";
+import { diagnose, type Telling } from "../diagnostics/diagnose.ts";
 import { type Diagnostic, MOST_FAULTS } from "../diagnostics/diagnostic.ts";
 import type { Path } from "../diagnostics/path.ts";
+import { message, type Said } from "../messages/message.ts";
 
 /*
  * Characters that a definition cannot have, because nobody sees them or no paper can show them.
@@ -40,12 +41,14 @@ const NAMES: Readonly<Record<number, string>> = {
 };
 
 /** `U+202E, RIGHT-TO-LEFT OVERRIDE`; a letter with itself, as `你 (U+4F60)`. */
-export const characterName = (character: string): string => {
+export const characterName = (character: string): Said => {
 	const code = character.codePointAt(0) ?? 0;
 	const number = `U+${code.toString(16).toUpperCase().padStart(4, "0")}`;
 	const name = NAMES[code];
 	if (name !== undefined) return `${number}, ${name}`;
-	return code >= 0x80 && code < 0xa0 ? `${number}, a control character` : `${character} (${number})`;
+	return code >= 0x80 && code < 0xa0
+		? message("syntax/not-text.control-number", { number })
+		: `${character} (${number})`;
 };
 
 /** Controls but for tab and line ends, and the mark that a lenient decoder leaves for what it could not read. */
@@ -58,15 +61,15 @@ export const HIDDEN = /[\u0085\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069]/;
 /** Takes no room and says nothing: left by word processors and web pages. */
 const INVISIBLE = /[\u00ad\u200b-\u200d\u2060-\u2064\ufeff]/gu;
 
-export const hiddenTelling = (character: string) => ({
-	what: "a character that cannot be seen changes how the text reads",
-	expected: "letters that read as they are written",
+export const hiddenTelling = (character: string): Telling => ({
+	what: message("syntax/hidden-character.what"),
+	expected: message("syntax/hidden-character.expected"),
 	found: characterName(character),
-	mend: "delete it, or type the line anew",
+	mend: message("syntax/hidden-character.mend"),
 });
 
 /** Fault of a value or name that was written with escapes, such as `"\u202e"`. */
-export const escapedFault = (text: string): ReturnType<typeof hiddenTelling> | undefined => {
+export const escapedFault = (text: string): Telling | undefined => {
 	const match = CONTROL.exec(text) ?? HIDDEN.exec(text);
 	return match === null ? undefined : hiddenTelling(match[0]);
 };
@@ -119,17 +122,17 @@ export const printableTree = (
 
 const INVISIBLE_ONCE = new RegExp(INVISIBLE.source, "u");
 
-const INVISIBLE_TELLING = {
-	what: "a character that takes no room was left out",
-	expected: "letters, figures and signs that can be seen",
-	mend: "delete it; word processors and web pages leave such characters behind",
+const INVISIBLE_TELLING: Omit<Telling, "found"> = {
+	what: message("syntax/invisible-character.what"),
+	expected: message("syntax/invisible-character.expected"),
+	mend: message("syntax/invisible-character.mend"),
 };
 
-const letterTelling = (letter: string) => ({
-	what: "the typeface of the papers has no such letter",
-	expected: "letters of the Latin, Greek or Cyrillic alphabets, figures, and common signs",
+const letterTelling = (letter: string): Telling => ({
+	what: message("syntax/no-such-letter.what"),
+	expected: message("syntax/no-such-letter.expected"),
 	found: characterName(letter),
-	mend: "write the word in one of those alphabets",
+	mend: message("syntax/no-such-letter.mend"),
 });
 
 /** Of most text nothing else has to be asked. */

@@ -42,10 +42,10 @@ const cellNumber = (text: string, dimension: Dimension): CellRead => {
 	if (text === "") return { reason: "empty", number: "" };
 	const plain = plainText(text);
 	const read = readNumber(plain);
-	if (!read.ok) return { reason: read.reason === "comma" ? "comma" : "no number", number: "" };
+	if (!read.ok) return { reason: read.reason === "comma" ? "comma" : "wordy", number: "" };
 	const number = plain.slice(0, plain.length - read.rest.length).trim();
 	// Digits after a letter were one number (`2O5`): what stands before it is none.
-	if (/^\S*\d/.test(read.rest)) return { reason: "no number", number };
+	if (/^\S*\d/.test(read.rest)) return { reason: "wordy", number };
 	if (read.rest !== "") return { reason: "more", number };
 	if (read.value < 0 && !definitionOf(dimension).signed) return { reason: "negative", number };
 	return { value: read.value };

@@ -1,5 +1,6 @@
 import type { Telling } from "../diagnostics/diagnose.ts";
 import type { Path } from "../diagnostics/path.ts";
+import { message, type Said } from "../messages/message.ts";
 import type { Dimension } from "../units/dimensions.ts";
 import { acceptedUnits, definitionOf, isUnitless } from "../units/units-of.ts";
 import type { Cell } from "./csv.ts";
@@ -19,38 +20,39 @@ const headOf = (name: string, dimension: Dimension | "text"): string => {
 	return `${name}_${definitionOf(dimension).canonical.replace(/^°/, "deg")}`;
 };
 
-const oneOf = (dimension: Dimension): string => `one of: ${acceptedUnits(dimension).join(", ")}`;
+const oneOf = (dimension: Dimension): Said =>
+	message("source/one-of", { names: acceptedUnits(dimension).join(", ") });
 
 /** @param inHead what the head says besides the name */
 export const noUnit = (cell: Cell, name: string, dimension: Dimension, inHead: string): Telling => ({
 	what:
-		inHead === ""
-			? `the head of the column \`${name}\` does not say its unit`
-			: `the unit in the head of the column \`${name}\` does not measure it`,
+		inHead === "" ? message("csv/column-unit.none", { name }) : message("csv/column-unit.wrong", { name }),
 	expected: oneOf(dimension),
 	found: cell.text,
-	mend: `write \`${headOf(name, dimension)}\`, or the unit it is in`,
+	mend: message("csv/column-unit.mend", { head: headOf(name, dimension) }),
 });
 
 export const unknownUnit = (written: string, name: string, dimension: Dimension): Telling => ({
-	what: `the unit stated for the column \`${name}\` does not measure it`,
+	what: message("csv/column-unit.stated-wrong", { name }),
 	expected: oneOf(dimension),
 	found: written,
-	mend: "correct the unit",
+	mend: message("csv/column-unit.correct"),
 });
 
 export const noStatedUnit = ({ head }: StatedColumn, name: string, dimension: Dimension): Telling => ({
-	what: `the head that is stated for \`${name}\` does not say its unit`,
+	what: message("csv/column-unit.stated-none", { name }),
 	expected: oneOf(dimension),
 	found: head,
-	mend: `state it in the definition, as in \`${name}: { head: "${head}", unit: ${acceptedUnits(dimension)[0] ?? ""} }\``,
+	mend: message("csv/column-unit.state", { name, head, unit: acceptedUnits(dimension)[0] ?? "" }),
 });
 
 export const noSuchHead = ({ head, at }: StatedColumn, name: string, header: readonly Cell[]): Telling => ({
-	what: `the table has no column headed \`${head}\`, which is stated for \`${name}\``,
-	expected: `one of its heads: ${header.map((cell) => cell.text).join(", ")}`,
-	mend: "correct the head where it is stated",
-	related: [{ at: { path: at }, label: "stated here" }],
+	what: message("csv/missing-column.stated", { head, name }),
+	expected: message("csv/missing-column.stated-expected", {
+		heads: header.map((cell) => cell.text).join(", "),
+	}),
+	mend: message("csv/missing-column.stated-mend"),
+	related: [{ at: { path: at }, label: message("csv/missing-column.stated-here") }],
 });
 
 /** Columns that a table lacks: of several, told at once, for it may be another table. */
@@ -62,41 +64,48 @@ export const missing = (
 	const several = columns.length > 1;
 	return {
 		what: several
-			? `the table lacks the columns ${columns.map((each) => `\`${each.name}\``).join(", ")}`
-			: `the table has no column \`${name}\``,
-		expected: `${several ? "columns" : "a column"} headed ${columns.map((each) => `\`${headOf(each.name, each.dimension)}\``).join(", ")}`,
+			? message("csv/missing-column.several", {
+					columns: columns.map((each) => `\`${each.name}\``).join(", "),
+				})
+			: message("csv/missing-column.what", { name }),
+		expected: message("csv/missing-column.expected", {
+			count: columns.length,
+			columns: columns.map((each) => `\`${headOf(each.name, each.dimension)}\``).join(", "),
+		}),
 		found: header.map((cell) => cell.text).join(", "),
 		mend: several
-			? `look whether this is the right file; if it is, state how they are headed: \`columns: { ${name}: … }\``
-			: `correct its head, add the column, or state how it is headed: \`columns: { ${name}: … }\``,
+			? message("csv/missing-column.several-mend", { name })
+			: message("csv/missing-column.mend", { name }),
 	};
 };
 
 /** Heads that nothing asked for, all at once: exports carry columns that the tool works out by itself. */
 export const unreadColumns = (unread: readonly Cell[], names: readonly string[]): Telling => ({
-	what: unread.length === 1 ? "nothing reads this column" : `nothing reads ${unread.length} of the columns`,
-	expected: `one of: ${names.join(", ")}`,
+	what: message("csv/unknown-column.what", { count: unread.length }),
+	expected: message("source/one-of", { names: names.join(", ") }),
 	found: unread.map((cell) => cell.text).join(", "),
-	mend: "leave them, or correct the head if one of those was meant",
+	mend: message("csv/unknown-column.mend"),
 });
 
 /** What is wrong with the text of a cell that should hold a number. */
-export type CellReason = "empty" | "comma" | "negative" | "more" | "no number";
+export type CellReason = "empty" | "comma" | "negative" | "more" | "wordy";
+
+const wrongCell = (name: string): Readonly<Record<CellReason, Said>> => ({
+	empty: message("csv/cell.empty", { name }),
+	comma: message("csv/cell.comma", { name }),
+	negative: message("csv/cell.negative", { name }),
+	more: message("csv/cell.more", { name }),
+	wordy: message("csv/cell.wordy", { name }),
+});
 
 export const badCell = (cell: Cell, name: string, reason: CellReason, number: string): Telling => ({
-	what: {
-		empty: `\`${name}\` is empty in this row`,
-		comma: `\`${name}\` has a comma in it`,
-		negative: `\`${name}\` is below zero, which means nothing here`,
-		more: `\`${name}\` has more than a number in it`,
-		"no number": `\`${name}\` is not a number`,
-	}[reason],
-	expected: "a number in the unit of the column's head, without commas or words",
-	found: cell.text === "" ? "nothing" : cell.text,
+	what: wrongCell(name)[reason],
+	expected: message("csv/cell.expected"),
+	found: cell.text === "" ? message("source/nothing") : cell.text,
 	mend:
 		reason === "comma"
-			? "take the commas out"
+			? message("csv/cell.without-comma")
 			: reason === "more"
-				? `write \`${number}\`; the unit stands in the head`
-				: "write the number, or take the row out if it was not measured",
+				? message("csv/cell.only-number", { number })
+				: message("csv/cell.mend"),
 });

@@ -2,6 +2,7 @@ import type { Code } from "../diagnostics/codes.ts";
 import { diagnose, type Telling } from "../diagnostics/diagnose.ts";
 import { type Checked, type Diagnostic, MOST_FAULTS } from "../diagnostics/diagnostic.ts";
 import type { Range } from "../diagnostics/source-text.ts";
+import { message, type Said } from "../messages/message.ts";
 import { LARGEST_TABLE, textFault } from "./decode-text.ts";
 
 /** One cell: its text without quotes and outer blanks, and where it stands. */
@@ -59,21 +60,21 @@ const scan = (text: string): Scan => {
 };
 
 const QUOTE: Telling = {
-	what: "a quoted cell is not closed, or text follows its closing quote",
-	expected: "a quote at both ends of the cell, and quotes inside it doubled",
-	mend: "leave the quotes out; for inches write `in`",
+	what: message("csv/quote.what"),
+	expected: message("csv/quote.expected"),
+	mend: message("csv/quote.mend"),
 };
 
 const SEPARATOR: Telling = {
-	what: "the column heads are not separated by commas",
-	expected: "cells separated by commas, and points for decimals",
-	mend: "export the table again as comma-separated values",
+	what: message("csv/separator.what"),
+	expected: message("csv/separator.expected"),
+	mend: message("csv/separator.mend"),
 };
 
 const EMPTY: Telling = {
-	what: "the table has no rows below its heads",
-	expected: "a line of column heads, then a line for each row",
-	mend: "check that the right file is named and that it was exported whole",
+	what: message("csv/empty.what"),
+	expected: message("csv/empty.expected"),
+	mend: message("csv/empty.mend"),
 };
 
 const NUMBER = /^[-+]?\d+(?:\.\d+)?$/;
@@ -84,10 +85,10 @@ const headFault = (header: readonly Cell[]): { cell: Cell; telling: Telling } | 
 		return {
 			cell: head,
 			telling: {
-				what: "the first line of the table is numbers, where its heads are due",
-				expected: "a line of heads on top, each with its unit, such as `md_ft`",
+				what: message("csv/header.numbers"),
+				expected: message("csv/header.numbers-expected"),
 				found: header.map(({ text }) => text).join(", "),
-				mend: "add a line above that names each column and its unit",
+				mend: message("csv/header.numbers-mend"),
 			},
 		};
 	const seen = new Set<string>();
@@ -97,22 +98,24 @@ const headFault = (header: readonly Cell[]): { cell: Cell; telling: Telling } | 
 			seen.add(name);
 			continue;
 		}
-		const what = name === "" ? "a column has no head" : `two columns are headed \`${cell.text}\``;
+		const what: Said =
+			name === "" ? message("csv/header.none") : message("csv/header.twice", { head: cell.text });
 		return {
 			cell,
-			telling: { what, expected: "a head of its own over each column", mend: "name each column once" },
+			telling: {
+				what,
+				expected: message("csv/header.expected"),
+				mend: message("csv/header.mend"),
+			},
 		};
 	}
 	return undefined;
 };
 
 const rowLength = (row: readonly Cell[], columns: number): Telling => ({
-	what: `the row has ${row.length} cells and the table ${columns} columns`,
-	expected: `${columns} cells, with no comma inside a number`,
-	mend:
-		row.length > columns
-			? "take the commas out of its numbers, or put a text with commas in double quotes"
-			: "write the missing cells; a cell with nothing in it still has its comma",
+	what: message("csv/row-length.what", { cells: row.length, columns: columns }),
+	expected: message("csv/row-length.expected", { columns: columns }),
+	mend: row.length > columns ? message("csv/row-length.too-many") : message("csv/row-length.too-few"),
 });
 
 /** Lines above the heads that start with `#` are remarks, but for one with as many cells as the line below: the heads. */

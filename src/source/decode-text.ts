@@ -1,5 +1,6 @@
 import { diagnose } from "../diagnostics/diagnose.ts";
 import type { Checked, Diagnostic } from "../diagnostics/diagnostic.ts";
+import { message, type Said } from "../messages/message.ts";
 import { CONTROL, characterName, HIDDEN, hiddenTelling } from "./characters.ts";
 
 /** Largest definition read, in bytes (or characters, where it is text already): many times what a well needs. */
@@ -8,30 +9,30 @@ export const LARGEST_TEXT = 500_000;
 /** Largest table read: a survey with a station every foot of a very long hole. */
 export const LARGEST_TABLE = 5_000_000;
 
-const bytes = (size: number): string => `${String(size).replace(/\B(?=(\d{3})+$)/g, ",")} bytes`;
+const bytes = (size: number): Said => message("source/bytes", { size });
 
 const tooLarge = (size: number, most: number, file: string): Diagnostic =>
 	diagnose(
 		"syntax/too-large",
 		{ file, path: [] },
 		{
-			what: "the file is larger than any well needs",
-			expected: `${bytes(most)} at most`,
+			what: message("syntax/too-large.what"),
+			expected: message("syntax/too-large.expected", { most: bytes(most) }),
 			// Whoever reads a file reads one byte beyond what is allowed, and does not know how many follow.
-			found: size === most + 1 ? "more than that" : bytes(size),
-			mend: "check that this is the file you meant",
+			found: size === most + 1 ? message("syntax/too-large.more") : bytes(size),
+			mend: message("syntax/too-large.mend"),
 		},
 	);
 
-const notText = (file: string, found: string, range?: readonly [number, number]): Diagnostic =>
+const notText = (file: string, found: Said, range?: readonly [number, number]): Diagnostic =>
 	diagnose(
 		"syntax/not-text",
 		{ file, path: [], ...(range === undefined ? {} : { range }) },
 		{
-			what: "the file is not plain text",
-			expected: "text in UTF-8",
+			what: message("syntax/not-text.what"),
+			expected: message("syntax/not-text.expected"),
 			found,
-			mend: "save it as plain text with the encoding UTF-8",
+			mend: message("syntax/not-text.mend"),
 		},
 	);
 
@@ -44,7 +45,11 @@ export const textFault = (
 	if (text.length > most) return tooLarge(text.length, most, file);
 	const control = CONTROL.exec(text);
 	if (control !== null)
-		return notText(file, `the control character ${characterName(control[0])}`, rangeOf(control));
+		return notText(
+			file,
+			message("syntax/not-text.control", { character: characterName(control[0]) }),
+			rangeOf(control),
+		);
 	const hidden = HIDDEN.exec(text);
 	if (hidden === null) return undefined;
 	const at = { file, path: [], range: rangeOf(hidden) };
@@ -58,13 +63,15 @@ export const decodeText = (bytes: Uint8Array, file: string, most: number = LARGE
 	if (bytes.length > most) return { diagnostics: [tooLarge(bytes.length, most, file)] };
 	const [first, second] = bytes;
 	if ((first === 0xff && second === 0xfe) || (first === 0xfe && second === 0xff))
-		return { diagnostics: [notText(file, "text in UTF-16")] };
+		return { diagnostics: [notText(file, message("syntax/not-text.utf-16"))] };
 	let text: string;
 	try {
 		text = new TextDecoder("utf-8", { fatal: true }).decode(bytes);
 	} catch {
 		const at = new TextDecoder().decode(bytes).indexOf("\ufffd");
-		return { diagnostics: [notText(file, "bytes that are not UTF-8", at < 0 ? undefined : [at, at + 1])] };
+		return {
+			diagnostics: [notText(file, message("syntax/not-text.not-utf-8"), at < 0 ? undefined : [at, at + 1])],
+		};
 	}
 	const fault = textFault(text, file, most);
 	return fault === undefined ? { value: text, diagnostics: [] } : { diagnostics: [fault] };

@@ -2,6 +2,7 @@ import { isScalar, type Pair, type Scalar, type YAMLMap, type YAMLSeq } from "ya
 import type { Code } from "../diagnostics/codes.ts";
 import type { Telling } from "../diagnostics/diagnose.ts";
 import type { Range } from "../diagnostics/source-text.ts";
+import { message } from "../messages/message.ts";
 import { withoutComma } from "../units/comma.ts";
 
 /** Inside `{ }` and `[ ]` a comma ends a value. One value that was cut by it, put together again. */
@@ -36,49 +37,51 @@ const readings = (written: string): readonly string[] => {
 
 const commaInNumber = (written: string): Telling => {
 	const [first = written, second] = readings(written);
-	const mark = INCHES.test(written) ? "thousands" : "decimals";
-	const unit = /[^\d\s.,+-]/.test(written) ? "" : "; with its unit, if it has one";
+	const unit = /[^\d\s.,+-]/.test(written) ? "" : message("syntax/comma-in-number.with-unit");
 	return {
-		what: "the number has a comma in it, and inside `{ }` or `[ ]` a comma ends the value",
-		expected: "digits without commas",
+		what: message("syntax/comma-in-number.what"),
+		expected: message("syntax/comma-in-number.expected"),
 		found: written,
 		mend:
 			second === undefined
-				? `write \`${first}\`${unit}`
-				: `write \`${first}\`, or \`${second}\` if the comma marks ${mark}${unit}`,
+				? message("syntax/comma-in-number.mend", { first, unit })
+				: INCHES.test(written)
+					? message("syntax/comma-in-number.or-thousands", { first, second, unit })
+					: message("syntax/comma-in-number.or-decimals", { first, second, unit }),
 	};
 };
 
 const commaInText = (written: string): Telling => ({
-	what: "the text has a comma in it, and inside `{ }` or `[ ]` a comma ends the value",
-	expected: "text in double quotes where it contains a comma",
+	what: message("syntax/comma-in-text.what"),
+	expected: message("syntax/comma-in-text.expected"),
 	found: written,
 	mend: /[\d%]\s*,\s+\d/.test(written)
-		? `write \`"${written}"\` if it is one text, or \`[${written}]\` if it is a list`
-		: `write \`"${written}"\` with double quotes`,
+		? message("syntax/comma-in-text.text-or-list", { written })
+		: message("syntax/comma-in-text.mend", { written }),
 });
 
 /** @param before the text before the comma, which the name may be the rest of */
 const noValue = (name: string, before: string | undefined): Telling => {
 	const joined = /^([\w-]+):(\S.*)$/.exec(name);
 	if (joined !== null) {
+		const [, given = "", value = ""] = joined;
 		return {
-			what: "the colon has no space after it, so it separates nothing",
-			expected: "`name: value` between commas",
+			what: message("syntax/colon.what"),
+			expected: message("syntax/no-value.expected"),
 			found: name,
-			mend: `write \`${joined[1]}: ${joined[2]}\``,
+			mend: message("syntax/no-value.spaced", { name: given, value }),
 		};
 	}
 	return {
-		what: `\`${name}\` has no value`,
-		expected: "`name: value` between commas",
+		what: message("syntax/no-value.what", { name }),
+		expected: message("syntax/no-value.expected"),
 		found: name,
 		mend:
 			before !== undefined
-				? `write \`"${before}, ${name}"\` in double quotes if it belongs to the text before the comma; else give \`${name}: \` its value`
+				? message("syntax/no-value.rest-of-text", { before, name })
 				: /^\w+$/.test(name)
-					? `write \`${name}: …\` with its value, or take it away`
-					: "put a colon and a space after the name",
+					? message("syntax/no-value.give", { name })
+					: message("syntax/no-value.mend"),
 	};
 };
 

@@ -1,4 +1,5 @@
 import type { Code } from "../diagnostics/codes.ts";
+import { message, type Said } from "../messages/message.ts";
 
 /** The only ways in which this folder touches a disk; `cli/` gives them. */
 export interface FileAccess {
@@ -11,19 +12,19 @@ export interface FileAccess {
 export type FileBeside =
 	| { readonly file: string; readonly bytes: Uint8Array }
 	/** One clause that says why it cannot be had, and the code that explains it. */
-	| { readonly refused: string; readonly code: Extract<Code, `file/${string}`> };
+	| { readonly refused: Said; readonly code: Extract<Code, `file/${string}`> };
 
 /** Why a name cannot be a file beside or below the definition, judged by the name alone. */
-export const nameFault = (name: string): string | undefined => {
-	if (name.trim() === "") return "the name is empty";
+export const nameFault = (name: string): Said | undefined => {
+	if (name.trim() === "") return message("file/name.empty");
 	// biome-ignore lint/suspicious/noControlCharactersInRegex: no file is meant to have them in its name
-	if (/[\u0000-\u001f\u007f]/.test(name)) return "the name contains a control character";
-	if (/^[a-z][a-z0-9+.-]+:\/\//i.test(name)) return "an address on the network is never fetched";
-	if (/^(?:[/\\~]|[a-z]:)/i.test(name)) return "the name starts at the root of a disk or at a home folder";
-	if (name.includes("\\")) return "folders are separated by `/`, not by `\\`";
+	if (/[\u0000-\u001f\u007f]/.test(name)) return message("file/name.control");
+	if (/^[a-z][a-z0-9+.-]+:\/\//i.test(name)) return message("file/name.network");
+	if (/^(?:[/\\~]|[a-z]:)/i.test(name)) return message("file/name.root");
+	if (name.includes("\\")) return message("file/name.backslash");
 	const steps = name.split("/");
-	if (steps.includes("..")) return "the name leads up out of the definition's folder";
-	if (steps.includes("") || steps.includes(".")) return "the name has an empty step in it";
+	if (steps.includes("..")) return message("file/name.upward");
+	if (steps.includes("") || steps.includes(".")) return message("file/name.empty-step");
 	return undefined;
 };
 
@@ -47,14 +48,14 @@ export const filesBeside =
 		const file = given === "." ? name : `${given}/${name}`;
 		const real = realPath(file);
 		if (folder === undefined || real === undefined)
-			return { refused: "there is no such file", code: "file/not-found" };
+			return { refused: message("file/not-found.refused"), code: "file/not-found" };
 		// Letter case may differ where the disk does not tell it apart.
 		if (slashed(real).toLowerCase() !== `${slashed(folder)}/${name}`.toLowerCase())
-			return { refused: "it is a link, or lies behind one", code: "file/link" };
+			return { refused: message("file/link.refused"), code: "file/link" };
 		try {
 			return { file, bytes: readBytes(real) };
 		} catch (cause) {
 			const reason = cause instanceof Error ? cause.message : String(cause);
-			return { refused: `it cannot be read: ${reason}`, code: "file/not-found" };
+			return { refused: message("file/not-found.unreadable", { reason }), code: "file/not-found" };
 		}
 	};

@@ -6,6 +6,7 @@ import {
 	type Positions,
 	type Range,
 } from "../diagnostics/source-text.ts";
+import { message, type Said } from "../messages/message.ts";
 
 interface Spot {
 	readonly key?: Range;
@@ -32,13 +33,15 @@ const member = (node: unknown, step: string | number): unknown =>
 
 const LONGEST_NAME = 40;
 
-const trail = (tree: unknown, path: Path): string[] => {
+const trail = (tree: unknown, path: Path): Said[] => {
 	let node = tree;
 	return path.map((step) => {
 		node = member(node, step);
 		if (typeof step === "string") return step;
 		const name = member(node, "id") ?? member(node, "name");
-		return typeof name === "string" && name.length <= LONGEST_NAME ? name : `item ${step + 1}`;
+		return typeof name === "string" && name.length <= LONGEST_NAME
+			? name
+			: message("diagnostics/item", { number: String(step + 1) });
 	});
 };
 

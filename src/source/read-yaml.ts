@@ -3,6 +3,7 @@ import type { Code } from "../diagnostics/codes.ts";
 import { diagnose, type Telling } from "../diagnostics/diagnose.ts";
 import type { Checked, Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { Range } from "../diagnostics/source-text.ts";
+import { message } from "../messages/message.ts";
 import { textFault } from "./decode-text.ts";
 import { hashTraps } from "./hash-trap.ts";
 import type { PositionIndex } from "./position-index.ts";
@@ -42,27 +43,27 @@ const compose = (tokens: readonly CST.Token[], length: number): Document.Parsed[
 };
 
 const DIRECTIVE: Telling = {
-	what: "a line starting with `%` at the head of a file is an instruction to the reader",
-	expected: "a definition without such instructions; it is read as YAML 1.2",
-	mend: "take the line away",
+	what: message("syntax/directive.what"),
+	expected: message("syntax/directive.expected"),
+	mend: message("syntax/directive.mend"),
 };
 
 const SEVERAL: Telling = {
-	what: "`---` starts a second document in the file",
-	expected: "one definition in a file",
-	mend: "put the second one in a file of its own, or take the `---` away",
+	what: message("syntax/several-documents.what"),
+	expected: message("syntax/several-documents.expected"),
+	mend: message("syntax/several-documents.mend"),
 };
 
 const EMPTY: Telling = {
-	what: "the file is empty, or holds only remarks",
-	expected: "a definition, starting with `definition: 1`",
-	mend: "write one, or start from one of the starters (`casebound new`)",
+	what: message("syntax/empty.what"),
+	expected: message("syntax/empty.expected"),
+	mend: message("syntax/empty.mend"),
 };
 
 const TOO_DEEP: Telling = {
-	what: `entries stand inside entries more than ${DEEPEST} deep`,
-	expected: "the structure of a definition, about ten deep",
-	mend: "look for brackets that were opened and never closed",
+	what: message("syntax/nesting.what", { deepest: DEEPEST }),
+	expected: message("syntax/nesting.expected"),
+	mend: message("syntax/nesting.mend"),
 };
 
 /**
@@ -100,7 +101,7 @@ export const readYaml = (text: string, fileName: string): Checked<YamlRead> => {
 	if (fault !== undefined) {
 		const hash = tree.diagnostics.find(({ code }) => code === "syntax/hash-in-value");
 		if (hash !== undefined) return { diagnostics: [hash] };
-		const related = fault.next && [{ at: at(fault.next), label: "read as far as here" }];
+		const related = fault.next && [{ at: at(fault.next), label: message("syntax/yaml.read-so-far") }];
 		return stop(fault.code, fault.range, { ...fault.telling, ...(related && { related }) });
 	}
 	const diagnostics: Diagnostic[] = [...tree.diagnostics];

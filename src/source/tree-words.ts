@@ -1,66 +1,67 @@
 import type { Telling } from "../diagnostics/diagnose.ts";
+import { message } from "../messages/message.ts";
 
 export const hashInValue = (whole: string): Telling => ({
-	what: "the `#` starts a remark, so the value ends before it",
-	expected: "values with a `#` in double quotes; remarks with a space after the `#`",
+	what: message("syntax/hash-in-value.what"),
+	expected: message("syntax/hash-in-value.expected"),
 	found: whole,
 	mend: whole.includes("#/gal")
-		? `write \`${whole.replace("#/gal", "lb/gal")}\`, or put the value in double quotes`
+		? message("syntax/hash-in-value.unit", { whole: whole.replace("#/gal", "lb/gal") })
 		: whole.includes("#/ft")
-			? `write \`${whole.replace("#/ft", "lb/ft")}\`, or put the value in double quotes`
-			: `write \`"${whole}"\` with double quotes, or put a space after the \`#\` if a remark is meant`,
+			? message("syntax/hash-in-value.unit", { whole: whole.replace("#/ft", "lb/ft") })
+			: message("syntax/hash-in-value.mend", { whole }),
 });
 
 export const unknownAlias = (name: string): Telling => ({
-	what: `\`*${name}\` repeats an entry marked \`&${name}\`, and there is none above it`,
-	expected: `\`&${name}\` before an entry further up`,
+	what: message("syntax/alias.unknown", { name }),
+	expected: message("syntax/alias.unknown-expected", { name }),
 	found: `*${name}`,
-	mend: "write the value out; put it in double quotes if it starts with an asterisk",
+	mend: message("syntax/alias.unknown-mend"),
 });
 
 export const ownAlias = (name: string): Telling => ({
-	what: `\`*${name}\` stands inside the very entry it repeats`,
-	expected: "a repeated entry that ends before it is repeated",
+	what: message("syntax/alias.own", { name }),
+	expected: message("syntax/alias.own-expected"),
 	found: `*${name}`,
-	mend: "write the value out",
+	mend: message("syntax/alias.own-mend"),
 });
 
 export const tooManyAliases = (most: number): Telling => ({
-	what: "entries repeated by `*` multiply without end",
-	expected: `${most} repeated entries in one file at most`,
-	mend: "write the values out instead of repeating them",
+	what: message("syntax/alias.too-many"),
+	expected: message("syntax/alias.too-many-expected", { most: most }),
+	mend: message("syntax/alias.too-many-mend"),
 });
 
 export const reservedKey = (name: string): Telling => ({
-	what: `\`${name}\` cannot be used as a name`,
-	expected: "a word of the definition",
+	what: message("syntax/reserved-key.what", { name }),
+	expected: message("syntax/reserved-key.expected"),
 	found: name,
-	mend: "choose another name",
+	mend: message("syntax/reserved-key.mend"),
 });
 
 export const badKey: Telling = {
-	what: "the name of this entry is missing, or is not one plain word",
-	expected: "`name: value`",
-	mend: "write a name before the colon",
+	what: message("syntax/key.what"),
+	expected: message("syntax/key.expected"),
+	mend: message("syntax/key.mend"),
 };
 
 export const mergeKey: Telling = {
-	what: "`<<` copies entries from elsewhere, so that a value no longer stands where it is used",
-	expected: "every value written where it applies",
+	what: message("syntax/merge-key.what"),
+	expected: message("syntax/merge-key.expected"),
 	found: "<<",
-	why: "each number in the papers is traced to the line it was written on",
-	mend: "write the copied entries out",
+	why: message("syntax/merge-key.why"),
+	mend: message("syntax/merge-key.mend"),
 };
 
 export const duplicateKey = (name: string): Telling => ({
-	what: `\`${name}\` is given twice`,
-	expected: "each name once in a block",
-	mend: "keep the one that is right and take the other away",
+	what: message("syntax/duplicate-key.what", { name }),
+	expected: message("syntax/duplicate-key.expected"),
+	mend: message("syntax/duplicate-key.mend"),
 });
 
 export const tag = (name: string): Telling => ({
-	what: "a tag with `!` changes how the value is read",
-	expected: "plain values, in quotes where they are text",
+	what: message("syntax/tag.what"),
+	expected: message("syntax/tag.expected"),
 	found: name.replace("tag:yaml.org,2002:", "!!"),
-	mend: "take the tag away; quote the value if it starts with an exclamation mark",
+	mend: message("syntax/tag.mend"),
 });

@@ -2,6 +2,7 @@ import type { YAMLError } from "yaml";
 import type { Code } from "../diagnostics/codes.ts";
 import type { Telling } from "../diagnostics/diagnose.ts";
 import type { Range } from "../diagnostics/source-text.ts";
+import { message, type Said } from "../messages/message.ts";
 import { lexemes } from "./lexemes.ts";
 
 /** A fault of form, worded for somebody who knows wells and not YAML. */
@@ -13,8 +14,7 @@ export interface YamlFault {
 	readonly next?: Range;
 }
 
-const ENTRY =
-	"entries of the form `name: value`, one to a line, those of one block starting in the same column";
+const ENTRY: Said = message("syntax/yaml.entries");
 
 const lineStart = (text: string, offset: number): number =>
 	offset === 0 ? 0 : text.lastIndexOf("\n", offset - 1) + 1;
@@ -29,16 +29,16 @@ const missingSpace = (line: string): string | undefined =>
 	/^\s*(?:- )?([\w-]+:(?=[^\s/])\S*)/.exec(line)?.[1];
 
 const spaceAfterColon = (joined: string): Telling => ({
-	what: "the colon has no space after it, so it separates nothing",
+	what: message("syntax/colon.what"),
 	expected: ENTRY,
 	found: joined,
-	mend: `write \`${joined.replace(":", ": ")}\``,
+	mend: message("syntax/write.mend", { joined: joined.replace(":", ": ") }),
 });
 
-const unclosed = (what: string, closer: string): Telling => ({
-	what: `${what} is not closed`,
-	expected: `a matching \`${closer}\` before the next entry`,
-	mend: `add the missing \`${closer}\`, and keep the lines between further in than the entry they belong to`,
+const unclosed = (what: Said, closer: string): Telling => ({
+	what: message("syntax/unclosed.what", { what }),
+	expected: message("syntax/unclosed.expected", { closer }),
+	mend: message("syntax/unclosed.mend", { closer }),
 });
 
 /** Of a fault at the white space before a line, the line. */
@@ -55,30 +55,34 @@ const SEVERAL_ENTRIES = /:\s[^:]*,\s*[a-z_]+:(?=\s)/i;
 const blockAsKey = (line: string, further: boolean): Telling => {
 	if (/^\s*-[^\s-]/.test(line))
 		return {
-			what: "the dash has no space after it, so it starts no item",
-			expected: "`- ` before each item of a list",
+			what: message("syntax/dash.what"),
+			expected: message("syntax/dash.expected"),
 			found: line.trim(),
-			mend: `write \`${line.trim().replace("-", "- ")}\``,
+			mend: message("syntax/dash.mend", { line: line.trim().replace("-", "- ") }),
 		};
 	if (further)
 		return {
-			what: "this line stands further in than the entry above it, which already has a value",
+			what: message("syntax/further-in.what"),
 			expected: ENTRY,
 			found: line.trim(),
-			mend: "move the line to the column of the entries it belongs with",
+			mend: message("syntax/column.mend"),
 		};
 	if (SEVERAL_ENTRIES.test(line))
 		return {
-			what: "several entries stand on one line without `{ }` around them",
+			what: message("syntax/several-on-line.what"),
 			expected: ENTRY,
 			found: line.trim(),
-			mend: `put them in \`{ }\`${line.trimEnd().endsWith("}") ? ": the opening `{` is missing" : ", or each on a line of its own"}`,
+			mend: message("syntax/several-on-line.mend", {
+				how: line.trimEnd().endsWith("}")
+					? message("syntax/several-on-line.opening")
+					: message("syntax/several-on-line.or-lines"),
+			}),
 		};
 	return {
-		what: "a value contains a colon followed by a space, which starts another entry",
+		what: message("syntax/colon-in-value.what"),
 		expected: ENTRY,
 		found: line.trim(),
-		mend: "put the whole value in double quotes",
+		mend: message("syntax/colon-in-value.mend"),
 	};
 };
 
@@ -101,10 +105,10 @@ const furtherIn = (text: string, offset: number): Range | undefined => {
 };
 
 const outOfColumn = (line: string): Telling => ({
-	what: "the entries of one block do not start in the same column",
+	what: message("syntax/column.what"),
 	expected: ENTRY,
 	found: line.trim(),
-	mend: "move the line to the column of the entries it belongs with",
+	mend: message("syntax/column.mend"),
 });
 
 const notAnEntry = (line: string): Telling => {
@@ -112,10 +116,10 @@ const notAnEntry = (line: string): Telling => {
 	if (joined !== undefined) return spaceAfterColon(joined);
 	if (/^\s+[\w-]+:(?:\s|$)/.test(line)) return outOfColumn(line);
 	return {
-		what: "this line is not an entry",
+		what: message("syntax/no-entry.what"),
 		expected: ENTRY,
 		found: line.trim(),
-		mend: "write it as `name: value`, or start it with `#` if it is a remark",
+		mend: message("syntax/no-entry.mend"),
 	};
 };
 
@@ -123,31 +127,31 @@ const leftOver = (text: string, offset: number): Telling => {
 	const rest = /^[^\r\n]*/.exec(text.slice(offset))?.[0] ?? "";
 	if (/^[\]}]/.test(rest)) {
 		return {
-			what: `\`${rest.charAt(0)}\` closes nothing`,
-			expected: "one closing bracket for every opening one",
-			mend: `take the \`${rest.charAt(0)}\` away`,
+			what: message("syntax/closer.what", { mark: rest.charAt(0) }),
+			expected: message("syntax/closer.expected"),
+			mend: message("syntax/closer.mend", { mark: rest.charAt(0) }),
 		};
 	}
 	if (rest.startsWith(",")) {
 		return {
-			what: "a comma stands where a value is due",
-			expected: "one comma between two values",
-			mend: "take the comma away, or write the missing value before it",
+			what: message("syntax/comma.what"),
+			expected: message("syntax/comma.expected"),
+			mend: message("syntax/comma.mend"),
 		};
 	}
 	if (/['"]/.test(text.charAt(offset - 1)) || /['"]\s*$/.test(text.slice(Math.max(0, offset - 40), offset))) {
 		return {
-			what: "text follows the closing quote of a value",
-			expected: "the quotes around the whole value, or none",
+			what: message("syntax/after-quote.what"),
+			expected: message("syntax/after-quote.expected"),
 			found: rest.split(/[,\]}]/, 1)[0]?.trim() ?? rest.trim(),
-			mend: "leave the quotes out, or put the whole value inside them; for inches write `in` instead of a quote",
+			mend: message("syntax/after-quote.mend"),
 		};
 	}
 	return {
-		what: "text stands where no value can be",
+		what: message("syntax/stray-text.what"),
 		expected: ENTRY,
 		found: rest.trim(),
-		mend: "move it into a `name: value` entry, or start it with `#` if it is a remark",
+		mend: message("syntax/stray-text.mend"),
 	};
 };
 
@@ -189,14 +193,17 @@ const secondName = (written: string): string | undefined => /\s([\w-]+)\s*:/.exe
 
 /** Two entries in a `{ }` or `[ ]` that YAML reads as one, for want of a comma between them. */
 const noComma = (written: string): Telling => ({
-	what: written.includes(";")
-		? "a `;` stands between two entries, where a comma is due"
-		: "two entries stand side by side without a comma",
-	expected: "one comma between two entries",
+	what: written.includes(";") ? message("syntax/no-comma.semicolon") : message("syntax/no-comma.what"),
+	expected: message("syntax/no-comma.expected"),
 	found: written,
 	mend: written.includes(";")
-		? "write a comma instead"
-		: `put a comma before ${secondName(written) === undefined ? "the second name" : `\`${secondName(written)}\``}`,
+		? message("syntax/no-comma.instead")
+		: message("syntax/no-comma.mend", {
+				where:
+					secondName(written) === undefined
+						? message("syntax/no-comma.second-name")
+						: `\`${secondName(written)}\``,
+			}),
 });
 
 const telling = (error: YAMLError, text: string): Telling => {
@@ -211,24 +218,24 @@ const telling = (error: YAMLError, text: string): Telling => {
 			if (/quote/.test(error.message)) {
 				const mark = /Missing closing '/.test(error.message) ? "'" : '"';
 				return {
-					what: "the quote is not closed",
-					expected: `a matching \`${mark}\` at the end of the value`,
-					mend: `add the missing \`${mark}\`; for inches write \`in\` instead of a quote`,
+					what: message("syntax/open-quote.what"),
+					expected: message("syntax/open-quote.expected", { mark }),
+					mend: message("syntax/open-quote.mend", { mark }),
 				};
 			}
 			if (/Missing ,/.test(error.message)) {
 				if (/:\s*\?\s*$/.test(text.slice(Math.max(0, offset - 80), offset)))
 					return {
-						what: "a `?` alone cannot be a value",
-						expected: "a value, or no entry where it is not known yet",
+						what: message("syntax/question-mark.what"),
+						expected: message("syntax/question-mark.expected"),
 						found: "?",
-						mend: "give it a value, or take the entry out until it is known",
+						mend: message("syntax/question-mark.mend"),
 					};
 				return {
-					what: "two values stand side by side without a comma",
-					expected: "one comma between two values",
+					what: message("syntax/no-comma.values"),
+					expected: message("syntax/comma.expected"),
 					found: line.trim(),
-					mend: "put a comma between them, or quotes around them if they are one value",
+					mend: message("syntax/no-comma.values-mend"),
 				};
 			}
 			return notAnEntry(line);
@@ -243,35 +250,35 @@ const telling = (error: YAMLError, text: string): Telling => {
 			return noComma(text.slice(...error.pos));
 		case "BAD_SCALAR_START":
 			return {
-				what: `a value cannot start with \`${text.charAt(offset)}\` unless it is quoted`,
-				expected: "a letter, a digit or a quote first",
+				what: message("syntax/first-character.what", { character: text.charAt(offset) }),
+				expected: message("syntax/first-character.expected"),
 				found: scalarAt(text, offset),
 				mend: /^%\s*\d/.test(text.slice(offset, offset + 8))
-					? "write the number before the `%`, as in `30 %`"
-					: "put the value in double quotes",
+					? message("syntax/first-character.percent")
+					: message("syntax/first-character.mend"),
 			};
 		case "BAD_DQ_ESCAPE":
 			return {
-				what: "a backslash in double quotes starts an escape, and this one is none",
-				expected: "text without backslashes, or in single quotes",
+				what: message("syntax/backslash.what"),
+				expected: message("syntax/backslash.expected"),
 				found: text.slice(...error.pos),
-				mend: "put the value in single quotes instead",
+				mend: message("syntax/backslash.mend"),
 			};
 		case "UNEXPECTED_TOKEN":
 			return /block-seq-ind/.test(error.message)
 				? {
-						what: "a list starts on the line of its name",
-						expected: "each item of a list on a line of its own, starting with `- `",
+						what: message("syntax/list-on-line.what"),
+						expected: message("syntax/list-on-line.expected"),
 						found: line.trim(),
-						mend: "move the `-` to the next line, or quote the value if it is only a dash",
+						mend: message("syntax/list-on-line.mend"),
 					}
 				: leftOver(text, offset);
 		default:
 			return {
-				what: "the text cannot be read here",
+				what: message("syntax/yaml.what"),
 				expected: ENTRY,
 				found: line.trim(),
-				mend: "rewrite this entry",
+				mend: message("syntax/yaml.mend"),
 			};
 	}
 };
@@ -298,9 +305,9 @@ export const yamlFault = (errors: readonly YAMLError[], text: string): YamlFault
 			code: "syntax/tab",
 			range: indent.includes("\t") ? [tab, tab + 1] : range,
 			telling: {
-				what: "the line is indented with a tab",
-				expected: "spaces; YAML does not count tabs as indentation",
-				mend: "replace the tab by spaces",
+				what: message("syntax/tab.what"),
+				expected: message("syntax/tab.expected"),
+				mend: message("syntax/tab.mend"),
 			},
 		};
 	}
@@ -319,9 +326,9 @@ export const yamlFault = (errors: readonly YAMLError[], text: string): YamlFault
 			...fault,
 			range: remark,
 			telling: {
-				what: `the \`#\` starts a remark, and the \`${closer}\` is inside it`,
-				expected: `the \`${closer}\` before the remark`,
-				mend: `move the remark behind the \`${closer}\`, or take it out`,
+				what: message("syntax/closer-in-remark.what", { closer }),
+				expected: message("syntax/closer-in-remark.expected", { closer }),
+				mend: message("syntax/closer-in-remark.mend", { closer }),
 			},
 		};
 	return { ...fault, range: opener, next: range };

@@ -14,6 +14,7 @@ import { diagnose, type Telling } from "../diagnostics/diagnose.ts";
 import { type Diagnostic, MOST_FAULTS } from "../diagnostics/diagnostic.ts";
 import type { Path } from "../diagnostics/path.ts";
 import type { Range } from "../diagnostics/source-text.ts";
+import { message } from "../messages/message.ts";
 import { escapedFault } from "./characters.ts";
 import { type CutValue, cutInList, cutInMap } from "./flow-comma.ts";
 import { plainScalar } from "./plain-scalar.ts";
@@ -188,7 +189,9 @@ export const yamlTree = (
 			const keyRange = rangeOf(pair.key as Node);
 			const earlier = keys.get(name);
 			if (earlier !== undefined) {
-				const related = [{ at: { file, path: here, range: earlier }, label: "the first one is here" }];
+				const related = [
+					{ at: { file, path: here, range: earlier }, label: message("syntax/duplicate-key.label") },
+				];
 				report("syntax/duplicate-key", here, keyRange, { ...words.duplicateKey(name), related });
 				index = broken?.last ?? index;
 				continue;

@@ -1,6 +1,7 @@
 import type { Known } from "../cite/known.ts";
 import type { ForeignHead } from "../definition/columns-field.ts";
 import type { Path } from "../diagnostics/path.ts";
+import { message } from "../messages/message.ts";
 import { type CsvTable, readCsv } from "../source/csv.ts";
 import {
 	type Column,
@@ -46,7 +47,7 @@ export const readNamedTable = <C extends string>(
 	const file = files(name);
 	if ("refused" in file)
 		return fault(desk, file.code, at, {
-			what: `the file cannot be read: ${file.refused}`,
+			what: message("file/refused", { why: file.refused }),
 			expected: "the name of a file beside the definition or below it",
 			found: name,
 			mend: "put the file there, or correct its name",

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { readCsv } from "../../src/source/csv.ts";
 import { type Column, readColumns } from "../../src/source/csv-columns.ts";
+import { told as tellIt } from "../told.ts";
 
 const SURVEY = {
 	md: { dimension: "measured-depth", aliases: ["measured depth"] },
@@ -17,7 +18,7 @@ const read = (text: string) => {
 };
 const numbers = (text: string) => read(text).value?.rows.map((row) => row.numbers);
 const told = (text: string): string[] =>
-	read(text).diagnostics.map(({ code, found }) => `${code} ${found ?? ""}`.trim());
+	read(text).diagnostics.map(({ code, found }) => `${code} ${tellIt(found)}`.trim());
 
 describe("readColumns", () => {
 	it.each([

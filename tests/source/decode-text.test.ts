@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { decodeText, LARGEST_TEXT } from "../../src/source/decode-text.ts";
+import { told } from "../told.ts";
 
 const bytes = (text: string): Uint8Array => new TextEncoder().encode(text);
 
@@ -23,7 +24,7 @@ describe("decodeText", () => {
 
 	it("refuses what is too large", () => {
 		const { diagnostics } = decodeText(new Uint8Array(LARGEST_TEXT + 1), "a.yaml");
-		expect(diagnostics.map(({ code, found }) => [code, found])).toEqual([
+		expect(diagnostics.map(({ code, found }) => [code, told(found)])).toEqual([
 			["syntax/too-large", "more than that"],
 		]);
 	});

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { readYaml } from "../../src/source/read-yaml.ts";
+import { told } from "../told.ts";
 
 const read = (text: string) => readYaml(text, "well.yaml");
 const value = (text: string): unknown => read(text).value?.value;
@@ -7,7 +8,7 @@ const value = (text: string): unknown => read(text).value?.value;
 const faults = (text: string): string[] => {
 	const { diagnostics } = read(text);
 	return diagnostics.map(({ code, at, mend }) => {
-		return `${code} ${at.range?.join("-") ?? "file"} ${mend}`;
+		return `${code} ${at.range?.join("-") ?? "file"} ${told(mend)}`;
 	});
 };
 const codes = (text: string): string[] => read(text).diagnostics.map(({ code }) => code);

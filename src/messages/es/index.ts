@@ -1,7 +1,20 @@
 import type { EnglishEntries } from "../en/index.ts";
 import type { Translation } from "../entries.ts";
 import { CHECK } from "./check.ts";
+import { CSV } from "./csv.ts";
+import { DIAGNOSTICS } from "./diagnostics.ts";
+import { FILE } from "./file.ts";
 import { RULES } from "./rules.ts";
+import { YAML_LINES } from "./yaml-lines.ts";
+import { YAML_VALUES } from "./yaml-values.ts";
 
 /** Every message in Spanish. */
-export const SPANISH: Translation<EnglishEntries> = { ...CHECK, ...RULES };
+export const SPANISH: Translation<EnglishEntries> = {
+	...CHECK,
+	...DIAGNOSTICS,
+	...FILE,
+	...CSV,
+	...YAML_LINES,
+	...YAML_VALUES,
+	...RULES,
+};

@@ -1,0 +1,91 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join, relative } from "node:path";
+import { fileURLToPath } from "node:url";
+import { parseAst } from "rolldown/parseAst";
+import { describe, expect, it } from "vitest";
+
+const SRC = fileURLToPath(new URL("../../src", import.meta.url));
+
+/** Folders that say what they have to say by message, and hold no wording of their own. */
+const WORDLESS = ["source"];
+
+/** Makers whose words are declarations: of a field, of a formula, of a citation. They are printed by no message. */
+const DECLARED = new Set<string>([]);
+
+/** Two words in a row, one of them with a small letter; a value put into a text counts as a word. */
+const PHRASE = /[A-Za-z]{2,}[,;:.]?\s+(?:[A-Za-z]{2,}|…)|…\s+[a-z]{2,}/;
+
+const filesOf = (folder: string): readonly string[] =>
+	readdirSync(folder, { withFileTypes: true }).flatMap((entry) => {
+		const path = join(folder, entry.name);
+		if (entry.isDirectory()) return filesOf(path);
+		return entry.name.endsWith(".ts") ? [path] : [];
+	});
+
+interface Node {
+	readonly type: string;
+	readonly start: number;
+	readonly [key: string]: unknown;
+}
+
+const isNode = (value: unknown): value is Node =>
+	typeof value === "object" && value !== null && typeof (value as { type?: unknown }).type === "string";
+
+const childrenOf = (node: Node): readonly Node[] => Object.values(node).flat().filter(isNode);
+
+/** The words of a literal, each value in it as `…`. */
+const wordsOf = ({ type, value, quasis }: Node): string | undefined => {
+	if (type === "Literal" && typeof value === "string") return value;
+	if (type !== "TemplateLiteral") return undefined;
+	return (quasis as readonly { readonly value: { readonly raw: string } }[])
+		.map((piece) => piece.value.raw)
+		.join("…");
+};
+
+const calleeOf = ({ callee }: Node): string => String((callee as { name?: string } | undefined)?.name);
+
+const excepted = (node: Node): boolean => {
+	if (/^(?:Import|Export.*)Declaration$/.test(node.type) && isNode(node["source"])) return true;
+	if (node.type === "TSLiteralType") return true;
+	if (node.type === "NewExpression") return /^(?:Type|Range)Error$/.test(calleeOf(node));
+	return node.type === "CallExpression" && DECLARED.has(calleeOf(node));
+};
+
+/** Phrases of a source text, each with its line. */
+const phrasesIn = (name: string, text: string): readonly string[] => {
+	const found: string[] = [];
+	const visit = (node: Node): void => {
+		if (excepted(node)) return;
+		const words = wordsOf(node);
+		// Names of characters stand in capitals, as the Unicode standard has them.
+		if (words !== undefined && PHRASE.test(words) && /[a-z]/.test(words))
+			found.push(`${name}:${text.slice(0, node.start).split("\n").length} ${words}`);
+		childrenOf(node).forEach(visit);
+	};
+	visit(parseAst(text, { lang: "ts" }) as unknown as Node);
+	return found;
+};
+
+describe("folders that hold no wording", () => {
+	it.each(WORDLESS)("%s says everything by message", (folder) => {
+		const files = filesOf(join(SRC, folder));
+		expect(files.length).toBeGreaterThan(5);
+		const phrases = files.flatMap((path) => phrasesIn(relative(SRC, path), readFileSync(path, "utf8")));
+		expect(phrases).toEqual([]);
+	});
+});
+
+describe("what is looked for", () => {
+	it.each([
+		["a sentence", 'const what = "the colon has no space";', 1],
+		["a value in words", `const found = \`item \${n}\`;`, 1],
+		["words of a choice", 'tell(n === 1 ? "is given" : "x");', 1],
+		["a code", 'message("syntax/colon.what");', 0],
+		["a path", `const file = \`seeds/\${name}.yaml\`;`, 0],
+		["an import", 'import { a } from "./a b.ts";', 0],
+		["a fault of the tool", 'throw new TypeError("no such unit");', 0],
+		["a name of a character", 'const name = "SOFT HYPHEN";', 0],
+	])("%s", (_, text, count) => {
+		expect(phrasesIn("a.ts", text)).toHaveLength(count);
+	});
+});
