@@ -40,9 +40,12 @@ const describe = (root, place, packages, how) => {
 		version: manifest.version ?? locked.version,
 		license: licenseOf(manifest.license ?? manifest.licenses ?? locked.license, text),
 		text,
+		by: byOf(manifest),
 		how,
 	};
 };
+
+const byOf = ({ author, repository }) => [author?.name ?? author, repository?.url ?? repository].filter(Boolean).join(", ");
 
 /** Some packages have the words of their terms and no name for them. */
 const licenseOf = (license, text) => {
@@ -80,6 +83,12 @@ export const thirdPartyText = (packages) => {
 		...packages.map(({ name, version, license, how }) => `| ${name} | ${version} | ${license} | ${how} |`),
 		"",
 		"## Terms",
+		"",
+		"These packages name their terms and ship no text of them:",
+		"",
+		...packages
+			.filter(({ text }) => text === "")
+			.map(({ name, version, license, by }) => `- ${name} ${version}: ${license}${by === "" ? "" : `; ${by}`}`),
 		...[...texts].flatMap(([text, names]) => ["", `### ${names.join(", ")}`, "", FENCE, text, FENCE]),
 		"",
 	].join("\n");
