@@ -8,7 +8,7 @@ import { isBuilt, isFinished } from "./narrative/done.ts";
 import { narrative } from "./narrative/narrative.ts";
 import { PARTS } from "./parts/index.ts";
 import { named } from "./parts/part.ts";
-import { placesIn } from "./places.ts";
+import { keysIn, placesIn } from "./places.ts";
 import { saidIn, wordsIn } from "./said.ts";
 import type { OrderSection } from "./words/page-order.ts";
 
@@ -31,7 +31,12 @@ export const composePaper = (asked: PaperContext): PaperDocument => {
 		isLate(section) ? [] : sectionBlocks(section, context, data),
 	);
 	const said = early.flatMap(wordsIn).join(" ");
-	const after: PaperContext = { ...context, saidElsewhere: saidIn(said), drawn: early.flatMap(drawingsIn) };
+	const after: PaperContext = {
+		...context,
+		saidElsewhere: saidIn(said),
+		printedKeys: new Set(early.flatMap(keysIn)),
+		drawn: early.flatMap(drawingsIn),
+	};
 	const filled = order.sections
 		.map((section, i) => ({
 			section,
@@ -65,7 +70,7 @@ export const composePaper = (asked: PaperContext): PaperDocument => {
 };
 
 /** Parts that speak of what the rest of the paper says and shows. */
-const LATE: ReadonlySet<string> = new Set(["glossary", "drawings-left-out"]);
+const LATE: ReadonlySet<string> = new Set(["glossary", "drawings-left-out", "other-inputs"]);
 const isLate = ({ content }: OrderSection): boolean =>
 	content.some((item) => "part" in item && LATE.has(item.part));
 

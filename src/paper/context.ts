@@ -44,6 +44,8 @@ export interface PaperContext extends Findings {
 	readonly printedAt?: (key: string) => string | undefined;
 	/** Whether a word stands in the paper outside its glossary. */
 	readonly saidElsewhere?: (word: string) => boolean;
+	/** Keys of the numbers that the paper prints, for the part that lists the inputs it has not printed. */
+	readonly printedKeys?: ReadonlySet<string>;
 	/** The drawings that stand in the paper, for the part that tells what they leave out. */
 	readonly drawn?: readonly Drawing[];
 	/** Of a crew pack: the job, and the string it is done on. */

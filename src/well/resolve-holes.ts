@@ -34,6 +34,7 @@ export const resolveHoles = (
 					value: 0,
 					source: cite("common-practice"),
 				}),
+			...(each.actual?.washout === undefined ? maybe("washoutFrom", each.washout?.from) : {}),
 			...(each.kick === undefined
 				? {}
 				: { kick: { intensity: each.kick.intensity, ...maybe("volume", each.kick.volume) } }),

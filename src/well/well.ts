@@ -227,6 +227,8 @@ export interface Hole {
 	readonly plannedBottom?: Known<"measured-depth">;
 	/** Enlargement on diameter. */
 	readonly washout?: Known<"share">;
+	/** What that is known from, as written: `offset caliper`. */
+	readonly washoutFrom?: string;
 	/** The caliper log, deeper row by row. */
 	readonly caliper?: KnownTable<"md" | "diameter">;
 	/** Where it is not the well's. */

@@ -46,8 +46,9 @@ import {
 	padWellsTable,
 	zonesTable,
 } from "./isolation.ts";
-import { cementPressures, kickTable } from "./kicks-and-preventers.ts";
+import { cementPressures, kickTable, preventersTable } from "./kicks-and-preventers.ts";
 import { loadsByPhase, loadsByPhasePlain, noiseTable } from "./loads.ts";
+import { otherInputs } from "./other-inputs.ts";
 import type { Part } from "./part.ts";
 import { curveFacts, drillStringTable, pathPlaces, surveyUncertainty } from "./path-places.ts";
 import { publicContacts, signature } from "./people.ts";
@@ -133,6 +134,7 @@ export const PARTS: Readonly<Record<string, Part>> = {
 	"cement-placement": cementPlacement,
 	"cement-pressures": cementPressures,
 	"kick-table": kickTable,
+	"preventers-table": preventersTable,
 	"pressure-tests": pressureTests,
 	"shoe-tests": shoeTests,
 	"pressure-boundary": pressureBoundary,
@@ -187,6 +189,7 @@ export const PARTS: Readonly<Record<string, Part>> = {
 	"loads-by-phase": loadsByPhase,
 	"loads-by-phase-plain": loadsByPhasePlain,
 	"noise-table": noiseTable,
+	"other-inputs": otherInputs,
 	"additives-plain": additivesPlain,
 	"community-answers": communityAnswers,
 	glossary,

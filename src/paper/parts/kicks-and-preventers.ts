@@ -1,4 +1,5 @@
-import { cell, textCell } from "../context.ts";
+import type { Cell } from "../../document/blocks.ts";
+import { cell, type PaperContext, textCell } from "../context.ts";
 import { named, type Part, quantityColumn, row, table, textColumn } from "./part.ts";
 
 const TENTH = { decimals: 1 } as const;
@@ -39,6 +40,44 @@ export const kickTable: Part = (context) =>
 			),
 		{ note: "kicks" },
 	);
+
+/** Each preventer stack: what it is made of, the test it is given, and the test that was made. */
+export const preventersTable: Part = (context) =>
+	table(
+		context,
+		"preventers",
+		[
+			textColumn(context, "stack_on", { width: 1.3, rowHead: true }),
+			textColumn(context, "equipment", { width: 2.2 }),
+			quantityColumn(context, "preventer_rating", "pressure", { style: WHOLE }),
+			quantityColumn(context, "test_low", "pressure", { style: WHOLE }),
+			quantityColumn(context, "test_high", "pressure", { style: WHOLE }),
+			quantityColumn(context, "hold", "duration"),
+			textColumn(context, "test_plug", { width: 0.8 }),
+			quantityColumn(context, "measured_low", "pressure", { style: WHOLE }),
+			quantityColumn(context, "measured_high", "pressure", { style: WHOLE }),
+			textColumn(context, "test_held", { width: 0.8 }),
+			textColumn(context, "date", { width: 1.2 }),
+		],
+		(context.well.wellControl?.preventers ?? []).map(({ over, equipment, working_pressure, test, actual }) =>
+			row({
+				stack_on: textCell(named(context, over)),
+				equipment: textCell(equipment),
+				preventer_rating: cell(context, working_pressure),
+				test_low: cell(context, test?.low),
+				test_high: cell(context, test?.high),
+				hold: cell(context, test?.hold),
+				test_plug: yesOrNo(context, test?.test_plug),
+				measured_low: cell(context, actual?.low),
+				measured_high: cell(context, actual?.high),
+				test_held: yesOrNo(context, actual?.held),
+				date: textCell(actual?.date),
+			}),
+		),
+	);
+
+const yesOrNo = ({ words }: PaperContext, said: boolean | undefined): Cell =>
+	textCell(said === undefined ? undefined : words.label(said ? "phrases.yes" : "phrases.no"));
 
 /** The tightest places of the cement jobs, a line a string. */
 export const cementPressures: Part = (context) =>

@@ -15,6 +15,7 @@ export const pressureTests: Part = (context) =>
 			quantityColumn(context, "measured_hold", "duration"),
 			quantityColumn(context, "measured_fall", "share", { style: { decimals: 1 } }),
 			textColumn(context, "date", { width: 1 }),
+			textColumn(context, "witnessed_by", { width: 1.4 }),
 		],
 		context.well.strings.flatMap((string) => {
 			const test = string.pressureTest;
@@ -30,6 +31,7 @@ export const pressureTests: Part = (context) =>
 							measured_hold: cell(context, test.actual?.hold),
 							measured_fall: cell(context, test.actual?.fall),
 							date: textCell(test.actual?.date),
+							witnessed_by: textCell(test.actual?.witnessedBy),
 						}),
 					];
 		}),

@@ -1,0 +1,111 @@
+import type { Given } from "../../cite/known.ts";
+import { SETTING } from "../../definition/audience.ts";
+import { definitionSchema } from "../../definition/definition.ts";
+import { mayAppear } from "../../definition/privacy.ts";
+import { fieldAt } from "../../definition/schema-walk.ts";
+import { type Path, pathKey } from "../../diagnostics/path.ts";
+import { type PaperContext, textCell } from "../context.ts";
+import { type Part, row, table, textColumn } from "./part.ts";
+
+/**
+ * Every value of the definition that this paper may show and has not shown before: neither as it was written, nor
+ * through a number worked from it. What was typed for the file reaches the file.
+ */
+export const otherInputs: Part = (context) => {
+	const printed = placesBehind(context);
+	const rows = leavesOf(context.written, []).flatMap(({ path, value }) => {
+		if (!mayAppear(context.paper, path, context.written) || isSetting(path)) return [];
+		if (isBehind(path, printed) || isSaid(context, value)) return [];
+		return [
+			row({
+				input: textCell(namesOf(path, context.written)),
+				what_it_is: textCell(fieldAt(definitionSchema, path)?.title),
+				as_written: textCell(String(value)),
+			}),
+		];
+	});
+	const english = context.words.language === "en";
+	return table(
+		context,
+		"other_inputs",
+		[
+			textColumn(context, "input", { width: 3.4, rowHead: true }),
+			...(english ? [textColumn(context, "what_it_is", { width: 2.6 })] : []),
+			textColumn(context, "as_written", { width: 3 }),
+		],
+		rows,
+		{ dense: true, note: "other_inputs" },
+	);
+};
+
+interface Leaf {
+	readonly path: Path;
+	readonly value: string | number | boolean;
+}
+
+const leavesOf = (node: unknown, path: Path): readonly Leaf[] => {
+	if (Array.isArray(node)) return node.flatMap((item, i) => leavesOf(item, [...path, i]));
+	if (typeof node === "object" && node !== null)
+		return Object.entries(node).flatMap(([key, child]) =>
+			key === "papers" ? [] : leavesOf(child, [...path, key]),
+		);
+	return typeof node === "string" || typeof node === "number" || typeof node === "boolean"
+		? [{ path, value: node }]
+		: [];
+};
+
+/**
+ * Settings steer the tool; what they bring about is what the paper shows. A short name joins entries and is no fact.
+ * Answers to the public stand in the papers of the public.
+ */
+const isSetting = (path: Path): boolean =>
+	path[0] === "community" ||
+	path.at(-1) === "id" ||
+	path.some((_, i) => fieldAt(definitionSchema, path.slice(0, i + 1))?.papers === SETTING);
+
+/** Places of the definition that the printed numbers were read from or worked from. */
+const placesBehind = ({ index, printedKeys = new Set() }: PaperContext): ReadonlySet<string> => {
+	const places = new Set<string>();
+	// Values share their inputs, so that walking each path to them would take time without end.
+	const seen = new Set<Given>();
+	const visit = (given: Given): void => {
+		if (seen.has(given)) return;
+		seen.add(given);
+		if (!("from" in given)) {
+			given.forEach(visit);
+			return;
+		}
+		const { from } = given;
+		if (from.kind === "definition") places.add(pathKey(from.at));
+		if (from.kind === "worked") for (const input of Object.values(from.inputs)) visit(input);
+	};
+	for (const key of printedKeys) {
+		const value = index.byKey.get(key);
+		if (value !== undefined) visit(value);
+	}
+	return places;
+};
+
+/** A value may be read as one from an entry above it, as a depth is with what it is measured from. */
+const isBehind = (path: Path, printed: ReadonlySet<string>): boolean =>
+	path.some((_, i) => printed.has(pathKey(path.slice(0, i + 1))));
+
+const isSaid = ({ saidElsewhere }: PaperContext, value: Leaf["value"]): boolean =>
+	typeof value === "string" && saidElsewhere?.(value) === true;
+
+/** `casing › surface › cement › witness`: entries of lists by their own names where they have one. */
+export const namesOf = (path: Path, written: unknown): string => {
+	let node = written;
+	const names: string[] = [];
+	for (const step of path) {
+		node = (node as Readonly<Record<string | number, unknown>>)[step];
+		names.push(typeof step === "number" ? (ownName(node) ?? String(step + 1)) : step);
+	}
+	return names.join(" › ");
+};
+
+const ownName = (item: unknown): string | undefined => {
+	if (typeof item !== "object" || item === null) return undefined;
+	const { id, name } = item as { readonly id?: unknown; readonly name?: unknown };
+	return typeof id === "string" ? id : typeof name === "string" ? name : undefined;
+};
