@@ -21,5 +21,5 @@ export default defineConfig({
 					: undefined,
 		},
 	],
-	test: { ...each.test, env: { SAMPLE_SEED: "1" }, reporters: ["dot"] },
+	test: { ...each.test, env: { SAMPLE_SEED: "1" }, reporters: ["json"], outputFile: "out/mutation-run.json" },
 });

@@ -76,6 +76,19 @@ describe.each(STARTERS)("the papers of %s", (starter) => {
 	});
 });
 
+/** Whether a text prints a string: whole, or parted once by the head and foot of pages that it runs over. */
+const prints = (text: string, string: string): boolean => {
+	if (text.includes(string)) return true;
+	let [held, most] = [0, string.length];
+	while (most - held > 1) {
+		const half = Math.floor((held + most) / 2);
+		if (text.includes(string.slice(0, half))) held = half;
+		else most = half;
+	}
+	const LINE = 40;
+	return held >= LINE && string.length - held >= LINE && text.includes(string.slice(held));
+};
+
 it.each(EDITIONS)(
 	"$title: prints every string that it is made of, and sets without a fault",
 	async (edition) => {
@@ -86,6 +99,6 @@ it.each(EDITIONS)(
 		const { units, language } = document;
 		const strings = document.sections.flatMap((section) => stringsOf(section.blocks, { units, language }));
 		expect(strings.length).toBeGreaterThan(30);
-		expect(strings.map(squash).filter((string) => string !== "" && !text.includes(string))).toEqual([]);
+		expect(strings.map(squash).filter((string) => string !== "" && !prints(text, string))).toEqual([]);
 	},
 );

@@ -1,6 +1,6 @@
 import { spawnSync } from "node:child_process";
 import { createHash } from "node:crypto";
-import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
 import { type Fault, faultsIn } from "./faults.ts";
@@ -12,6 +12,8 @@ import { type Fault, faultsIn } from "./faults.ts";
 
 const ROOT = fileURLToPath(new URL("../../", import.meta.url));
 const CONFIG = ".config/vitest.mutation.config.ts";
+/** What the last run found. */
+const REPORT = join(ROOT, "out", "mutation-run.json");
 /** Longer than any of these runs takes; a fault that makes a loop endless is noticed too [ms]. */
 const PATIENCE = 900_000;
 
@@ -29,13 +31,18 @@ const testsOf = (file: string): readonly (readonly string[])[] => {
 	return [[near, "tests/published.test.ts"], WHOLE_WELLS];
 };
 
+/** @throws Error if vitest itself does not run: that is no test that noticed */
 const vitest = (tests: readonly string[], fault?: Placed): boolean => {
+	mkdirSync(join(ROOT, "out"), { recursive: true });
+	rmSync(REPORT, { force: true });
 	const { status } = spawnSync("npx", ["vitest", "run", "--config", CONFIG, ...tests], {
 		cwd: ROOT,
 		encoding: "utf8",
 		timeout: PATIENCE,
 		env: { ...process.env, ...(fault === undefined ? {} : { FAULT: JSON.stringify(fault) }) },
 	});
+	// No status at all is a loop without end, which somebody would notice.
+	if (status !== null && !existsSync(REPORT)) throw new Error(`vitest did not run ${tests.join(" ")}`);
 	return status === 0;
 };
 
@@ -45,11 +52,8 @@ interface Report {
 
 /** Files of tests that fail without any fault: they can notice nothing, and are left out. */
 const failingAnyway = (): readonly string[] => {
-	const file = join(ROOT, "out", "mutation-before.json");
-	mkdirSync(join(ROOT, "out"), { recursive: true });
-	if (vitest([...WHOLE_WELLS, "tests/published.test.ts", "--reporter=json", `--outputFile=${file}`]))
-		return [];
-	const { testResults } = JSON.parse(readFileSync(file, "utf8")) as Report;
+	if (vitest([...WHOLE_WELLS, "tests/published.test.ts"])) return [];
+	const { testResults } = JSON.parse(readFileSync(REPORT, "utf8")) as Report;
 	return testResults.filter(({ status }) => status !== "passed").map(({ name }) => relative(ROOT, name));
 };
 
