@@ -98,7 +98,9 @@ export const mutate = ([count = "40", seed = "1", part = "", how = "whole"]: rea
 		score.near += noticed === 0 ? 1 : 0;
 		score.whole += noticed >= 0 ? 1 : 0;
 		const by = ["tests beside it", "whole wells"][noticed] ?? (near ? "not beside it" : "**none**");
-		lines.push(`| \`${fault.file}:${fault.line}\` | \`${fault.what.replaceAll(/\s+/gu, " ")}\` | ${by} |`);
+		lines.push(
+			`| \`${fault.file}:${fault.line}\` | \`${fault.what.replaceAll(/\s+/gu, " ").replaceAll("|", "\\|")}\` | ${by} |`,
+		);
 		say(lines.at(-1) ?? "");
 	}
 	const share = (n: number): string => `${n} of ${sample.length}, ${Math.round((100 * n) / sample.length)} %`;
