@@ -7,18 +7,22 @@ import type { Path } from "../diagnostics/path.ts";
 export interface RuleReferences {
 	readonly variances?: readonly { readonly of: string }[];
 	readonly notices?: readonly { readonly rule?: string }[];
+	readonly compared?: readonly { readonly rule: string }[];
 }
 
 const MOST_NAMED = 8;
 
 /** Variances and notices that name a rule which is in none of the sets that apply: they would have no effect, unseen. */
 export const ruleReferenceFaults = (
-	{ variances = [], notices = [] }: RuleReferences,
+	{ variances = [], notices = [], compared = [] }: RuleReferences,
 	ids: readonly string[],
 ): readonly Diagnostic[] => [
 	...variances.flatMap(({ of }, i) => unknown(of, ["site", "variances", i, "of"], "variance is of", ids)),
 	...notices.flatMap(({ rule }, i) =>
 		rule === undefined ? [] : unknown(rule, ["site", "notices", i, "rule"], "notice keeps", ids),
+	),
+	...compared.flatMap(({ rule }, i) =>
+		unknown(rule, ["site", "compared", i, "rule"], "comparison is of", ids),
 	),
 ];
 

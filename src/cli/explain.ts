@@ -5,7 +5,7 @@ import { CODES, type Code } from "../diagnostics/codes.ts";
 import { nearestName } from "../diagnostics/nearest-name.ts";
 import { pathKey } from "../diagnostics/path.ts";
 import { EVERY_FORMULA } from "../rules/every-formula.ts";
-import { CHECKS } from "../rules/index.ts";
+import { CHECKS, limitsOfCheck } from "../rules/index.ts";
 import { quantityString } from "../units/format.ts";
 import { EXIT } from "./exit-codes.ts";
 import type { Session } from "./program.ts";
@@ -65,7 +65,9 @@ const explainCode = (what: string): string | undefined =>
 
 const explainCheck = (what: string): string | undefined => {
 	const check = CHECKS.find(({ id }) => id === what);
-	return check === undefined ? undefined : `${check.id}  (check)\n${check.title}\n\n${check.explain}`;
+	return check === undefined
+		? undefined
+		: [`${check.id}  (check)`, check.title, "", check.explain, "", ...limitsOfCheck(check.id)].join("\n");
 };
 
 const explainFormula = (what: string, shipped: ShippedData): string | undefined => {

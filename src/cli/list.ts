@@ -3,13 +3,17 @@ import { JURISDICTION_CODES, loadJurisdictions } from "../catalog/jurisdictions.
 import { PAPERS } from "../document/document.ts";
 import { CHECKS } from "../rules/index.ts";
 import { quantityString } from "../units/format.ts";
+import { EXIT } from "./exit-codes.ts";
+import { comparisonSheet, limitsTable } from "./limits-list.ts";
 import type { Session } from "./program.ts";
-import { openShipped, type ShippedData } from "./shipped.ts";
+import { readWell, rulesOption } from "./read-well.ts";
+import { openShipped, readRulesFiles, type ShippedData } from "./shipped.ts";
 import { starterNames } from "./starters.ts";
 import { terminal } from "./terminal.ts";
 
 const KINDS = [
 	"jurisdictions",
+	"limits",
 	"checks",
 	"pipe",
 	"grades",
@@ -22,19 +26,40 @@ const KINDS = [
 type Kind = (typeof KINDS)[number];
 
 /** `casebound list`: what ships with the tool, a line each. */
-export const listCommand = (_session: Session): Command =>
+export const listCommand = (session: Session): Command =>
 	new Command("list")
 		.addArgument(new Argument("<what>", "what to list").choices(KINDS))
-		.addHelpText("after", "\nExample:\n  casebound list pipe")
-		.action((what: Kind) => {
-			for (const line of aligned(LISTS[what](openShipped()))) terminal.out(line);
+		.option(
+			"--for <file>",
+			"of limits: the sheet a person fills while comparing those that apply to this well",
+		)
+		.addOption(rulesOption())
+		.addHelpText("after", "\nExamples:\n  casebound list pipe\n  casebound list limits --for my-well.yaml")
+		.action((what: Kind, options: { readonly for?: string; readonly rules: readonly string[] }) => {
+			if (what !== "limits" && (options.for !== undefined || options.rules.length > 0)) {
+				terminal.err(`casebound: --for and --rules belong to "list limits"`);
+				return session.end(EXIT.usage);
+			}
+			if (options.for === undefined) {
+				const shipped = openShipped();
+				const own = readRulesFiles(options.rules).map(({ jurisdiction }) => jurisdiction);
+				const lines = what === "limits" ? limitsTable([...shippedSets(), ...own]) : LISTS[what](shipped);
+				for (const line of aligned(lines)) terminal.out(line);
+				return;
+			}
+			const findings = readWell(options.for, options.rules, openShipped(), session);
+			for (const line of findings === undefined ? [] : comparisonSheet(findings)) terminal.out(line);
 		});
 
-const LISTS: Readonly<Record<Kind, (shipped: ShippedData) => readonly (readonly string[])[]>> = {
+const shippedSets = () => loadJurisdictions(JURISDICTION_CODES).value ?? [];
+
+const LISTS: Readonly<
+	Record<Exclude<Kind, "limits">, (shipped: ShippedData) => readonly (readonly string[])[]>
+> = {
 	jurisdictions: () =>
-		(loadJurisdictions(JURISDICTION_CODES).value ?? []).map(({ code, name, rules }) => {
-			const compared = rules.filter((rule) => rule.standing === "compared").length;
-			return [code, name, `${rules.length} rules`, `${compared} compared with the official text`];
+		shippedSets().map(({ code, name, rules }) => {
+			const copies = rules.filter(({ publicCopy }) => publicCopy !== undefined).length;
+			return [code, name, `${rules.length} rules`, `${copies} compared with a public copy`];
 		}),
 	checks: () => CHECKS.map(({ id, title }) => [id, title]),
 	pipe: ({ catalog }) =>

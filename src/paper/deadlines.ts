@@ -1,6 +1,6 @@
 import type { CalendarDocument } from "../document/calendar.ts";
 import type { Findings } from "./context.ts";
-import { notCompared } from "./words/not-compared.ts";
+import { standingWords } from "./words/not-compared.ts";
 import type { Words } from "./words/words.ts";
 
 /** `us-tx.report.cement` of `Sorrel Bench Unit 3-16H` as one id, the same in every issue. */
@@ -28,7 +28,7 @@ export const deadlineCalendar = ({ well, due }: Findings, words: Words): Calenda
 				description: [
 					words.requirement(item.rule, item.requirement),
 					`${item.span} ${item.eventWords}, ${label(`calendar.${item.basis}`)} ${item.eventDate}.`,
-					item.standing === "compared" ? "" : `${notCompared(item.howKnown, words)}.`,
+					`${standingWords(item, words)}.`,
 					label("calendar.caution"),
 				]
 					.filter((line) => line !== "")

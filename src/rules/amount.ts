@@ -129,7 +129,7 @@ export const worth = (the: Case, amount: Amount, kind: Dimension, depth = 0): Wo
 			const found = read(the, amount.of);
 			if (!("value" in found)) return found;
 			const noun = MEASURE_CODE[amount.of].noun;
-			const whole = practicallyEqual(amount.factor.value, 1);
+			const whole = amount.factor.dimension === "ratio" && practicallyEqual(amount.factor.value, 1);
 			const how: Reason = whole
 				? [message("rules/missing", { what: noun })]
 				: [message("rules/multiple", { factor: { factor: amount.factor }, value: found.value, noun })];

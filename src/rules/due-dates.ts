@@ -1,4 +1,4 @@
-import type { HowKnown, Jurisdiction, Limit, Rule } from "../catalog/limits/limit.ts";
+import type { HowKnown, Jurisdiction, Limit, PublicCopy, Rule } from "../catalog/limits/limit.ts";
 import { readConditions } from "../catalog/limits/read-conditions.ts";
 import type { Well } from "../well/well.ts";
 import { dueDate } from "./deadline.ts";
@@ -16,7 +16,9 @@ export interface DueItem {
 	readonly number: number;
 	readonly citation: string;
 	readonly standing: Standing;
+	readonly publicCopy?: PublicCopy;
 	readonly howKnown: HowKnown;
+	readonly textAsOf: string;
 	readonly jurisdictionName: string;
 	readonly requirement: string;
 	/** ISO date. */
@@ -79,7 +81,9 @@ const dueOf = (
 				number: i + 1,
 				citation,
 				standing,
+				...(rule.publicCopy === undefined ? {} : { publicCopy: rule.publicCopy }),
 				howKnown: rule.howKnown,
+				textAsOf: rule.textAsOf,
 				jurisdictionName: authority.name,
 				requirement,
 				...found,

@@ -65,7 +65,7 @@ export const EVENT_WORDS: Readonly<Record<EventName, string>> = {
 const dayOf = (event: EventName, string?: string): string => {
 	const words = EVENT_WORDS[event];
 	const day = words.startsWith("the day ") ? words.slice("the ".length) : `date of ${words}`;
-	return string === undefined ? day : `${day}, of the ${string} string`;
+	return string === undefined ? day : day.replace(/\bthe string\b/, `the ${string} string`);
 };
 
 /** When something happened, or is planned to: by the dated events of the definition, else by the schedule. */

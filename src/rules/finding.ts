@@ -4,7 +4,9 @@ import type { Path } from "../diagnostics/path.ts";
 import type { Paper } from "../document/document.ts";
 import type { Verdict } from "../document/verdict.ts";
 import type { Said } from "../messages/message.ts";
+import type { Well } from "../well/well.ts";
 import type { Reason } from "./reason.ts";
+import type { AppliedRuleSet } from "./rule-sets.ts";
 
 export type { Standing };
 
@@ -21,6 +23,8 @@ export interface LimitCitation {
 	readonly standing: Standing;
 	readonly publicCopy?: PublicCopy;
 	readonly forms?: readonly string[];
+	/** Who laid the row beside the official text, by the definition. */
+	readonly comparedBy?: Omit<NonNullable<Well["site"]["compared"]>[number], "rule">;
 	readonly howKnown: HowKnown;
 	/** ISO date of the text used, or `unknown`. */
 	readonly textAsOf: string;
@@ -56,6 +60,8 @@ export interface Finding {
 	readonly because: string;
 	/** The same with its numbers still numbers, for a paper in other units (`say`). */
 	readonly reason: Reason;
+	/** Of several limits that bind the same thing, the one that asks most. */
+	readonly governing?: boolean;
 	/** Of a *cannot tell*: what is missing and where it may be written. */
 	readonly missing?: readonly MissingInput[];
 	/** Jobs that must not start while the verdict is *not met* or *cannot tell*. */
@@ -87,6 +93,8 @@ export interface Judgement {
 	readonly counts: Readonly<Record<Verdict, number>>;
 	/** Jurisdictions named by the well for which no limits are known: a finding in itself. */
 	readonly unknownJurisdictions: readonly string[];
+	/** Every set that was applied, the user's own among them. */
+	readonly ruleSets: readonly AppliedRuleSet[];
 }
 
 /** Something a jurisdiction asks for and the definition lacks. */

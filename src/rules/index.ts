@@ -8,6 +8,7 @@
  */
 export { CHECKS, type CheckEntry } from "./check-register.ts";
 export { type DueItem, dueDates } from "./due-dates.ts";
+export { limitsOfCheck } from "./explain-check.ts";
 export type { Finding, Judgement, LimitCitation, MissingInput, MissingItem } from "./finding.ts";
 export { RULE_FORMULAS } from "./formulas.ts";
 export { judge } from "./judge.ts";

@@ -10,8 +10,10 @@ import { evaluate, under } from "./evaluate.ts";
 import { EVENT_WORDS, eventDate } from "./events.ts";
 import type { Finding, Judgement, LimitCitation } from "./finding.ts";
 import { marginBetween } from "./formulas.ts";
+import { withGoverning } from "./governing.ts";
 import { cannotTell, doesNotApply, type Outcome } from "./outcome.ts";
 import { joined, type Reason, say } from "./reason.ts";
+import { appliedRuleSets } from "./rule-sets.ts";
 import { type Subject, subjectName } from "./subject.ts";
 import { noneListed, ruleSubject, subjectsOfRule } from "./subjects-of-rule.ts";
 
@@ -111,6 +113,14 @@ const varied = (
 	};
 };
 
+/** Who laid the row beside the official text, as the definition records it. */
+const comparedBy = ({ id }: Rule, well: Well): Pick<LimitCitation, "comparedBy"> => {
+	const found = well.site.compared?.find(({ rule }) => rule === id);
+	if (found === undefined) return {};
+	const { rule: _rule, ...by } = found;
+	return { comparedBy: by };
+};
+
 const findingOf = (authority: Authority, rule: Rule, well: Well, subject: string, raw: Outcome): Finding => {
 	const { outcome, variance } = varied(rule, well, softened(rule, raw));
 	const { verdict, reason, required, measured, comparison, missing } = outcome;
@@ -126,6 +136,7 @@ const findingOf = (authority: Authority, rule: Rule, well: Well, subject: string
 			standing: rule.standing,
 			...(rule.publicCopy === undefined ? {} : { publicCopy: rule.publicCopy }),
 			...(rule.forms === undefined ? {} : { forms: rule.forms }),
+			...comparedBy(rule, well),
 			howKnown: rule.howKnown,
 			textAsOf: rule.textAsOf,
 			inForceFrom: rule.inForce.from,
@@ -192,16 +203,16 @@ const judgeConditions = (well: Well, results: Results): readonly Finding[] =>
  * @param jurisdictions  as `loadJurisdictions` gave them; codes the well names and these lack are told as unknown
  */
 export const judge = (well: Well, results: Results, jurisdictions: readonly Jurisdiction[]): Judgement => {
-	const findings = [
+	const findings = withGoverning([
 		...jurisdictions.flatMap((jurisdiction) =>
 			jurisdiction.rules.flatMap((rule) => judgeRule(jurisdiction, rule, well, results)),
 		),
 		...judgeConditions(well, results),
-	];
+	]);
 	const counts = Object.fromEntries(
 		VERDICTS.map((verdict) => [verdict, findings.filter((finding) => finding.verdict === verdict).length]),
 	) as Readonly<Record<Verdict, number>>;
 	const known = jurisdictions.map(({ code }) => code);
 	const unknownJurisdictions = well.site.jurisdictions.filter((code) => !known.includes(code));
-	return { findings, counts, unknownJurisdictions };
+	return { findings, counts, unknownJurisdictions, ruleSets: appliedRuleSets(well, jurisdictions) };
 };

@@ -107,6 +107,8 @@ describe("what is refused", () => {
 			({ code, at }) => `${code} ${at.path.join(".")}`,
 		);
 	const leaf = (changed: Readonly<Record<string, unknown>>) => faults({ limit: { ...limit, ...changed } });
+	const leafExpected = (at_least: string) =>
+		read([row({ ...shoe, limit: { ...limit, at_least } })]).diagnostics.map(({ expected }) => expected);
 	const instead = (other: unknown, check?: string) =>
 		faults({ limit: other, ...(check === undefined ? {} : { check }) });
 
@@ -122,6 +124,21 @@ describe("what is refused", () => {
 			]);
 		},
 	);
+	it("says what is due by name, and lists the choices", () => {
+		const due = (parts: Readonly<Record<string, unknown>>, more = {}) =>
+			read([row({ ...shoe, limit, ...parts })], more).diagnostics.map(({ expected }) => expected);
+		const { limit: _limit, ...rest } = row({ ...shoe, limit });
+		expect(read([rest]).diagnostics.map(({ expected }) => expected)).toEqual([
+			"a limit, such as { measure: …, at_least: … }",
+		]);
+		expect(due({ standing: "checked" })).toEqual([
+			"one of: compared, compared with a public copy, not compared",
+		]);
+		expect(due({}, { kind: "parish" })).toEqual([
+			"one of: federal, state, province, county, municipality, tribe, field, company",
+		]);
+		expect(leafExpected("50")).toEqual(["an offset, such as 120 ft"]);
+	});
 	it("compared without the whole text and its date", () => {
 		expect(faults({ standing: "compared" })).toEqual(["rules/standing rules.0.standing"]);
 		expect(faults({ standing: "compared", official_text: { text: "Whole." } })).toEqual([

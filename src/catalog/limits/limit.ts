@@ -257,6 +257,8 @@ export interface Jurisdiction {
 	readonly kind: RuleSetKind;
 	readonly agency: string;
 	readonly note?: string;
+	/** Of a user's own file: its name. */
+	readonly file?: string;
 	/** Of a user's own file: its edition, by its author's count. */
 	readonly version?: string;
 	/** Where the texts of the rows that are not compared were sought. */

@@ -36,7 +36,7 @@ export const withOwnRules = (
 	return {
 		value: [
 			...shipped.map((set) => ({ ...set, rules: set.rules.filter(({ id }) => !replaced.has(id)) })),
-			...own.map(({ jurisdiction }) => jurisdiction),
+			...own.map(({ file, jurisdiction }) => ({ ...jurisdiction, file })),
 		],
 		diagnostics,
 	};

@@ -22,6 +22,10 @@ const aKind = (dimension: Dimension): string => {
 	return `${/^[aeiou]/.test(words) ? "an" : "a"} ${words}`;
 };
 
+/** An example of a kind as a limit writes it: the measure says what a depth is counted from, so the amount does not. */
+export const exampleAmount = (dimension: Dimension): string =>
+	DIMENSIONS[dimension].example.replace(/ (?:TVD|below ground)$/, "").replace(/^-/, "");
+
 /** A number with its unit, as text; bare only for counts and ratios. */
 export const readQuantity = <D extends Dimension>(
 	desk: Desk,
@@ -41,7 +45,7 @@ export const readQuantity = <D extends Dimension>(
 		code: "rules/limit-unit",
 		at,
 		what: `this cannot be read as ${aKind(dimension)}`,
-		expected: `${aKind(dimension)}, such as ${DIMENSIONS[dimension].example}`,
+		expected: `${aKind(dimension)}, such as ${exampleAmount(dimension)}`,
 		found: shownValue(value),
 		mend: "write the number with a unit of that kind",
 	});
@@ -54,7 +58,7 @@ const factorFor = (of: Dimension, wanted: Dimension): Dimension | undefined =>
 const isComputed = (dimension: Dimension): boolean => COMPUTED_KINDS.some((kind) => kind === dimension);
 
 const FORMS =
-	"a quantity, or one of: { of }, { times, of }, { greatest_of }, { least_of }, { sum_of }, { clamp, from, to }, { by_method }";
+	"a quantity, or one of: { of }, { times, of }, { greatest_of }, { least_of }, { sum_of } (a part { minus } is taken off), { clamp, from, to }, { by_method }";
 
 const refused = (desk: Desk, at: Path, found: unknown, what: string): undefined =>
 	report(desk, {
@@ -88,6 +92,18 @@ const readFactor = (
 	return factor && { kind: "times", factor, of };
 };
 
+/** A number that a sum takes off: a depth or a pressure is never written below zero. */
+const readMinus = (
+	desk: Desk,
+	block: Readonly<Record<string, unknown>>,
+	at: Path,
+	dimension: Dimension,
+): Amount | undefined => {
+	if (!onlyKeys(desk, block, at, ["minus"])) return undefined;
+	const value = readQuantity(desk, block["minus"], [...at, "minus"], dimension);
+	return value && { kind: "constant", value: { ...value, value: quantity(dimension, -value.value) } };
+};
+
 const AMONG = { greatest_of: "greatest of", least_of: "least of", sum_of: "sum of" } as const;
 
 const readAmong = (
@@ -102,7 +118,11 @@ const readAmong = (
 	if (!onlyKeys(desk, block, at, [key])) return undefined;
 	if (!Array.isArray(items) || items.length < 2)
 		return refused(desk, [...at, key], items, "two amounts or more are due here");
-	const among = items.map((item, i) => readAmount(desk, item, [...at, key, i], dimension));
+	const among = items.map((item, i) =>
+		key === "sum_of" && isBlock(item) && "minus" in item
+			? readMinus(desk, item, [...at, key, i], dimension)
+			: readAmount(desk, item, [...at, key, i], dimension),
+	);
 	if (!among.every((amount) => amount !== undefined)) return undefined;
 	return { kind: AMONG[key], among };
 };

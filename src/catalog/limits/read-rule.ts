@@ -76,7 +76,7 @@ export const reportShape = (
 					: value === undefined
 						? `${String(path.at(-1))} is missing`
 						: `${String(path.at(-1))} is not written as a rules file has it`,
-			expected: expectation(issue),
+			expected: expectation(issue, String(path.at(-1))),
 			...(value === undefined || strange !== undefined ? {} : { found: shownValue(value) }),
 			mend:
 				strange !== undefined
@@ -87,12 +87,34 @@ export const reportShape = (
 	return undefined;
 };
 
-const expectation = (issue: z.core.$ZodIssue): string => {
+/** What is due, by the key: the shape alone would say "a string". */
+const DUE: Readonly<Record<string, string>> = {
+	jurisdiction: "a code of lower-case words joined by hyphens, such as us-tx",
+	id: "an id of lower-case letters, digits, dots and hyphens, beginning with the code of the file",
+	limit: "a limit, such as { measure: …, at_least: … }",
+	check: "the name of a check (`casebound list checks`)",
+	requirement: "one sentence in your own words",
+	citation: "the section and its paragraph, in quotes where it has a colon",
+	official_text: "{ text: the whole paragraph, dated: year-month-day }",
+	public_copy: "{ at: address, dated: year-month-day, kind: …, read: which part }",
+	how_known: "{ way: read, of: what was read }",
+	in_force: "{ from: year-month-day or unknown }",
+	rules: "a list of rows",
+};
+
+const expectation = (issue: z.core.$ZodIssue, key: string): string => {
 	if (issue.code === "unrecognized_keys") return "only the keys that the layout of rules files names";
 	if (issue.code === "invalid_value") return `one of: ${issue.values.map(String).join(", ")}`;
-	if (issue.code === "invalid_type") return issue.expected === "object" ? "a block" : `a ${issue.expected}`;
-	if (issue.code === "invalid_format" || issue.code === "invalid_union")
-		return "a date written year-month-day, the word unknown, or an id of lower-case letters, digits, dots and hyphens";
+	const due = DUE[key];
+	if (due !== undefined) return due;
+	if (issue.code === "invalid_type")
+		return ["object", "array", "number", "boolean"].includes(issue.expected)
+			? { object: "a block", array: "a list", number: "a number", boolean: "true or false" }[
+					issue.expected as "object"
+				]
+			: "some text";
+	if (issue.code === "invalid_union" || issue.code === "invalid_format")
+		return "a date written year-month-day, or the word unknown";
 	return "some text";
 };
 

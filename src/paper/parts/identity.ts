@@ -53,15 +53,38 @@ export const identityFacts: Part = (context) => {
 	]);
 };
 
-/** Rule sets that were applied; one named by the well and not known here says so beside its code. */
-const appliedRuleSets = ({ well, judgement, words }: PaperContext): string =>
-	well.site.jurisdictions
-		.map((code) =>
-			judgement.unknownJurisdictions.includes(code)
-				? words.label("phrases.rule_set_unknown").replace("{code}", code)
-				: code,
-		)
-		.join(", ");
+/** Rule sets of law that were applied, each with its source and how far it was compared; one that is not known says so. */
+const appliedRuleSets = ({ well, judgement, words, version }: PaperContext): string => {
+	const { label } = words;
+	const counted = (key: string, n: number): string[] =>
+		n === 0 ? [] : [label(`phrases.${key}`).replace("{n}", String(n))];
+	const known = judgement.ruleSets
+		.filter(({ kind }) => kind !== "practice")
+		.map((set) => {
+			const compared = [
+				...counted("rule_set_certified", set.certified),
+				...counted("rule_set_copy", set.publicCopy),
+				...counted("rule_set_draft", set.draft),
+				...set.byPerson.map(({ by, rules }) =>
+					label("phrases.rule_set_person").replace("{n}", String(rules)).replace("{by}", by),
+				),
+			];
+			const source =
+				set.file === undefined
+					? `${label("phrases.rule_set_shipped")} ${version}`
+					: [set.file, ...(set.version === undefined ? [] : [set.version])].join(", ");
+			return label("phrases.rule_set_applied")
+				.replace("{code}", set.code)
+				.replace("{name}", set.name)
+				.replace("{source}", source)
+				.replace("{rules}", String(set.rules))
+				.replace("{compared}", compared.join(", ") || label("phrases.rule_set_none"));
+		});
+	const unknown = well.site.jurisdictions
+		.filter((code) => judgement.unknownJurisdictions.includes(code))
+		.map((code) => label("phrases.rule_set_unknown").replace("{code}", code));
+	return [...known, ...unknown].join("; ");
+};
 
 /** A caution for each jurisdiction whose rules are not known here. */
 export const unknownRules = ({ judgement, words }: PaperContext): Block[] =>

@@ -3,6 +3,7 @@ import type { Block } from "../../document/blocks.ts";
 import type { LimitCitation } from "../../rules/finding.ts";
 import type { CasingString } from "../../well/well.ts";
 import { cell, type PaperContext, textCell } from "../context.ts";
+import { standingWords } from "../words/not-compared.ts";
 import { named, quantityColumn, row, table, textColumn } from "./part.ts";
 
 /** Checks whose rules speak of cement that does not come back. */
@@ -78,9 +79,7 @@ export const returnsNote = (context: PaperContext, string: CasingString): Block[
 		({ check, subject, verdict }) =>
 			RULES_OF_RETURNS.has(check) && subject === string.id && verdict !== "does not apply",
 	);
-	const { label } = context.words;
-	const standing = (cite: LimitCitation): string =>
-		label(cite.standing === "compared" ? "phrases.compared" : "phrases.not_compared");
+	const standing = (cite: LimitCitation): string => standingWords(cite, context.words);
 	return [
 		{
 			kind: "callout",

@@ -4,7 +4,7 @@ import { type Finding, isOpen } from "../../rules/finding.ts";
 import { worstFirst } from "../../rules/index.ts";
 import { sayParts } from "../../rules/reason.ts";
 import { type PaperContext, readerOf, textCell, toldInlines } from "../context.ts";
-import { notCompared } from "../words/not-compared.ts";
+import { standingWords } from "../words/not-compared.ts";
 import { unknownRules } from "./identity.ts";
 import { type Part, row, table, textColumn, verdictColumn } from "./part.ts";
 
@@ -60,10 +60,7 @@ export const because = (finding: Finding, context: PaperContext): Inline[] => {
 /** Which text, how it was known, and from when it is in force. */
 const standing = ({ cite }: Finding, context: PaperContext): string => {
 	const label = context.words.label;
-	const text =
-		cite.standing === "compared"
-			? `${label("phrases.compared")}, ${label("phrases.text_of")} ${cite.textAsOf}`
-			: notCompared(cite.howKnown, context.words);
+	const text = standingWords(cite, context.words);
 	const date = (iso: string) => (iso === "unknown" ? label("phrases.unknown_date") : iso);
 	return `${text}; ${label("phrases.in_force_from")} ${date(cite.inForceFrom)}`;
 };
