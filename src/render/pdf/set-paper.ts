@@ -1,7 +1,6 @@
 import type { PaperDocument } from "../../document/document.ts";
 import { auditPages } from "./audit.ts";
 import { Paper } from "./components/paper.tsx";
-import { expanded } from "./expand.ts";
 import type { LayoutFinding } from "./findings.ts";
 import type { LaidPage } from "./layout/laid.ts";
 import { layPages } from "./layout/pages.ts";
@@ -19,6 +18,6 @@ export interface SetPaper {
  * @throws RangeError for a number that cannot be printed
  */
 export const setPaper = (document: PaperDocument): SetPaper => {
-	const pages = layPages(expanded(Paper(sceneOf(document))));
+	const pages = layPages(Paper(sceneOf(document)));
 	return { pages, findings: auditPages(pages) };
 };

@@ -1,27 +1,10 @@
-import { isValidElement, type ReactElement, type ReactNode } from "react";
 import { columnWidth, measured, type Unmeasured } from "./arrange.ts";
 import { balanced } from "./divide.ts";
+import { type Element, type ElementProps, elementsIn } from "./elements.ts";
 import { type Edges, framesDown, type Laid, type LaidDrawing, type LaidText, roomAcross } from "./laid.ts";
 import { breakLines } from "./lines.ts";
-import type { FlowProps, Length, WordStyle } from "./vocabulary.ts";
+import type { Length, WordStyle } from "./vocabulary.ts";
 import { inherited, runStyle, type TextState, wordsOf } from "./words.ts";
-
-/** An element of the primitives, expanded: no components are left in it. */
-export interface ElementProps extends FlowProps {
-	readonly style?: WordStyle;
-	readonly children?: ReactNode;
-}
-
-type Element = ReactElement<ElementProps, string>;
-
-const isElement = (node: ReactNode): node is Element => isValidElement(node) && typeof node.type === "string";
-
-export const elementsIn = (children: ReactNode): readonly Element[] =>
-	Array.isArray(children)
-		? children.flat(Number.POSITIVE_INFINITY).filter(isElement)
-		: isElement(children)
-			? [children]
-			: [];
 
 const edges = (top = 0, right = 0, bottom = 0, left = 0): Edges => ({ top, right, bottom, left });
 

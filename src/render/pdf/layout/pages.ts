@@ -1,8 +1,9 @@
 import type { ReactElement } from "react";
 import { withoutOuterSpace } from "./arrange.ts";
 import { divide } from "./divide.ts";
+import { type ElementProps, elementsIn } from "./elements.ts";
 import type { Laid, LaidPage, Placed } from "./laid.ts";
-import { type ElementProps, elementsIn, lay } from "./lay.ts";
+import { lay } from "./lay.ts";
 import type { Sheet } from "./vocabulary.ts";
 import { inherited, type TextState } from "./words.ts";
 
@@ -56,11 +57,12 @@ const atTop = (flow: readonly Laid[]): readonly Laid[] => {
 /**
  * Lays a document out and deals it into pages: each page element begins one, and runs on over as many as it needs.
  *
- * @param root a document element of the primitives, expanded
+ * @param root a document element, or a component that makes one
  */
 export const layPages = (root: ReactElement): readonly LaidPage[] => {
-	const { children } = root.props as ElementProps;
-	const pages = elementsIn(children).flatMap((element): readonly LaidPage[] => {
+	const [document] = elementsIn(root);
+	if (document === undefined) throw new Error("The paper made no document");
+	const pages = elementsIn(document.props.children).flatMap((element): readonly LaidPage[] => {
 		const sheet = sheetOf(element.props as PageProps);
 		const state = inherited(PLAIN, element.props.style ?? {});
 		const across = sheet.width - 2 * sheet.side;

@@ -1,9 +1,10 @@
-import { isValidElement, type ReactNode } from "react";
+import type { ReactNode } from "react";
 import type { Weight } from "../../../measure/faces.ts";
 import { faceFor } from "../../../measure/faces.ts";
 import { typefaceOf } from "../../../measure/typeface.ts";
+import { eachOf } from "./elements.ts";
 import type { RunStyle } from "./laid.ts";
-import type { FlowProps, WordStyle } from "./vocabulary.ts";
+import type { WordStyle } from "./vocabulary.ts";
 
 /** How text is set where nothing else is said; inherited from the page down. */
 export interface TextState {
@@ -62,11 +63,6 @@ export const widthIn = ({ typeface, size }: RunStyle, text: string): number =>
 
 export const partOf = (text: string, style: RunStyle): Part => ({ text, style, width: widthIn(style, text) });
 
-interface TextProps extends FlowProps {
-	readonly style?: WordStyle;
-	readonly children?: ReactNode;
-}
-
 interface Gathering {
 	readonly words: Word[];
 	parts: Part[];
@@ -109,15 +105,16 @@ const gatherText = (text: string, state: TextState, into: Gathering): void => {
 	into.source += text;
 };
 
-const gather = (node: ReactNode, state: TextState, into: Gathering): void => {
-	if (Array.isArray(node)) for (const child of node) gather(child, state, into);
-	else if (typeof node === "string" || typeof node === "number") gatherText(String(node), state, into);
-	else if (isValidElement<TextProps>(node)) {
-		const { style = {}, src, children } = node.props;
+const gather = (node: ReactNode, state: TextState, into: Gathering): void =>
+	eachOf(node, (child) => {
+		if (typeof child === "string") {
+			gatherText(child, state, into);
+			return;
+		}
+		const { style = {}, src, children } = child.props;
 		const inside = inherited(state, style);
 		gather(children, src === undefined ? inside : { ...inside, link: src }, into);
-	}
-};
+	});
 
 /** The words of a text element, and its letters as they were given. */
 export const wordsOf = (

@@ -10,10 +10,10 @@ import {
 import type { PaperDocument } from "../../../document/document.ts";
 import { Paper } from "../components/paper.tsx";
 import { INK } from "../design.ts";
-import { expanded } from "../expand.ts";
 import type { FlowProps, Sheet } from "../layout/vocabulary.ts";
 import { runningMatter } from "../running.ts";
 import { sceneOf } from "../scene.ts";
+import { expanded } from "./expand.ts";
 import { shapeElements } from "./shape-elements.tsx";
 
 interface Props extends FlowProps {

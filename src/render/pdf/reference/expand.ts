@@ -6,9 +6,9 @@ interface Props {
 }
 
 /**
- * Calls our components, which are plain functions, and leaves the engine's own elements alone. Were they called by the
- * renderer instead, an error thrown in one would be swallowed, and a paper of no pages be written. Keys are dropped: a
- * paper is set once, and the renderer would leave out one of two elements of like key.
+ * Calls our components, which are plain functions, and leaves the primitives alone. Were they called by the renderer
+ * instead, an error thrown in one would be swallowed, and a paper of no pages be written. Keys are dropped: a paper is
+ * set once, and the renderer would leave out one of two elements of like key.
  */
 const expand = (node: ReactNode): readonly ReactNode[] => {
 	if (Array.isArray(node)) return node.flatMap(expand);
@@ -21,7 +21,7 @@ const expand = (node: ReactNode): readonly ReactNode[] => {
 	return [createElement(node.type, rest, ...expand(children))];
 };
 
-/** An element tree of the engine's own elements alone. */
+/** An element tree of primitives alone. */
 export const expanded = (element: ReactElement): ReactElement => {
 	const [root] = expand(element);
 	if (!isValidElement(root)) throw new Error("The component made no element");
