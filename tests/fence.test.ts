@@ -132,7 +132,7 @@ const LIBRARIES: Readonly<Record<string, { readonly rooms: readonly string[]; re
 	handlebars: { rooms: ["paper/words"], because: "words are filled in one place" },
 	"mdast-util-from-markdown": { rooms: ["paper/words"], because: "words are parsed in one place" },
 	mdast: { rooms: ["paper/words"], because: "words are parsed in one place" },
-	fontkit: { rooms: ["measure"], because: "one ruler for text" },
+	fontkit: { rooms: ["measure"], because: "one opener of typefaces" },
 	"d3-shape": { rooms: ["drawing"], because: "curves belong to drawings" },
 	"d3-scale": { rooms: ["drawing"], because: "axes belong to drawings" },
 	"simplify-js": {
@@ -157,19 +157,18 @@ const LIBRARIES: Readonly<Record<string, { readonly rooms: readonly string[]; re
 		because: "near names are suggested where faults are told",
 	},
 	"node:fs": {
-		rooms: ["cli", "shipped", "build", "catalog", "paper/words", "measure", "render/pdf"],
+		rooms: ["cli", "shipped", "build", "catalog", "paper/words", "measure"],
 		because: "user files at the door, shipped files through one small door a room",
 	},
 	"node:fs/promises": { rooms: ["cli"], because: "files are touched at the door" },
-	"node:path": { rooms: ["cli", "render/pdf"], because: "paths belong with files" },
+	"node:path": { rooms: ["cli"], because: "paths belong with files" },
 	"node:url": {
-		rooms: ["cli", "shipped", "measure", "render/pdf"],
+		rooms: ["cli", "shipped", "measure"],
 		because: "shipped files are found beside the code",
 	},
 	"node:module": {
-		rooms: ["main", "shipped", "measure", "render/pdf", "cli"],
-		because:
-			"the shipped typeface, the engine's version and built programs are found by name; compiled code is kept",
+		rooms: ["main", "shipped", "measure", "cli"],
+		because: "the shipped typeface and built programs are found by name; compiled code is kept",
 	},
 	"node:crypto": {
 		rooms: ["understand", "cli", "render/pdf"],

@@ -10,13 +10,17 @@ const squash = (text: string): string => text.replace(/[\s\u00ad\u2028\u2029\u20
 /** A word may be parted behind these. */
 const JOINT = /[._/=·\-–—]/u;
 
-/** Words that a line ends inside of, as `letters|after`. */
-const brokenWords = (lines: readonly Line[], source: string): readonly string[] => {
-	const texts = lines.map(lineText);
+/** Words that a line ends inside of, as `letters|`. */
+const brokenWords = (lines: readonly string[], source: string): readonly string[] => {
+	if (lines.length < 2) return [];
 	// A line that ends between words ends in the space that parts them, or where the writer ended it.
-	const inside = texts.slice(0, -1).filter((text) => !/\s$/u.test(text) && !JOINT.test(text.slice(-1)));
+	const inside = lines.slice(0, -1).filter((text) => !/\s$/u.test(text) && !JOINT.test(text.slice(-1)));
 	return inside.filter((text) => !source.includes(`${text}\n`)).map((text) => `${text.slice(-12)}|`);
 };
+
+/** Whether two texts have the same letters in the same order, however they are spaced. */
+const sameLetters = (got: string, wanted: string): boolean =>
+	got === wanted || squash(got) === squash(wanted);
 
 const missingIn = (text: string, { glyphOf }: Line["runs"][number]["style"]["typeface"]): string => {
 	let missing = "";
@@ -67,19 +71,20 @@ export const auditPages = (pages: readonly LaidPage[]): readonly LayoutFinding[]
 		const { lines, source, props, piece, lineHeight, height } = item;
 		const room = roomAcross(item);
 		for (const line of lines) auditLine(line, room, page);
-		for (const word of brokenWords(lines, source))
+		const told = lines.map(lineText);
+		for (const word of brokenWords(told, source))
 			report("broken-word", page, word, "a line ends inside a word");
 		const needed = lines.length * lineHeight;
 		if (needed > height + TOLERANCE)
 			report("squeezed", page, source, `lines ${points(needed)} pt high in ${points(height)} pt`);
-		const got = squash(lines.map(lineText).join(""));
+		const got = told.join("");
 		// Whole texts may recur (a repeated table head) and are judged one by one; pieces of a divided one together.
 		if (piece !== true) {
-			if (got !== squash(source)) report("lost-text", page, source, `set as "${short(got)}"`);
+			if (!sameLetters(got, source)) report("lost-text", page, source, `set as "${short(got)}"`);
 			return;
 		}
 		const pieces = texts.get(props);
-		if (pieces === undefined) texts.set(props, { page, wanted: squash(source), got });
+		if (pieces === undefined) texts.set(props, { page, wanted: source, got });
 		else pieces.got += got;
 	};
 
@@ -110,6 +115,6 @@ export const auditPages = (pages: readonly LaidPage[]): readonly LayoutFinding[]
 	for (const [i, { sheet, children }] of pages.entries())
 		for (const { x, y, item } of children) walk(item, i + 1, sheet, x, y, sheet.height);
 	for (const { page, wanted, got } of texts.values())
-		if (got !== wanted) report("lost-text", page, wanted, `set as "${short(got)}"`);
+		if (!sameLetters(got, wanted)) report("lost-text", page, wanted, `set as "${short(got)}"`);
 	return findings;
 };

@@ -1,10 +1,10 @@
-import type { ReactElement, ReactNode } from "react";
+import type { ReactNode } from "react";
 import type { Inline } from "../../../document/inline.ts";
 import { linkTarget } from "../../print/link-target.ts";
 import { printQuantity } from "../../print/print-text.ts";
 import { INK } from "../design.ts";
 import type { Scene } from "../scene.ts";
-import { Go, type WordStyle, Words } from "./primitives.tsx";
+import { Go, Words } from "./primitives.tsx";
 
 const set = (inline: Inline, scene: Scene, key: number): ReactNode => {
 	switch (inline.kind) {
@@ -41,10 +41,7 @@ const set = (inline: Inline, scene: Scene, key: number): ReactNode => {
 	}
 };
 
-/**
- * Running text as children of a `Words`. Pieces of one style are joined: the engine may break a line, with a hyphen,
- * wherever one string ends and the next begins.
- */
+/** Running text as children of a `Words`. Pieces of one style are joined, for text is kerned and painted a run at a time. */
 export const setInline = (children: readonly Inline[], scene: Scene): ReactNode => {
 	const joined: ReactNode[] = [];
 	for (const [i, inline] of children.entries()) {
@@ -55,14 +52,3 @@ export const setInline = (children: readonly Inline[], scene: Scene): ReactNode 
 	}
 	return joined;
 };
-
-/** A line or paragraph of running text. */
-export const Rich = ({
-	children,
-	scene,
-	style,
-}: {
-	children: readonly Inline[];
-	scene: Scene;
-	style: WordStyle;
-}): ReactElement => <Words style={style}>{setInline(children, scene)}</Words>;
