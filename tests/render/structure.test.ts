@@ -86,6 +86,18 @@ describe("the structure", () => {
 		expect(elementsOf(read.structure, "H4").map((e) => e.text)).toEqual(["What was assumed"]);
 	});
 
+	it("takes the reader of headings down one level at a time, however small a heading is set", async () => {
+		const blocks: readonly Block[] = [
+			{ kind: "heading", level: 3, text: "Small" },
+			{ kind: "heading", level: 2, text: "Large" },
+			{ kind: "heading", level: 3, text: "Under it" },
+		];
+		const { bytes } = await renderPdf({ ...paper, sections: [{ id: "s", title: "Heads", blocks }] });
+		const { structure } = await readPdf(bytes);
+		expect(elementsOf(structure, "H3").map(({ text }) => text)).toEqual(["Small", "Large"]);
+		expect(elementsOf(structure, "H4").map(({ text }) => text)).toEqual(["Under it"]);
+	});
+
 	it("gives the contents as links that name the right pages", () => {
 		const entries = elementsOf(read.structure, "TOCI").map((e) => e.text);
 		expect(entries).toHaveLength(3);

@@ -50,12 +50,17 @@ export const SectionHead = ({
 
 export const Heading = ({
 	block,
+	preceding,
 	scene,
 }: {
 	block: Extract<Block, { kind: "heading" }>;
+	/** What stands before it in the section. */
+	preceding: readonly Block[];
 	scene: Scene;
 }): ReactElement => {
 	const { design } = scene;
+	// A reader of structure is taken down one level at a time, whatever a heading looks like.
+	const under = preceding.some((before) => before.kind === "heading" && before.level === 2);
 	const size = block.level === 2 ? design.h3 : design.h4;
 	return (
 		<>
@@ -63,7 +68,7 @@ export const Heading = ({
 			<Words
 				{...(block.id === undefined ? {} : { id: block.id })}
 				tag={{
-					role: block.level === 2 ? "H3" : "H4",
+					role: block.level === 2 || !under ? "H3" : "H4",
 					...inSection(scene),
 					...(block.level === 2 ? { outline: { title: block.text, level: 2 as const } } : {}),
 				}}

@@ -14,10 +14,15 @@ import { SignIn } from "./sign-in.tsx";
 import { Table } from "./table.tsx";
 import { TitleBlock } from "./title-block.tsx";
 
-const setBlock = (block: Block, following: readonly Block[], scene: Scene): ReactElement => {
+const setBlock = (
+	block: Block,
+	preceding: readonly Block[],
+	following: readonly Block[],
+	scene: Scene,
+): ReactElement => {
 	switch (block.kind) {
 		case "heading":
-			return <Heading block={block} scene={scene} />;
+			return <Heading block={block} preceding={preceding} scene={scene} />;
 		case "paragraph":
 			return <Paragraph block={block} following={following} scene={scene} />;
 		case "list":
@@ -44,8 +49,11 @@ const setBlock = (block: Block, following: readonly Block[], scene: Scene): Reac
 };
 
 const setBlocks = (blocks: readonly Block[], scene: Scene): ReactNode =>
-	// biome-ignore lint/suspicious/noArrayIndexKey: a paper is set once, in this order
-	blocks.map((block, i) => <Fragment key={i}>{setBlock(block, blocks.slice(i + 1), scene)}</Fragment>);
+	blocks.map((block, i) => {
+		const [preceding, following] = [blocks.slice(0, i), blocks.slice(i + 1)];
+		// biome-ignore lint/suspicious/noArrayIndexKey: a paper is set once, in this order
+		return <Fragment key={i}>{setBlock(block, preceding, following, scene)}</Fragment>;
+	});
 
 /** Runs of sections that share pages: each run begins on a new one. */
 const runs = (sections: readonly Section[]): readonly (readonly Section[])[] =>
