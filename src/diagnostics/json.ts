@@ -45,7 +45,8 @@ export const diagnosticsToJson = (
 	sources: Sources,
 	reader: Reader = ENGLISH_READER,
 ): DiagnosticJson[] => {
-	const told = (said: Said): string => tellSaid(said, reader);
+	// A program compares and copies what it is told: ordinary blanks.
+	const told = (said: Said): string => tellSaid(said, reader).replaceAll("\u00a0", " ");
 	return inOrder(diagnostics, sources).map(
 		({ code, severity, at, what, expected, found, why, mend, related, source }) => ({
 			code,

@@ -112,20 +112,25 @@ const printOne = (diagnostic: Diagnostic, sources: Sources, { width, paint, read
 		said === undefined ? [] : labelled(LABELS[label][reader.language], tellSaid(said, reader), width, paint);
 	const crumbs = at.path.length === 0 ? "" : `${visible(trail(diagnostic, sources, reader))}: `;
 	const underlined = location.line?.text.slice(location.line.from, location.line.to);
-	return [
-		`${paint("strong", visible(showLocation(location)))}  ${paint(severity, severity)}  ${code}`,
-		...wrap(crumbs + visible(clipped(tellSaid(what, reader))), width - 2).map((text) => `  ${text}`),
-		...frame(location, width, severity, paint),
-		...line("expected", expected),
-		...line("found", found === undefined || tellSaid(found, reader) === underlined ? undefined : found),
-		...line("why", why),
-		...line("mend", mend),
-		...related.flatMap((place) =>
-			line("see", `${showLocation(locateStart(place.at, sources))}  ${tellSaid(place.label, reader)}`),
-		),
-		...line("source", source),
-		...line("more", `casebound explain ${code}`),
-	].join("\n");
+	return (
+		[
+			`${paint("strong", visible(showLocation(location)))}  ${paint(severity, severity)}  ${code}`,
+			...wrap(crumbs + visible(clipped(tellSaid(what, reader))), width - 2).map((text) => `  ${text}`),
+			...frame(location, width, severity, paint),
+			...line("expected", expected),
+			...line("found", found === undefined || tellSaid(found, reader) === underlined ? undefined : found),
+			...line("why", why),
+			...line("mend", mend),
+			...related.flatMap((place) =>
+				line("see", `${showLocation(locateStart(place.at, sources))}  ${tellSaid(place.label, reader)}`),
+			),
+			...line("source", source),
+			...line("more", `casebound explain ${code}`),
+		]
+			.join("\n")
+			// The lines are broken; what a reader copies into a definition is to hold ordinary blanks.
+			.replaceAll("\u00a0", " ")
+	);
 };
 
 /** By file in the order of the sources, then by place; faults of a whole file come first. */

@@ -1,8 +1,10 @@
 import type { Known } from "../cite/known.ts";
 import type { Path } from "../diagnostics/path.ts";
+import { message } from "../messages/message.ts";
 import { placeOfDepth } from "./check-stages.ts";
-import { asWritten, type Desk, fault, placeOf, SAME_DEPTH } from "./desk.ts";
+import { type Desk, fault, placeOf, SAME_DEPTH } from "./desk.ts";
 import type { FoundString } from "./resolve-strings.ts";
+import { asWritten, measured } from "./said.ts";
 import type { Datum, Slurry } from "./well.ts";
 
 interface Placed {
@@ -33,11 +35,16 @@ export const checkCementColumns = (
 		const upsideDown = own.filter(({ slurry }) => slurry.bottom.value <= slurry.top.value);
 		for (const { slurry, at } of upsideDown)
 			fault(desk, "well/top-below-bottom", [...at, "to"], {
-				what: `the ${slurry.role} slurry of the ${found.string.id} string ends at or above its top`,
-				expected: `deeper than ${asWritten(slurry.top, "ft")}`,
-				found: asWritten(slurry.bottom, "ft"),
-				mend: "exchange the two depths, or correct one",
-				related: [{ at: placeOfDepth(slurry.top, [...at, "from"]), label: "its top" }],
+				what: message("well/top-below-bottom.slurry-string-ends-at-or", {
+					role: slurry.role,
+					string: found.string.id,
+				}),
+				expected: message("well/top-below-bottom.expected", { top: asWritten(slurry.top) }),
+				found: asWritten(slurry.bottom),
+				mend: message("well/top-below-bottom.mend"),
+				related: [
+					{ at: placeOfDepth(slurry.top, [...at, "from"]), label: message("well/top-below-bottom.its-top") },
+				],
 			});
 		if (upsideDown.length > 0 || astray.has(found.string.id)) continue;
 		const column = [...placed].sort((a, b) => a.slurry.top.value - b.slurry.top.value);
@@ -57,10 +64,13 @@ const checkStageTool = (
 	const collar = string.shoe.value - (string.shoeTrack?.value ?? 0);
 	if (tool.value <= string.top.value || tool.value >= collar) {
 		fault(desk, "well/stage-tool", place, {
-			what: `the stage tool of the ${string.id} string is not in the string`,
-			expected: `between ${asWritten(string.top, "ft")} and the float collar at ${Number(collar.toFixed(1))} ft`,
-			found: asWritten(tool, "ft"),
-			mend: "correct the depth of the tool",
+			what: message("well/stage-tool.what", { string: string.id }),
+			expected: message("well/stage-tool.expected", {
+				top: asWritten(string.top),
+				collar: measured("measured-depth", collar, tool.value),
+			}),
+			found: asWritten(tool),
+			mend: message("well/stage-tool.mend"),
 		});
 		return false;
 	}
@@ -70,26 +80,32 @@ const checkStageTool = (
 	);
 	if (across !== undefined) {
 		fault(desk, "well/stage-tool", placeOf(across.slurry.bottom, [...across.at, "to"]), {
-			what: `the ${across.slurry.role} slurry of the ${string.id} string reaches across the stage tool`,
-			expected: `a slurry that begins at the tool, ${asWritten(tool, "ft")}, or ends at it or below`,
-			found: asWritten(across.slurry.bottom, "ft"),
-			mend: "part the slurry at the tool, or correct its depths",
-			related: [{ at: place, label: "the stage tool" }],
+			what: message("well/stage-tool.slurry-string-reaches-across-stage", {
+				role: across.slurry.role,
+				string: string.id,
+			}),
+			expected: message("well/stage-tool.slurry-that-begins-at-tool", { tool: asWritten(tool) }),
+			found: asWritten(across.slurry.bottom),
+			mend: message("well/stage-tool.part-slurry-at-tool-or"),
+			related: [{ at: place, label: message("well/stage-tool.label") }],
 		});
 		return false;
 	}
 	const second = column.filter(({ slurry }) => slurry.bottom.value <= tool.value + SAME_DEPTH).at(-1);
 	if (second !== undefined && second.slurry.bottom.value >= tool.value - SAME_DEPTH) return true;
 	fault(desk, "well/stage-tool", place, {
-		what: `no slurry of the ${string.id} string begins at its stage tool`,
-		expected: "a second stage that begins at the tool and goes up from it",
-		found: asWritten(tool, "ft"),
-		mend: "add the slurry of the second stage, or correct the depth of the tool",
+		what: message("well/stage-tool.no-slurry-string-begins-at", { string: string.id }),
+		expected: message("well/stage-tool.second-stage-that-begins-at"),
+		found: asWritten(tool),
+		mend: message("well/stage-tool.add-slurry-second-stage-or"),
 		...(second === undefined
 			? {}
 			: {
 					related: [
-						{ at: placeOf(second.slurry.bottom, [...second.at, "to"]), label: "the nearest begins here" },
+						{
+							at: placeOf(second.slurry.bottom, [...second.at, "to"]),
+							label: message("well/stage-tool.nearest-begins-here"),
+						},
 					],
 				}),
 	});
@@ -111,14 +127,26 @@ const checkColumn = ({ string }: FoundString, column: readonly Placed[], datum: 
 			gap ? "well/slurry-gap" : "well/slurry-overlap",
 			placeOf(lower.slurry.top, [...lower.at, "from"]),
 			{
-				what: `the ${upper.slurry.role} and ${lower.slurry.role} slurries of the ${string.id} string ${gap ? "leave a gap of" : "overlap by"} ${Number(Math.abs(step).toFixed(1))} ft`,
-				expected: `a slurry that ends at ${asWritten(upper.slurry.bottom, "ft")}`,
-				found: asWritten(lower.slurry.top, "ft"),
-				mend: "let the two meet at one depth",
+				what: gap
+					? message("well/slurry-meeting.what", {
+							role: upper.slurry.role,
+							role2: lower.slurry.role,
+							string: string.id,
+							step: measured("length", step),
+						})
+					: message("well/slurry-meeting.and-slurries-string-overlap-by", {
+							role: upper.slurry.role,
+							role2: lower.slurry.role,
+							string: string.id,
+							step: measured("length", -step),
+						}),
+				expected: message("well/slurry-meeting.expected", { bottom: asWritten(upper.slurry.bottom) }),
+				found: asWritten(lower.slurry.top),
+				mend: message("well/slurry-meeting.mend"),
 				related: [
 					{
 						at: placeOf(upper.slurry.bottom, [...upper.at, "to"]),
-						label: `the ${upper.slurry.role} slurry begins here`,
+						label: message("well/slurry-meeting.label", { role: upper.slurry.role }),
 					},
 				],
 			},
@@ -127,25 +155,33 @@ const checkColumn = ({ string }: FoundString, column: readonly Placed[], datum: 
 	const lowest = column.at(-1);
 	if (joined && lowest !== undefined && Math.abs(lowest.slurry.bottom.value - string.shoe.value) > SAME_DEPTH)
 		fault(desk, "well/slurry-bottom", placeOf(lowest.slurry.bottom, [...lowest.at, "to"]), {
-			what: `the cement column of the ${string.id} string does not begin at its shoe`,
-			expected: asWritten(string.plannedShoe ?? string.shoe, "ft"),
-			found: asWritten(lowest.slurry.bottom, "ft"),
-			mend: "let the deepest slurry begin at the shoe",
-			related: [{ at: placeOf(string.plannedShoe ?? string.shoe, []), label: "the shoe" }],
+			what: message("well/slurry-bottom.what", { string: string.id }),
+			expected: asWritten(string.plannedShoe ?? string.shoe),
+			found: asWritten(lowest.slurry.bottom),
+			mend: message("well/slurry-bottom.mend"),
+			related: [
+				{ at: placeOf(string.plannedShoe ?? string.shoe, []), label: message("well/slurry-bottom.label") },
+			],
 		});
 	const [highest] = column;
 	const ceiling = string.kind === "casing" ? datum.groundLevel : string.top;
 	if (highest !== undefined && highest.slurry.top.value < ceiling.value - SAME_DEPTH)
 		fault(desk, "well/slurry-top", placeOf(highest.slurry.top, [...highest.at, "from"]), {
-			what: `the ${highest.slurry.role} slurry of the ${string.id} string ends above ${string.kind === "casing" ? "ground level" : "the top of the string"}`,
+			what:
+				string.kind === "casing"
+					? message("well/slurry-top.what", { role: highest.slurry.role, string: string.id })
+					: message("well/slurry-top.slurry-string-ends-above-top", {
+							role: highest.slurry.role,
+							string: string.id,
+						}),
 			expected:
 				string.kind === "casing"
-					? "`surface`, or a depth below ground level"
-					: `at least ${asWritten(ceiling, "ft")}`,
-			found: asWritten(highest.slurry.top, "ft"),
+					? message("well/slurry-top.expected")
+					: message("well/slurry-top.at-least", { ceiling: asWritten(ceiling) }),
+			found: asWritten(highest.slurry.top),
 			mend:
 				string.kind === "casing"
-					? "write `surface` for cement that comes to ground level"
-					: "end the column at the top of the string; what is pumped beyond it belongs in the excess",
+					? message("well/slurry-top.mend")
+					: message("well/slurry-top.end-column-at-top-string"),
 		});
 };

@@ -1,7 +1,9 @@
 import { isKnown, type Known } from "../cite/known.ts";
 import type { Definition } from "../definition/definition.ts";
 import { type Path, pathKey } from "../diagnostics/path.ts";
-import { asWritten, type Desk, fault, placeOf, SAME_DEPTH, spokenOf } from "./desk.ts";
+import { message } from "../messages/message.ts";
+import { type Desk, fault, placeOf, SAME_DEPTH, spokenOf } from "./desk.ts";
+import { asWritten } from "./said.ts";
 
 /**
  * Depths that are no depths of this well's hole: of neighbors and old wells, and of rock that the geologist describes
@@ -32,12 +34,12 @@ export const checkDepths = (definition: Definition, desk: Desk): void => {
 		const vertical = depth.dimension === "true-vertical-depth";
 		fault(desk, "well/beyond-total-depth", placeOf(depth, at), {
 			what: vertical
-				? "a true vertical depth greater than the well is long"
-				: "a depth below the bottom of the deepest hole",
-			expected: `at most ${asWritten(bottom, "ft")}`,
-			found: asWritten(depth, "ft"),
-			mend: "correct the depth or its unit, or the depth that the hole is drilled to",
-			related: [{ at: placeOf(bottom, ["holes"]), label: "bottom of the deepest hole" }],
+				? message("well/beyond-total-depth.what")
+				: message("well/beyond-total-depth.depth-below-bottom-deepest-hole"),
+			expected: message("well/beyond-total-depth.expected", { bottom: asWritten(bottom) }),
+			found: asWritten(depth),
+			mend: message("well/beyond-total-depth.mend"),
+			related: [{ at: placeOf(bottom, ["holes"]), label: message("well/beyond-total-depth.label") }],
 		});
 	}
 };

@@ -1,7 +1,9 @@
 import type { Known } from "../cite/known.ts";
 import type { Path } from "../diagnostics/path.ts";
+import { message } from "../messages/message.ts";
 import { placeOfDepth } from "./check-stages.ts";
 import { type Desk, fault, placeOf, SAME_DEPTH } from "./desk.ts";
+import { measured } from "./said.ts";
 import type { Stimulation, Trajectory } from "./well.ts";
 
 const AT: Path = ["stimulation", "stages"];
@@ -22,10 +24,20 @@ export const checkLanding = ({ stages }: Stimulation, { plan, survey }: Trajecto
 	if (first === undefined) return;
 	const last = above.at(-1);
 	fault(desk, "well/stage-above-landing", placeOfDepth(opening(first), AT), {
-		what: `${above.length === 1 ? `stage ${first.number} is` : `stages ${first.number} to ${last?.number} are`} opened above the landing of the planned path`,
-		expected: `openings below ${Number(landing.toFixed(0))} ft, where the path is landed`,
-		found: `${Number(opening(first).value.toFixed(1))} ft`,
-		mend: "fewer or shorter stages, or correct the bottom of the first; leave it if it is meant",
-		related: [{ at: placeOf(plan.kickoff, ["trajectory", "plan"]), label: "the planned path" }],
+		what:
+			above.length === 1
+				? message("well/stage-above-landing.what", { number: String(first.number) })
+				: message("well/stage-above-landing.stages-to-are-opened-above", {
+						number: String(first.number),
+						number2: String(last?.number),
+					}),
+		expected: message("well/stage-above-landing.expected", {
+			landing: measured("measured-depth", landing, opening(first).value),
+		}),
+		found: measured("measured-depth", opening(first).value, landing),
+		mend: message("well/stage-above-landing.mend"),
+		related: [
+			{ at: placeOf(plan.kickoff, ["trajectory", "plan"]), label: message("well/stage-above-landing.label") },
+		],
 	});
 };

@@ -1,5 +1,7 @@
-import { asWritten, type Desk, fault, placeOf, SAME_DEPTH } from "./desk.ts";
+import { message } from "../messages/message.ts";
+import { type Desk, fault, placeOf, SAME_DEPTH } from "./desk.ts";
 import type { FoundString } from "./resolve-strings.ts";
+import { asWritten, measured } from "./said.ts";
 
 const widest = ({ string }: FoundString): number =>
 	Math.max(...string.sections.map(({ outsideDiameter }) => outsideDiameter.value));
@@ -23,10 +25,10 @@ export const checkNesting = (
 			if (string.kind !== "casing") {
 				loose.add(string.id);
 				fault(desk, "well/liner-top", placeOf(string.top, [...at, "pipe", 0, "from"]), {
-					what: `the ${string.id} string does not come to the surface, and there is no string before it to hang in`,
-					expected: "`surface` of the outermost string; of a liner, a string that it hangs in",
-					found: asWritten(string.top, "ft"),
-					mend: "write `from: surface`, or list the strings from the outermost inward",
+					what: message("well/liner-top.what", { string: string.id }),
+					expected: message("well/liner-top.expected"),
+					found: asWritten(string.top),
+					mend: message("well/liner-top.mend"),
 				});
 			}
 			continue;
@@ -57,24 +59,35 @@ const tellLoose = (
 	const [first] = string.sections;
 	const [firstBefore] = before.string.sections;
 	if (first === undefined || firstBefore === undefined) return;
-	const [mine, other, key, unit] =
+	const [mine, other, key] =
 		lacks === "narrower"
-			? ([first.outsideDiameter, firstBefore.outsideDiameter, "od", "in"] as const)
-			: ([string.shoe, before.string.shoe, "to", "ft"] as const);
+			? ([first.outsideDiameter, firstBefore.outsideDiameter, "od"] as const)
+			: ([string.shoe, before.string.shoe, "to"] as const);
 	const placed = (value: typeof mine, found: { readonly at: FoundString["at"] }) =>
 		placeOf(value, [...found.at, "pipe", 0, key]);
 	fault(desk, "well/strings-nest", placed(mine, { at }), {
-		what: `the ${string.id} string is not ${lacks} than the ${before.string.id} string before it`,
+		what:
+			lacks === "narrower"
+				? message("well/strings-nest.what", { string: string.id, string2: before.string.id })
+				: message("well/strings-nest.string-is-not-deeper-than", {
+						string: string.id,
+						string2: before.string.id,
+					}),
 		expected:
 			lacks === "narrower"
-				? `less than ${asWritten(other, unit)}`
-				: `deeper than the shoe of the ${before.string.id} string at ${asWritten(other, unit)}`,
-		found: asWritten(mine, unit),
+				? message("well/strings-nest.expected", { other: asWritten(other) })
+				: message("well/strings-nest.deeper-than-shoe-string-at", {
+						string: before.string.id,
+						other: asWritten(other),
+					}),
+		found: asWritten(mine),
 		mend:
 			lacks === "deeper" && before.string.kind === "liner" && string.kind === "casing"
-				? "write `kind: tieback` if it joins that liner, or correct the depth"
-				: "list the strings from the outermost inward, or correct the value",
-		related: [{ at: placed(other, before), label: `the ${before.string.id} string` }],
+				? message("well/strings-nest.mend")
+				: message("well/strings-nest.list-strings-from-outermost-inward"),
+		related: [
+			{ at: placed(other, before), label: message("well/strings-nest.label", { string: before.string.id }) },
+		],
 	});
 };
 
@@ -98,18 +111,27 @@ const checkTieback = (
 	fault(desk, "well/tieback-join", place, {
 		what:
 			liner === undefined
-				? `the ${string.id} string is a tieback, and the string before it is no liner`
-				: `the ${string.id} tieback does not end in the top of the ${liner.id} liner`,
+				? message("well/tieback-join.what", { string: string.id })
+				: message("well/tieback-join.tieback-does-not-end-in", { string: string.id, liner: liner.id }),
 		expected:
 			liner === undefined
-				? "the liner that it joins, listed before it"
-				: `at the liner's top, ${asWritten(liner.top, "ft")}, or at most ${LONGEST_STEM} ft below`,
-		...(liner === undefined ? {} : { found: asWritten(string.shoe, "ft") }),
-		mend: liner === undefined ? "list it after its liner, or correct its kind" : "correct the depth",
+				? message("well/tieback-join.expected")
+				: message("well/tieback-join.at-liners-top-or-at", {
+						top: asWritten(liner.top),
+						longestStem: measured("length", LONGEST_STEM),
+					}),
+		...(liner === undefined ? {} : { found: asWritten(string.shoe) }),
+		mend:
+			liner === undefined ? message("well/tieback-join.mend") : message("well/tieback-join.correct-depth"),
 		...(liner === undefined
 			? {}
 			: {
-					related: [{ at: placeOf(liner.top, [...before.at, "pipe", 0, "from"]), label: "top of the liner" }],
+					related: [
+						{
+							at: placeOf(liner.top, [...before.at, "pipe", 0, "from"]),
+							label: message("well/tieback-join.label"),
+						},
+					],
 				}),
 	});
 };
@@ -119,14 +141,17 @@ const checkLap = ({ string, at }: FoundString, before: FoundString, desk: Desk, 
 	if (top.value < before.string.shoe.value && top.value >= before.string.top.value) return;
 	loose.add(string.id);
 	fault(desk, "well/liner-top", placeOf(top, [...at, "pipe", 0, "from"]), {
-		what: `the top of the ${string.id} liner is not inside the ${before.string.id} string`,
-		expected: `between ${asWritten(before.string.top, "ft")} and the shoe at ${asWritten(before.string.shoe, "ft")}`,
-		found: asWritten(top, "ft"),
-		mend: "hang the liner inside the string before it",
+		what: message("well/liner-top.top-liner-is-not-inside", { string: string.id, string2: before.string.id }),
+		expected: message("well/liner-top.between-and-shoe-at", {
+			top: asWritten(before.string.top),
+			shoe: asWritten(before.string.shoe),
+		}),
+		found: asWritten(top),
+		mend: message("well/liner-top.hang-liner-inside-string-before"),
 		related: [
 			{
 				at: placeOf(before.string.shoe, [...before.at, "pipe"]),
-				label: `shoe of the ${before.string.id} string`,
+				label: message("well/liner-top.label", { string: before.string.id }),
 			},
 		],
 	});

@@ -1,6 +1,8 @@
-import { asWritten, type Desk, fault, placeOf } from "./desk.ts";
+import { type Message, message, type Said } from "../messages/message.ts";
+import { type Desk, fault, placeOf } from "./desk.ts";
 import type { FoundSection } from "./resolve-pipe.ts";
 import type { FoundString } from "./resolve-strings.ts";
+import { asWritten, measured } from "./said.ts";
 import type { Hole } from "./well.ts";
 
 /** Figures are of three decimals; less is no difference [in]. */
@@ -10,7 +12,7 @@ export const SAME_DIAMETER = 0.0005;
 export const passing = ({ section }: FoundSection): number =>
 	Math.max(section.outsideDiameter.value, section.couplingDiameter?.value ?? 0);
 
-export const inches = (value: number): string => `${Number(value.toFixed(3))} in`;
+export const inches = (value: number): Message => measured("diameter", value);
 
 /** Pipe passes the drift of every string it is run through and fits its hole; bits pass the strings they drill out of. */
 export const checkPassage = (
@@ -53,16 +55,24 @@ const checkThrough = (inner: FoundString, outer: FoundString, desk: Desk): boole
 				continue;
 			const coupled = width > run.section.outsideDiameter.value;
 			fault(desk, "well/pipe-passage", placeOf(run.section.outsideDiameter, [...run.at, "od"]), {
-				what: `the ${coupled ? "coupling" : "pipe"} of the ${inner.string.id} string, ${inches(width)}, is wider than the drift of the ${outer.string.id} string`,
-				expected: `at most ${inches(drift.value)}`,
+				what: coupled
+					? message("well/pipe-passage.what", {
+							string: inner.string.id,
+							width: inches(width),
+							string2: outer.string.id,
+						})
+					: message("well/pipe-passage.pipe-string-is-wider-than", {
+							string: inner.string.id,
+							width: inches(width),
+							string2: outer.string.id,
+						}),
+				expected: message("well/pipe-passage.expected", { drift: inches(drift.value) }),
 				found: inches(width),
-				mend:
-					alternate(wall, width, outer.string.id) ??
-					"choose smaller or flush pipe inside, or lighter pipe outside",
+				mend: alternate(wall, width, outer.string.id) ?? message("well/pipe-passage.mend"),
 				related: [
 					{
 						at: placeOf(wall.section.outsideDiameter, [...wall.at, "od"]),
-						label: `drift ${inches(drift.value)}`,
+						label: message("well/pipe-passage.label", { drift: inches(drift.value) }),
 					},
 				],
 				source: "api-5ct",
@@ -73,11 +83,20 @@ const checkThrough = (inner: FoundString, outer: FoundString, desk: Desk): boole
 };
 
 /** The catalogue's larger drift, where it would let the width pass. */
-const alternate = ({ row, section }: FoundSection, width: number, id: string): string | undefined => {
+const alternate = ({ row, section }: FoundSection, width: number, id: string): Said | undefined => {
 	const drift = row?.alternateDrift;
-	if (drift === undefined || section.drift.from.kind === "definition" || width > drift.value + SAME_DIAMETER)
+	if (
+		row === undefined ||
+		drift === undefined ||
+		section.drift.from.kind === "definition" ||
+		width > drift.value + SAME_DIAMETER
+	)
 		return undefined;
-	return `order the ${row?.id} of the ${id} string drifted to ${inches(drift.value)}, its alternate drift, and state \`drift: ${inches(drift.value)}\``;
+	return message("well/pipe-passage.alternate-drift", {
+		row: row.id,
+		id,
+		drift: inches(drift.value),
+	});
 };
 
 const checkInHole = (found: FoundString, desk: Desk): void => {
@@ -87,11 +106,19 @@ const checkInHole = (found: FoundString, desk: Desk): void => {
 		if (run.section.bottom.value <= hole.top.value || width < hole.diameter.value - SAME_DIAMETER) continue;
 		const coupled = width > run.section.outsideDiameter.value;
 		fault(desk, "well/pipe-hole", placeOf(run.section.outsideDiameter, [...run.at, "od"]), {
-			what: `the ${coupled ? "coupling" : "pipe"} of the ${found.string.id} string, ${inches(width)}, does not fit the ${hole.id} hole`,
-			expected: `less than ${asWritten(hole.diameter, "in")}`,
+			what: coupled
+				? message("well/pipe-hole.what", { string: found.string.id, width: inches(width), hole: hole.id })
+				: message("well/pipe-hole.pipe-string-does-not-fit", {
+						string: found.string.id,
+						width: inches(width),
+						hole: hole.id,
+					}),
+			expected: message("well/pipe-hole.expected", { diameter: asWritten(hole.diameter) }),
 			found: inches(width),
-			mend: "drill a wider hole, or run smaller pipe",
-			related: [{ at: placeOf(hole.diameter, ["holes"]), label: `the ${hole.id} hole` }],
+			mend: message("well/pipe-hole.mend"),
+			related: [
+				{ at: placeOf(hole.diameter, ["holes"]), label: message("well/pipe-hole.label", { hole: hole.id }) },
+			],
 		});
 		return;
 	}
@@ -116,16 +143,14 @@ const checkBit = (
 		"well/bit-drift",
 		placeOf(hole.diameter, ["holes", holes.findIndex(({ id }) => id === hole.id), "diameter"]),
 		{
-			what: `the bit of the ${hole.id} hole is wider than the drift of the ${outer.string.id} string`,
-			expected: `at most ${inches(drift.value)}`,
-			found: asWritten(hole.diameter, "in"),
-			mend:
-				alternate(wall, hole.diameter.value, outer.string.id) ??
-				"choose a smaller bit or lighter pipe, or plan to open the hole",
+			what: message("well/bit-drift.what", { hole: hole.id, string: outer.string.id }),
+			expected: message("well/pipe-passage.expected", { drift: inches(drift.value) }),
+			found: asWritten(hole.diameter),
+			mend: alternate(wall, hole.diameter.value, outer.string.id) ?? message("well/bit-drift.mend"),
 			related: [
 				{
 					at: placeOf(wall.section.outsideDiameter, [...wall.at, "od"]),
-					label: `drift ${inches(drift.value)}`,
+					label: message("well/pipe-passage.label", { drift: inches(drift.value) }),
 				},
 			],
 			source: "api-5ct",

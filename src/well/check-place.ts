@@ -2,13 +2,15 @@ import type { StateRow } from "../catalog/state-table.ts";
 import type { Known } from "../cite/known.ts";
 import type { Definition } from "../definition/definition.ts";
 import type { Path } from "../diagnostics/path.ts";
-import { asWritten, type Desk, fault, placeOf } from "./desk.ts";
+import { message, type Said } from "../messages/message.ts";
+import { type Desk, fault, placeOf } from "./desk.ts";
+import { asWritten, listOf, measured } from "./said.ts";
 
 interface Position {
 	readonly latitude: Known<"angle">;
 	readonly longitude: Known<"angle">;
 	/** `the wellhead`, `Windmill well` */
-	readonly called: string;
+	readonly called: Said;
 }
 
 /** A wellhead may lie on the line; neighbors and old wells across it [deg]. */
@@ -23,7 +25,10 @@ export const checkPlace = ({ well, site, safety }: Definition, desk: Desk): void
 	if (named.length > 0 && well.api_number !== undefined) checkApiState(well.api_number, named, desk);
 	const byNumber = desk.catalog.states.filter(({ api }) => well.api_number?.startsWith(api));
 	const states = named.length > 0 ? named : byNumber;
-	const wellhead = site.surface_location && { ...site.surface_location, called: "the wellhead" };
+	const wellhead: Position | undefined = site.surface_location && {
+		...site.surface_location,
+		called: message("well/the-wellhead"),
+	};
 	if (wellhead !== undefined && !liesNear(wellhead, states, AT_THE_LINE)) {
 		outsideState(wellhead, states, AT_THE_LINE, desk);
 		return;
@@ -35,7 +40,7 @@ export const checkPlace = ({ well, site, safety }: Definition, desk: Desk): void
 	);
 	for (const place of landing === undefined
 		? others
-		: [...others, { ...landing, called: "the landing site" }])
+		: [...others, { ...landing, called: message("well/the-landing-site") }])
 		if (!liesNear(place, states, ACROSS_THE_LINE)) outsideState(place, states, ACROSS_THE_LINE, desk);
 		else if (wellhead !== undefined) checkNear(place, wellhead, desk);
 };
@@ -46,11 +51,19 @@ const checkApiState = (number: string, named: readonly StateRow[], desk: Desk): 
 	const other = desk.catalog.states.find(({ api }) => api === written);
 	const at: Path = ["well", "api_number"];
 	fault(desk, "well/api-state", at, {
-		what: `the API number begins with ${written}, ${other === undefined ? "which is no state known here" : `the code of ${other.name}`}`,
-		expected: named.map(({ api, name }) => `${api} for ${name}`).join(", or "),
+		what:
+			other === undefined
+				? message("well/api-state.what", { written })
+				: message("well/api-state.api-number-begins-with-code", { written, other: other.name }),
+		expected: message("well/any-of", {
+			choices: {
+				list: named.map(({ api, name }) => message("well/api-state.for", { number: api, state: name })),
+				joined: "or",
+			},
+		}),
 		found: number,
-		mend: "correct the number, or the jurisdictions",
-		related: [{ at: { path: ["site", "jurisdictions"] }, label: "the jurisdictions named" }],
+		mend: message("well/api-state.mend"),
+		related: [{ at: { path: ["site", "jurisdictions"] }, label: message("well/api-state.label") }],
 	});
 };
 
@@ -72,20 +85,27 @@ const outsideState = (place: Position, states: readonly StateRow[], margin: numb
 	const [lat, lon] = [latitude.value, longitude.value];
 	const latitudeFits = states.some(({ south, north }) => lat >= south - margin && lat <= north + margin);
 	const value = latitudeFits ? longitude : latitude;
-	const mend = within(lat, -lon)
-		? `write \`${-lon}\`: longitudes west of Greenwich are negative`
+	const mend: Said = within(lat, -lon)
+		? message("well/coordinates-astray.sign", { lon: String(-lon) })
 		: within(lon, lat)
-			? "exchange latitude and longitude"
-			: "correct the coordinates, or the jurisdictions; leave both if the place is really there";
+			? message("well/coordinates-astray.exchanged")
+			: message("well/coordinates-astray.correct");
 	fault(desk, "well/coordinates-astray", placeOf(value, ["site", "surface_location"]), {
-		what: `${called} lies outside ${states.map(({ name }) => name).join(" and ")}`,
-		expected: states
-			.map(
-				({ name, south, north, west, east }) =>
-					`${name} lies between ${south} and ${north} north, ${west} and ${east} east`,
-			)
-			.join("; "),
-		found: asWritten(value, "deg"),
+		what: message("well/coordinates-astray.what", { called, states: listOf(states.map(({ name }) => name)) }),
+		expected: message("well/any-of", {
+			choices: listOf(
+				states.map(({ name, south, north, west, east }) =>
+					message("well/coordinates-astray.box", {
+						name,
+						south: String(south),
+						north: String(north),
+						west: String(west),
+						east: String(east),
+					}),
+				),
+			),
+		}),
+		found: asWritten(value),
 		mend,
 		source: "census-boundaries",
 	});
@@ -99,10 +119,18 @@ const checkNear = (place: Position, wellhead: Position, desk: Desk): void => {
 	if (value === undefined) return;
 	const { written, own } = value;
 	fault(desk, "well/coordinates-astray", placeOf(written, ["site", "neighbors"]), {
-		what: `${place.called} lies ${Math.abs(written.value - own.value).toFixed(2)} degrees from the wellhead, too far to bear on the well`,
-		expected: `within 0.08 degrees of ${asWritten(own, "deg")}`,
-		found: asWritten(written, "deg"),
-		mend: "correct the figure, or take the place out",
-		related: [{ at: placeOf(own, ["site", "surface_location"]), label: "the wellhead" }],
+		what: message("well/coordinates-astray.lies-from-wellhead-too-far", {
+			called: place.called,
+			abs: measured("angle", Math.abs(written.value - own.value)),
+		}),
+		expected: message("well/coordinates-astray.expected", {
+			near: measured("angle", NEAR),
+			own: asWritten(own),
+		}),
+		found: asWritten(written),
+		mend: message("well/coordinates-astray.mend"),
+		related: [
+			{ at: placeOf(own, ["site", "surface_location"]), label: message("well/coordinates-astray.label") },
+		],
 	});
 };

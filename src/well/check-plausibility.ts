@@ -2,6 +2,7 @@ import { type Band, bandAt } from "../catalog/plausibility.ts";
 import { isKnown, type Known } from "../cite/known.ts";
 import type { Definition } from "../definition/definition.ts";
 import { pathKey } from "../diagnostics/path.ts";
+import { message } from "../messages/message.ts";
 import { type Desk, fault, placeOf, spokenOf } from "./desk.ts";
 
 /**
@@ -25,10 +26,17 @@ export const checkPlausibility = (definition: Definition, desk: Desk): void => {
 
 const improbable = (value: Known, text: string, band: Band, desk: Desk): void => {
 	fault(desk, "well/improbable-value", placeOf(value, band.at), {
-		what: `the value is ${value.value < band.low ? "below" : "above"} the usual range`,
-		expected: `${band.written.low} to ${band.written.high}: ${band.why}`,
+		what:
+			value.value < band.low
+				? message("well/improbable-value.what")
+				: message("well/improbable-value.value-is-above-usual-range"),
+		expected: message("well/improbable-value.band", {
+			low: band.written.low,
+			high: band.written.high,
+			why: band.why,
+		}),
 		found: text,
-		mend: "check the figure and its unit; leave it if it is right",
+		mend: message("well/improbable-value.mend"),
 		source: band.source.key === "common-practice" ? "common practice, no source" : band.source.key,
 	});
 };

@@ -1,6 +1,7 @@
 import type { Definition } from "../definition/definition.ts";
 import type { Place } from "../diagnostics/diagnostic.ts";
 import type { Path } from "../diagnostics/path.ts";
+import { message } from "../messages/message.ts";
 import { type Desk, fault } from "./desk.ts";
 import type { Stimulation } from "./well.ts";
 
@@ -75,23 +76,25 @@ const otherDates = ({ site, geology }: Definition): readonly RecordDate[] => {
 const tooLate = ({ date, at }: RecordDate, issued: string, desk: Desk): void => {
 	const recorded = at.path.includes("actual");
 	fault(desk, "well/record-after-issue", at, {
-		what: `${recorded ? "the record is dated" : "this is said to be done, and dated"} after the day this paper is issued`,
-		expected: `a date no later than ${issued}`,
+		what: recorded
+			? message("well/record-after-issue.what")
+			: message("well/record-after-issue.this-is-said-to-be"),
+		expected: message("well/record-after-issue.expected", { issued }),
 		found: date,
 		mend: recorded
-			? "move the date of issue, or take the block out of `actual` if the work is only planned"
-			: "move the date of issue, or take the date out until it is done",
-		related: [{ at: { path: ["well", "issued"] }, label: "day of issue" }],
+			? message("well/record-after-issue.mend")
+			: message("well/record-after-issue.move-date-issue-or-take"),
+		related: [{ at: { path: ["well", "issued"] }, label: message("well/record-after-issue.label") }],
 	});
 };
 
 const tooEarly = ({ date, at }: RecordDate, spud: string, desk: Desk): void => {
 	fault(desk, "well/record-before-spud", at, {
-		what: "the record is dated before the well was begun",
-		expected: `a date no earlier than ${spud}`,
+		what: message("well/record-before-spud.what"),
+		expected: message("well/record-before-spud.expected", { spud }),
 		found: date,
-		mend: "correct whichever of the two dates is wrong",
-		related: [{ at: { path: ["well", "spud"] }, label: "the well was begun" }],
+		mend: message("well/record-before-spud.mend"),
+		related: [{ at: { path: ["well", "spud"] }, label: message("well/record-before-spud.label") }],
 	});
 };
 
@@ -101,10 +104,10 @@ const notYetDrilled = (at: Path, spud: string, desk: Desk): void => {
 		"well/record-before-spud",
 		{ path: at, key: true },
 		{
-			what: "there is a record of work done, and the well is only to be begun",
-			expected: `no record in the hole before ${spud}`,
-			mend: "take the block out of `actual` if it is the plan, or correct the date of `spud`",
-			related: [{ at: { path: ["well", "spud"] }, label: "the well is begun" }],
+			what: message("well/record-before-spud.there-is-record-work-done"),
+			expected: message("well/record-before-spud.no-record-in-hole-before", { spud }),
+			mend: message("well/record-before-spud.take-block-out-actual-if"),
+			related: [{ at: { path: ["well", "spud"] }, label: message("well/record-before-spud.well-is-begun") }],
 		},
 	);
 };

@@ -1,7 +1,9 @@
 import type { Known } from "../cite/known.ts";
 import type { Definition } from "../definition/definition.ts";
 import type { Path } from "../diagnostics/path.ts";
-import { asWritten, type Desk, fault, placeOf } from "./desk.ts";
+import { message, type Said } from "../messages/message.ts";
+import { type Desk, fault, placeOf } from "./desk.ts";
+import { asWritten, measured } from "./said.ts";
 
 /*
  * Values that are each within their band and do not go with each other: a factor of ten, an exchanged sign, a unit that
@@ -20,11 +22,11 @@ export const checkRelations = (definition: Definition, desk: Desk): void => {
 };
 
 interface Improbable {
-	readonly what: string;
-	readonly expected: string;
-	readonly mend: string;
+	readonly what: Said;
+	readonly expected: Said;
+	readonly mend: Said;
 	readonly source?: string;
-	readonly beside?: { readonly value: Known; readonly at: Path; readonly label: string };
+	readonly beside?: { readonly value: Known; readonly at: Path; readonly label: Said };
 }
 
 const improbable = (value: Known, at: Path, telling: Improbable, desk: Desk): void => {
@@ -32,7 +34,7 @@ const improbable = (value: Known, at: Path, telling: Improbable, desk: Desk): vo
 	fault(desk, "well/improbable-value", placeOf(value, at), {
 		what,
 		expected,
-		found: asWritten(value, ""),
+		found: asWritten(value),
 		mend,
 		source,
 		...(beside === undefined
@@ -47,11 +49,16 @@ const collarsPassTheHole = ({ drill_string, holes }: Definition, desk: Desk): vo
 	const last = holes.at(-1);
 	if (collars === undefined || last === undefined || collars.value < last.diameter.value) return;
 	fault(desk, "well/collars-too-wide", placeOf(collars, ["drill_string", "collars", "od"]), {
-		what: `the drill collars do not go into the ${last.id} hole`,
-		expected: `less than ${asWritten(last.diameter, "in")}`,
-		found: asWritten(collars, "in"),
-		mend: "correct the diameter of the collars or of the hole",
-		related: [{ at: placeOf(last.diameter, ["holes", holes.length - 1, "diameter"]), label: "the hole" }],
+		what: message("well/collars-too-wide.what", { last: last.id }),
+		expected: message("well/pipe-hole.expected", { diameter: asWritten(last.diameter) }),
+		found: asWritten(collars),
+		mend: message("well/collars-too-wide.mend"),
+		related: [
+			{
+				at: placeOf(last.diameter, ["holes", holes.length - 1, "diameter"]),
+				label: message("well/collars-too-wide.label"),
+			},
+		],
 	});
 };
 
@@ -69,13 +76,13 @@ const directions = ({ trajectory }: Definition, desk: Desk): void => {
 		azimuth,
 		["trajectory", "plan", "azimuth"],
 		{
-			what: "the well goes backward along its own vertical section",
-			expected: `within 90 degrees of ${asWritten(along, "deg")}`,
-			mend: "one of the two is turned about, often by 180 degrees; correct it",
+			what: message("well/section-direction.what"),
+			expected: message("well/section-direction.expected", { along: asWritten(along) }),
+			mend: message("well/section-direction.mend"),
 			beside: {
 				value: along,
 				at: ["trajectory", "vertical_section_azimuth"],
-				label: "the azimuth of the vertical section",
+				label: message("well/section-direction.label"),
 			},
 		},
 		desk,
@@ -100,14 +107,20 @@ const declinationOfPlace = ({ site }: Definition, desk: Desk): void => {
 		declination,
 		["site", "north", "declination"],
 		{
-			what: `a compass points ${declination.value < 0 ? "east" : "west"} of true north at this longitude`,
-			expected: declination.value < 0 ? "a declination to the east" : "a declination to the west",
-			mend: "correct the sign, or the coordinates; the line of no declination runs near 90 degrees west",
+			what:
+				declination.value < 0
+					? message("well/declination-of-place.what")
+					: message("well/declination-of-place.compass-points-west-true-north"),
+			expected:
+				declination.value < 0
+					? message("well/declination-of-place.expected")
+					: message("well/declination-of-place.declination-to-west"),
+			mend: message("well/declination-of-place.mend"),
 			source: "common practice, no source: World Magnetic Model, from memory",
 			beside: {
 				value: place.longitude,
 				at: ["site", "surface_location", "longitude"],
-				label: "the longitude",
+				label: message("well/declination-of-place.label"),
 			},
 		},
 		desk,
@@ -132,13 +145,13 @@ const unitOfElevation = ({ site }: Definition, desk: Desk): void => {
 		ground,
 		["site", "ground_elevation"],
 		{
-			what: "the elevation is written in another unit than the height of the datum above it",
-			expected: `${other}, as the height of the datum is written`,
-			mend: "correct the unit, or convert the figure; leave it if both are right",
+			what: message("well/unit-of-elevation.what"),
+			expected: message("well/unit-of-elevation.expected", { other }),
+			mend: message("well/unit-of-elevation.mend"),
 			beside: {
 				value: floor,
 				at: ["site", "depth_datum", "above_ground"],
-				label: "the datum above the ground",
+				label: message("well/unit-of-elevation.label"),
 			},
 		},
 		desk,
@@ -173,13 +186,16 @@ const strengthOfSlurries = ({ casing }: Definition, desk: Desk): void => {
 					value,
 					["casing", i, "cement", "slurries", j, "strength", k, "value"],
 					{
-						what: `a slurry of ${asWritten(density, "lb/gal")} is not so strong ${asWritten(after, "min")} after it was placed`,
-						expected: `at most about ${most} psi`,
-						mend: "check the figure; a digit too many lets a crew drill out of soft cement",
+						what: message("well/strength-of-slurries.what", {
+							density: asWritten(density),
+							after: asWritten(after),
+						}),
+						expected: message("well/strength-of-slurries.expected", { most: measured("pressure", most) }),
+						mend: message("well/strength-of-slurries.mend"),
 						beside: {
 							value: density,
 							at: ["casing", i, "cement", "slurries", j, "density"],
-							label: "its density",
+							label: message("well/strength-of-slurries.label"),
 						},
 					},
 					desk,
@@ -205,13 +221,19 @@ const ratePerPerforation = ({ stimulation }: Definition, desk: Desk): void => {
 		rate,
 		["stimulation", "stages", "treatment", "rate"],
 		{
-			what: `the rate through one perforation comes to ${each.toPrecision(2)} bbl/min`,
-			expected: `${least} to ${greatest} bbl/min through each of ${clusters.value * shots.value} perforations`,
-			mend: "check the rate, the clusters and the shots; a digit is often lost",
+			what: message("well/rate-per-perforation.what", {
+				each: measured("flow-rate", each, each < least ? least : greatest),
+			}),
+			expected: message("well/rate-per-perforation.expected", {
+				least: measured("flow-rate", least),
+				greatest: measured("flow-rate", greatest),
+				count: clusters.value * shots.value,
+			}),
+			mend: message("well/rate-per-perforation.mend"),
 			beside: {
 				value: shots,
 				at: ["stimulation", "stages", "layout", "shots_per_cluster"],
-				label: "the shots",
+				label: message("well/rate-per-perforation.label"),
 			},
 		},
 		desk,

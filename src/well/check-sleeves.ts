@@ -1,4 +1,5 @@
 import type { Path } from "../diagnostics/path.ts";
+import { message } from "../messages/message.ts";
 import { inches, SAME_DIAMETER } from "./check-passage.ts";
 import { type Desk, fault, placeOf } from "./desk.ts";
 import type { CasingString, Sleeve, Stimulation } from "./well.ts";
@@ -31,20 +32,25 @@ export const checkSleeves = (
 
 const unknownStage = ({ stage, seat }: Sleeve, count: number, desk: Desk): void => {
 	fault(desk, "well/unknown-stage", placeOf(seat, AT), {
-		what: `a sleeve is of stage ${stage}, and there is none`,
-		expected: `a stage from 1 to ${count}`,
+		what: message("well/unknown-stage.what", { stage: String(stage) }),
+		expected: message("well/unknown-stage.expected", { count: String(count) }),
 		found: String(stage),
-		mend: "correct the number, or the count of stages",
+		mend: message("well/unknown-stage.mend"),
 	});
 };
 
 const seatOrder = (below: Sleeve, above: Sleeve, desk: Desk): void => {
 	fault(desk, "well/sleeve-balls", placeOf(above.seat, AT), {
-		what: `the seat of stage ${above.stage} is no larger than the seat of stage ${below.stage} below it`,
-		expected: `more than ${inches(below.seat.value)}`,
+		what: message("well/sleeve-balls.what", { stage: String(above.stage), stage2: String(below.stage) }),
+		expected: message("well/sleeve-balls.expected", { seat: inches(below.seat.value) }),
 		found: inches(above.seat.value),
-		mend: "let the seats grow from the toe up",
-		related: [{ at: placeOf(below.seat, AT), label: `seat of stage ${below.stage}` }],
+		mend: message("well/sleeve-balls.mend"),
+		related: [
+			{
+				at: placeOf(below.seat, AT),
+				label: message("well/sleeve-balls.label", { stage: String(below.stage) }),
+			},
+		],
 	});
 };
 
@@ -57,11 +63,11 @@ const checkBall = (
 	if (ball === undefined) return;
 	if (ball.value <= seat.value + SAME_DIAMETER) {
 		fault(desk, "well/sleeve-balls", placeOf(ball, AT), {
-			what: `the ball of stage ${stage} does not land on its seat`,
-			expected: `more than ${inches(seat.value)}`,
+			what: message("well/sleeve-balls.ball-stage-does-not-land", { stage: String(stage) }),
+			expected: message("well/sleeve-balls.expected", { seat: inches(seat.value) }),
 			found: inches(ball.value),
-			mend: "choose a larger ball, or a smaller seat",
-			related: [{ at: placeOf(seat, AT), label: "its seat" }],
+			mend: message("well/sleeve-balls.choose-larger-ball-or-smaller"),
+			related: [{ at: placeOf(seat, AT), label: message("well/sleeve-balls.its-seat") }],
 		});
 		return;
 	}
@@ -71,19 +77,27 @@ const checkBall = (
 		.sort((a, b) => a.seat.value - b.seat.value);
 	if (narrowest !== undefined && ball.value >= narrowest.seat.value - SAME_DIAMETER) {
 		fault(desk, "well/sleeve-balls", placeOf(ball, AT), {
-			what: `the ball of stage ${stage} does not pass the seat of stage ${narrowest.stage} above it`,
-			expected: `less than ${inches(narrowest.seat.value)}`,
+			what: message("well/sleeve-balls.ball-stage-does-not-pass", {
+				stage: String(stage),
+				stage2: String(narrowest.stage),
+			}),
+			expected: message("well/sleeve-balls.less-than", { seat: inches(narrowest.seat.value) }),
 			found: inches(ball.value),
-			mend: "choose a smaller ball, or larger seats above",
-			related: [{ at: placeOf(narrowest.seat, AT), label: `seat of stage ${narrowest.stage}` }],
+			mend: message("well/sleeve-balls.choose-smaller-ball-or-larger"),
+			related: [
+				{
+					at: placeOf(narrowest.seat, AT),
+					label: message("well/sleeve-balls.label", { stage: String(narrowest.stage) }),
+				},
+			],
 		});
 		return;
 	}
 	if (ball.value >= drift - SAME_DIAMETER)
 		fault(desk, "well/sleeve-balls", placeOf(ball, AT), {
-			what: `the ball of stage ${stage} does not pass the drift of the pipe that it is pumped down`,
-			expected: `less than ${inches(drift)}`,
+			what: message("well/sleeve-balls.ball-stage-does-not-pass-2", { stage: String(stage) }),
+			expected: message("well/sleeve-balls.less-than-2", { drift: inches(drift) }),
 			found: inches(ball.value),
-			mend: "choose a smaller ball and seat, or larger pipe",
+			mend: message("well/sleeve-balls.choose-smaller-ball-and-seat"),
 		});
 };

@@ -2,7 +2,10 @@ import type { CementClassRow } from "../catalog/cement-table.ts";
 import type { Known } from "../cite/known.ts";
 import type { CementDefinition, Definition } from "../definition/definition.ts";
 import type { Path } from "../diagnostics/path.ts";
-import { asWritten, type Desk, fault, placeOf } from "./desk.ts";
+import { message } from "../messages/message.ts";
+import { type Desk, fault, placeOf } from "./desk.ts";
+import { asWritten, listOf, measured } from "./said.ts";
+import { figureName } from "./slurry-figures.ts";
 
 type Slurry = CementDefinition["slurries"][number];
 
@@ -36,10 +39,10 @@ const checkBasis = (hole: Definition["holes"][number] | undefined, at: Path, des
 	if (hole === undefined || hole.caliper !== undefined || hole.actual?.washout !== undefined) return;
 	if (/caliper/i.test(hole.washout?.from ?? "")) return;
 	fault(desk, "well/no-caliper", at, {
-		what: `the volumes are to be by caliper, and the ${hole.id} hole has none`,
-		expected: "`caliper` or `actual.washout` of that hole",
+		what: message("well/no-caliper.what", { hole: hole.id }),
+		expected: message("well/no-caliper.expected"),
 		found: "caliper",
-		mend: "name the log, record the enlargement, or write `washed-out hole`",
+		mend: message("well/no-caliper.mend"),
 	});
 };
 
@@ -49,11 +52,15 @@ const checkSacks = ({ role, sacks, yield: slurryYield, volume }: Slurry, at: Pat
 	const stated = volume.value * CUBIC_FEET_PER_BARREL;
 	if (Math.abs(mixed - stated) <= ONE_PERCENT * stated) return;
 	fault(desk, "well/sacks-volume", placeOf(volume, [...at, "volume"]), {
-		what: `sacks and yield of the ${role} slurry make another volume than is stated`,
-		expected: `about ${(mixed / CUBIC_FEET_PER_BARREL).toFixed(1)} bbl, which is ${asWritten(sacks, "")} sacks of ${asWritten(slurryYield, "ft³/sk")}`,
-		found: asWritten(volume, "bbl"),
-		mend: "correct the one that is wrong, or state only sacks or volume",
-		related: [{ at: placeOf(sacks, [...at, "sacks"]), label: "the sacks" }],
+		what: message("well/sacks-volume.what", { role }),
+		expected: message("well/sacks-volume.expected", {
+			mixed: measured("volume", mixed / CUBIC_FEET_PER_BARREL, volume.value),
+			sacks: asWritten(sacks),
+			slurryYield: asWritten(slurryYield),
+		}),
+		found: asWritten(volume),
+		mend: message("well/sacks-volume.mend"),
+		related: [{ at: placeOf(sacks, [...at, "sacks"]), label: message("well/sacks-volume.label") }],
 	});
 };
 
@@ -64,31 +71,32 @@ const CUBIC_FEET_PER_BARREL = (42 * 231) / 12 ** 3;
 const mixedOfWater = ({ additives, components, water_by_weight }: Slurry): boolean =>
 	additives === undefined && components === undefined && water_by_weight === undefined;
 
-const FIGURES = [
-	["density", "lb/gal"],
-	["yield", "ft³/sk"],
-	["water", "gal/sk"],
-] as const;
+const FIGURES = ["density", "yield", "water"] as const;
 
 /**
  * Two of the three figures that are those of the class mixed neat give the third. A slurry that is extended or weighted
  * has at most one of them, so it is never judged.
  */
 const checkNeat = (slurry: Slurry, row: CementClassRow, at: Path, desk: Desk): void => {
-	const figures = FIGURES.map(([name, unit]) => {
+	const figures = FIGURES.map((name) => {
 		const stated: Known | undefined = slurry[name];
 		const neat = row[name].value;
 		const off = stated === undefined ? 0 : Math.abs(stated.value - neat) / neat;
-		return { name, unit, stated, neat, off };
+		return { name, stated, row: row[name], off };
 	});
 	const [odd, ...more] = figures.filter(({ off, stated }) => stated === undefined || off > NEAT);
 	if (odd?.stated === undefined || odd.off < SLIP || more.length > 0) return;
 	const others = figures.filter((each) => each !== odd).map(({ name }) => name);
 	fault(desk, "well/neat-slurry", placeOf(odd.stated, [...at, odd.name]), {
-		what: `${others.join(" and ")} of the ${slurry.role} slurry are those of class ${row.id} mixed neat, and its ${odd.name} is not`,
-		expected: `about ${odd.neat} ${odd.unit}`,
-		found: asWritten(odd.stated, odd.unit),
-		mend: `correct the ${odd.name}; or name under \`additives\` what the blend holds besides`,
+		what: message("well/neat-slurry.what", {
+			others: listOf(others.map(figureName)),
+			role: slurry.role,
+			row: row.id,
+			odd: figureName(odd.name),
+		}),
+		expected: message("well/neat-slurry.expected", { row: asWritten(odd.row) }),
+		found: asWritten(odd.stated),
+		mend: message("well/neat-slurry.mend", { odd: figureName(odd.name) }),
 		source: row.density.from.kind === "catalogue" ? row.density.from.source.key : "api-10a",
 	});
 };

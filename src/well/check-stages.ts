@@ -1,7 +1,9 @@
 import type { Known } from "../cite/known.ts";
 import type { Diagnostic, Place } from "../diagnostics/diagnostic.ts";
 import type { Path } from "../diagnostics/path.ts";
-import { asWritten, type Desk, fault, placeOf, SAME_DEPTH } from "./desk.ts";
+import { message, type Said } from "../messages/message.ts";
+import { type Desk, fault, placeOf, SAME_DEPTH } from "./desk.ts";
+import { asWritten, measured } from "./said.ts";
 import type { CasingString, Stage, Stimulation } from "./well.ts";
 
 const AT: Path = ["stimulation", "stages"];
@@ -21,7 +23,7 @@ const typedIn = (value: Known): Known | undefined => {
 /** Where a depth was typed, or what it was worked from. */
 export const placeOfDepth = (depth: Known, otherwise: Path): Place => placeOf(typedIn(depth), otherwise);
 
-const feet = (depth: Known): string => asWritten(depth, "ft");
+const feet = (depth: Known): Said => asWritten(depth);
 
 /** Stages lie in the treated string, follow each other up the hole, hold their clusters, and are parted by their plugs. */
 export const checkStages = (
@@ -36,10 +38,10 @@ export const checkStages = (
 			// A bottom that rose above its own top by an override shows as an overlap with the next stage instead.
 			if (stages[i + 1]?.bottom !== stage.top)
 				fault(found, "well/top-below-bottom", placeOfDepth(stage.bottom, AT), {
-					what: `the bottom of stage ${stage.number} is at or above its top`,
-					expected: `deeper than ${feet(stage.top)}`,
+					what: message("well/top-below-bottom.what", { number: String(stage.number) }),
+					expected: message("well/top-below-bottom.expected", { top: feet(stage.top) }),
 					found: feet(stage.bottom),
-					mend: "exchange the two depths, or correct one",
+					mend: message("well/top-below-bottom.mend"),
 				});
 		} else checkClusters(stage, stages[i + 1], found);
 		const below = stages[i - 1];
@@ -70,10 +72,10 @@ const checkClusters = (stage: Stage, next: Stage | undefined, desk: Desk): void 
 	);
 	if (stray !== undefined)
 		fault(desk, "well/stage-clusters", placeOfDepth(stray, AT), {
-			what: `a cluster of stage ${stage.number} lies outside the stage`,
-			expected: `between ${feet(stage.top)} and ${feet(stage.bottom)}`,
+			what: message("well/stage-clusters.what", { number: String(stage.number) }),
+			expected: message("well/stage-clusters.expected", { top: feet(stage.top), bottom: feet(stage.bottom) }),
 			found: feet(stray),
-			mend: "correct the depth, or the ends of the stage",
+			mend: message("well/stage-clusters.mend"),
 		});
 };
 
@@ -82,11 +84,16 @@ const checkOrder = (stage: Stage, below: Stage, desk: Desk): void => {
 	const stated = below.top === stage.bottom ? topBelow : below.top;
 	if (stage.bottom.value <= stated.value + (stated === topBelow ? -SAME_DEPTH : SAME_DEPTH)) return;
 	fault(desk, "well/stage-overlap", placeOfDepth(stage.bottom, AT), {
-		what: `stage ${stage.number} reaches down into stage ${below.number}`,
-		expected: `a bottom above ${feet(stated)}`,
+		what: message("well/stage-overlap.what", { number: String(stage.number), number2: String(below.number) }),
+		expected: message("well/stage-overlap.expected", { stated: feet(stated) }),
 		found: feet(stage.bottom),
-		mend: "move one of the two stages, or correct its depths",
-		related: [{ at: placeOfDepth(stated, AT), label: `stage ${below.number} ends here` }],
+		mend: message("well/stage-overlap.mend"),
+		related: [
+			{
+				at: placeOfDepth(stated, AT),
+				label: message("well/stage-overlap.label", { number: String(below.number) }),
+			},
+		],
 	});
 };
 
@@ -101,14 +108,20 @@ const checkPlug = (stage: Stage, below: Stage | undefined, desk: Desk): void => 
 	fault(desk, "well/plug-place", placeOfPlug(plug), {
 		what:
 			topBelow === undefined
-				? `stage ${stage.number} is the deepest and has a plug below it`
-				: `the plug of stage ${stage.number} is not between its bottom cluster and stage ${below?.number}`,
+				? message("well/plug-place.what", { number: String(stage.number) })
+				: message("well/plug-place.plug-stage-is-not-between", {
+						number: String(stage.number),
+						number2: String(below?.number),
+					}),
 		expected:
 			topBelow === undefined
-				? "no plug below the first stage"
-				: `between ${feet(lowest)} and ${feet(topBelow)}`,
+				? message("well/plug-place.expected")
+				: message("well/plug-place.between-and", { lowest: feet(lowest), topBelow: feet(topBelow) }),
 		found: feet(plug),
-		mend: topBelow === undefined ? "take the plug out" : "set it between the two stages",
+		mend:
+			topBelow === undefined
+				? message("well/plug-place.mend")
+				: message("well/plug-place.set-it-between-two-stages"),
 	});
 };
 
@@ -120,39 +133,56 @@ const placeOfPlug = (plug: Known): Place => {
 
 const checkInside = ({ stages, toe }: Stimulation, treated: CasingString, desk: Desk): void => {
 	const collar = treated.shoe.value - (treated.shoeTrack?.value ?? 0);
-	const collarText = `${Number(collar.toFixed(1))} ft`;
+
 	const [deepest] = stages;
 	const shallowest = stages.at(-1);
-	const related = [
-		{ at: placeOf(treated.shoe, ["casing"]), label: `shoe of the ${treated.id} string` },
+	const related: NonNullable<Diagnostic["related"]> = [
+		{
+			at: placeOf(treated.shoe, ["casing"]),
+			label: message("well/stage-outside.shoe", { treated: treated.id }),
+		},
 		...(treated.shoeTrack === undefined
 			? []
-			: [{ at: placeOf(treated.shoeTrack, ["casing"]), label: "its shoe track" }]),
+			: [{ at: placeOf(treated.shoeTrack, ["casing"]), label: message("well/its-shoe-track") }]),
 	];
 	const tooDeep = deepest !== undefined && deepest.bottom.value > collar;
 	if (tooDeep)
 		fault(desk, "well/stage-outside", placeOfDepth(deepest.bottom, AT), {
-			what: `stage ${deepest.number} reaches below the float collar of the ${treated.id} string`,
-			expected: `at most ${collarText}`,
+			what: message("well/stage-outside.what", { number: String(deepest.number), treated: treated.id }),
+			expected: message("well/stage-outside.expected", {
+				collar: measured("measured-depth", collar, deepest.bottom.value),
+			}),
 			found: feet(deepest.bottom),
-			mend: "move the stages up, or correct the shoe track",
+			mend: message("well/stage-outside.mend"),
 			related,
 		});
 	if (shallowest !== undefined && shallowest.top.value < treated.top.value)
 		fault(desk, "well/stage-outside", placeOfDepth(shallowest.top, AT), {
-			what: `stage ${shallowest.number} reaches above the top of the ${treated.id} string`,
-			expected: `at least ${feet(treated.top)}`,
+			what: message("well/stage-outside.stage-reaches-above-top-string", {
+				number: String(shallowest.number),
+				treated: treated.id,
+			}),
+			expected: message("well/stage-outside.at-least", { top: feet(treated.top) }),
 			found: feet(shallowest.top),
-			mend: "fewer or shorter stages, or correct the string that is treated through",
+			mend: message("well/stage-outside.fewer-or-shorter-stages-or"),
 		});
 	if (toe === undefined || deepest === undefined || tooDeep) return;
 	const floor = toe.kind === "initiation valve" ? treated.shoe.value : collar;
 	if (toe.depth.value >= deepest.bottom.value - SAME_DEPTH && toe.depth.value <= floor) return;
 	fault(desk, "well/toe-depth", placeOf(toe.depth, ["stimulation", "toe", "depth"]), {
-		what: "the toe opening is not at the toe",
-		expected: `between the bottom of stage ${deepest.number} at ${feet(deepest.bottom)} and ${Number(floor.toFixed(1))} ft`,
+		what: message("well/toe-depth.what"),
+		expected: message("well/toe-depth.expected", {
+			number: String(deepest.number),
+			bottom: feet(deepest.bottom),
+			floor: measured("measured-depth", floor, toe.depth.value),
+		}),
 		found: feet(toe.depth),
-		mend: "correct the depth of the toe, or the bottom of the first stage",
-		related: [{ at: placeOfDepth(deepest.bottom, AT), label: `bottom of stage ${deepest.number}` }],
+		mend: message("well/toe-depth.mend"),
+		related: [
+			{
+				at: placeOfDepth(deepest.bottom, AT),
+				label: message("well/toe-depth.label", { number: String(deepest.number) }),
+			},
+		],
 	});
 };

@@ -1,7 +1,9 @@
 import type { Path } from "../diagnostics/path.ts";
+import { message } from "../messages/message.ts";
 import { placeOfDepth } from "./check-stages.ts";
-import { asWritten, type Desk, fault, placeOf, SAME_DEPTH } from "./desk.ts";
+import { type Desk, fault, placeOf, SAME_DEPTH } from "./desk.ts";
 import type { FoundString } from "./resolve-strings.ts";
+import { asWritten, measured } from "./said.ts";
 import type { Datum } from "./well.ts";
 
 /**
@@ -31,10 +33,10 @@ const checkTop = ({ string, sections }: FoundString, datum: Datum, desk: Desk): 
 	const { top } = string;
 	if (top.value >= datum.casingHanger.value - SAME_DEPTH) return;
 	fault(desk, "well/pipe-above-hanger", placeOf(top, [...(sections[0]?.at ?? []), "from"]), {
-		what: `the ${string.id} string begins above the hanger`,
-		expected: `\`surface\`, which is the hanger at ${asWritten(datum.casingHanger, "ft")}`,
-		found: asWritten(top, "ft"),
-		mend: "write `from: surface`",
+		what: message("well/pipe-above-hanger.what", { string: string.id }),
+		expected: message("well/pipe-above-hanger.expected", { casingHanger: asWritten(datum.casingHanger) }),
+		found: asWritten(top),
+		mend: message("well/pipe-above-hanger.mend"),
 	});
 };
 
@@ -44,11 +46,13 @@ export const checkRuns = (id: string, sections: FoundString["sections"], desk: D
 	for (const [j, { section, at }] of sections.entries()) {
 		if (section.bottom.value <= section.top.value) {
 			fault(desk, "well/top-below-bottom", placeOf(section.bottom, [...at, "to"]), {
-				what: `run ${j + 1} of the ${id} string ends at or above its top`,
-				expected: `deeper than ${asWritten(section.top, "ft")}`,
-				found: asWritten(section.bottom, "ft"),
-				mend: "exchange the two depths, or correct one",
-				related: [{ at: placeOfDepth(section.top, [...at, "from"]), label: "its top" }],
+				what: message("well/top-below-bottom.run-string-ends-at-or", { j: String(j + 1), id }),
+				expected: message("well/top-below-bottom.expected", { top: asWritten(section.top) }),
+				found: asWritten(section.bottom),
+				mend: message("well/top-below-bottom.mend"),
+				related: [
+					{ at: placeOfDepth(section.top, [...at, "from"]), label: message("well/top-below-bottom.its-top") },
+				],
 			});
 			sound = false;
 			continue;
@@ -58,11 +62,25 @@ export const checkRuns = (id: string, sections: FoundString["sections"], desk: D
 		if (above === undefined || Math.abs(step) <= SAME_DEPTH) continue;
 		const gap = step > 0;
 		fault(desk, gap ? "well/pipe-gap" : "well/pipe-overlap", placeOf(section.top, [...at, "from"]), {
-			what: `runs ${j} and ${j + 1} of the ${id} string ${gap ? "leave a gap of" : "overlap by"} ${Number(Math.abs(step).toFixed(1))} ft`,
-			expected: `a run that begins at ${asWritten(above.section.bottom, "ft")}`,
-			found: asWritten(section.top, "ft"),
-			mend: "let the run begin where the one above it ends",
-			related: [{ at: placeOf(above.section.bottom, [...above.at, "to"]), label: "the run above ends here" }],
+			what: gap
+				? message("well/pipe-meeting.what", {
+						j: String(j),
+						j2: String(j + 1),
+						id,
+						step: measured("length", step),
+					})
+				: message("well/pipe-meeting.runs-and-string-overlap-by", {
+						j: String(j),
+						j2: String(j + 1),
+						id,
+						step: measured("length", -step),
+					}),
+			expected: message("well/pipe-meeting.expected", { bottom: asWritten(above.section.bottom) }),
+			found: asWritten(section.top),
+			mend: message("well/pipe-meeting.mend"),
+			related: [
+				{ at: placeOf(above.section.bottom, [...above.at, "to"]), label: message("well/pipe-meeting.label") },
+			],
 		});
 	}
 	return sound;
@@ -76,20 +94,25 @@ const checkShoe = ({ string, sections }: FoundString, desk: Desk): boolean => {
 	const at = placeOf(shoe, [...(sections.at(-1)?.at ?? []), "to"]);
 	if (shoe.value > hole.bottom.value + SAME_DEPTH) {
 		fault(desk, "well/shoe-below-hole", at, {
-			what: `the shoe of the ${string.id} string is deeper than the ${hole.id} hole`,
-			expected: `at most ${asWritten(hole.bottom, "ft")}`,
-			found: asWritten(shoe, "ft"),
-			mend: "set the shoe higher, or drill the hole deeper",
-			related: [{ at: placeOf(hole.bottom, ["holes"]), label: `bottom of the ${hole.id} hole` }],
+			what: message("well/shoe-below-hole.what", { string: string.id, hole: hole.id }),
+			expected: message("well/beyond-total-depth.expected", { bottom: asWritten(hole.bottom) }),
+			found: asWritten(shoe),
+			mend: message("well/shoe-below-hole.mend"),
+			related: [
+				{
+					at: placeOf(hole.bottom, ["holes"]),
+					label: message("well/shoe-below-hole.label", { hole: hole.id }),
+				},
+			],
 		});
 		return false;
 	}
 	if (shoe.value <= hole.top.value) {
 		fault(desk, "well/shoe-above-hole", at, {
-			what: `the ${string.id} string ends above the ${hole.id} hole that it names`,
-			expected: `deeper than ${asWritten(hole.top, "ft")}`,
-			found: asWritten(shoe, "ft"),
-			mend: "name the hole that the string is run in, or correct the depth",
+			what: message("well/shoe-above-hole.what", { string: string.id, hole: hole.id }),
+			expected: message("well/top-below-bottom.expected", { top: asWritten(hole.top) }),
+			found: asWritten(shoe),
+			mend: message("well/shoe-above-hole.mend"),
 		});
 		return false;
 	}
@@ -100,10 +123,10 @@ const checkAttachments = ({ string, at }: FoundString, desk: Desk): void => {
 	const { top, shoe, shoeTrack } = string;
 	if (shoeTrack !== undefined && shoeTrack.value >= shoe.value - top.value)
 		fault(desk, "well/shoe-track", placeOf(shoeTrack, [...at, "shoe_track"]), {
-			what: `the shoe track of the ${string.id} string is longer than the string`,
-			expected: "the distance from float collar to shoe",
-			found: asWritten(shoeTrack, "ft"),
-			mend: "correct the length",
+			what: message("well/shoe-track.what", { string: string.id }),
+			expected: message("well/shoe-track.expected"),
+			found: asWritten(shoeTrack),
+			mend: message("well/shoe-track.mend"),
 		});
 	const counts = { "bow spring": 0, rigid: 0 };
 	for (const run of string.centralizers) {
@@ -116,21 +139,23 @@ const checkAttachments = ({ string, at }: FoundString, desk: Desk): void => {
 		];
 		if (run.bottom.value <= run.top.value)
 			fault(desk, "well/top-below-bottom", placeOf(run.bottom, place), {
-				what: `a stretch of centralizers on the ${string.id} string ends at or above its top`,
-				expected: `deeper than ${asWritten(run.top, "ft")}`,
-				found: asWritten(run.bottom, "ft"),
-				mend: "exchange the two depths, or correct one",
+				what: message("well/top-below-bottom.stretch-centralizers-on-string-ends", { string: string.id }),
+				expected: message("well/top-below-bottom.expected", { top: asWritten(run.top) }),
+				found: asWritten(run.bottom),
+				mend: message("well/top-below-bottom.mend"),
 			});
 		else if (
 			run.top.value < top.value - SAME_DEPTH ||
 			run.bottom.value > Math.max(shoe.value, string.plannedShoe?.value ?? 0) + SAME_DEPTH
 		)
 			fault(desk, "well/centralizer-range", placeOf(run.bottom, place), {
-				what: `a stretch of centralizers reaches beyond the ${string.id} string`,
-				expected: `a stretch between ${asWritten(top, "ft")} and ${asWritten(shoe, "ft")}`,
-				found: `${asWritten(run.top, "ft")} to ${asWritten(run.bottom, "ft")}`,
-				mend: "end it at the shoe, or correct the depth",
-				related: [{ at: placeOf(string.plannedShoe ?? shoe, at), label: "the shoe" }],
+				what: message("well/centralizer-range.what", { string: string.id }),
+				expected: message("well/centralizer-range.expected", { top: asWritten(top), shoe: asWritten(shoe) }),
+				found: message("well/from-to", { from: asWritten(run.top), to: asWritten(run.bottom) }),
+				mend: message("well/centralizer-range.mend"),
+				related: [
+					{ at: placeOf(string.plannedShoe ?? shoe, at), label: message("well/slurry-bottom.label") },
+				],
 			});
 	}
 };

@@ -1,9 +1,11 @@
 import type { Definition } from "../definition/definition.ts";
 import type { Path } from "../diagnostics/path.ts";
-import { asWritten, type Desk, fault, placeOf } from "./desk.ts";
+import { message } from "../messages/message.ts";
+import { type Desk, fault, placeOf } from "./desk.ts";
 import type { ReadFile } from "./read-file.ts";
 import { readNamedTable } from "./read-table.ts";
 import type { FoundString } from "./resolve-strings.ts";
+import { asWritten, measured } from "./said.ts";
 
 const COLUMNS = {
 	joint: { dimension: "count", aliases: ["number", "joint_number"] },
@@ -32,19 +34,19 @@ export const checkTallies = (
 		const odd = numbers.findIndex((number, j) => j > 0 && number !== (numbers[j - 1] ?? 0) + step);
 		if (odd > 0) {
 			fault(desk, "well/tally", rows[odd]?.at.joint ?? { path: [...at, "tally", "file"] }, {
-				what: "the joints of the tally are not numbered without a gap or a repetition",
-				expected: `joint ${(numbers[odd - 1] ?? 0) + step} next`,
+				what: message("well/tally.what"),
+				expected: message("well/tally.expected", { numbers: String((numbers[odd - 1] ?? 0) + step) }),
 				found: String(numbers[odd]),
-				mend: "add the row that is missing, or take out the one that is there twice",
+				mend: message("well/tally.mend"),
 			});
 			continue;
 		}
 		if (actual.joints !== undefined && actual.joints.value !== rows.length)
 			fault(desk, "well/tally", placeOf(actual.joints, [...at, "joints"]), {
-				what: `the tally of the ${id} string has another number of joints than were run`,
-				expected: `${rows.length} joints, as the tally has`,
-				found: asWritten(actual.joints, "joints"),
-				mend: "correct the number, or complete the tally",
+				what: message("well/tally.tally-string-has-another-number", { id }),
+				expected: message("well/tally.as-many", { count: rows.length }),
+				found: asWritten(actual.joints),
+				mend: message("well/tally.correct-number-or-complete-tally"),
 			});
 		const string = strings.find((found) => found.string.id === id)?.string;
 		if (string === undefined || rows.length === 0) continue;
@@ -53,10 +55,14 @@ export const checkTallies = (
 		const due = string.shoe.value - string.top.value;
 		if (Math.abs(total - due) <= longest) continue;
 		fault(desk, "well/tally", placeOf(actual.shoe, [...at, "shoe"]), {
-			what: `the joints of the tally are ${total.toFixed(1)} ft together, and the ${id} string is ${due.toFixed(1)} ft long`,
-			expected: "joints that reach from the top of the string to its shoe, within a joint",
-			found: asWritten(actual.shoe, "ft"),
-			mend: "correct the shoe, or the lengths in the tally",
+			what: message("well/tally.joints-tally-are-together-and", {
+				total: measured("length", total, due),
+				id,
+				due: measured("length", due, total),
+			}),
+			expected: message("well/tally.joints-that-reach-from-top"),
+			found: asWritten(actual.shoe),
+			mend: message("well/tally.correct-shoe-or-lengths-in"),
 		});
 	}
 };

@@ -2,6 +2,7 @@ import { formula } from "../cite/formula.ts";
 import type { Known } from "../cite/known.ts";
 import { cite } from "../cite/source.ts";
 import type { AtSurface, Depth, Site } from "../definition/definition.ts";
+import { message } from "../messages/message.ts";
 import { assume, type Desk } from "./desk.ts";
 import type { Datum, GivenDepth } from "./well.ts";
 
@@ -42,8 +43,8 @@ export const resolveDatum = (site: Site, desk: Desk): Datum => {
 			assume(desk, {
 				id: "casing-hanger",
 				at: ["site", "depth_datum", "to_casing_hanger"],
-				what: "Pipe that comes to surface hangs at ground level.",
-				why: "The depth of the casing hanger is not given; on land it lies within a few feet of ground level.",
+				what: message("well/casing-hanger.what"),
+				why: message("well/casing-hanger.why"),
 				dimension: "measured-depth",
 				value: above_ground.value,
 				source: cite("common-practice"),

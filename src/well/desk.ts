@@ -49,10 +49,6 @@ export const placeOf = (value: Known | undefined, otherwise: Path): Place => {
 	return { path: at, ...maybe("file", file), ...maybe("range", range) };
 };
 
-/** As the engineer wrote it, else in the canonical unit. */
-export const asWritten = (value: Known, unit: string): string =>
-	value.from.kind === "definition" ? value.from.text.trim() : `${Number(value.value.toFixed(3))} ${unit}`;
-
 interface Assumed<D extends Dimension> {
 	readonly id: string;
 	readonly at: Path;

@@ -2,7 +2,9 @@ import { constant, type Known } from "../cite/known.ts";
 import { cite } from "../cite/source.ts";
 import type { StimulationDefinition } from "../definition/definition.ts";
 import type { Path } from "../diagnostics/path.ts";
-import { asWritten, type Desk, fault, maybe, placeOf } from "./desk.ts";
+import { message } from "../messages/message.ts";
+import { type Desk, fault, maybe, placeOf } from "./desk.ts";
+import { asWritten, measured } from "./said.ts";
 import { clusterDepth, plugDepth, plugMidway, stageBottom, stageTop } from "./stage-layout.ts";
 import type { Stage } from "./well.ts";
 
@@ -55,8 +57,8 @@ export const layOutStages = (
 		desk.assumptions.push({
 			id: "plug-depth",
 			at: [...AT, "layout", "plug_below_bottom_cluster"],
-			what: "Each plug is set midway between its stage's bottom cluster and the uppermost cluster of the stage below.",
-			why: "Where the plugs are set is not given.",
+			what: message("well/plug-midway.what"),
+			why: message("well/plug-midway.why"),
 			source: cite("common-practice"),
 		});
 	return stages;
@@ -67,24 +69,33 @@ const layoutFits = (layout: Layout, desk: Desk): boolean => {
 	const at: Path = [...AT, "layout"];
 	if (count.value > MOST_STAGES || bottom.value - count.value * length.value <= 0) {
 		fault(desk, "well/stage-outside", placeOf(count, [...at, "count"]), {
-			what: `${count.value} stages of ${asWritten(length, "ft")} do not fit above ${asWritten(bottom, "ft")}`,
-			expected: `at most ${Math.max(0, Math.min(MOST_STAGES, Math.ceil(bottom.value / length.value) - 1))} of them`,
-			found: asWritten(count, ""),
-			mend: "correct the number of stages, their length or the bottom",
-			related: [{ at: placeOf(length, [...at, "length"]), label: "length of a stage" }],
+			what: message("well/stage-outside.stages-do-not-fit-above", {
+				count: count.value,
+				length: asWritten(length),
+				bottom: asWritten(bottom),
+			}),
+			expected: message("well/stage-outside.at-most-them", {
+				max: String(Math.max(0, Math.min(MOST_STAGES, Math.ceil(bottom.value / length.value) - 1))),
+			}),
+			found: asWritten(count),
+			mend: message("well/stage-outside.correct-number-stages-their-length"),
+			related: [{ at: placeOf(length, [...at, "length"]), label: message("well/stage-outside.label") }],
 		});
 		return false;
 	}
 	const span = (clusters.value - 1) * spacing.value;
 	if (span < length.value) return true;
 	fault(desk, "well/stage-clusters", placeOf(clusters, [...at, "clusters"]), {
-		what: `${clusters.value} clusters ${asWritten(spacing, "ft")} apart reach into the next stage`,
-		expected: `clusters over less than ${asWritten(length, "ft")}`,
-		found: `${Number(span.toFixed(1))} ft`,
-		mend: "fewer clusters, a closer spacing, or longer stages",
+		what: message("well/stage-clusters.clusters-apart-reach-into-next", {
+			clusters: clusters.value,
+			spacing: asWritten(spacing),
+		}),
+		expected: message("well/stage-clusters.clusters-over-less-than", { length: asWritten(length) }),
+		found: measured("measured-depth", span, length.value),
+		mend: message("well/stage-clusters.fewer-clusters-closer-spacing-or"),
 		related: [
-			{ at: placeOf(length, [...at, "length"]), label: "length of a stage" },
-			{ at: placeOf(spacing, [...at, "cluster_spacing"]), label: "cluster spacing" },
+			{ at: placeOf(length, [...at, "length"]), label: message("well/stage-outside.label") },
+			{ at: placeOf(spacing, [...at, "cluster_spacing"]), label: message("well/stage-clusters.label") },
 		],
 	});
 	return false;

@@ -48,9 +48,9 @@ export const readNamedTable = <C extends string>(
 	if ("refused" in file)
 		return fault(desk, file.code, at, {
 			what: message("file/refused", { why: file.refused }),
-			expected: "the name of a file beside the definition or below it",
+			expected: message("well/table-file.expected"),
 			found: name,
-			mend: "put the file there, or correct its name",
+			mend: message("well/table-file.mend"),
 		});
 	const text = decodeText(file.bytes, file.file, LARGEST_TABLE);
 	desk.faults.push(...text.diagnostics);

@@ -1,23 +1,28 @@
 import { nearestName } from "../diagnostics/nearest-name.ts";
 import type { Path } from "../diagnostics/path.ts";
+import { message, type Said } from "../messages/message.ts";
 import { type Desk, fault } from "./desk.ts";
+import { choiceOf } from "./said.ts";
 
 /** Tells of a name that refers to nothing. */
 export const unknownReference = (
 	desk: Desk,
 	at: Path,
-	thing: string,
+	thing: Said,
 	written: string,
 	names: readonly string[],
 ): undefined => {
 	const near = nearestName(written, names);
 	return fault(desk, "well/unknown-reference", at, {
-		what: `there is no ${thing} called "${written}"`,
-		expected: names.length === 0 ? `a ${thing} that is defined` : `one of: ${names.join(", ")}`,
+		what: message("well/unknown-reference.what", { thing, written }),
+		expected:
+			names.length === 0
+				? message("well/unknown-reference.expected", { thing })
+				: message("well/unknown-reference.one", { names: choiceOf(names) }),
 		found: written,
 		mend:
 			near === undefined
-				? `define the ${thing}, or name one that is defined`
-				: `write "${near}" if that is the one meant`,
+				? message("well/unknown-reference.mend", { thing })
+				: message("well/unknown-reference.write-if-that-is-one", { near }),
 	});
 };

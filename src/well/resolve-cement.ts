@@ -1,8 +1,10 @@
 import type { CementDefinition } from "../definition/definition.ts";
 import type { Path } from "../diagnostics/path.ts";
+import { message } from "../messages/message.ts";
 import { cementDepth } from "./datum.ts";
 import { assumeWord, type Desk, fault, maybe, SAME_DEPTH } from "./desk.ts";
 import { distinctIds } from "./names.ts";
+import { choiceOf } from "./said.ts";
 import { figures } from "./slurry-figures.ts";
 import type { CementActual, CementJob, Datum, Hole, Slurry } from "./well.ts";
 
@@ -29,8 +31,10 @@ export const resolveCement = (written: CementDefinition, place: CementPlace, des
 			assumeWord(desk, washedOut ? "washed-out hole" : "gauge hole", {
 				id: `volume-basis.${string}`,
 				at: [...at, "volume_basis"],
-				what: `Cement volumes of the ${string} string fill the ${washedOut ? "washed-out" : "gauge"} hole, with the excess added once.`,
-				why: "The basis of the volumes is not given.",
+				what: washedOut
+					? message("well/cement-job.what", { string })
+					: message("well/cement-job.cement-volumes-string-fill-gauge", { string }),
+				why: message("well/cement-job.why"),
 			}),
 		slurries: written.slurries.map((slurry, i) =>
 			resolveSlurry(slurry, ids[i] ?? slurry.role, i, place, desk),
@@ -82,8 +86,8 @@ export const resolveCement = (written: CementDefinition, place: CementPlace, des
 			assumeWord(desk, "calculated", {
 				id: `top-method.${string}`,
 				at: [...at, "top_method"],
-				what: `The top of cement behind the ${string} string is found by calculation.`,
-				why: "How it will be found is not given; calculation is the weakest evidence.",
+				what: message("well/cement-job.top-cement-behind-string-is", { string }),
+				why: message("well/cement-job.how-it-will-be-found"),
 			}),
 		...maybe("ifReturnsStop", written.if_returns_stop),
 		...(written.actual === undefined ? {} : { actual: resolveActual(written.actual, datum) }),
@@ -101,10 +105,12 @@ const resolveSlurry = (
 	const known = written.class === undefined ? undefined : desk.catalog.cementClass(written.class);
 	if (written.class !== undefined && known === undefined)
 		fault(desk, "well/cement-class", [...at, "slurries", i, "class"], {
-			what: "this class of cement is not known here",
-			expected: `one of: ${desk.catalog.cementClasses.map((row) => row.id).join(", ")}`,
+			what: message("well/cement-class.what"),
+			expected: message("well/cement-class.expected", {
+				cementClasses: choiceOf(desk.catalog.cementClasses.map((row) => row.id)),
+			}),
 			found: written.class,
-			mend: "correct the class; the slurry's own density, yield and water are used in any case",
+			mend: message("well/cement-class.mend"),
 			source: "api-10a",
 		});
 	return {

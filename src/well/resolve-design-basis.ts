@@ -1,51 +1,62 @@
 import type { Known } from "../cite/known.ts";
 import { cite } from "../cite/source.ts";
 import type { DesignBasisDefinition } from "../definition/definition.ts";
+import { type Fact, message } from "../messages/message.ts";
 import { quantity } from "../units/quantity.ts";
 import { assume, type Desk } from "./desk.ts";
+import { measured } from "./said.ts";
 import type { DesignBasis, DesignFactors, FrictionRange } from "./well.ts";
 
+/** Gradient of fresh water [psi/ft]. */
+const FRESH_WATER = 0.433;
+/** Pull above the weight of the string [lbf]. */
+const OVERPULL = 100_000;
+/** Fastest that pipe moves while it is run [ft/s]. */
+const RUNNING_SPEED = 5;
+
+/** Share of the yield strength that steel loses for each degree above room temperature [1/°F], and that temperature [°F]. */
+const DERATING = 0.0003;
+const ROOM = 70;
+
+/** Factors that stand in where none is given. */
 const FACTORS = {
 	burst: {
 		value: 1.1,
 		source: cite("devereux", "Table 1-2"),
-		why: "the usual value; regulators and operators set their own",
+		what: "well/design-factor.burst",
+		why: "well/design-factor.usual",
 	},
 	collapse: {
 		value: 1.125,
 		source: cite("tamu-slides", "casing design"),
-		why: "the upper end of the usual range of 1.0 to 1.125",
+		what: "well/design-factor.collapse",
+		why: "well/design-factor.upper-collapse",
 	},
 	tension: {
 		value: 1.75,
 		source: cite("devereux", "Table 1-5"),
-		why: "the usual value for a deviated well, without bending",
+		what: "well/design-factor.tension",
+		why: "well/design-factor.usual-deviated",
 	},
 	bending: {
 		value: 1.5,
 		source: cite("devereux", "Table 1-5"),
-		why: "the usual value where bending is counted in",
+		what: "well/design-factor.bending",
+		why: "well/design-factor.usual-bending",
 	},
 	overpull: {
 		value: 1.1,
 		source: cite("devereux", "p. 62"),
-		why: "the usual value for a string pulled once",
+		what: "well/design-factor.overpull",
+		why: "well/design-factor.usual-overpull",
 	},
 	triaxial: {
 		value: 1.25,
 		source: cite("devereux", "Table 1-5"),
-		why: "the upper end of the usual range of 1.2 to 1.25",
+		what: "well/design-factor.triaxial",
+		why: "well/design-factor.upper-triaxial",
 	},
 } as const;
-
-const WORDS: Readonly<Record<keyof typeof FACTORS, string>> = {
-	burst: "in burst",
-	collapse: "in collapse",
-	tension: "in tension",
-	bending: "in tension with bending counted in",
-	overpull: "of a string stuck and pulled",
-	triaxial: "in triaxial loading",
-};
 
 /** What pipe is designed against, once for the well; what is absent is filled in and recorded. */
 export const resolveDesignBasis = (written: DesignBasisDefinition | undefined, desk: Desk): DesignBasis => ({
@@ -54,10 +65,12 @@ export const resolveDesignBasis = (written: DesignBasisDefinition | undefined, d
 		assume(desk, {
 			id: "burst-backup",
 			at: ["design_basis", "burst_backup"],
-			what: "In burst, fresh water stands outside the pipe (0.433 psi/ft).",
-			why: "No gradient is given; fresh water is the lightest fluid that can be counted on outside, so it helps least.",
+			what: message("well/design-basis.what", {
+				freshWater: measured("pressure-gradient", FRESH_WATER),
+			}),
+			why: message("well/design-basis.why"),
 			dimension: "pressure-gradient",
-			value: 0.433,
+			value: FRESH_WATER,
 			source: cite("hydrostatics"),
 		}),
 	designFactors: designFactorsOf(written?.design_factors, desk),
@@ -66,8 +79,8 @@ export const resolveDesignBasis = (written: DesignBasisDefinition | undefined, d
 		assume(desk, {
 			id: "wear",
 			at: ["design_basis", "wear"],
-			what: "Pipe keeps its whole wall: no wear.",
-			why: "No wear is given. Drilling through a string thins it; where that is expected it must be stated.",
+			what: message("well/design-basis.pipe-keeps-its-whole-wall"),
+			why: message("well/design-basis.no-wear-is-given-drilling"),
 			dimension: "share",
 			value: 0,
 			source: cite("common-practice"),
@@ -77,10 +90,13 @@ export const resolveDesignBasis = (written: DesignBasisDefinition | undefined, d
 		assume(desk, {
 			id: "temperature-derating",
 			at: ["design_basis", "temperature_derating"],
-			what: "Steel loses 0.03 % of its yield strength for each °F above 70 °F.",
-			why: "No rate is given; this is the usual one for carbon steel.",
+			what: message("well/design-basis.steel-loses-yield-strength-at", {
+				derating: measured("share-per-temperature", DERATING),
+				room: measured("temperature", ROOM),
+			}),
+			why: message("well/design-basis.no-rate-is-given-this"),
 			dimension: "share-per-temperature",
-			value: 0.0003,
+			value: DERATING,
 			source: cite("common-practice"),
 		}),
 	overpull:
@@ -88,10 +104,12 @@ export const resolveDesignBasis = (written: DesignBasisDefinition | undefined, d
 		assume(desk, {
 			id: "overpull",
 			at: ["design_basis", "overpull"],
-			what: "Pipe must stand 100000 lbf of pull above its weight.",
-			why: "No overpull is given; this is the usual least value.",
+			what: message("well/design-basis.pipe-must-stand-pull-above", {
+				overpull: measured("force", OVERPULL),
+			}),
+			why: message("well/design-basis.no-overpull-is-given-this"),
 			dimension: "force",
-			value: 100_000,
+			value: OVERPULL,
 			source: cite("devereux", "p. 62"),
 		}),
 	friction: {
@@ -103,30 +121,37 @@ export const resolveDesignBasis = (written: DesignBasisDefinition | undefined, d
 		assume(desk, {
 			id: "running-speed",
 			at: ["design_basis", "running_speed"],
-			what: "Pipe moves at 5 ft/s at most while it is run.",
-			why: "No speed is given; a 40 ft joint let down in a dozen seconds moves at 3.3 ft/s on average, and half as fast again at its fastest.",
+			what: message("well/design-basis.pipe-moves-at-at-most", {
+				runningSpeed: measured("fluid-velocity", RUNNING_SPEED),
+			}),
+			why: message("well/design-basis.no-speed-is-given-joint", {
+				value: measured("length", 40),
+				value2: measured("fluid-velocity", 3.3),
+			}),
 			dimension: "fluid-velocity",
-			value: 5,
+			value: RUNNING_SPEED,
 			source: cite("common-practice"),
 		}),
 	sourThreshold: desk.catalog.sourService.threshold,
 });
 
 const FRICTION = {
-	cased: { range: [0.2, 0.3], where: "inside casing" },
-	open_hole: { range: [0.25, 0.4], where: "in open hole" },
+	cased: { range: [0.2, 0.3], what: "well/friction.inside-casing" },
+	open_hole: { range: [0.25, 0.4], what: "well/friction.in-open-hole" },
 } as const;
+
+const coefficient = (value: number): Fact => ({ factor: { dimension: "ratio", value } });
 
 /** One assumption for both ends of a range. */
 const frictionOf = (desk: Desk, which: keyof typeof FRICTION): FrictionRange => {
-	const { range, where } = FRICTION[which];
+	const { range, what } = FRICTION[which];
 	const [least, greatest] = range;
 	const id = `friction.${which}`;
 	desk.assumptions.push({
 		id,
 		at: ["design_basis", "friction", which],
-		what: `The friction coefficient of pipe ${where} is ${least} to ${greatest}.`,
-		why: "No range is given; this is the usual one. Back it out of the hook loads of wells nearby.",
+		what: message(what, { least: coefficient(least), greatest: coefficient(greatest) }),
+		why: message("well/friction.why"),
 		source: cite("common-practice"),
 	});
 	const end = (value: number): Known<"ratio"> => ({
@@ -143,8 +168,10 @@ const designFactorsOf = (written: DesignBasisDefinition["design_factors"], desk:
 		assume(desk, {
 			id: `design-factor.${name}`,
 			at: ["design_basis", "design_factors", name],
-			what: `The design factor ${WORDS[name]} is ${FACTORS[name].value}.`,
-			why: `None is given; this is ${FACTORS[name].why}.`,
+			what: message(FACTORS[name].what, {
+				factor: { factor: { dimension: "ratio", value: FACTORS[name].value } },
+			}),
+			why: message(FACTORS[name].why),
 			dimension: "ratio",
 			value: FACTORS[name].value,
 			source: FACTORS[name].source,

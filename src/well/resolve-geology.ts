@@ -1,8 +1,10 @@
 import type { GeologyDefinition } from "../definition/definition.ts";
 import type { Path } from "../diagnostics/path.ts";
+import { message } from "../messages/message.ts";
 import { straightDown } from "./datum.ts";
-import { asWritten, type Desk, fault, maybe, placeOf, SAME_DEPTH } from "./desk.ts";
+import { type Desk, fault, maybe, placeOf, SAME_DEPTH } from "./desk.ts";
 import { distinctIds } from "./names.ts";
+import { asWritten } from "./said.ts";
 import type { Datum, Formation, Geology, WaterZone } from "./well.ts";
 
 type FormationDefinition = GeologyDefinition["formations"][number];
@@ -131,13 +133,27 @@ const checkOrder = (
 	const each = written[slipped];
 	if (each === undefined) return;
 	const top = (each.actual?.top ?? each.top).depth;
-	const [where, order] = slipped === i ? ["above", "before"] : ["below", "after"];
+
 	fault(desk, "well/formation-order", placeOf(top, [...AT, slipped, "top"]), {
-		what: `the top of ${each.name} lies ${where} the top of ${written[other]?.name}, which is listed ${order} it`,
-		expected: "formations from the surface down",
-		found: asWritten(top, "ft"),
-		mend: "put the formations in order of depth, or correct the top",
-		related: [{ at: { path: [...AT, other, "top"] }, label: `listed ${order} it` }],
+		what:
+			slipped === i
+				? message("well/formation-order.what", { each: each.name, written: written[other]?.name ?? "" })
+				: message("well/formation-order.top-lies-below-top-which", {
+						each: each.name,
+						written: written[other]?.name ?? "",
+					}),
+		expected: message("well/formation-order.expected"),
+		found: asWritten(top),
+		mend: message("well/formation-order.mend"),
+		related: [
+			{
+				at: { path: [...AT, other, "top"] },
+				label:
+					slipped === i
+						? message("well/formation-order.label")
+						: message("well/formation-order.listed-after-it"),
+			},
+		],
 	});
 };
 
@@ -152,25 +168,25 @@ const checkBase = (
 	// Where the tops themselves are out of order, the bases say nothing more.
 	if (each.base === undefined || (next !== undefined && next < top)) return;
 	const at = placeOf(each.base.depth, [...AT, i, "base"]);
-	const found = asWritten(each.base.depth, "ft");
+	const found = asWritten(each.base.depth);
 	if (base <= top)
 		fault(desk, "well/top-below-bottom", at, {
-			what: `the base of ${each.name} is not below its top`,
-			expected: "a base deeper than the top",
+			what: message("well/top-below-bottom.base-is-not-below-its", { each: each.name }),
+			expected: message("well/top-below-bottom.base-deeper-than-top"),
 			found,
-			mend: "exchange the two depths, or correct one",
-			related: [{ at: { path: [...AT, i, "top"] }, label: "its top" }],
+			mend: message("well/top-below-bottom.mend"),
+			related: [{ at: { path: [...AT, i, "top"] }, label: message("well/top-below-bottom.its-top") }],
 		});
 	else if (next !== undefined && base > next + SAME_DEPTH)
 		fault(desk, "well/formation-base", at, {
-			what: `the base of ${each.name} lies below the top of the next formation`,
-			expected: "a base at or above the top of the next formation",
+			what: message("well/formation-base.what", { each: each.name }),
+			expected: message("well/formation-base.expected"),
 			found,
-			mend: "leave the base out if it is the top of the next, or correct it",
+			mend: message("well/formation-base.mend"),
 			related: [
 				{
 					at: { path: [...AT, i + 1, "top"] },
-					label: "top of the next formation",
+					label: message("well/formation-base.label"),
 				},
 			],
 		});
@@ -187,11 +203,13 @@ const resolveWater = (
 		const base = straightDown(each.base, datum);
 		if (base.value <= top.value)
 			fault(desk, "well/top-below-bottom", placeOf(each.base.depth, ["geology", "water", i, "base"]), {
-				what: `the base of ${each.name} is not below its top`,
-				expected: "a base deeper than the top",
-				found: asWritten(each.base.depth, "ft"),
-				mend: "exchange the two depths, or correct one",
-				related: [{ at: { path: ["geology", "water", i, "top"] }, label: "its top" }],
+				what: message("well/top-below-bottom.base-is-not-below-its", { each: each.name }),
+				expected: message("well/top-below-bottom.base-deeper-than-top"),
+				found: asWritten(each.base.depth),
+				mend: message("well/top-below-bottom.mend"),
+				related: [
+					{ at: { path: ["geology", "water", i, "top"] }, label: message("well/top-below-bottom.its-top") },
+				],
 			});
 		return {
 			id: ids[i] ?? each.name,

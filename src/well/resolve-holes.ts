@@ -1,8 +1,10 @@
 import { cite } from "../cite/source.ts";
 import type { HoleDefinition } from "../definition/definition.ts";
-import { assume, asWritten, type Desk, fault, maybe, placeOf } from "./desk.ts";
+import { message } from "../messages/message.ts";
+import { assume, type Desk, fault, maybe, placeOf } from "./desk.ts";
 import type { ReadFile } from "./read-file.ts";
 import { readNamedTable } from "./read-table.ts";
+import { asWritten } from "./said.ts";
 import type { Datum, DrillingFluid, Hole } from "./well.ts";
 
 /** Hole sections from the surface down; what was drilled stands before what was planned. */
@@ -28,8 +30,8 @@ export const resolveHoles = (
 				assume(desk, {
 					id: `washout.${each.id}`,
 					at: ["holes", i, "washout", "diameter"],
-					what: `The ${each.id} hole is as wide as its bit.`,
-					why: "No washout is given; cement volumes then rest on the excess alone.",
+					what: message("well/washout.what", { each: each.id }),
+					why: message("well/washout.why"),
 					dimension: "share",
 					value: 0,
 					source: cite("common-practice"),
@@ -71,13 +73,13 @@ const resolveCaliper = (
 		return fault(desk, "well/caliper", cell ?? at, {
 			what:
 				rows.length < 2
-					? `the caliper of the ${id} hole has fewer than two rows`
+					? message("well/caliper.what", { id })
 					: back > 0
-						? `the caliper of the ${id} hole goes back up at row ${back + 1}`
-						: `the caliper of the ${id} hole has a diameter of nothing`,
-			expected: "rows from the top down, each deeper than the one before, each with a diameter",
+						? message("well/caliper.caliper-hole-goes-back-up", { id, back: String(back + 1) })
+						: message("well/caliper.caliper-hole-has-diameter-nothing", { id }),
+			expected: message("well/caliper.expected"),
 			...(cell === undefined ? { found: caliper.file } : {}),
-			mend: "sort the rows, and leave out those where the tool was closed",
+			mend: message("well/caliper.mend"),
 		});
 	return {
 		columns: { md: "measured-depth", diameter: "diameter" },
@@ -109,27 +111,27 @@ const checkOrder = (
 		if (above === undefined || bottom === undefined || bottomAbove === undefined) continue;
 		if (bottom.value <= bottomAbove.value)
 			fault(desk, "well/hole-order", placeOf(bottom, ["holes", i, "to"]), {
-				what: `the ${each.id} hole does not go deeper than the ${above.id} hole above it`,
-				expected: `more than ${asWritten(bottomAbove, "ft")}`,
-				found: asWritten(bottom, "ft"),
-				mend: "list the holes from the surface down, or correct the depth",
+				what: message("well/hole-order.what", { each: each.id, above: above.id }),
+				expected: message("well/hole-order.expected", { bottomAbove: asWritten(bottomAbove) }),
+				found: asWritten(bottom),
+				mend: message("well/hole-order.mend"),
 				related: [
 					{
 						at: placeOf(bottomAbove, ["holes", i - 1, "to"]),
-						label: `bottom of the ${above.id} hole`,
+						label: message("well/hole-order.label", { above: above.id }),
 					},
 				],
 			});
 		if (each.diameter.value > above.diameter.value)
 			fault(desk, "well/hole-diameter", placeOf(each.diameter, ["holes", i, "diameter"]), {
-				what: `the ${each.id} hole is wider than the ${above.id} hole above it`,
-				expected: `at most ${asWritten(above.diameter, "in")}`,
-				found: asWritten(each.diameter, "in"),
-				mend: "list the holes from the surface down, or correct the diameter",
+				what: message("well/hole-diameter.what", { each: each.id, above: above.id }),
+				expected: message("well/hole-diameter.expected", { diameter: asWritten(above.diameter) }),
+				found: asWritten(each.diameter),
+				mend: message("well/hole-diameter.mend"),
 				related: [
 					{
 						at: placeOf(above.diameter, ["holes", i - 1, "diameter"]),
-						label: `the ${above.id} hole`,
+						label: message("well/hole-diameter.label", { above: above.id }),
 					},
 				],
 			});

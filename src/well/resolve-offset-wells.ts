@@ -1,9 +1,11 @@
 import type { Known } from "../cite/known.ts";
 import type { OffsetWell, TrajectoryDefinition } from "../definition/definition.ts";
 import type { Path } from "../diagnostics/path.ts";
+import { message } from "../messages/message.ts";
 import { assume, type Desk, maybe } from "./desk.ts";
 import type { ReadFile } from "./read-file.ts";
 import { resolveStations } from "./resolve-trajectory.ts";
+import { listOf } from "./said.ts";
 import type { OffsetPath, OffsetPaths } from "./well.ts";
 
 /** Of a radius stated without one: twice the standard deviation and a little more, as survey reports mostly print it. */
@@ -59,8 +61,8 @@ const assumeDatums = (wells: readonly OffsetWell[], desk: Desk): void => {
 	desk.assumptions.push({
 		id: "offset-datum",
 		at: ["site", "offset_wells"],
-		what: `Depths of ${open.map(({ name }) => name).join(", ")} are counted from the elevation of this well's depth datum.`,
-		why: "The elevation of their own depth datum is not given; a difference moves them up or down by as much.",
+		what: message("well/offset-datum.what", { open: listOf(open.map(({ name }) => name)) }),
+		why: message("well/offset-datum.why"),
 	});
 };
 
@@ -68,8 +70,8 @@ const assumeGrowth = (desk: Desk): void => {
 	desk.assumptions.push({
 		id: "uncertainty-growth",
 		at: ["trajectory", "uncertainty"],
-		what: "A survey's radius of uncertainty is that at the end of its hole, and grows from nothing at the wellhead in proportion to measured depth.",
-		why: "No error model is worked here. Errors of direction add up along the hole, so the radius is greatest at its end.",
+		what: message("well/uncertainty-growth.what"),
+		why: message("well/uncertainty-growth.why"),
 	});
 };
 
@@ -77,8 +79,8 @@ const assumeConfidence = (desk: Desk): Known<"share"> =>
 	assume(desk, {
 		id: "uncertainty-confidence",
 		at: ["trajectory", "uncertainty", "confidence"],
-		what: "A radius of uncertainty stated without a confidence holds the hole 95 times in 100.",
-		why: "Survey reports mostly print it so; a radius of lower confidence would make the separation factor smaller.",
+		what: message("well/uncertainty-confidence.what"),
+		why: message("well/uncertainty-confidence.why"),
 		dimension: "share",
 		value: CONFIDENCE,
 	});

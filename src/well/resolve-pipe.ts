@@ -4,11 +4,13 @@ import { cite } from "../cite/source.ts";
 import type { PipeDefinition } from "../definition/definition.ts";
 import type { Path } from "../diagnostics/path.ts";
 import { pathKey } from "../diagnostics/path.ts";
+import { message } from "../messages/message.ts";
 import type { Dimension } from "../units/dimensions.ts";
 import { standardConnection, standardCoupling, threadDimensions } from "./connection.ts";
 import { pipeDepth } from "./datum.ts";
-import { assume, assumeWord, asWritten, type Desk, fault, maybe, placeOf } from "./desk.ts";
+import { assume, assumeWord, type Desk, fault, maybe, placeOf } from "./desk.ts";
 import { drift, insideDiameter, isPipe } from "./pipe-dimensions.ts";
+import { asWritten, choiceOf } from "./said.ts";
 import { unknownGrade, unknownPipe } from "./unknown-pipe.ts";
 import type { Datum, PipeSection } from "./well.ts";
 
@@ -52,8 +54,8 @@ export const resolvePipe = (
 			assumeWord(desk, "new", {
 				id: `condition.${pathKey(at)}`,
 				at: [...at, "condition"],
-				what: "The pipe is new.",
-				why: "Its condition is not given, and ratings hold for new pipe only.",
+				what: message("well/pipe-condition.what"),
+				why: message("well/pipe-condition.why"),
 			}),
 		...maybe("joint", written.joint),
 		top: pipeDepth(written.from, datum),
@@ -104,10 +106,10 @@ const findBody = (written: PipeDefinition, at: Path, desk: Desk): Body | undefin
 	if (row !== undefined) {
 		if (wall !== undefined && Math.abs(wall.value - row.wall.value) > SAME_WALL)
 			return fault(desk, "well/pipe-wall", placeOf(wall, [...at, "wall"]), {
-				what: `the wall of ${row.id} is another in the catalogue`,
-				expected: `${row.wall.value} in`,
-				found: asWritten(wall, "in"),
-				mend: "state weight or wall alone, or correct the one that is wrong",
+				what: message("well/pipe-wall.what", { row: row.id }),
+				expected: asWritten(row.wall),
+				found: asWritten(wall),
+				mend: message("well/pipe-wall.mend"),
 			});
 		return {
 			od: exactOr(od, row.outsideDiameter),
@@ -146,8 +148,8 @@ const findStrength = (
 			assume(desk, {
 				id: `tensile.${pathKey(at)}`,
 				at: [...at, "minimum_tensile"],
-				what: `The tensile strength of ${written.grade} is no more than its yield strength.`,
-				why: "It is not given. Steel is at least as strong in tension as at yield, so this errs on the safe side.",
+				what: message("well/tensile-strength.what", { grade: written.grade }),
+				why: message("well/tensile-strength.why"),
 				dimension: "pressure",
 				value: minimumYield.value,
 				source: cite("common-practice"),
@@ -164,10 +166,10 @@ const checkListed = (written: PipeDefinition, at: Path, row: CasingRow | undefin
 		"well/grade-not-listed",
 		{ path: [...at, "grade"] },
 		{
-			what: `${row.id} is not listed in ${grade}`,
-			expected: `one of: ${row.grades.join(", ")}`,
+			what: message("well/grade-not-listed.what", { row: row.id, grade }),
+			expected: message("well/unknown-grade.expected", { grades: choiceOf(row.grades) }),
 			found: written.grade,
-			mend: "confirm the pipe with its mill certificate, or correct the grade or the weight",
+			mend: message("well/grade-not-listed.mend"),
 			source: "api-5ct",
 		},
 	);
@@ -184,10 +186,10 @@ const findConnection = (
 	if (standard === undefined) {
 		if (written.ratings === undefined)
 			fault(desk, "well/connection-unrated", path, {
-				what: `the strength of ${written.connection} is not known`,
-				expected: "a connection of the standard (STC, LTC, BTC, plain end), or stated ratings",
+				what: message("well/connection-unrated.what", { connection: written.connection }),
+				expected: message("well/connection-unrated.expected"),
 				found: written.connection,
-				mend: "state its ratings from the maker's data sheet under `ratings`",
+				mend: message("well/connection-unrated.mend"),
 			});
 		return {
 			connection: written.connection,
@@ -198,20 +200,20 @@ const findConnection = (
 	const threads = row === undefined ? undefined : threadDimensions(standard, row);
 	if (row !== undefined && threads === undefined && standard !== "plain end")
 		return fault(desk, "well/connection-size", path, {
-			what: `there is no ${standard} on ${row.id} pipe`,
-			expected: "STC, BTC or plain end, or a maker's own connection",
+			what: message("well/connection-size.what", { standard, row: row.id }),
+			expected: message("well/connection-size.expected"),
 			found: written.connection,
-			mend: "name the connection that the pipe has",
+			mend: message("well/connection-size.mend"),
 			source: "api-5ct",
 		});
 	const sized = body.row ?? desk.catalog.casingOfSize(body.od.value)[0];
 	const coupling = written.coupling_od ?? standardCoupling(standard, sized);
 	if (standard === "BTC special clearance" && sized !== undefined && coupling === undefined)
 		return fault(desk, "well/connection-size", path, {
-			what: `there is no special-clearance coupling on ${sized.id} pipe`,
-			expected: "BTC, or the coupling's own diameter under `coupling_od`",
+			what: message("well/connection-size.there-is-no-special-clearance", { sized: sized.id }),
+			expected: message("well/connection-size.btc-or-couplings-own-diameter"),
 			found: written.connection,
-			mend: "name the connection that the pipe has, or state the coupling's diameter",
+			mend: message("well/connection-size.name-connection-that-pipe-has"),
 			source: "api-5ct",
 		});
 	return {

@@ -1,10 +1,12 @@
 import type { Known } from "../cite/known.ts";
 import type { StimulationDefinition } from "../definition/definition.ts";
 import type { Path } from "../diagnostics/path.ts";
-import { asWritten, type Desk, fault, maybe } from "./desk.ts";
+import { message } from "../messages/message.ts";
+import { type Desk, fault, maybe } from "./desk.ts";
 import { layOutStages, type PlacedStage, type StagesDefinition } from "./lay-out-stages.ts";
 import type { ReadFile } from "./read-file.ts";
 import { unknownReference } from "./references.ts";
+import { asWritten } from "./said.ts";
 import { type ListedStage, readRecordTable, readStageTable, type StageRecord } from "./stage-table.ts";
 import type { Stage, TreatmentStep } from "./well.ts";
 
@@ -34,7 +36,7 @@ export const resolveStages = (
 		unknownReference(
 			desk,
 			[...AT, "treatment", "ramp", "proppant"],
-			"proppant",
+			message("well/thing.proppant"),
 			treatment.ramp.proppant,
 			proppantIds,
 		);
@@ -144,10 +146,10 @@ const tellOfRecords = (records: readonly StageRecord[], count: number, desk: Des
 		return;
 	}
 	fault(desk, "well/unknown-stage", first.at, {
-		what: `there are records of ${strange.length} stages that do not exist`,
-		expected: `stages from 1 to ${count}`,
+		what: message("well/unknown-stage.there-are-records-stages-that", { strange: String(strange.length) }),
+		expected: message("well/unknown-stage.stages-from-1-to", { count: String(count) }),
 		found: strange.map(({ number }) => number).join(", "),
-		mend: "correct the count of stages, or the numbers of the records",
+		mend: message("well/unknown-stage.correct-count-stages-or-numbers"),
 	});
 };
 
@@ -160,10 +162,13 @@ const checkRecordRows = (records: readonly StageRecord[], desk: Desk): void => {
 	const [wrongDate] = misdated;
 	if (wrongDate !== undefined)
 		fault(desk, "well/stage-row", wrongDate.dateAt, {
-			what: `the date of ${misdated.length === 1 ? "a record is" : `${misdated.length} records is`} not written year-month-day`,
-			expected: "a date such as `2026-08-14`",
+			what: message("well/stage-row.date", { count: misdated.length }),
+			expected: message("well/stage-row.date-such-as-2026-08"),
 			found: wrongDate.actual.date ?? "",
-			mend: misdated.length === 1 ? "write it so" : "write the dates so, all of them",
+			mend:
+				misdated.length === 1
+					? message("well/stage-row.write-it-so")
+					: message("well/stage-row.write-dates-so-all-them"),
 		});
 	for (const record of records) {
 		const { number, at, averageAt, actual } = record;
@@ -171,19 +176,19 @@ const checkRecordRows = (records: readonly StageRecord[], desk: Desk): void => {
 		if (earlier === undefined) first.set(number, record);
 		else
 			fault(desk, "well/stage-row", at, {
-				what: `there is a second record of stage ${number}`,
-				expected: "one record for a stage",
+				what: message("well/stage-row.there-is-second-record-stage", { number: String(number) }),
+				expected: message("well/stage-row.one-record-for-stage"),
 				found: String(number),
-				mend: "correct the number of the stage, or take one of the two out",
-				related: [{ at: earlier.at, label: "the first one is here" }],
+				mend: message("well/stage-row.correct-number-stage-or-take"),
+				related: [{ at: earlier.at, label: message("well/stage-row.label") }],
 			});
 		const { averagePressure: average, maximumPressure: greatest } = actual;
 		if (average !== undefined && greatest !== undefined && average.value > greatest.value)
 			fault(desk, "well/stage-row", averageAt, {
-				what: `the average pressure of stage ${number} is above its maximum`,
-				expected: `at most ${asWritten(greatest, "psi")}`,
-				found: asWritten(average, "psi"),
-				mend: "correct whichever of the two is wrong",
+				what: message("well/stage-row.average-pressure-stage-is-above", { number: String(number) }),
+				expected: message("well/stage-row.at-most", { greatest: asWritten(greatest) }),
+				found: asWritten(average),
+				mend: message("well/stage-row.correct-whichever-two-is-wrong"),
 			});
 	}
 };
@@ -195,10 +200,10 @@ const unknownStage = (
 	desk: Desk,
 ): undefined =>
 	fault(desk, "well/unknown-stage", at, {
-		what: `there is no stage ${number}`,
-		expected: `a stage from 1 to ${count}`,
+		what: message("well/unknown-stage.there-is-no-stage", { number: String(number) }),
+		expected: message("well/unknown-stage.expected", { count: String(count) }),
 		found: String(number),
-		mend: "correct the number, or the count of stages",
+		mend: message("well/unknown-stage.mend"),
 	});
 
 const resolveStep = (step: StepsDefinition[number], rate: Known<"flow-rate">): TreatmentStep => ({
@@ -222,17 +227,20 @@ const checkSteps = (
 	const additiveIds = additives.map(({ id }) => id);
 	for (const [i, { proppant, concentration, fluid }] of steps.entries()) {
 		if (proppant !== undefined && !proppantIds.includes(proppant))
-			unknownReference(desk, [...at, i, "proppant"], "proppant", proppant, proppantIds);
+			unknownReference(desk, [...at, i, "proppant"], message("well/thing.proppant"), proppant, proppantIds);
 		if (fluid !== undefined && !additiveIds.includes(fluid))
-			unknownReference(desk, [...at, i, "fluid"], "additive", fluid, additiveIds);
+			unknownReference(desk, [...at, i, "fluid"], message("well/thing.additive"), fluid, additiveIds);
 		if ((proppant === undefined) !== (concentration === undefined))
 			fault(desk, "well/step-material", [...at, i, proppant === undefined ? "concentration" : "proppant"], {
 				what:
 					proppant === undefined
-						? "a concentration is given, and no proppant"
-						: "a proppant is given, and no concentration",
-				expected: "both or neither",
-				mend: proppant === undefined ? "name the proppant" : "state its concentration",
+						? message("well/step-material.what")
+						: message("well/step-material.proppant-is-given-and-no"),
+				expected: message("well/step-material.expected"),
+				mend:
+					proppant === undefined
+						? message("well/step-material.mend")
+						: message("well/step-material.state-its-concentration"),
 			});
 	}
 };

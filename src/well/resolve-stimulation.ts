@@ -1,5 +1,6 @@
 import type { StimulationDefinition } from "../definition/definition.ts";
 import type { Path } from "../diagnostics/path.ts";
+import { message } from "../messages/message.ts";
 import { type Desk, fault, maybe } from "./desk.ts";
 import { TREATING_STRING } from "./names.ts";
 import type { ReadFile } from "./read-file.ts";
@@ -17,7 +18,13 @@ export const resolveStimulation = (
 	desk: Desk,
 ): Stimulation => {
 	if (!stringIds.includes(written.treated_through))
-		unknownReference(desk, [...AT, "treated_through"], "casing string", written.treated_through, stringIds);
+		unknownReference(
+			desk,
+			[...AT, "treated_through"],
+			message("well/thing.string"),
+			written.treated_through,
+			stringIds,
+		);
 	const { base_fluid: fluid, toe, flowback } = written;
 	assumeNoLoss(written.pressure_model, desk);
 	return {
@@ -111,15 +118,15 @@ const assumeNoLoss = (model: StimulationDefinition["pressure_model"], desk: Desk
 		desk.assumptions.push({
 			id: "near-wellbore-loss",
 			at: [...at, "near_wellbore"],
-			what: "No pressure is lost between the perforations and the fracture.",
-			why: "The loss near the wellbore is not given; a real one raises the expected treating pressure by as much.",
+			what: message("well/treating-loss.what"),
+			why: message("well/treating-loss.why"),
 		});
 	if (model.friction_reduction === undefined)
 		desk.assumptions.push({
 			id: "friction-reduction",
 			at: [...at, "friction_reduction"],
-			what: "The fluid flows in the pipe as it would without a friction reducer.",
-			why: "The friction reduction is not given; a real one lowers the expected treating pressure.",
+			what: message("well/treating-loss.fluid-flows-in-pipe-as"),
+			why: message("well/treating-loss.friction-reduction-is-not-given"),
 		});
 };
 
@@ -159,20 +166,20 @@ const annuliOf = (
 		const ids = [...stringIds, ...(written.treating_string === undefined ? [] : [TREATING_STRING])];
 		for (const [side, id] of each.between.entries())
 			if (!ids.includes(id))
-				unknownReference(desk, [...AT, "annuli", i, "between", side], "casing string", id, ids);
+				unknownReference(desk, [...AT, "annuli", i, "between", side], message("well/thing.string"), id, ids);
 		const [inner, outer] = each.between.map((id) => ids.indexOf(id));
 		if (inner !== undefined && outer !== undefined && outer >= 0 && inner >= 0 && inner <= outer)
 			fault(desk, "well/annulus-strings", [...AT, "annuli", i, "between"], {
 				what:
 					inner === outer
-						? "an annulus between a string and itself"
-						: "the outer string of the annulus is named first",
-				expected: "two strings, the inner one first",
+						? message("well/annulus-strings.what")
+						: message("well/annulus-strings.outer-string-annulus-is-named"),
+				expected: message("well/annulus-strings.expected"),
 				found: each.between.join(", "),
 				mend:
 					inner === outer
-						? "name the string inside it first"
-						: `write \`[${[...each.between].reverse().join(", ")}]\``,
+						? message("well/annulus-strings.mend")
+						: message("well/annulus-strings.write", { reverse: [...each.between].reverse().join(", ") }),
 			});
 		return {
 			between: each.between,

@@ -1,6 +1,7 @@
 import type { Known } from "../cite/known.ts";
 import type { CasingDefinition } from "../definition/definition.ts";
 import type { Path } from "../diagnostics/path.ts";
+import { message } from "../messages/message.ts";
 import { pipeDepth } from "./datum.ts";
 import { type Desk, maybe } from "./desk.ts";
 import { unknownReference } from "./references.ts";
@@ -45,7 +46,7 @@ export const resolveStrings = (
 			unknownReference(
 				desk,
 				[...at, "hole"],
-				"hole",
+				message("well/thing.hole"),
 				each.hole,
 				around.holes.map(({ id }) => id),
 			);

@@ -2,9 +2,11 @@ import type { Known, KnownTable } from "../cite/known.ts";
 import type { TrajectoryDefinition } from "../definition/definition.ts";
 import type { Place } from "../diagnostics/diagnostic.ts";
 import type { Path } from "../diagnostics/path.ts";
-import { asWritten, type Desk, fault, maybe, placeOf, SAME_DEPTH } from "./desk.ts";
+import { message } from "../messages/message.ts";
+import { type Desk, fault, maybe, placeOf, SAME_DEPTH } from "./desk.ts";
 import type { ReadFile } from "./read-file.ts";
 import { readNamedTable } from "./read-table.ts";
+import { asWritten, measured } from "./said.ts";
 import type { Survey, Trajectory, TrajectoryPlan } from "./well.ts";
 
 type PlanDefinition = NonNullable<TrajectoryDefinition["plan"]>;
@@ -28,9 +30,9 @@ export const resolveTrajectory = (
 		written.actual === undefined ? undefined : resolveSurvey(written.actual, totalDepth, files, desk);
 	if (plan === undefined && written.actual === undefined)
 		fault(desk, "well/no-path", ["trajectory"], {
-			what: "the path of the hole is not given",
-			expected: "a `plan`, or an `actual` survey",
-			mend: "add a plan; of a straight hole `plan: { vertical: true, to: … }`",
+			what: message("well/no-path.what"),
+			expected: message("well/no-path.expected"),
+			mend: message("well/no-path.mend"),
 		});
 	if (plan !== undefined) checkPlanAngles(plan, desk);
 	if (plan !== undefined && totalDepth !== undefined) checkReach(plan, totalDepth, desk);
@@ -83,11 +85,11 @@ const checkReach = (plan: TrajectoryPlan, totalDepth: Known<"measured-depth">, d
 		"well/path-short",
 		{ path: ["trajectory", "plan"] },
 		{
-			what: `the planned path ends at ${Number(end.toFixed(1))} ft, above the bottom of the deepest hole`,
-			expected: `a path to ${asWritten(totalDepth, "ft")} or beyond`,
-			found: `${Number(end.toFixed(1))} ft`,
-			mend: "lengthen the path, or correct the depth that the hole is drilled to",
-			related: [{ at: placeOf(totalDepth, ["holes"]), label: "bottom of the deepest hole" }],
+			what: message("well/path-short.what", { end: measured("measured-depth", end, totalDepth.value) }),
+			expected: message("well/path-short.expected", { totalDepth: asWritten(totalDepth) }),
+			found: measured("measured-depth", end, totalDepth.value),
+			mend: message("well/path-short.mend"),
+			related: [{ at: placeOf(totalDepth, ["holes"]), label: message("well/beyond-total-depth.label") }],
 		},
 	);
 };
@@ -128,7 +130,7 @@ export const resolveStations = (
 		from: {
 			kind: "definition",
 			at,
-			text: file ?? `${stations.length} stations`,
+			text: file ?? `stations[${stations.length}]`,
 			...maybe("file", file),
 			...(rows.length === 0 ? {} : { rows }),
 		},
@@ -184,11 +186,11 @@ const checkLast = (stations: readonly Station[], totalDepth: Known<"measured-dep
 	const beyond = stations.find(({ md }) => md > totalDepth.value + SAME_DEPTH);
 	if (beyond === undefined) return;
 	fault(desk, "well/beyond-total-depth", beyond.places.md, {
-		what: "the survey goes below the bottom of the deepest hole",
-		expected: `at most ${asWritten(totalDepth, "ft")}`,
-		found: `${Number(beyond.md.toFixed(1))} ft`,
-		mend: "correct the depth of the station, or the depth that the hole is drilled to",
-		related: [{ at: placeOf(totalDepth, ["holes"]), label: "bottom of the deepest hole" }],
+		what: message("well/beyond-total-depth.survey-goes-below-bottom-deepest"),
+		expected: message("well/beyond-total-depth.at-most", { totalDepth: asWritten(totalDepth) }),
+		found: measured("measured-depth", beyond.md, totalDepth.value),
+		mend: message("well/beyond-total-depth.correct-depth-station-or-depth"),
+		related: [{ at: placeOf(totalDepth, ["holes"]), label: message("well/beyond-total-depth.label") }],
 	});
 };
 
@@ -201,17 +203,17 @@ const checkAngles = (
 ): void => {
 	if (inclination < 0 || inclination > 180)
 		fault(desk, "well/survey-angle", places.inclination, {
-			what: "the inclination is not between 0 and 180 degrees",
-			expected: "0 straight down, 90 level",
-			found: `${inclination} degrees`,
-			mend: "correct the inclination, or exchange the columns if they are mixed up",
+			what: message("well/survey-angle.what"),
+			expected: message("well/survey-angle.expected"),
+			found: `${inclination}°`,
+			mend: message("well/survey-angle.mend"),
 		});
 	if (azimuth < 0 || azimuth > 360)
 		fault(desk, "well/survey-angle", places.azimuth, {
-			what: "the azimuth is not between 0 and 360 degrees",
-			expected: "degrees clockwise from north",
-			found: `${azimuth} degrees`,
-			mend: "correct the azimuth",
+			what: message("well/survey-angle.azimuth-is-not-between-0"),
+			expected: message("well/survey-angle.degrees-clockwise-from-north"),
+			found: `${azimuth}°`,
+			mend: message("well/survey-angle.correct-azimuth"),
 		});
 };
 
@@ -238,10 +240,10 @@ const stationsHold = (stations: readonly Station[], desk: Desk): boolean => {
 		const above = stations[i - 1];
 		if (above !== undefined && md <= above.md)
 			fault(desk, "well/survey-order", places.md, {
-				what: "the station is not deeper than the one before it",
-				expected: `more than ${above.md} ft`,
-				found: `${md} ft`,
-				mend: "put the stations in order of depth, or correct the depth",
+				what: message("well/survey-order.what"),
+				expected: message("well/survey-order.expected", { md: measured("measured-depth", above.md, md) }),
+				found: measured("measured-depth", md, above.md),
+				mend: message("well/survey-order.mend"),
 			});
 		checkAngles(inclination, azimuth, places, desk);
 	}

@@ -1,6 +1,7 @@
 import type { Catalog } from "../catalog/catalog.ts";
 import type { Definition, Schedule } from "../definition/definition.ts";
 import type { Checked } from "../diagnostics/diagnostic.ts";
+import { message } from "../messages/message.ts";
 import { checkCementColumns } from "./check-cement-columns.ts";
 import { checkDepths } from "./check-depths.ts";
 import { checkLanding } from "./check-landing.ts";
@@ -16,7 +17,7 @@ import { checkStages } from "./check-stages.ts";
 import { checkStrings } from "./check-strings.ts";
 import { checkTallies } from "./check-tally.ts";
 import { resolveDatum } from "./datum.ts";
-import { asWritten, type Desk, fault, maybe, placeOf } from "./desk.ts";
+import { type Desk, fault, maybe, placeOf } from "./desk.ts";
 import type { ReadFile } from "./read-file.ts";
 import { unknownReference } from "./references.ts";
 import { resolveDesignBasis } from "./resolve-design-basis.ts";
@@ -26,6 +27,7 @@ import { resolveOffsetWells } from "./resolve-offset-wells.ts";
 import { resolveStimulation } from "./resolve-stimulation.ts";
 import { resolveStrings } from "./resolve-strings.ts";
 import { resolveTrajectory } from "./resolve-trajectory.ts";
+import { asWritten, measured } from "./said.ts";
 import { keepClearOfCouplings } from "./stage-couplings.ts";
 import { resolveTreatingString } from "./treating-string.ts";
 import type { Geology, Hole, Well } from "./well.ts";
@@ -161,8 +163,8 @@ const assumeTrucks = ({ logistics, stimulation }: Definition, desk: Desk): void 
 	desk.assumptions.push({
 		id: "water-by-truck",
 		at: ["logistics", "water_by_pipeline"],
-		what: "All water comes by truck.",
-		why: "No share by pipeline is given; one makes the loads and trips fewer.",
+		what: message("well/trucks.what"),
+		why: message("well/trucks.why"),
 	});
 };
 
@@ -172,8 +174,8 @@ const assumeNeighborGround = (neighbors: Definition["site"]["neighbors"], desk: 
 	desk.assumptions.push({
 		id: "neighbor-ground",
 		at: ["site", "neighbors"],
-		what: "The ground at each neighbor's water well lies as high as the ground at this well.",
-		why: "Its elevation is not asked for; a difference moves the bottom of that well by as much.",
+		what: message("well/neighbor-ground.what"),
+		why: message("well/neighbor-ground.why"),
 	});
 };
 
@@ -210,14 +212,16 @@ const checkWater = (
 				"well/target-above-water",
 				{ path: ["geology", "protected_water", "base"] },
 				{
-					what: `the base of protected water is below the top of ${target.name}, which is to be treated`,
-					expected: `a depth above ${Number(target.top.value.toFixed(1))} ft TVD`,
-					found: `${Number(protectedWater.base.value.toFixed(1))} ft TVD`,
-					mend: "correct the depth and its unit, or the top of the target; leave it if rock above it is treated",
+					what: message("well/target-above-water.what", { target: target.name }),
+					expected: message("well/target-above-water.expected", {
+						top: measured("true-vertical-depth", target.top.value, protectedWater.base.value),
+					}),
+					found: message("well/true-vertical-depth", { depth: protectedWater.base }),
+					mend: message("well/target-above-water.mend"),
 					related: [
 						{
 							at: { path: ["geology", "formations", formations.indexOf(target), "top"] },
-							label: `top of ${target.name}`,
+							label: message("well/target-above-water.label", { target: target.name }),
 						},
 					],
 				},
@@ -229,11 +233,11 @@ const checkWater = (
 		"well/water-below-well",
 		{ path: ["geology", "protected_water", "base"] },
 		{
-			what: "the base of protected water is below the bottom of the well",
-			expected: `a depth above ${asWritten(bottom, "ft")}`,
-			found: `${Number(protectedWater.base.value.toFixed(1))} ft TVD`,
-			mend: "correct the depth and its unit",
-			related: [{ at: placeOf(bottom, ["holes"]), label: "bottom of the deepest hole" }],
+			what: message("well/water-below-well.what"),
+			expected: message("well/water-below-well.expected", { bottom: asWritten(bottom) }),
+			found: message("well/true-vertical-depth", { depth: protectedWater.base }),
+			mend: message("well/water-below-well.mend"),
+			related: [{ at: placeOf(bottom, ["holes"]), label: message("well/beyond-total-depth.label") }],
 		},
 	);
 };
@@ -242,8 +246,20 @@ const checkWater = (
 const checkNames = (definition: Definition, stringIds: readonly string[], desk: Desk): void => {
 	for (const [i, { string }] of (definition.site.conditions ?? []).entries())
 		if (string !== undefined && !stringIds.includes(string))
-			unknownReference(desk, ["site", "conditions", i, "string"], "casing string", string, stringIds);
+			unknownReference(
+				desk,
+				["site", "conditions", i, "string"],
+				message("well/thing.string"),
+				string,
+				stringIds,
+			);
 	for (const [i, { over }] of (definition.well_control?.preventers ?? []).entries())
 		if (!stringIds.includes(over))
-			unknownReference(desk, ["well_control", "preventers", i, "over"], "casing string", over, stringIds);
+			unknownReference(
+				desk,
+				["well_control", "preventers", i, "over"],
+				message("well/thing.string"),
+				over,
+				stringIds,
+			);
 };

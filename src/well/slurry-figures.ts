@@ -3,12 +3,23 @@ import type { Known } from "../cite/known.ts";
 import { cite } from "../cite/source.ts";
 import type { CementDefinition } from "../definition/definition.ts";
 import type { Path } from "../diagnostics/path.ts";
+import { type Message, message } from "../messages/message.ts";
 import type { Dimension } from "../units/dimensions.ts";
 import { quantity } from "../units/quantity.ts";
 import { type Desk, fault, maybe } from "./desk.ts";
+import { choiceOf, listOf } from "./said.ts";
 import type { Slurry, SlurryComponent, SlurryDesign } from "./well.ts";
 
 type Written = CementDefinition["slurries"][number];
+/** Names of the figures of a slurry. */
+export const figureName = (figure: "density" | "yield" | "water"): Message => message(FIGURE_NAMES[figure]);
+
+const FIGURE_NAMES = {
+	density: "well/figure.density",
+	yield: "well/figure.yield",
+	water: "well/figure.water",
+} as const;
+
 type Component = NonNullable<Written["components"]>[number];
 
 /** Specific gravity of portland cement of every class. */
@@ -54,9 +65,12 @@ export const figures = (
 	const bare = written.components === undefined && byWeight === undefined;
 	if (missing.length > 0 && (bare || !workable))
 		fault(desk, "well/slurry-figures", at, {
-			what: `the ${written.role} slurry lacks its ${missing.join(" and its ")}`,
-			expected: "density, yield and water; or components, with the mix water or the density wanted",
-			mend: "add the laboratory's figures, or `components: []` where the cement is mixed neat",
+			what: message("well/slurry-figures.what", {
+				role: written.role,
+				missing: listOf(missing.map(figureName)),
+			}),
+			expected: message("well/slurry-figures.expected"),
+			mend: message("well/slurry-figures.mend"),
 		});
 	return {
 		density: density ?? toBeWorked("density"),
@@ -88,14 +102,21 @@ const component = (written: Component, at: Path, desk: Desk): SlurryComponent | 
 		return fault(desk, "well/slurry-material", at, {
 			what:
 				gravity === undefined
-					? `${written.material} is not a material that is known here, and its specific gravity is not given`
-					: `${written.material} has ${amounts.length === 0 ? "no amount" : "more than one amount"}`,
+					? message("well/slurry-material.what", { material: written.material })
+					: amounts.length === 0
+						? message("well/slurry-material.has-no-amount", { material: written.material })
+						: message("well/slurry-material.has-more-than-one-amount", { material: written.material }),
 			expected:
 				gravity === undefined
-					? `a \`specific_gravity\`, or one of: ${desk.catalog.cementAdditives.map(({ id }) => id).join(", ")}`
-					: "one of `share`, `share_of_water` and `volume`",
+					? message("well/slurry-material.expected", {
+							cementAdditives: choiceOf(desk.catalog.cementAdditives.map(({ id }) => id)),
+						})
+					: message("well/slurry-material.one-share-share-water-and"),
 			found: written.material,
-			mend: gravity === undefined ? "state the specific gravity from its data sheet" : "leave one amount",
+			mend:
+				gravity === undefined
+					? message("well/slurry-material.mend")
+					: message("well/slurry-material.leave-one-amount"),
 		});
 	return {
 		material: written.material,

@@ -1,9 +1,11 @@
 import type { Known } from "../cite/known.ts";
 import type { StimulationDefinition } from "../definition/definition.ts";
 import type { Path } from "../diagnostics/path.ts";
-import { asWritten, type Desk, fault, placeOf } from "./desk.ts";
+import { message, type Said } from "../messages/message.ts";
+import { type Desk, fault, placeOf } from "./desk.ts";
 import type { ReadFile } from "./read-file.ts";
 import { cellValue, readNamedTable } from "./read-table.ts";
+import { asWritten, measured } from "./said.ts";
 import type { Stage } from "./well.ts";
 
 type Couplings = StimulationDefinition["stages"]["couplings"];
@@ -12,7 +14,7 @@ const AT: Path = ["stimulation", "stages", "couplings"];
 const COLUMNS = { coupling: { dimension: "measured-depth", aliases: ["md"] } } as const;
 
 interface Near {
-	readonly what: string;
+	readonly what: Said;
 	readonly depth: Known<"measured-depth">;
 	readonly coupling: Known<"measured-depth">;
 }
@@ -33,26 +35,34 @@ export const keepClearOfCouplings = (
 	);
 	const near = stages.flatMap(({ number, plug, clusters }) => [
 		...nearest(
-			`the plug of stage ${number}`,
+			message("well/plug-stage", { number: String(number) }),
 			plug === undefined ? [] : [plug],
 			depths,
 			couplings.clearance.value,
 		),
-		...nearest(`a cluster of stage ${number}`, clusters, depths, couplings.clearance.value),
+		...nearest(
+			message("well/cluster-stage", { number: String(number) }),
+			clusters,
+			depths,
+			couplings.clearance.value,
+		),
 	]);
 	const [first] = near;
 	if (first === undefined) return;
 	const others = near.length - 1;
 	fault(desk, "well/coupling-near", placeOf(couplings.clearance, [...AT, "clearance"]), {
-		what: `${first.what} stands at a coupling${others === 0 ? "" : `, and ${others} more plugs or clusters do`}`,
-		expected: `at least ${asWritten(couplings.clearance, "ft")} from each coupling`,
-		found: `${feet(first.depth)} beside the coupling at ${feet(first.coupling)}`,
-		mend: "move it by an override of its stage",
+		what: message("well/coupling-near.what", { what: first.what, others }),
+		expected: message("well/coupling-near.expected", { clearance: asWritten(couplings.clearance) }),
+		found: message("well/coupling-near.found", {
+			depth: measured("measured-depth", first.depth.value, first.coupling.value),
+			coupling: measured("measured-depth", first.coupling.value, first.depth.value),
+		}),
+		mend: message("well/coupling-near.mend"),
 	});
 };
 
 const nearest = (
-	what: string,
+	what: Said,
 	depths: readonly Known<"measured-depth">[],
 	couplings: readonly Known<"measured-depth">[],
 	clearance: number,
@@ -61,5 +71,3 @@ const nearest = (
 		const coupling = couplings.find(({ value }) => Math.abs(value - depth.value) < clearance);
 		return coupling === undefined ? [] : [{ what, depth, coupling }];
 	});
-
-const feet = ({ value }: Known): string => `${Number(value.toFixed(1))} ft`;

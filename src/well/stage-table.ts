@@ -1,6 +1,7 @@
 import type { Known } from "../cite/known.ts";
 import type { Place } from "../diagnostics/diagnostic.ts";
 import type { Path } from "../diagnostics/path.ts";
+import { message } from "../messages/message.ts";
 import type { CsvRow } from "../source/csv-columns.ts";
 import { unitAtEnd } from "../source/csv-heads.ts";
 import { toCanonical } from "../units/convert.ts";
@@ -87,10 +88,10 @@ const clusterUnit = (
 		"well/stage-row",
 		{ file: table.file, path: [], ...maybe("range", head?.range) },
 		{
-			what: "the head of the cluster depths does not say their unit",
-			expected: "`clusters_ft` or `clusters_m`",
+			what: message("well/stage-row.what"),
+			expected: message("well/stage-row.expected"),
 			...maybe("found", head?.text),
-			mend: "write the unit into the head of the column, or state it in the definition",
+			mend: message("well/stage-row.mend"),
 		},
 	);
 };
@@ -102,10 +103,10 @@ const numberedFromOne = (rows: readonly CsvRow<StageColumn>[], desk: Desk): bool
 	if (wrong < 0) return true;
 	const row = rows[numbers.indexOf(sorted[wrong] ?? 0)];
 	fault(desk, "well/stage-row", row?.at.stage ?? { path: [] }, {
-		what: "stages are not numbered from 1 without a gap or a repetition",
-		expected: `stage ${wrong + 1} next`,
+		what: message("well/stage-row.stages-are-not-numbered-from"),
+		expected: message("well/stage-row.stage-next", { wrong: String(wrong + 1) }),
 		found: String(sorted[wrong]),
-		mend: "number the stages from 1, the deepest, upward",
+		mend: message("well/stage-row.number-stages-from-1-deepest"),
 	});
 	return false;
 };
@@ -121,10 +122,13 @@ const clustersOf = (
 	const bad = written.find((word) => !/^\d+(?:\.\d+)?$/.test(word));
 	if (written.length === 0 || bad !== undefined)
 		return fault(desk, "well/stage-row", row.at.clusters ?? ({ file, path: [] } satisfies Place), {
-			what: written.length === 0 ? "the stage has no clusters" : "a cluster depth is not a plain number",
-			expected: "depths parted by blanks, such as `17110 17078 17046`",
+			what:
+				written.length === 0
+					? message("well/stage-row.stage-has-no-clusters")
+					: message("well/stage-row.cluster-depth-is-not-plain"),
+			expected: message("well/stage-row.depths-parted-by-blanks-such"),
 			...maybe("found", bad),
-			mend: "write the depth of each cluster",
+			mend: message("well/stage-row.write-depth-each-cluster"),
 		});
 	return written
 		.map(

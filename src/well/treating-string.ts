@@ -1,10 +1,13 @@
+import type { Known } from "../cite/known.ts";
 import type { StimulationDefinition } from "../definition/definition.ts";
 import type { Path } from "../diagnostics/path.ts";
+import { message, type Said } from "../messages/message.ts";
 import { inches, outside, passing, SAME_DIAMETER } from "./check-passage.ts";
 import { checkRuns } from "./check-strings.ts";
-import { asWritten, type Desk, fault, maybe, placeOf, SAME_DEPTH } from "./desk.ts";
+import { type Desk, fault, maybe, placeOf, SAME_DEPTH } from "./desk.ts";
 import { type FoundSection, resolvePipe } from "./resolve-pipe.ts";
 import type { FoundString } from "./resolve-strings.ts";
+import { asWritten, measured } from "./said.ts";
 import type { Datum, Stage, Stimulation, TreatingString } from "./well.ts";
 
 type Written = NonNullable<StimulationDefinition["treating_string"]>;
@@ -55,14 +58,17 @@ const checkFits = (
 			const { drift, top } = wall.section;
 			if (top.value >= run.section.bottom.value || passing(run) <= drift.value + SAME_DIAMETER) continue;
 			fault(desk, "well/treating-string", placeOf(run.section.outsideDiameter, [...run.at, "od"]), {
-				what: `the treating string, ${inches(passing(run))} at its couplings, is wider than the drift of the ${around.string.id} string`,
-				expected: `at most ${inches(drift.value)}`,
+				what: message("well/treating-string.what", {
+					passing: inches(passing(run)),
+					string: around.string.id,
+				}),
+				expected: message("well/pipe-passage.expected", { drift: inches(drift.value) }),
 				found: inches(passing(run)),
-				mend: "choose smaller pipe",
+				mend: message("well/treating-string.mend"),
 				related: [
 					{
 						at: placeOf(wall.section.outsideDiameter, [...wall.at, "od"]),
-						label: `drift ${inches(drift.value)}`,
+						label: message("well/pipe-passage.label", { drift: inches(drift.value) }),
 					},
 				],
 			});
@@ -72,10 +78,12 @@ const checkFits = (
 	const collar = collarOf(treated);
 	if (last === undefined || last.section.bottom.value <= collar) return;
 	fault(desk, "well/treating-string", placeOf(last.section.bottom, [...last.at, "to"]), {
-		what: `the treating string ends below the float collar of the ${treated.string.id} string`,
-		expected: `at most ${Number(collar.toFixed(1))} ft`,
-		found: asWritten(last.section.bottom, "ft"),
-		mend: "correct the depth",
+		what: message("well/treating-string.treating-string-ends-below-float", { string: treated.string.id }),
+		expected: message("well/stage-outside.expected", {
+			collar: measured("measured-depth", collar, last.section.bottom.value),
+		}),
+		found: asWritten(last.section.bottom),
+		mend: message("well/tieback-join.correct-depth"),
 	});
 };
 
@@ -92,9 +100,9 @@ const checkPacker = (
 	const openings = stages.flatMap(({ clusters, top }) => (clusters.length > 0 ? clusters : [top]));
 	const [highest] = [...openings].sort((a, b) => a.value - b.value);
 	const end = sections.at(-1)?.section.bottom;
-	const bounds = [
-		...(end === undefined ? [] : [{ at: end, what: "below the end of the treating string" }]),
-		...(highest === undefined ? [] : [{ at: highest, what: "at or below the uppermost opening" }]),
+	const bounds: { readonly at: Known<"measured-depth">; readonly what: Said }[] = [
+		...(end === undefined ? [] : [{ at: end, what: message("well/packer-below-end") }]),
+		...(highest === undefined ? [] : [{ at: highest, what: message("well/packer-below-opening") }]),
 	].sort((a, b) => a.at.value - b.at.value);
 	const [lowest] = bounds;
 	const above = depth.value <= treated.string.top.value;
@@ -103,10 +111,16 @@ const checkPacker = (
 	if (!above && !tooDeep) return;
 	fault(desk, "well/treating-string", placeOf(depth, [...AT, "packer", "depth"]), {
 		what: above
-			? `the packer is set above the ${treated.string.id} string`
-			: `the packer is set ${lowest?.what ?? "too deep"}`,
-		expected: `between ${asWritten(treated.string.top, "ft")} and ${lowest === undefined ? "the end of the pipe" : asWritten(lowest.at, "ft")}`,
-		found: asWritten(depth, "ft"),
-		mend: "correct the depth of the packer",
+			? message("well/treating-string.packer-is-set-above-string", { string: treated.string.id })
+			: (lowest?.what ?? message("well/treating-string.packer-is-set-too-deep")),
+		expected:
+			lowest === undefined
+				? message("well/treating-string.expected", { top: asWritten(treated.string.top) })
+				: message("well/treating-string.between-and", {
+						top: asWritten(treated.string.top),
+						at: asWritten(lowest.at),
+					}),
+		found: asWritten(depth),
+		mend: message("well/treating-string.correct-depth-packer"),
 	});
 };

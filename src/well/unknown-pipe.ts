@@ -1,7 +1,9 @@
 import type { PipeDefinition } from "../definition/definition.ts";
 import { nearestName } from "../diagnostics/nearest-name.ts";
 import type { Path } from "../diagnostics/path.ts";
-import { asWritten, type Desk, fault, placeOf } from "./desk.ts";
+import { message, type Said } from "../messages/message.ts";
+import { type Desk, fault, placeOf } from "./desk.ts";
+import { asWritten, choiceOf, listOf, measured } from "./said.ts";
 
 /** How many of the nearest sizes or weights a message names. */
 const NAMED = 4;
@@ -17,18 +19,18 @@ const nearest = (value: number, values: readonly number[]): number[] =>
 export const unknownPipe = (written: PipeDefinition, at: Path, desk: Desk): undefined => {
 	const { od, weight, wall } = written;
 	const ofSize = desk.catalog.casingOfSize(od.value);
-	const outside = "or, for pipe outside the catalogue, state both `weight` and `wall`";
+	const outside: Said = message("well/unknown-pipe.outside-catalogue");
 	if (ofSize.length === 0) {
 		const sizes = nearest(
 			od.value,
 			desk.catalog.casing.map(({ outsideDiameter }) => outsideDiameter.value),
 		);
-		const names = sizes.map((size) => desk.catalog.casingOfSize(size)[0]?.size ?? `${size} in`);
+		const names = sizes.map((size) => desk.catalog.casingOfSize(size)[0]?.size ?? measured("diameter", size));
 		return fault(desk, "well/unknown-pipe", placeOf(od, [...at, "od"]), {
-			what: "the catalogue has no casing of this outside diameter",
-			expected: `a listed size; the nearest are ${names.join(", ")}`,
-			found: asWritten(od, "in"),
-			mend: `correct the diameter, ${outside}`,
+			what: message("well/unknown-pipe.what"),
+			expected: message("well/unknown-pipe.expected", { names: listOf(names) }),
+			found: asWritten(od),
+			mend: message("well/unknown-pipe.mend", { outside }),
 		});
 	}
 	const size = ofSize[0]?.size ?? "";
@@ -38,10 +40,12 @@ export const unknownPipe = (written: PipeDefinition, at: Path, desk: Desk): unde
 			ofSize.map(({ nominalWeight }) => nominalWeight.value),
 		);
 		return fault(desk, "well/unknown-pipe", placeOf(weight, [...at, "weight"]), {
-			what: `the catalogue has no ${size} casing of this weight`,
-			expected: `a listed weight; the nearest are ${weights.join(", ")} lb/ft`,
-			found: asWritten(weight, "lb/ft"),
-			mend: `correct the weight, ${outside}`,
+			what: message("well/unknown-pipe.catalogue-has-no-casing-this", { size }),
+			expected: message("well/unknown-pipe.listed-weight-nearest-are", {
+				weights: listOf(weights.map((each) => measured("linear-weight", each))),
+			}),
+			found: asWritten(weight),
+			mend: message("well/unknown-pipe.correct-weight", { outside }),
 		});
 	}
 	const walls = nearest(
@@ -49,10 +53,12 @@ export const unknownPipe = (written: PipeDefinition, at: Path, desk: Desk): unde
 		ofSize.map((row) => row.wall.value),
 	);
 	return fault(desk, "well/unknown-pipe", placeOf(wall, [...at, "wall"]), {
-		what: `the catalogue has no ${size} casing of this wall`,
-		expected: `a listed wall; the nearest are ${walls.join(", ")} in`,
-		...(wall === undefined ? {} : { found: asWritten(wall, "in") }),
-		mend: `correct the wall, ${outside}`,
+		what: message("well/unknown-pipe.catalogue-has-no-casing-this-2", { size }),
+		expected: message("well/unknown-pipe.listed-wall-nearest-are", {
+			walls: listOf(walls.map((each) => measured("diameter", each))),
+		}),
+		...(wall === undefined ? {} : { found: asWritten(wall) }),
+		mend: message("well/unknown-pipe.correct-wall", { outside }),
 	});
 };
 
@@ -61,12 +67,12 @@ export const unknownGrade = (written: string, at: Path, desk: Desk): undefined =
 	const grades = desk.catalog.grades.map(({ id }) => id);
 	const near = nearestName(written, grades);
 	return fault(desk, "well/unknown-grade", at, {
-		what: "the catalogue does not know the strength of this grade",
-		expected: `one of: ${grades.join(", ")}`,
+		what: message("well/unknown-grade.what"),
+		expected: message("well/unknown-grade.expected", { grades: choiceOf(grades) }),
 		found: written,
 		mend:
 			near === undefined
-				? "correct the grade, or state `minimum_yield` for a maker's own"
-				: `write ${near} if that is the one meant, or state \`minimum_yield\` for a maker's own`,
+				? message("well/unknown-grade.mend")
+				: message("well/unknown-grade.write-if-that-is-one", { near }),
 	});
 };

@@ -2,6 +2,7 @@ import type { Code } from "../diagnostics/codes.ts";
 import { diagnose } from "../diagnostics/diagnose.ts";
 import type { Diagnostic, Place } from "../diagnostics/diagnostic.ts";
 import { pathKey } from "../diagnostics/path.ts";
+import { message } from "../messages/message.ts";
 
 /*
  * One slip, one message: where several checks stumble over the same value, the value is told of and the stumbling is not.
@@ -59,8 +60,8 @@ const shallowShoes = (faults: readonly Diagnostic[]): readonly Diagnostic[] => {
 
 const tooShallow = (shoe: Place, group: readonly Diagnostic[]): Diagnostic =>
 	diagnose("well/shoe-too-shallow", shoe, {
-		what: `${group.length} things that are attached to this string reach below its shoe`,
-		expected: "a shoe at or below all that is attached to the string",
-		mend: "correct the depth of the shoe; or, if it is right, each of the places named",
+		what: message("well/shoe-too-shallow.what", { group: String(group.length) }),
+		expected: message("well/shoe-too-shallow.expected"),
+		mend: message("well/shoe-too-shallow.mend"),
 		related: group.map(({ at, what }) => ({ at, label: what })),
 	});

@@ -7,10 +7,25 @@ import { describe, expect, it } from "vitest";
 const SRC = fileURLToPath(new URL("../../src", import.meta.url));
 
 /** Folders that say what they have to say by message, and hold no wording of their own. */
-const WORDLESS = ["source"];
+const WORDLESS = ["source", "well"];
 
 /** Makers whose words are declarations: of a field, of a formula, of a citation. They are printed by no message. */
-const DECLARED = new Set<string>([]);
+const DECLARED = new Set(["formula", "cite", "constant", "numbered"]);
+
+/** Words of the data themselves: a definition is written with them. */
+const OF_THE_DATA = new Set([
+	"BTC special clearance",
+	"bottom hole",
+	"bow spring",
+	"gauge hole",
+	"initiation valve",
+	"plain end",
+	"plug and perforate",
+	"washed-out hole",
+]);
+
+/** How a value of common practice is cited: it has no source to name. */
+const CITATION = /^common practice, no source/;
 
 /** Two words in a row, one of them with a small letter; a value put into a text counts as a word. */
 const PHRASE = /[A-Za-z]{2,}[,;:.]?\s+(?:[A-Za-z]{2,}|…)|…\s+[a-z]{2,}/;
@@ -44,7 +59,17 @@ const wordsOf = ({ type, value, quasis }: Node): string | undefined => {
 
 const calleeOf = ({ callee }: Node): string => String((callee as { name?: string } | undefined)?.name);
 
+const isGiven = (words: string): boolean => OF_THE_DATA.has(words) || CITATION.test(words);
+
+/** Where a constant or a value of a table comes from: the name it is cited by. */
+const isOrigin = ({ type, properties }: Node): boolean =>
+	type === "ObjectExpression" &&
+	(properties as readonly { readonly key?: { name?: string }; readonly value?: { value?: unknown } }[]).some(
+		({ key, value }) => key?.name === "kind" && /^(?:constant|catalogue)$/.test(String(value?.value)),
+	);
+
 const excepted = (node: Node): boolean => {
+	if (isOrigin(node)) return true;
 	if (/^(?:Import|Export.*)Declaration$/.test(node.type) && isNode(node["source"])) return true;
 	if (node.type === "TSLiteralType") return true;
 	if (node.type === "NewExpression") return /^(?:Type|Range)Error$/.test(calleeOf(node));
@@ -58,7 +83,7 @@ const phrasesIn = (name: string, text: string): readonly string[] => {
 		if (excepted(node)) return;
 		const words = wordsOf(node);
 		// Names of characters stand in capitals, as the Unicode standard has them.
-		if (words !== undefined && PHRASE.test(words) && /[a-z]/.test(words))
+		if (words !== undefined && PHRASE.test(words) && /[a-z]/.test(words) && !isGiven(words))
 			found.push(`${name}:${text.slice(0, node.start).split("\n").length} ${words}`);
 		childrenOf(node).forEach(visit);
 	};

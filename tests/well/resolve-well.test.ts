@@ -1,4 +1,6 @@
 import { describe, expect, test } from "vitest";
+import { tellSaid } from "../../src/messages/print.ts";
+import { told } from "../told.ts";
 import { filesOf, resolve, smallWell, starters, starterText, stringOf, understood } from "./resolve.ts";
 
 describe("starters", () => {
@@ -9,8 +11,8 @@ describe("starters", () => {
 		expect(value?.strings.length).toBeGreaterThan(0);
 		// Every assumption says what, why and where it may be stated instead.
 		for (const { what, why, at } of value?.assumptions ?? []) {
-			expect(what).toMatch(/\.$/);
-			expect(why).toMatch(/\.$/);
+			expect(told(what)).toMatch(/\.$/);
+			expect(told(why)).toMatch(/\.$/);
 			expect(at.length).toBeGreaterThan(0);
 		}
 		expect(new Set(value?.assumptions.map(({ id }) => id)).size).toBe(value?.assumptions.length);
@@ -144,5 +146,18 @@ describe("a survey file", () => {
 			at: { path: ["trajectory", "actual", "survey", "file"] },
 			found: "s.csv",
 		});
+	});
+});
+
+describe("what is assumed", () => {
+	const metric = { language: "es", units: "metric" } as const;
+	test("is told in the language and the units of the paper", () => {
+		const assumed = understood(smallWell()).assumptions;
+		const overpull = assumed.find(({ id }) => id === "overpull");
+		// 100,000 lbf are 445 kN: 4.4482 N a pound (NIST SP 811, appendix B).
+		expect(told(overpull?.what)).toContain("100,000\u00a0lbf");
+		expect(tellSaid(overpull?.what ?? "", metric)).toBe(
+			"La tubería debe resistir 445\u00a0kN de jalón además de su peso.",
+		);
 	});
 });

@@ -1,6 +1,7 @@
 import { diagnose } from "../../diagnostics/diagnose.ts";
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
-import { asWritten } from "../../well/desk.ts";
+import { message } from "../../messages/message.ts";
+import { asWritten, choiceOf, measured } from "../../well/said.ts";
 import type { Well } from "../../well/well.ts";
 import type { HoleMark, StimulationResults } from "../results.ts";
 
@@ -50,16 +51,35 @@ export const targetFaults = (
 			"calc/perforations-outside-target",
 			{ path: ["stimulation", "stages"] },
 			{
-				what: `stage ${farthest.stage} is opened ${Math.round(farthest.by)} ft outside the target${bed === undefined ? "" : `, in the ${bed.name}`}`,
-				expected: targets
-					.map(
-						({ name, top, base }) =>
-							`within the ${name}: ${asWritten(top, "ft")}${base === undefined ? " and below" : ` to ${asWritten(base, "ft")}`}`,
-					)
-					.join("; "),
-				found: `${Math.round(farthest.tvd.value)} ft TVD`,
-				mend: "correct the depths of the stages, the path, or the formations",
-				related: [{ at: { path: ["geology", "formations"] }, label: "the formations" }],
+				what:
+					bed === undefined
+						? message("calc/outside-target.what", {
+								number: String(farthest.stage),
+								by: measured("length", farthest.by),
+							})
+						: message("calc/outside-target.in-bed", {
+								number: String(farthest.stage),
+								by: measured("length", farthest.by),
+								bed: bed.name,
+							}),
+				expected: message("calc/outside-target.expected", {
+					beds: choiceOf(
+						targets.map(({ name, top, base }) =>
+							base === undefined
+								? message("calc/outside-target.below", { name, top: asWritten(top) })
+								: message("calc/outside-target.between", {
+										name,
+										top: asWritten(top),
+										base: asWritten(base),
+									}),
+						),
+					),
+				}),
+				found: message("well/true-vertical-depth", { depth: farthest.tvd }),
+				mend: message("calc/outside-target.mend"),
+				related: [
+					{ at: { path: ["geology", "formations"] }, label: message("calc/outside-target.formations") },
+				],
 			},
 		),
 	];

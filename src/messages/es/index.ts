@@ -5,16 +5,30 @@ import { CSV } from "./csv.ts";
 import { DIAGNOSTICS } from "./diagnostics.ts";
 import { FILE } from "./file.ts";
 import { RULES } from "./rules.ts";
+import { WELL } from "./well.ts";
+import { WELL_ASSUMPTIONS } from "./well-assumptions.ts";
+import { WELL_CEMENT } from "./well-cement.ts";
+import { WELL_HOLE } from "./well-hole.ts";
+import { WELL_PIPE } from "./well-pipe.ts";
+import { WELL_STAGES } from "./well-stages.ts";
+import { WELL_WRITING } from "./well-writing.ts";
 import { YAML_LINES } from "./yaml-lines.ts";
 import { YAML_VALUES } from "./yaml-values.ts";
 
 /** Every message in Spanish. */
 export const SPANISH: Translation<EnglishEntries> = {
 	...CHECK,
+	...CSV,
 	...DIAGNOSTICS,
 	...FILE,
-	...CSV,
+	...RULES,
+	...WELL_ASSUMPTIONS,
+	...WELL_CEMENT,
+	...WELL_HOLE,
+	...WELL_PIPE,
+	...WELL_STAGES,
+	...WELL_WRITING,
+	...WELL,
 	...YAML_LINES,
 	...YAML_VALUES,
-	...RULES,
 };

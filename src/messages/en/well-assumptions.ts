@@ -1,0 +1,159 @@
+import type { Entries } from "../entries.ts";
+
+/** What is assumed where the definition says nothing, and why. */
+export const WELL_ASSUMPTIONS = {
+	"well/casing-hanger.what": [
+		"Pipe that comes to surface hangs at ground level.",
+		"An assumption, printed as a sentence in the papers.",
+	],
+	"well/casing-hanger.why": [
+		"The depth of the casing hanger is not given; on land it lies within a few feet of ground level.",
+		"Why something is assumed, printed as a sentence in the papers.",
+	],
+	"well/cement-job.what": [
+		"Cement volumes of the {string} string fill the washed-out hole, with the excess added once.",
+		"An assumption, printed as a sentence in the papers. string: short name of a string, as typed.",
+	],
+	"well/cement-job.cement-volumes-string-fill-gauge": [
+		"Cement volumes of the {string} string fill the gauge hole, with the excess added once.",
+		"An assumption, printed as a sentence in the papers. string: short name of a string, as typed.",
+	],
+	"well/cement-job.why": [
+		"The basis of the volumes is not given.",
+		"Why something is assumed, printed as a sentence in the papers.",
+	],
+	"well/cement-job.top-cement-behind-string-is": [
+		"The top of cement behind the {string} string is found by calculation.",
+		"An assumption, printed as a sentence in the papers. string: short name of a string, as typed.",
+	],
+	"well/cement-job.how-it-will-be-found": [
+		"How it will be found is not given; calculation is the weakest evidence.",
+		"Why something is assumed, printed as a sentence in the papers.",
+	],
+	"well/design-basis.what": [
+		"In burst, the backup outside the pipe is fresh water ({freshWater}).",
+		"An assumption, printed as a sentence in the papers. freshWater: a pressure gradient.",
+	],
+	"well/design-basis.why": [
+		"No gradient is given; fresh water is the lightest fluid that can be counted on outside, so it helps least.",
+		"Why something is assumed, printed as a sentence in the papers.",
+	],
+	"well/design-basis.pipe-keeps-its-whole-wall": [
+		"Pipe keeps its full wall: no wear.",
+		"An assumption, printed as a sentence in the papers.",
+	],
+	"well/design-basis.no-wear-is-given-drilling": [
+		"No wear is given. Drilling through a string thins it; where that is expected it must be stated.",
+		"Why something is assumed, printed as a sentence in the papers.",
+	],
+	"well/design-basis.steel-loses-yield-strength-at": [
+		"Steel loses yield strength at {derating} above {room}.",
+		"An assumption, printed as a sentence in the papers. derating: a share for each degree; room: a temperature.",
+	],
+	"well/design-basis.no-rate-is-given-this": [
+		"No rate is given; this is the usual one for carbon steel.",
+		"Why something is assumed, printed as a sentence in the papers.",
+	],
+	"well/design-basis.pipe-must-stand-pull-above": [
+		"Pipe must withstand {overpull} of pull beyond its weight.",
+		"An assumption, printed as a sentence in the papers. overpull: a force.",
+	],
+	"well/design-basis.no-overpull-is-given-this": [
+		"No overpull is given; this is the usual minimum.",
+		"Why something is assumed, printed as a sentence in the papers.",
+	],
+	"well/design-basis.pipe-moves-at-at-most": [
+		"Pipe moves at {runningSpeed} at most while it is run.",
+		"An assumption, printed as a sentence in the papers. runningSpeed: a speed.",
+	],
+	"well/design-basis.no-speed-is-given-joint": [
+		"No speed is given; a {value} joint let down in a dozen seconds moves at {value2} on average, and half as fast again at its fastest.",
+		"Why something is assumed, printed as a sentence in the papers. value: a length; value2: a speed.",
+	],
+	"well/friction.why": [
+		"No range is given; this is the usual one. Back it out of the hook loads of wells nearby.",
+		"Why something is assumed, printed as a sentence in the papers.",
+	],
+	"well/pipe-condition.what": ["The pipe is new.", "An assumption, printed as a sentence in the papers."],
+	"well/pipe-condition.why": [
+		"Its condition is not given, and ratings hold for new pipe only.",
+		"Why something is assumed, printed as a sentence in the papers.",
+	],
+	"well/tensile-strength.what": [
+		"The tensile strength of {grade} is no more than its yield strength.",
+		"An assumption, printed as a sentence in the papers. grade: grade of steel.",
+	],
+	"well/tensile-strength.why": [
+		"It is not given. Steel is at least as strong in tension as at yield, so this errs on the safe side.",
+		"Why something is assumed, printed as a sentence in the papers.",
+	],
+	"well/washout.what": [
+		"The {each} hole is as wide as its bit.",
+		"An assumption, printed as a sentence in the papers. each: a name, as typed.",
+	],
+	"well/washout.why": [
+		"No washout is given; cement volumes then rest on the excess alone.",
+		"Why something is assumed, printed as a sentence in the papers.",
+	],
+	"well/offset-datum.what": [
+		"Depths of {open} are counted from the elevation of this well's depth datum.",
+		"An assumption, printed as a sentence in the papers. open: a list of wells.",
+	],
+	"well/offset-datum.why": [
+		"The elevation of their own depth datum is not given; a difference moves them up or down by as much.",
+		"Why something is assumed, printed as a sentence in the papers.",
+	],
+	"well/uncertainty-growth.what": [
+		"A survey's radius of uncertainty is that at the end of its hole, and grows from nothing at the wellhead in proportion to measured depth.",
+		"An assumption, printed as a sentence in the papers.",
+	],
+	"well/uncertainty-growth.why": [
+		"No error model is worked here. Errors of direction add up along the hole, so the radius is greatest at its end.",
+		"Why something is assumed, printed as a sentence in the papers.",
+	],
+	"well/uncertainty-confidence.what": [
+		"A radius of uncertainty stated without a confidence holds the hole 95 times in 100.",
+		"An assumption, printed as a sentence in the papers.",
+	],
+	"well/uncertainty-confidence.why": [
+		"Survey reports mostly print it so; a radius of lower confidence would make the separation factor smaller.",
+		"Why something is assumed, printed as a sentence in the papers.",
+	],
+	"well/plug-midway.what": [
+		"Each plug is set midway between its stage's bottom cluster and the uppermost cluster of the stage below.",
+		"An assumption, printed as a sentence in the papers.",
+	],
+	"well/plug-midway.why": [
+		"Where the plugs are set is not given.",
+		"Why something is assumed, printed as a sentence in the papers.",
+	],
+	"well/treating-loss.what": [
+		"No pressure is lost between the perforations and the fracture.",
+		"An assumption, printed as a sentence in the papers.",
+	],
+	"well/treating-loss.why": [
+		"The loss near the wellbore is not given; a real one raises the expected treating pressure by as much.",
+		"Why something is assumed, printed as a sentence in the papers.",
+	],
+	"well/treating-loss.fluid-flows-in-pipe-as": [
+		"The fluid flows in the pipe as it would without a friction reducer.",
+		"An assumption, printed as a sentence in the papers.",
+	],
+	"well/treating-loss.friction-reduction-is-not-given": [
+		"The friction reduction is not given; a real one lowers the expected treating pressure.",
+		"Why something is assumed, printed as a sentence in the papers.",
+	],
+	"well/trucks.what": ["All water comes by truck.", "An assumption, printed as a sentence in the papers."],
+	"well/trucks.why": [
+		"No share by pipeline is given; one makes the loads and trips fewer.",
+		"Why something is assumed, printed as a sentence in the papers.",
+	],
+	"well/neighbor-ground.what": [
+		"The ground at each neighbor's water well lies as high as the ground at this well.",
+		"An assumption, printed as a sentence in the papers.",
+	],
+	"well/neighbor-ground.why": [
+		"Its elevation is not asked for; a difference moves the bottom of that well by as much.",
+		"Why something is assumed, printed as a sentence in the papers.",
+	],
+} as const satisfies Entries;
