@@ -114,6 +114,22 @@ describe("the built command", () => {
 		expect(casebound(["new", target]).status).toBe(73);
 	});
 
+	it("sets a paper by the reference engine where asked to, under a name that says so", () => {
+		const out = join(folder, "by-reference");
+		const asked = ["bind", HORIZONTAL, "--for", "handout", "--engine", "reference", "--out", out];
+		const { status, stdout } = casebound(asked);
+		expect(status).toBe(0);
+		expect(stdout).toContain("by the reference engine, to compare with");
+		const [file, ...more] = readdirSync(out).filter((name) => name.endsWith(".pdf"));
+		expect([file, more]).toEqual([expect.stringMatching(/\.handout\.reference\.pdf$/u), []]);
+		expect(
+			readFileSync(join(out, file ?? ""))
+				.subarray(0, 5)
+				.toString(),
+		).toBe("%PDF-");
+		expect(casebound(["bind", HORIZONTAL, "--engine", "other"]).status).toBe(64);
+	});
+
 	it("binds the default papers with their HTML editions, names them, and gives the same bytes twice, whatever the time zone and locale", () => {
 		const bind = (out: string, env: Readonly<Record<string, string>>, ...papers: readonly string[]) => {
 			const asked = ["bind", HORIZONTAL, "--with", "html", "--out", join(folder, out), ...papers];
