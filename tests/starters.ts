@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { loadCatalog } from "../src/catalog/load-catalog.ts";
 import type { Findings } from "../src/paper/context.ts";
 import { type Understanding, understand } from "../src/pipeline.ts";
+import { told } from "./told.ts";
 
 export const STARTERS = ["horizontal", "horizontal-as-built", "vertical-metric"] as const;
 export type Starter = (typeof STARTERS)[number];
@@ -43,6 +44,7 @@ export const understandStarter = (starter: Starter): Understanding => {
 /** @throws Error if the starter has faults */
 export const findingsOf = (starter: Starter): Findings => {
 	const { findings, diagnostics } = understandStarter(starter);
-	if (findings === undefined) throw new Error(diagnostics.map((d) => `${d.code}: ${d.what}`).join("\n"));
+	if (findings === undefined)
+		throw new Error(diagnostics.map((d) => `${d.code}: ${told(d.what)}`).join("\n"));
 	return findings;
 };

@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { message } from "../messages/message.ts";
 import type { Audience } from "./audience.ts";
 import { field } from "./field.ts";
 
@@ -19,7 +20,7 @@ export const apiNumber = (title: string, why: string, papers: Audience) =>
 			title,
 			why,
 			papers,
-			expected: "an API well number of 10, 12 or 14 digits, such as `42-000-00000-00-00`",
+			expected: message("definition/expected.api-number"),
 			example: "42-000-00000-00-00",
 		},
 	);

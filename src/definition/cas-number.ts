@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { message } from "../messages/message.ts";
 import type { Audience } from "./audience.ts";
 import { field } from "./field.ts";
 
@@ -27,6 +28,6 @@ export const casNumber = (title: string, why: string, papers: Audience) =>
 		title,
 		why,
 		papers,
-		expected: "a CAS number whose check digit closes, such as `7732-18-5`",
+		expected: message("definition/expected.cas-number"),
 		example: "7732-18-5",
 	});

@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { message } from "../messages/message.ts";
 import { EVERY, RECORD, TECHNICAL } from "./audience.ts";
 import { cement } from "./cement.ts";
 import { columnsOf } from "./columns-field.ts";
@@ -71,7 +72,7 @@ const centralizerRun = entry("Centralizers", "One stretch at one spacing.", TECH
 			title: "Spacing",
 			why: "Pipe on the wall is not sealed all round.",
 			papers: TECHNICAL,
-			expected: "a number of joints, such as `1 joint` or `4 joints`",
+			expected: message("definition/expected.centralizers"),
 			example: "4 joints",
 		},
 	),
@@ -142,7 +143,7 @@ const loads = group("Loads", "What the string is designed against, where not the
 				title: "Evacuation in collapse",
 				why: "How empty the pipe may come to be.",
 				papers: RECORD,
-				expected: "`full`, or `{ fluid_level: 600 ft TVD, fluid: 8.8 ppg }`",
+				expected: message("definition/expected.evacuation"),
 			},
 		),
 	),

@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { message } from "../messages/message.ts";
 import { EVERY, RECORD, TECHNICAL } from "./audience.ts";
 import { measuredDepth, measuredDepthOrSurface } from "./depth-field.ts";
 import { date, entry, field, flag, group, list, oneOf, optional, text } from "./field.ts";
@@ -118,7 +119,7 @@ export const cementActual = group("Job record", "What was done, beside what was 
 			title: "Evaluation log",
 			why: "A log is stronger evidence than a calculation.",
 			papers: RECORD,
-			expected: "`none`, or the log, its date and what it showed",
+			expected: message("definition/expected.cement-log"),
 		}),
 	),
 	remedial: optional(text("Remedial work", "What was done where the job fell short.", RECORD)),

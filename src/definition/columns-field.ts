@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { message } from "../messages/message.ts";
 import { RECORD } from "./audience.ts";
 import { entry, field, group, optional, text } from "./field.ts";
 
@@ -25,7 +26,7 @@ const column = (name: string) =>
 			title: `Column of \`${name}\``,
 			why: "Files of other programs head their columns in their own way.",
 			papers: RECORD,
-			expected: "the head as it stands in the file, or `{ head: DEPT, unit: ft }`",
+			expected: message("definition/expected.column"),
 		},
 	);
 

@@ -1,6 +1,7 @@
 import * as z from "zod";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { type Path, pathKey } from "../diagnostics/path.ts";
+import { message, type Said } from "../messages/message.ts";
 import { faultAt, isBlock, itemsAt, valueAt } from "./fault.ts";
 
 const calendarDate = z.iso.date();
@@ -12,11 +13,11 @@ interface Order {
 	readonly earlier: Path;
 	readonly later: Path;
 	/** What is due, in words. */
-	readonly rule: string;
+	readonly rule: Said;
 }
 
 /** The dates that items of a list have, each after the one before. */
-const successive = (tree: unknown, list: Path, below: Path, rule: string): readonly Order[] => {
+const successive = (tree: unknown, list: Path, below: Path, rule: Said): readonly Order[] => {
 	const dated = itemsAt(tree, list)
 		.map((_, i): Path => [...list, i, ...below])
 		.filter((path) => dateAt(tree, path) !== undefined);
@@ -38,18 +39,18 @@ const ofString = (tree: unknown, i: number): readonly Order[] => {
 		{
 			earlier: ["holes", drilled, "actual", "reached"],
 			later: landed,
-			rule: "a string landed on or after the day its hole was drilled",
+			rule: message("definition/dates.landed"),
 		},
-		{ earlier: landed, later: cemented, rule: "cement on or after the day the string was landed" },
+		{ earlier: landed, later: cemented, rule: message("definition/dates.cemented") },
 		{
 			earlier: ready,
 			later: [...string, "pressure_test", "actual", "date"],
-			rule: "a pressure test on or after the day of the cement",
+			rule: message("definition/dates.pressure-test"),
 		},
 		{
 			earlier: ready,
 			later: [...string, "shoe_test", "actual", "date"],
-			rule: "a shoe test on or after the day of the cement",
+			rule: message("definition/dates.shoe-test"),
 		},
 	];
 };
@@ -60,27 +61,27 @@ const ordersOf = (tree: unknown): readonly Order[] => {
 		{
 			earlier: ["well", "issued"],
 			later: ["well", "valid_until"],
-			rule: "a last day on or after the day of issue",
+			rule: message("definition/dates.valid-until"),
 		},
-		...successive(tree, ["well", "revisions"], ["date"], "revisions in the order they were made"),
+		...successive(tree, ["well", "revisions"], ["date"], message("definition/dates.revisions")),
 		{
 			earlier: ["well", "revisions", revisions.length - 1, "date"],
 			later: ["well", "issued"],
-			rule: "the day of issue on or after that of the last revision",
+			rule: message("definition/dates.issued"),
 		},
-		...successive(tree, ["schedule"], ["starts"], "phases in the order they begin"),
+		...successive(tree, ["schedule"], ["starts"], message("definition/dates.phases")),
 		...itemsAt(tree, ["schedule"]).map((_, i) => ({
 			earlier: ["schedule", i, "actual", "started"],
 			later: ["schedule", i, "actual", "ended"],
-			rule: "an end on or after the start",
+			rule: message("definition/dates.ended"),
 		})),
 		{
 			earlier: ["trajectory", "actual", "dates", 0],
 			later: ["trajectory", "actual", "dates", 1],
-			rule: "the first day of the survey, then the last",
+			rule: message("definition/dates.survey"),
 		},
-		...successive(tree, ["holes"], ["actual", "reached"], "holes drilled one after the other"),
-		...successive(tree, ["casing"], ["actual", "date"], "strings landed one after the other"),
+		...successive(tree, ["holes"], ["actual", "reached"], message("definition/dates.holes")),
+		...successive(tree, ["casing"], ["actual", "date"], message("definition/dates.strings")),
 		...itemsAt(tree, ["casing"]).flatMap((_, i) => ofString(tree, i)),
 	];
 };
@@ -118,11 +119,16 @@ const crossing = (tree: unknown, { earlier, later, rule }: Order, earlierIsWrong
 		code: "definition/dates-out-of-order",
 		at: earlierIsWrong ? earlier : later,
 		what: earlierIsWrong
-			? `a date after ${to}, which it must not follow`
-			: `a date before ${from}, which it must not precede`,
+			? message("definition/dates-out-of-order.after", { to })
+			: message("definition/dates-out-of-order.before", { from }),
 		expected: rule,
 		found: earlierIsWrong ? from : to,
-		mend: "correct whichever of the two dates is wrong",
-		related: [{ at: { path: earlierIsWrong ? later : earlier }, label: "the other date" }],
+		mend: message("definition/dates-out-of-order.mend"),
+		related: [
+			{
+				at: { path: earlierIsWrong ? later : earlier },
+				label: message("definition/dates-out-of-order.label"),
+			},
+		],
 	});
 };

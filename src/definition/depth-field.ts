@@ -1,5 +1,6 @@
 import * as z from "zod";
 import type { Known } from "../cite/known.ts";
+import { message } from "../messages/message.ts";
 import { type DepthReference, parseDepth } from "../units/parse-depth.ts";
 import type { Audience } from "./audience.ts";
 import { type FieldMeta, field } from "./field.ts";
@@ -32,8 +33,8 @@ const WORD = { measured: "", vertical: " TVD", ground: " below ground" } as cons
 const SUBSEA = /ss$|sea/i;
 
 /** The depth as it would be written with each word that the field takes: `640 ft TVD` or `640 ft below ground`. */
-const worded = (depth: string, references: readonly DepthReference[]): string =>
-	references.map((each) => `\`${depth}${WORD[each]}\``).join(" or ");
+const worded = (depth: string, references: readonly DepthReference[]): readonly string[] =>
+	references.map((each) => `\`${depth}${WORD[each]}\``);
 
 const WRITTEN = {
 	measured: "1185 ft",
@@ -56,7 +57,7 @@ const describe = (
 		papers,
 		dimension: DIMENSION_OF[first],
 		references,
-		expected: `a depth, such as ${forms.join(" or ")}`,
+		expected: message("definition/expected.depth", { forms: { list: forms, joined: "or" } }),
 		example: WRITTEN[first],
 	};
 };
@@ -77,11 +78,8 @@ const read = <R extends DepthReference>(
 		const depth = text.trim().slice(0, -found.found.length).trim();
 		return refuse(ctx, text, {
 			dimension,
-			failure: {
-				...found,
-				accepted,
-				...(SUBSEA.test(found.found) ? {} : { cure: worded(depth, references) }),
-			},
+			failure: { ...found, accepted },
+			...(SUBSEA.test(found.found) ? {} : { forms: worded(depth, references) }),
 		});
 	}
 	if (!references.some((each) => each === found.reference)) {
@@ -90,10 +88,10 @@ const read = <R extends DepthReference>(
 			failure: {
 				ok: false,
 				reason: "unknown-reference",
-				found: found.stated ? text.trim() : `${text.trim()} (a measured depth)`,
+				found: text.trim(),
 				accepted: references.map((each) => WRITTEN[each]),
-				...(found.stated ? {} : { cure: worded(text.trim(), references) }),
 			},
+			...(found.stated ? {} : { bare: true, forms: worded(text.trim(), references) }),
 		});
 	}
 	const known = typed(DIMENSION_OF[found.reference], found.value, text);

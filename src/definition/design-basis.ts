@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { message } from "../messages/message.ts";
 import { RECORD } from "./audience.ts";
 import { entry, field, group, list, optional, text } from "./field.ts";
 import { q, ratio } from "./quantity-field.ts";
@@ -24,7 +25,7 @@ const ownLimit = entry("Limit of the company", "Judged in place of the practice 
 		title: "Limit",
 		why: "What the company requires, in the form the practice rule has.",
 		papers: RECORD,
-		expected: "a limit in the form of the rule's own, such as `{ measure: liner lap, at_least: 200 ft }`",
+		expected: message("definition/expected.own-limit"),
 	}),
 	by: text("Decided by", "Printed beside the verdict.", RECORD, "Larkspur drilling engineering"),
 	why: text("Why", "Printed as the requirement.", RECORD),
@@ -36,7 +37,7 @@ const frictionRange = (title: string, why: string) =>
 			ratio("Least", "Hook load at its best.", RECORD),
 			ratio("Greatest", "Hook load at its worst.", RECORD),
 		]),
-		{ title, why, papers: RECORD, expected: "a least and a greatest coefficient, such as `[0.20, 0.30]`" },
+		{ title, why, papers: RECORD, expected: message("definition/expected.friction") },
 	);
 
 export const designBasis = group("Design basis", "Stated once; each string may override.", RECORD, {

@@ -2,6 +2,7 @@ import type { Code } from "../diagnostics/codes.ts";
 import { diagnose, type Telling } from "../diagnostics/diagnose.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { Path } from "../diagnostics/path.ts";
+import { message, type Said } from "../messages/message.ts";
 
 /** A message about the place at a path of the definition. */
 export interface Fault extends Telling {
@@ -31,9 +32,13 @@ export const itemsAt = (tree: unknown, path: Path): readonly unknown[] => {
 };
 
 /** A value short enough for a message. */
-export const shown = (value: unknown): string => {
-	if (Array.isArray(value)) return `a list of ${value.length}`;
-	if (isBlock(value)) return "a block of named entries";
+export const shown = (value: unknown): Said => {
+	if (Array.isArray(value)) return message("definition/list-of", { count: value.length });
+	return isBlock(value) ? message("definition/expected.block") : scalarShown(value);
+};
+
+/** The same, of a value that is neither a list nor a block. */
+export const scalarShown = (value: unknown): string => {
 	const text = typeof value === "string" ? value : String(value);
 	return text.length > 60 ? `${text.slice(0, 57)}…` : text;
 };

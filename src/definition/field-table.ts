@@ -1,4 +1,5 @@
 import { PAPERS } from "../document/document.ts";
+import { ENGLISH_READER, tellSaid } from "../messages/print.ts";
 import { definitionSchema } from "./definition.ts";
 import type { FieldMeta } from "./field.ts";
 import { everyField, type VisitedField } from "./schema-walk.ts";
@@ -15,7 +16,7 @@ const papers = (meta: FieldMeta): string =>
 const row = ({ pattern, meta, required }: VisitedField): string => {
 	if (meta === undefined) return `| \`${pattern}\` | | | |`;
 	const what = `${meta.title}. ${meta.why}`;
-	return `| \`${pattern}\`${required ? " *" : ""} | ${cell(what)} | ${cell(meta.expected)} | ${papers(meta)} |`;
+	return `| \`${pattern}\`${required ? " *" : ""} | ${cell(what)} | ${cell(tellSaid(meta.expected, ENGLISH_READER))} | ${papers(meta)} |`;
 };
 
 /**

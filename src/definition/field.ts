@@ -1,5 +1,6 @@
 import * as z from "zod";
 import { PAPERS } from "../document/document.ts";
+import { message, type Said } from "../messages/message.ts";
 import type { Dimension } from "../units/dimensions.ts";
 import type { DepthReference } from "../units/parse-depth.ts";
 import type { Audience } from "./audience.ts";
@@ -13,7 +14,9 @@ export interface FieldMeta {
 	/** Papers it may appear in; the definition's own `papers:` narrows this. */
 	readonly papers: Audience;
 	/** What may stand there, in words, for messages: "a pressure with its unit, such as `4300 psi`". */
-	readonly expected: string;
+	readonly expected: Said;
+	/** Where the mend depends on it: what sort of YAML value is due. */
+	readonly kind?: "block" | "list" | "number";
 	readonly dimension?: Dimension;
 	/** Of a depth: the places it may be measured from. */
 	readonly references?: readonly DepthReference[];
@@ -43,12 +46,19 @@ export const group = <Shape extends z.core.$ZodLooseShape>(
 		title,
 		why,
 		papers,
-		expected: "a block of named entries",
+		expected: message("definition/expected.block"),
+		kind: "block",
 	});
 
 /** A list with at least one item. */
 export const list = <S extends z.ZodType>(title: string, why: string, papers: Audience, item: S) =>
-	field(z.array(item).min(1), { title, why, papers, expected: "a list" });
+	field(z.array(item).min(1), {
+		title,
+		why,
+		papers,
+		expected: message("definition/expected.list"),
+		kind: "list",
+	});
 
 /** An item of a list or one side of a choice: described as a field of its own. */
 export const entry = group;
@@ -58,7 +68,7 @@ export const text = (title: string, why: string, papers: Audience, example?: str
 		title,
 		why,
 		papers,
-		expected: "text",
+		expected: message("definition/expected.text"),
 		...(example === undefined ? {} : { example }),
 	});
 
@@ -73,12 +83,12 @@ export const oneOf = <const W extends readonly [string, ...string[]]>(
 		title,
 		why,
 		papers,
-		expected: `one of: ${words.join(", ")}`,
+		expected: message("source/one-of", { names: words.join(", ") }),
 	});
 
 /** `true` or `false`. */
 export const flag = (title: string, why: string, papers: Audience) =>
-	field(z.boolean(), { title, why, papers, expected: "true or false" });
+	field(z.boolean(), { title, why, papers, expected: message("definition/expected.flag") });
 
 /** A calendar date, ISO 8601. */
 export const date = (title: string, why: string, papers: Audience) =>
@@ -86,7 +96,7 @@ export const date = (title: string, why: string, papers: Audience) =>
 		title,
 		why,
 		papers,
-		expected: "a date written year-month-day, such as `2026-05-04`",
+		expected: message("definition/expected.date"),
 		example: "2026-05-04",
 	});
 
@@ -96,7 +106,7 @@ export const identifier = (title: string, why: string, papers: Audience) =>
 		title,
 		why,
 		papers,
-		expected: "a short name of lower-case letters, digits and hyphens, such as `surface` or `ww-1`",
+		expected: message("definition/expected.identifier"),
 		example: "surface",
 	});
 
@@ -109,7 +119,7 @@ export const file = (title: string, why: string, papers: Audience, example: stri
 		title,
 		why,
 		papers,
-		expected: `the name of a file beside this one, such as \`${example}\``,
+		expected: message("definition/expected.file", { example }),
 		example,
 	});
 

@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { ENGLISH_READER, tellSaid } from "../messages/print.ts";
 import { DIMENSIONS } from "../units/dimensions.ts";
 import { acceptedUnits } from "../units/units-of.ts";
 import { definitionSchema } from "./definition.ts";
@@ -9,7 +10,7 @@ const describe = (meta: FieldMeta): string => {
 	const units = meta.dimension === undefined ? [] : acceptedUnits(meta.dimension);
 	return [
 		meta.why,
-		`Write ${meta.expected}.`,
+		`Write ${tellSaid(meta.expected, ENGLISH_READER)}.`,
 		...(units.length > 0 && DIMENSIONS[meta.dimension ?? "ratio"].units.length > 1
 			? [`Units: ${units.join(", ")}.`]
 			: []),

@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { message } from "../messages/message.ts";
 import { PUBLIC } from "./audience.ts";
 import { entry, field, group, list, oneOf, optional, text } from "./field.ts";
 import { count, part, q, typed } from "./quantity-field.ts";
@@ -32,7 +33,7 @@ export const logistics = group("Logistics", "How many trucks, on which road.", P
 				title: "Other loads",
 				why: "Fuel, gravel and what else belongs to no one phase.",
 				papers: PUBLIC,
-				expected: "a whole number, 0 or more",
+				expected: message("definition/expected.whole"),
 				example: "140",
 			},
 		),

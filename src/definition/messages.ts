@@ -2,8 +2,9 @@ import type * as z from "zod";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { nearestName } from "../diagnostics/nearest-name.ts";
 import type { Path } from "../diagnostics/path.ts";
+import { message, type Said } from "../messages/message.ts";
 import { acceptedUnits } from "../units/units-of.ts";
-import { faultAt, isBlock, shown, valueAt } from "./fault.ts";
+import { faultAt, isBlock, scalarShown, shown, valueAt } from "./fault.ts";
 import type { FieldMeta } from "./field.ts";
 import { quantityDiagnostic } from "./quantity-diagnostic.ts";
 import type { QuantityFault } from "./quantity-field.ts";
@@ -48,30 +49,39 @@ export const unknownKey = (key: string, block: Path, { schema, tree }: Reading):
 		code: "definition/unknown-key",
 		at: [...block, key],
 		key: true,
-		what: "a name that has no meaning here",
-		expected: names.length === 0 ? "no entry" : `one of: ${names.join(", ")}`,
+		what: message("definition/unknown-key.what"),
+		expected:
+			names.length === 0
+				? message("definition/unknown-key.none")
+				: message("source/one-of", { names: names.join(", ") }),
 		found: shown(key),
 		mend:
 			near !== undefined
-				? `write \`${near}\`, if that is meant`
+				? message("definition/near.mend", { near })
 				: place !== undefined
-					? `move it to where that name belongs: ${place}`
+					? message("definition/unknown-key.move", { place })
 					: bare
-						? "take it out; or, if it belongs to the text before a comma, put that text in quotes"
-						: "take it out, or use one of the names listed",
+						? message("definition/unknown-key.comma")
+						: message("definition/unknown-key.mend"),
 	});
 };
 
 export const missing = (at: Path, { schema }: Reading): Diagnostic => {
 	const meta = fieldAt(schema, at);
-	const name = String(at.at(-1) ?? "the definition");
+	const name = at.length === 0 ? message("definition/whole") : String(at.at(-1));
 	return faultAt({
 		code: "definition/missing",
 		at,
-		what: `\`${name}\` is missing`,
-		expected: meta === undefined ? "a value" : `${meta.title.toLowerCase()}: ${meta.expected}`,
+		what: message("definition/missing.what", { name }),
+		expected:
+			meta === undefined
+				? message("definition/expected.value")
+				: message("definition/missing.expected", {
+						title: meta.title.toLowerCase(),
+						expected: meta.expected,
+					}),
 		...(meta === undefined ? {} : { why: meta.why }),
-		mend: `add \`${name}:\` ${at.length > 1 ? "to this entry" : "at the top level"}`,
+		mend: message(at.length > 1 ? "definition/missing.to-entry" : "definition/missing.at-top", { name }),
 	});
 };
 
@@ -79,12 +89,12 @@ export const empty = (at: Path, meta: FieldMeta | undefined): Diagnostic =>
 	faultAt({
 		code: "definition/empty",
 		at,
-		what: at.length === 0 ? "there is no definition in the file" : `\`${String(at.at(-1))}\` has no value`,
-		expected: meta?.expected ?? "a value",
-		mend:
+		what:
 			at.length === 0
-				? "write one, or start from a starter (`casebound new`)"
-				: "give it a value, or take the line out",
+				? message("definition/empty.whole")
+				: message("definition/empty.what", { name: String(at.at(-1)) }),
+		expected: meta?.expected ?? message("definition/expected.value"),
+		mend: at.length === 0 ? message("definition/empty.start") : message("definition/empty.mend"),
 	});
 
 export const notOneOf = (
@@ -97,22 +107,25 @@ export const notOneOf = (
 		return faultAt({
 			code: "definition/version",
 			at,
-			what: "a version of the format that this version of the tool does not read",
-			expected: `\`definition: ${options.join(", ")}\``,
+			what: message("definition/version.what"),
+			expected: message("definition/version.expected", { options: options.join(", ") }),
 			found: shown(found),
-			mend: "write the version that this tool reads, or use the tool that reads that version",
+			mend: message("definition/version.mend"),
 		});
 	if (typeof found !== "string" && !(options.length === 1 && typeof found === "boolean"))
 		return wrongKind(at, found, meta);
-	const near = nearestName(shown(found), options);
+	const near = nearestName(scalarShown(found), options);
 	return faultAt({
 		code: "definition/not-one-of",
 		at,
-		what: "not one of the words that are understood here",
+		what: message("definition/not-one-of.what"),
 		expected:
-			options.length === 1 ? (meta?.expected ?? `\`${options[0]}\``) : `one of: ${options.join(", ")}`,
+			options.length === 1
+				? (meta?.expected ?? `\`${options[0]}\``)
+				: message("source/one-of", { names: options.join(", ") }),
 		found: shown(found),
-		mend: near === undefined ? "use one of the words listed" : `write \`${near}\`, if that is meant`,
+		mend:
+			near === undefined ? message("definition/not-one-of.mend") : message("definition/near.mend", { near }),
 	});
 };
 
@@ -122,23 +135,26 @@ export const wrongForm = (
 	meta: FieldMeta | undefined,
 	format: string,
 ): Diagnostic => {
-	const expected = meta?.expected ?? "another form";
+	const expected: Said = meta?.expected ?? message("definition/wrong-form.expected");
 	if (format === "date")
 		return faultAt({
 			code: "definition/date",
 			at,
-			what: "not a date of the calendar, written year-month-day",
-			expected: "a date written year-month-day, such as `2026-05-04`",
+			what: message("definition/date.what"),
+			expected: message("definition/expected.date"),
 			found: shown(found),
-			mend: "write four digits of year, two of month and two of day",
+			mend: message("definition/date.mend"),
 		});
 	return faultAt({
 		code: "definition/wrong-form",
 		at,
-		what: "not written in the form that is understood here",
+		what: message("definition/wrong-form.what"),
 		expected,
 		found: shown(found),
-		mend: meta?.example === undefined ? "write it in that form" : `write it as in \`${meta.example}\``,
+		mend:
+			meta?.example === undefined
+				? message("definition/wrong-form.mend")
+				: message("definition/as-in.mend", { example: meta.example }),
 	});
 };
 
@@ -153,18 +169,18 @@ export const wrongSize = (
 		return faultAt({
 			code: "definition/wrong-count",
 			at,
-			what: "a list of another length than is due here",
-			expected: meta?.expected ?? "another number of items",
+			what: message("definition/wrong-count.what"),
+			expected: meta?.expected ?? message("definition/wrong-count.expected"),
 			found: shown(found),
-			mend: "give exactly as many items as that",
+			mend: message("definition/wrong-count.mend"),
 		});
 	return faultAt({
 		code: "definition/out-of-range",
 		at,
-		what: "a number outside what has a meaning here",
-		expected: meta?.expected ?? "another number",
+		what: message("definition/out-of-range.what"),
+		expected: meta?.expected ?? message("definition/out-of-range.expected"),
 		found: shown(found),
-		mend: "correct the number",
+		mend: message("definition/out-of-range.mend"),
 	});
 };
 
@@ -179,46 +195,48 @@ export const custom = (
 		return faultAt({
 			code: "definition/api-number",
 			at,
-			what: "not an API well number",
-			expected: meta?.expected ?? "10, 12 or 14 digits",
+			what: message("definition/api-number.what"),
+			expected: meta?.expected ?? message("definition/api-number.expected"),
 			found: shown(found),
-			mend: "copy the number from the permit, digit by digit",
+			mend: message("definition/api-number.mend"),
 		});
 	if (fault === "cas-number")
 		return faultAt({
 			code: "definition/cas-number",
 			at,
-			what: "not a CAS number: the form is wrong or the check digit does not close",
-			expected: meta?.expected ?? "a CAS number whose check digit closes",
+			what: message("definition/cas-number.what"),
+			expected: meta?.expected ?? message("definition/cas-number.expected"),
 			found: shown(found),
-			mend: "copy the number from the safety data sheet, digit by digit",
+			mend: message("definition/cas-number.mend"),
 		});
 	if (fault === "over-whole")
 		return faultAt({
 			code: "definition/over-whole",
 			at,
-			what: "a part greater than the whole",
-			expected: "100 % or less",
+			what: message("definition/over-whole.what"),
+			expected: message("definition/over-whole.expected"),
 			found: shown(found),
-			mend: "correct the share",
+			mend: message("definition/over-whole.mend"),
 		});
-	if (isBlock(fault)) return quantityDiagnostic(at, shown(found), fault as unknown as QuantityFault, meta);
+	if (isBlock(fault))
+		return quantityDiagnostic(at, scalarShown(found), fault as unknown as QuantityFault, meta);
 	return wrongKind(at, found, meta);
 };
 
-const mendKind = (found: unknown, meta: FieldMeta | undefined): string => {
-	if (meta?.expected.startsWith("a block"))
-		return "write its entries as `name: value`, one to a line below it";
-	if (meta?.expected === "a list") return "write a list: `- ` before each item, or the items in `[ ]`";
+const mendKind = (found: unknown, meta: FieldMeta | undefined): Said => {
+	if (meta?.kind === "block") return message("definition/wrong-kind.block");
+	if (meta?.kind === "list") return message("definition/wrong-kind.list");
 	const scalar = typeof found === "number" || typeof found === "boolean";
 	if (meta?.dimension === undefined && scalar)
-		return `if it is meant as text, put it in quotes: \`"${shown(found)}"\``;
-	return meta?.example === undefined ? "write what is expected" : `write it as in \`${meta.example}\``;
+		return message("definition/wrong-kind.text", { value: scalarShown(found) });
+	return meta?.example === undefined
+		? message("definition/wrong-kind.mend")
+		: message("definition/as-in.mend", { example: meta.example });
 };
 
 export const wrongKind = (at: Path, found: unknown, meta: FieldMeta | undefined): Diagnostic => {
 	const measured = meta?.dimension !== undefined && meta.dimension !== "ratio" && meta.dimension !== "count";
-	if (typeof found === "number" && measured && Number.isFinite(found) && !meta.expected.startsWith("decimal"))
+	if (typeof found === "number" && measured && Number.isFinite(found) && meta.kind !== "number")
 		return quantityDiagnostic(
 			at,
 			String(found),
@@ -236,8 +254,8 @@ export const wrongKind = (at: Path, found: unknown, meta: FieldMeta | undefined)
 	return faultAt({
 		code: "definition/wrong-kind",
 		at,
-		what: "another kind of value than is due here",
-		expected: meta?.expected ?? "another kind of value",
+		what: message("definition/wrong-kind.what"),
+		expected: meta?.expected ?? message("definition/wrong-kind.expected"),
 		found: shown(found),
 		mend: mendKind(found, meta),
 	});

@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { message } from "../messages/message.ts";
 import type { Audience } from "./audience.ts";
 import { field } from "./field.ts";
 
@@ -8,7 +9,7 @@ export const northReference = (title: string, why: string, papers: Audience) =>
 		title,
 		why,
 		papers,
-		expected: "one of: grid, true, magnetic",
+		expected: message("definition/expected.north"),
 	});
 
 export type NorthReference = "grid" | "true" | "magnetic";

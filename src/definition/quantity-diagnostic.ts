@@ -1,6 +1,7 @@
 import type { Code } from "../diagnostics/codes.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { Path } from "../diagnostics/path.ts";
+import { message, type Said } from "../messages/message.ts";
 import { DIMENSIONS } from "../units/dimensions.ts";
 import { parseQuantity, type QuantityReason } from "../units/parse.ts";
 import { faultAt } from "./fault.ts";
@@ -22,19 +23,19 @@ const CODE_OF = {
 	"unknown-reference": "quantity/depth-reference",
 } as const satisfies Record<QuantityReason, Code>;
 
-const WHAT: Readonly<Record<QuantityReason, string>> = {
-	"no-unit": "a number without its unit",
-	"unknown-unit": "a unit that does not measure this",
-	"letter-case": "a unit whose letters in this case mean something else",
-	comma: "a comma in a number",
-	"digit-space": "a space or a mark between the digits of a number",
-	"several-numbers": "more than one number where one is due",
-	"words-after-unit": "there is more than a number and its unit",
-	"improper-fraction": "a fraction that is one or more, which is usually a size with its space lost",
-	"not-a-number": "this cannot be read as a number and a unit",
-	negative: "a value below zero, which means nothing here",
-	"not-finite": "not a finite number",
-	"unknown-reference": "a depth counted from a place that does not fit here",
+const WHAT: Readonly<Record<QuantityReason, Said>> = {
+	"no-unit": message("quantity/no-unit.what"),
+	"unknown-unit": message("quantity/unknown-unit.what"),
+	"letter-case": message("quantity/letter-case.what"),
+	comma: message("quantity/comma.what"),
+	"digit-space": message("quantity/digit-space.what"),
+	"several-numbers": message("quantity/several-numbers.what"),
+	"words-after-unit": message("quantity/words-after-unit.what"),
+	"improper-fraction": message("quantity/improper-fraction.what"),
+	"not-a-number": message("quantity/not-a-number.what"),
+	negative: message("quantity/negative.what"),
+	"not-finite": message("quantity/not-finite.what"),
+	"unknown-reference": message("quantity/depth-reference.what"),
 };
 
 const listed = (words: readonly string[]): string => words.join(", ");
@@ -64,12 +65,15 @@ const UNKNOWN_YET = /^(?:tb[cda]|n\/?a|none|unknown|pending|not known|to be .*|[
 const otherAlphabet = (written: string): string | undefined =>
 	/[\p{Script=Cyrillic}\p{Script=Greek}]/u.exec(written.replace(/[µμΩ]/g, ""))?.[0];
 
-const alphabetNote = (written: string): { readonly why?: string } => {
+const alphabetNote = (written: string): { readonly why?: Said } => {
 	const letter = otherAlphabet(written);
 	return letter === undefined
 		? {}
 		: {
-				why: `the letter \`${letter}\` is of another alphabet (U+${letter.charCodeAt(0).toString(16).toUpperCase().padStart(4, "0")}), though it may look the same`,
+				why: message("quantity/unknown-unit.alphabet", {
+					letter,
+					number: `U+${letter.charCodeAt(0).toString(16).toUpperCase().padStart(4, "0")}`,
+				}),
 			};
 };
 
@@ -80,6 +84,24 @@ const guess = (written: string, fault: QuantityFault): string | undefined => {
 	if (failure.reason === "negative")
 		return written.trim().replace(/^[-\u2010-\u2014\u2212\ufe63\uff0d]\s*/u, "");
 	return failure.reason === "not-a-number" ? quantityWithin(written, fault) : undefined;
+};
+
+const foundIn = (written: string, { failure: { found }, bare }: QuantityFault): Said => {
+	const text = found === "" ? written : found;
+	return bare === true ? message("quantity/depth-reference.found", { depth: text }) : text;
+};
+
+/** A bare number with the units it could have. */
+const unitMend = (written: string, accepted: readonly string[], example: string): Said => {
+	const first = withUnit(written, accepted);
+	const second = withUnit(written, accepted.slice(1, 2));
+	if (first === undefined)
+		return second === undefined
+			? message("quantity/no-unit.example", { example })
+			: message("quantity/no-unit.second", { second, example });
+	return second === undefined
+		? message("quantity/write.mend", { written: first })
+		: message("quantity/no-unit.mend", { first, second });
 };
 
 /** The message for a quantity that could not be taken. */
@@ -93,64 +115,64 @@ export const quantityDiagnostic = (
 	const { reason, found, accepted } = failure;
 	const cure = guess(written, quantityFault);
 	const { alternative } = failure;
-	const otherwise = alternative === undefined ? "" : `, or \`${alternative}\` if the comma marks decimals`;
 	const example = DIMENSIONS[dimension].example;
 	const units = accepted.length > 0 ? listed(accepted) : "";
 	const fault = {
 		code: CODE_OF[reason],
 		at,
 		what: WHAT[reason],
-		found: found === "" ? written : found,
+		found: foundIn(written, quantityFault),
 	};
 	const due = meta?.expected ?? expectedQuantity(dimension);
 	switch (reason) {
 		case "no-unit":
 			return faultAt({
 				...fault,
-				expected: `one of these units after the number: ${units}`,
-				mend: [
-					withUnit(written, accepted),
-					...accepted.slice(1, 2).flatMap((unit) => withUnit(written, [unit]) ?? []),
-				]
-					.filter((each) => each !== undefined)
-					.map((each, i) => (i === 0 ? `write \`${each}\`` : `or \`${each}\``))
-					.concat(
-						withUnit(written, accepted) === undefined
-							? [`write the unit after the number, as in \`${example}\``]
-							: [],
-					)
-					.join(", "),
+				expected: message("quantity/no-unit.expected", { units }),
+				mend: unitMend(written, accepted, example),
 			});
 		case "unknown-unit":
 			return faultAt({
 				...fault,
 				...alphabetNote(found),
-				expected: units === "" ? due : `one of: ${units}`,
-				mend: cure === undefined ? `use one of these units, as in \`${example}\`` : `write \`${cure}\``,
+				expected: units === "" ? due : message("source/one-of", { names: units }),
+				mend:
+					cure === undefined
+						? message("quantity/unknown-unit.mend", { example })
+						: message("quantity/write.mend", { written: cure }),
 			});
 		case "several-numbers":
 			return faultAt({
 				...fault,
 				expected: due,
-				mend: `write one value, as in \`${meta?.example ?? example}\`${typeof at.at(-1) === "number" ? ", or a comma between two" : ""}`,
+				mend: message(
+					typeof at.at(-1) === "number"
+						? "quantity/several-numbers.in-list"
+						: "quantity/several-numbers.mend",
+					{ example: meta?.example ?? example },
+				),
 			});
 		case "words-after-unit":
 			return faultAt({
 				...fault,
 				expected: due,
 				mend: /abs/i.test(found)
-					? `write the gauge pressure, as in \`${meta?.example ?? example}\``
-					: `write \`${cure}\`, and the rest in a remark: a space and \`# \` at the end of the line`,
+					? message("quantity/words-after-unit.gauge", { example: meta?.example ?? example })
+					: message("quantity/words-after-unit.mend", { written: cure ?? "" }),
 			});
 		case "unknown-reference":
 			return faultAt({
 				...fault,
 				expected: due,
-				why: "depths along the hole, straight down from the datum and below ground are different depths",
+				why: message("quantity/depth-reference.why"),
 				mend:
-					cure === undefined
-						? `work out the depth as it is counted here, and write it as in ${accepted.map((form) => `\`${form}\``).join(" or ")}`
-						: `say what the depth is counted from: ${cure}`,
+					quantityFault.forms === undefined
+						? message("quantity/depth-reference.work-out", {
+								forms: { list: accepted.map((form) => `\`${form}\``), joined: "or" },
+							})
+						: message("quantity/depth-reference.mend", {
+								forms: { list: quantityFault.forms, joined: "or" },
+							}),
 			});
 		default:
 			return faultAt({
@@ -158,11 +180,14 @@ export const quantityDiagnostic = (
 				expected: due,
 				mend:
 					cure === undefined
-						? `write it as in \`${meta?.example ?? example}\`${UNKNOWN_YET.test(written.trim()) ? ", or leave it out while it is not known" : ""}`
-						: // No pipe is thousands of inches wide: there the comma marks decimals.
-							alternative !== undefined && dimension === "diameter"
-							? `write \`${alternative}\`, or \`${cure}\` if the comma marks thousands`
-							: `write \`${cure}\`${otherwise}`,
+						? UNKNOWN_YET.test(written.trim())
+							? message("quantity/not-a-number.or-leave-out", { example: meta?.example ?? example })
+							: message("definition/as-in.mend", { example: meta?.example ?? example })
+						: alternative !== undefined && dimension === "diameter"
+							? message("quantity/comma.or-thousands", { alternative, cure })
+							: alternative === undefined
+								? message("quantity/write.mend", { written: cure })
+								: message("quantity/comma.or-decimals", { cure, alternative }),
 			});
 	}
 };

@@ -1,5 +1,6 @@
 import * as z from "zod";
 import type { Known } from "../cite/known.ts";
+import { message, type Said } from "../messages/message.ts";
 import { DIMENSIONS, type Dimension } from "../units/dimensions.ts";
 import { parseQuantity, type QuantityFailure } from "../units/parse.ts";
 import { quantity } from "../units/quantity.ts";
@@ -11,6 +12,10 @@ import { STAND_IN } from "./stand-ins.ts";
 export interface QuantityFault {
 	readonly dimension: Dimension;
 	readonly failure: QuantityFailure;
+	/** Of a depth without a word: that it reads as a measured depth. */
+	readonly bare?: true;
+	/** Of a depth: how it could be written, one for each place it may be counted from. */
+	readonly forms?: readonly string[];
 }
 
 /**
@@ -35,11 +40,14 @@ export const refuse = (ctx: z.core.ParsePayload, input: string, fault: QuantityF
 	return z.NEVER;
 };
 
-const article = (word: string): string => (/^[aeiou]/.test(word) ? `an ${word}` : `a ${word}`);
-
 /** `a pressure with its unit, such as 4300 psi`. */
-export const expectedQuantity = (dimension: Dimension): string =>
-	`${article(dimension.replace(/-/g, " "))} with its unit, such as \`${DIMENSIONS[dimension].example}\``;
+export const expectedQuantity = (dimension: Dimension): Said => {
+	const quantity = dimension.replace(/-/g, " ");
+	const { example } = DIMENSIONS[dimension];
+	return /^[aeiou]/.test(quantity)
+		? message("definition/expected.vowel", { quantity, example })
+		: message("definition/expected.quantity", { quantity, example });
+};
 
 const describe = (dimension: Dimension, title: string, why: string, papers: Audience): FieldMeta => ({
 	title,
@@ -83,7 +91,7 @@ export const ratio = (title: string, why: string, papers: Audience) =>
 			why,
 			papers,
 			dimension: "ratio",
-			expected: "a number, without a unit",
+			expected: message("definition/expected.ratio"),
 			example: "1.125",
 		},
 	);
@@ -101,7 +109,7 @@ export const fraction = (title: string, why: string, papers: Audience) =>
 			why,
 			papers,
 			dimension: "ratio",
-			expected: "a number above 0, and no more than 1",
+			expected: message("definition/expected.fraction"),
 			example: "0.9",
 		},
 	);
@@ -118,7 +126,7 @@ export const count = (title: string, why: string, papers: Audience) =>
 			why,
 			papers,
 			dimension: "count",
-			expected: "a whole number, 1 or more",
+			expected: message("definition/expected.count"),
 			example: "8",
 		},
 	);
@@ -135,7 +143,7 @@ export const tally = (title: string, why: string, papers: Audience) =>
 			why,
 			papers,
 			dimension: "count",
-			expected: "a number above 0, without a unit",
+			expected: message("definition/expected.tally"),
 			example: "2.5",
 		},
 	);
@@ -153,7 +161,8 @@ export const coordinate = (limit: 90 | 180, title: string, why: string, papers: 
 			why,
 			papers,
 			dimension: "angle",
-			expected: `decimal degrees between -${limit} and ${limit}, without a unit`,
+			expected: message("definition/expected.coordinate", { limit: String(limit) }),
+			kind: "number",
 			example: limit === 90 ? "31.482716" : "-98.771204",
 		},
 	);
@@ -172,7 +181,7 @@ export const eastWest = (title: string, why: string, papers: Audience) =>
 			why,
 			papers,
 			dimension: "angle",
-			expected: "an angle, east or west, such as `3.9 deg east`",
+			expected: message("definition/expected.east-west"),
 			example: "3.9 deg east",
 		},
 	);
@@ -182,7 +191,7 @@ export const partSpan = (title: string, why: string, papers: Audience) => {
 	const end = z.string().transform(readPart);
 	return field(z.tuple([end, end]), {
 		...describe("share", title, why, papers),
-		expected: "a low and a high share, such as `[10 %, 30 %]`",
+		expected: message("definition/expected.part-span"),
 		example: "[10 %, 30 %]",
 	});
 };

@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { message } from "../messages/message.ts";
 import { CREW, EVERY, RECORD, SITE } from "./audience.ts";
 import { entry, field, flag, group, identifier, list, narrowing, oneOf, optional, text } from "./field.ts";
 import { coordinate, q } from "./quantity-field.ts";
@@ -63,7 +64,7 @@ const gasAlarm = field(
 		title: "Gas alarm",
 		why: "What the monitors are set to.",
 		papers: SITE,
-		expected: "an alarm: `{ gas: hydrogen sulfide, low: 10 ppm, high: 15 ppm, source: … }`",
+		expected: message("definition/expected.gas-alarm"),
 	},
 );
 

@@ -1,5 +1,6 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { Path } from "../diagnostics/path.ts";
+import { message } from "../messages/message.ts";
 import { faultAt, isBlock, itemsAt } from "./fault.ts";
 
 /** Lists whose items papers call by their name. */
@@ -31,11 +32,13 @@ export const sameNames = (tree: unknown): readonly Diagnostic[] =>
 				faultAt({
 					code: "definition/same-name",
 					at: [...list, i, "name"],
-					what: "another entry of the list has this name already",
-					expected: "a name of its own, by which readers can tell it from the others",
+					what: message("definition/same-name.what"),
+					expected: message("definition/same-name.expected"),
 					found: name,
-					mend: "rename one of the two, or take one out if it was copied",
-					related: [{ at: { path: [...list, earlier, "name"] }, label: "the other one" }],
+					mend: message("definition/same-name.mend"),
+					related: [
+						{ at: { path: [...list, earlier, "name"] }, label: message("definition/same-name.label") },
+					],
 				}),
 			];
 		});

@@ -1,5 +1,6 @@
 import * as z from "zod";
 import type { Known } from "../cite/known.ts";
+import { message } from "../messages/message.ts";
 import { EVERY, PUBLIC } from "./audience.ts";
 import { date, entry, field, group, list, oneOf, optional, text } from "./field.ts";
 import { tally, typed } from "./quantity-field.ts";
@@ -23,7 +24,7 @@ const days = field(
 		why: "How long it lasts; a range is honest.",
 		papers: EVERY,
 		dimension: "duration",
-		expected: "a number of days, or low, base and high, such as `[12, 16, 22]`",
+		expected: message("definition/expected.days"),
 		example: "[12, 16, 22]",
 	},
 );

@@ -1,8 +1,9 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { Path } from "../diagnostics/path.ts";
+import { message } from "../messages/message.ts";
 import type { Dimension } from "../units/dimensions.ts";
 import { parseQuantity } from "../units/parse.ts";
-import { faultAt, isBlock, itemsAt, shown, valueAt } from "./fault.ts";
+import { faultAt, isBlock, itemsAt, scalarShown, valueAt } from "./fault.ts";
 
 /** A tenth of a percent: shares are written as whole or tenth percents. */
 const SHARE_TOLERANCE = 0.001;
@@ -22,10 +23,10 @@ export const sharesOfWhole = (tree: unknown): readonly Diagnostic[] => {
 		faultAt({
 			code: "definition/shares-of-whole",
 			at: list,
-			what: "shares that do not add up to the whole",
+			what: message("definition/shares-of-whole.what"),
 			expected: "100 %",
 			found: `${Number((sum * 100).toFixed(2))} %`,
-			mend: "correct the shares, or add the source that is left out",
+			mend: message("definition/shares-of-whole.mend"),
 		}),
 	];
 };
@@ -54,10 +55,13 @@ export const emergencyNumber = (tree: unknown): readonly Diagnostic[] => {
 		faultAt({
 			code: "definition/emergency-number",
 			at,
-			what: `an emergency number of ${digits} digits`,
-			expected: `${SHORT_NUMBER} digits, such as \`911\`, or a telephone number of at least ${WHOLE_NUMBER}`,
+			what: message("definition/emergency-number.what", { count: digits }),
+			expected: message("definition/emergency-number.expected", {
+				short: String(SHORT_NUMBER),
+				whole: String(WHOLE_NUMBER),
+			}),
 			found: written,
-			mend: "write the number that is dialed from the site",
+			mend: message("definition/emergency-number.mend"),
 		}),
 	];
 };
@@ -70,10 +74,10 @@ export const lowBelowHigh = (tree: unknown): readonly Diagnostic[] => {
 			faultAt({
 				code: "definition/low-above-high",
 				at,
-				what: "a low value above the high one",
-				expected: "the low value first, then the high one",
+				what: message("definition/low-above-high.what"),
+				expected: message("definition/low-above-high.expected"),
 				found,
-				mend: "put them in order",
+				mend: message("definition/low-above-high.mend"),
 			}),
 		);
 	};
@@ -103,7 +107,7 @@ export const lowBelowHigh = (tree: unknown): readonly Diagnostic[] => {
 			typeof text === "string" ? parseQuantity(text, dimension) : undefined,
 		);
 		if (low?.ok && high?.ok && low.value > high.value)
-			raise(["safety", "gas_alarms", i], `${shown(alarm["low"])}, ${shown(alarm["high"])}`);
+			raise(["safety", "gas_alarms", i], `${scalarShown(alarm["low"])}, ${scalarShown(alarm["high"])}`);
 	});
 	itemsAt(tree, ["casing"]).forEach((_, i) => {
 		const path: Path = ["casing", i, "running", "torque"];
@@ -113,7 +117,7 @@ export const lowBelowHigh = (tree: unknown): readonly Diagnostic[] => {
 			typeof text === "string" ? parseQuantity(text, "torque") : undefined,
 		);
 		if (least?.ok && greatest?.ok && least.value > greatest.value)
-			raise(path, `${shown(torque["least"])}, ${shown(torque["greatest"])}`);
+			raise(path, `${scalarShown(torque["least"])}, ${scalarShown(torque["greatest"])}`);
 	});
 	itemsAt(tree, ["well_control", "preventers"]).forEach((_, i) => {
 		const path: Path = ["well_control", "preventers", i, "test"];
@@ -123,7 +127,7 @@ export const lowBelowHigh = (tree: unknown): readonly Diagnostic[] => {
 			typeof text === "string" ? parseQuantity(text, "pressure") : undefined,
 		);
 		if (lowTest?.ok && highTest?.ok && lowTest.value > highTest.value)
-			raise(path, `${shown(test["low"])}, ${shown(test["high"])}`);
+			raise(path, `${scalarShown(test["low"])}, ${scalarShown(test["high"])}`);
 	});
 	return faults;
 };

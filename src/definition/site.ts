@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { message } from "../messages/message.ts";
 import { EVERY, PRIVATE, PUBLIC, RECORD, SETTING, TECHNICAL } from "./audience.ts";
 import { date, entry, field, flag, group, list, oneOf, optional, reference, text } from "./field.ts";
 import { DATUMS, neighbor } from "./neighbors.ts";
@@ -11,7 +12,7 @@ const limit = field(z.record(z.string(), z.json()), {
 	title: "Limit",
 	why: "What the condition requires, in the form a jurisdiction's row has.",
 	papers: RECORD,
-	expected: "a limit in the form of a jurisdiction's row, such as `{ at: surface }`",
+	expected: message("definition/expected.limit"),
 });
 
 const condition = entry("Permit condition", "Judged beside the rules, on a line of its own.", RECORD, {

@@ -1,6 +1,7 @@
 import * as z from "zod";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { Path } from "../diagnostics/path.ts";
+import { message } from "../messages/message.ts";
 import { faultAt, isBlock, itemsAt, valueAt } from "./fault.ts";
 
 const calendarDate = z.iso.date();
@@ -26,11 +27,11 @@ export const spudAndSchedule = (tree: unknown): readonly Diagnostic[] => {
 		faultAt({
 			code: "definition/spud-and-schedule",
 			at: ["well", "spud"],
-			what: `spud on another day than the drilling phase begins, ${begun}`,
-			expected: "one day for both",
+			what: message("definition/spud-and-schedule.what", { begun }),
+			expected: message("definition/spud-and-schedule.expected"),
 			found: spud,
-			mend: "correct one of the two, or take the start out of the phase, which then begins with spud",
-			related: [{ at: { path: starts }, label: "the drilling phase begins" }],
+			mend: message("definition/spud-and-schedule.mend"),
+			related: [{ at: { path: starts }, label: message("definition/spud-and-schedule.label") }],
 		}),
 	];
 };
@@ -57,11 +58,21 @@ export const implausibleDates = (tree: unknown): readonly Diagnostic[] => {
 			faultAt({
 				code: "definition/date-implausible",
 				at,
-				what: late ? `a date more than ${LATEST} years after the day of issue` : "a date before 1900",
-				expected: late ? `a date up to ${latest}` : `a date from ${EARLIEST} on`,
+				what: late
+					? message("definition/date-implausible.late", { latest: String(LATEST) })
+					: message("definition/date-implausible.early"),
+				expected: late
+					? message("definition/date-implausible.up-to", { latest })
+					: message("definition/date-implausible.from", { earliest: EARLIEST }),
 				found: date,
-				mend: "correct the year; leave it if it is meant",
-				...(late ? { related: [{ at: { path: ["well", "issued"] }, label: "the day of issue" }] } : {}),
+				mend: message("definition/date-implausible.mend"),
+				...(late
+					? {
+							related: [
+								{ at: { path: ["well", "issued"] }, label: message("definition/date-implausible.label") },
+							],
+						}
+					: {}),
 			}),
 		];
 	});

@@ -1,5 +1,6 @@
 import * as z from "zod";
 import type { Known } from "../cite/known.ts";
+import { message } from "../messages/message.ts";
 import { parseQuantity } from "../units/parse.ts";
 import { EVERY, RECORD, TECHNICAL } from "./audience.ts";
 import { columnsOf } from "./columns-field.ts";
@@ -26,7 +27,7 @@ const cleanVolume = field(
 		why: "Fluid before proppant; sums to the water used.",
 		papers: EVERY,
 		dimension: "volume",
-		expected: "a volume with its unit, such as `700 bbl`, or `to top cluster`",
+		expected: message("definition/expected.flush"),
 		example: "700 bbl",
 	},
 );

@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { message } from "../messages/message.ts";
 import { EVERY, PUBLIC, RECORD, TECHNICAL } from "./audience.ts";
 import { pipe } from "./casing.ts";
 import { measuredDepth } from "./depth-field.ts";
@@ -34,7 +35,7 @@ const pressureModel = group(
 					title: "Perforation discharge coefficients",
 					why: "Pressure lost through the perforations, before and after wear.",
 					papers: RECORD,
-					expected: "a fresh and a worn coefficient, such as `[0.65, 0.85]`",
+					expected: message("definition/expected.discharge"),
 				},
 			),
 		),
@@ -92,7 +93,7 @@ const annulus = entry(
 				title: "Between",
 				why: "The two strings it lies between, the inner first; pipe pumped down inside the casing is `treating-string`.",
 				papers: TECHNICAL,
-				expected: "two short names, such as `[production, intermediate]`",
+				expected: message("definition/expected.annulus"),
 			},
 		),
 		predicted_rise: optional(

@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { message } from "../messages/message.ts";
 import { EVERY, RECORD, TECHNICAL } from "./audience.ts";
 import { columnsOf } from "./columns-field.ts";
 import { measuredDepth, verticalDepth } from "./depth-field.ts";
@@ -72,8 +73,7 @@ export const trajectory = group("Trajectory", "Every depth and distance follows 
 			title: "Planned path",
 			why: "Measured and vertical depths are tied by it.",
 			papers: EVERY,
-			expected:
-				"one of the four plans: `vertical` with `to`; `kickoff` to `lateral`; `kickoff` with a `target`; or `segments`",
+			expected: message("definition/expected.plan"),
 		}),
 	),
 	vertical_section_azimuth: optional(
@@ -115,7 +115,7 @@ export const trajectory = group("Trajectory", "Every depth and distance follows 
 					title: "First and last day of the survey",
 					why: "Asked for in directional filings.",
 					papers: RECORD,
-					expected: "two dates, such as `[2026-07-02, 2026-07-19]`",
+					expected: message("definition/expected.two-dates"),
 				}),
 			),
 		}),

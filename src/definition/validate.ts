@@ -1,6 +1,7 @@
 import { type Checked, type Diagnostic, hasErrors, MOST_FAULTS } from "../diagnostics/diagnostic.ts";
 import { nearestName } from "../diagnostics/nearest-name.ts";
 import { type Path, pathKey } from "../diagnostics/path.ts";
+import { message } from "../messages/message.ts";
 import { type Definition, definitionSchema } from "./definition.ts";
 import { faultAt, isBlock, shown, valueAt } from "./fault.ts";
 import { issueDiagnostics } from "./issue-diagnostics.ts";
@@ -46,10 +47,12 @@ const noDefinition = (names: readonly string[]): Diagnostic =>
 	faultAt({
 		code: "definition/missing",
 		at: [],
-		what: "this is not a well definition: none of its entries is a topic of one",
-		expected: `\`definition: 1\`, and then ${Object.keys(definitionSchema.shape).slice(1, 7).join(", ")} and so on`,
-		found: names.length === 0 ? "nothing" : shown(names.join(", ")),
-		mend: "look whether this is the file you meant, or start from a starter (`casebound new`)",
+		what: message("definition/none.what"),
+		expected: message("definition/none.expected", {
+			keys: Object.keys(definitionSchema.shape).slice(1, 7).join(", "),
+		}),
+		found: names.length === 0 ? message("source/nothing") : shown(names.join(", ")),
+		mend: message("definition/none.mend"),
 	});
 
 /** The tree with a name of its own for each entry: one that repeats another's stands for nothing. */

@@ -1,6 +1,7 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { Path } from "../diagnostics/path.ts";
 import { PAPERS } from "../document/document.ts";
+import { message } from "../messages/message.ts";
 import { datesInOrder } from "./dates-in-order.ts";
 import { definitionSchema } from "./definition.ts";
 import { faultAt, isBlock, itemsAt, valueAt } from "./fault.ts";
@@ -60,14 +61,14 @@ const duplicates = (tree: unknown): readonly Diagnostic[] =>
 				faultAt({
 					code: "definition/duplicate-id",
 					at: [...list, i, name],
-					what: "a name that another entry of the list already has",
-					expected: "a name of its own for each entry, because other entries, files and results go by it",
+					what: message("definition/duplicate-id.what"),
+					expected: message("definition/duplicate-id.expected"),
 					found: String(id),
-					mend: "rename one of the two",
+					mend: message("definition/duplicate-id.mend"),
 					related: [
 						{
 							at: { path: [...list, earlier, name] },
-							label: "first used here",
+							label: message("definition/duplicate-id.label"),
 						},
 					],
 				}),
@@ -85,10 +86,16 @@ const oneOfKeys = (tree: unknown, block: Path, keys: readonly string[]): readonl
 		faultAt({
 			code: "definition/one-of-keys",
 			at: block,
-			what: given.length === 0 ? `none of ${keys.join(", ")} is given` : "the same thing is said twice",
-			expected: `exactly one of: ${keys.join(", ")}`,
-			...(given.length === 0 ? {} : { found: given.join(" and ") }),
-			mend: given.length === 0 ? "add one of them" : "keep one of them and take the others out",
+			what:
+				given.length === 0
+					? message("definition/one-of-keys.none", { keys: keys.join(", ") })
+					: message("definition/one-of-keys.twice"),
+			expected: message("definition/one-of-keys.expected", { keys: keys.join(", ") }),
+			...(given.length === 0
+				? {}
+				: { found: message("definition/one-of-keys.given", { given: { list: given, joined: "and" } }) }),
+			mend:
+				given.length === 0 ? message("definition/one-of-keys.add") : message("definition/one-of-keys.keep"),
 		}),
 	];
 };
@@ -109,23 +116,30 @@ const choices = (tree: unknown): readonly Diagnostic[] => [
 	),
 ];
 
+const METHODS = ["plug and perforate", "sliding sleeve", "single interval"] as const;
+
 const methodAndStages = (tree: unknown): readonly Diagnostic[] => {
 	const method = valueAt(tree, ["stimulation", "method"]);
 	const stages = valueAt(tree, ["stimulation", "stages"]);
 	if (!isBlock(stages)) return [];
 	const given = ["layout", "rows", "interval"].filter((key) => Object.hasOwn(stages, key));
-	const known = ["plug and perforate", "sliding sleeve", "single interval"].some((word) => word === method);
+	const known = METHODS.some((word) => word === method);
 	if (given.length !== 1 || !known) return [];
 	if (Object.hasOwn(stages, "sleeves") && method !== "sliding sleeve")
 		return [
 			faultAt({
 				code: "definition/method-and-stages",
 				at: ["stimulation", "method"],
-				what: "sleeves are listed, and the method is another",
-				expected: "`sliding sleeve`",
+				what: message("definition/method-and-stages.sleeves"),
+				expected: `\`${METHODS[1]}\``,
 				found: String(method),
-				mend: "correct the method, or take out `sleeves`",
-				related: [{ at: { path: ["stimulation", "stages", "sleeves"] }, label: "the sleeves" }],
+				mend: message("definition/method-and-stages.sleeves-mend"),
+				related: [
+					{
+						at: { path: ["stimulation", "stages", "sleeves"] },
+						label: message("definition/method-and-stages.sleeves-label"),
+					},
+				],
 			}),
 		];
 	const single = given[0] === "interval";
@@ -134,14 +148,14 @@ const methodAndStages = (tree: unknown): readonly Diagnostic[] => {
 		faultAt({
 			code: "definition/method-and-stages",
 			at: ["stimulation", "method"],
-			what: `the method does not go with \`${given[0]}\` under \`stages\``,
-			expected: single ? "`single interval`" : "`plug and perforate` or `sliding sleeve`",
+			what: message("definition/method-and-stages.what", { given: given[0] ?? "" }),
+			expected: single ? `\`${METHODS[2]}\`` : message("definition/method-and-stages.several"),
 			found: String(method),
-			mend: "correct the method, or describe the stages in the form that goes with it",
+			mend: message("definition/method-and-stages.mend"),
 			related: [
 				{
 					at: { path: ["stimulation", "stages", given[0] ?? ""] },
-					label: "the stages as described",
+					label: message("definition/method-and-stages.label"),
 				},
 			],
 		}),
@@ -160,11 +174,11 @@ const papersNarrowed = (tree: unknown): readonly Diagnostic[] => {
 					faultAt({
 						code: "definition/papers-widened",
 						at: [...path, "papers", i],
-						what: "a paper that this entry is kept out of",
-						expected: `only: ${allowed.join(", ")}`,
+						what: message("definition/papers-widened.what"),
+						expected: message("definition/papers-widened.expected", { allowed: allowed.join(", ") }),
 						found: paper,
-						why: "persons and private records stay out of papers they do not belong in",
-						mend: "take that paper out",
+						why: message("definition/papers-widened.why"),
+						mend: message("definition/papers-widened.mend"),
 					}),
 				);
 			});

@@ -4,6 +4,7 @@ import { everyField } from "../../src/definition/schema-walk.ts";
 import { PAPERS } from "../../src/document/document.ts";
 import { readYaml } from "../../src/source/read-yaml.ts";
 import { DIMENSIONS } from "../../src/units/dimensions.ts";
+import { told } from "../told.ts";
 
 const all = everyField(definitionSchema);
 
@@ -29,7 +30,7 @@ describe("every field of the definition", () => {
 		for (const { pattern, meta } of all) {
 			expect([pattern, meta?.title]).toEqual([pattern, expect.stringMatching(/^[A-Z]/)]);
 			expect([pattern, meta?.why]).toEqual([pattern, expect.stringMatching(/[.?]$/)]);
-			expect([pattern, meta?.expected]).toEqual([pattern, expect.stringMatching(/\S/)]);
+			expect([pattern, told(meta?.expected)]).toEqual([pattern, expect.stringMatching(/\S/)]);
 			expect(meta?.papers.length, pattern).toBeGreaterThan(0);
 			expect(
 				meta?.papers.every((paper) => PAPERS.includes(paper)),

@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { validate } from "../../src/definition/validate.ts";
 import { CODES } from "../../src/diagnostics/codes.ts";
 import { type Path, pathKey } from "../../src/diagnostics/path.ts";
+import { told } from "../told.ts";
 import { PLANTED } from "./planted.ts";
 import { changed, STARTERS, type Starter, starterTree } from "./starter-trees.ts";
 
@@ -24,7 +25,7 @@ describe("one fault gives one message at its place", () => {
 			]);
 			expect(value).toBeUndefined();
 			expect(diagnostics[0]?.severity).toBe("error");
-			if (planted.mend !== undefined) expect(diagnostics[0]?.mend).toMatch(planted.mend);
+			if (planted.mend !== undefined) expect(told(diagnostics[0]?.mend)).toMatch(planted.mend);
 		},
 	);
 
@@ -59,7 +60,7 @@ describe("one fault gives one message at its place", () => {
 		const without = changed(good, ["casing", 1, "pressure_test", "pressure"], undefined);
 		const { diagnostics } = validate(changed(without, ["casing", 1, "pressure_test", "presure"], "1000 psi"));
 		expect(diagnostics.map(({ code }) => code)).toEqual(["definition/unknown-key"]);
-		expect(diagnostics[0]?.mend).toContain("`pressure`");
+		expect(told(diagnostics[0]?.mend)).toContain("`pressure`");
 		expect(diagnostics[0]?.at.key).toBe(true);
 	});
 
@@ -100,11 +101,11 @@ describe("whatever the tree", () => {
 	const sound = (found: ReturnType<typeof validate>): void => {
 		expect(found.value === undefined).toBe(found.diagnostics.length > 0);
 		for (const each of found.diagnostics) {
-			expect(each.what).not.toBe("");
-			expect(each.mend).not.toBe("");
-			expect(each.expected).not.toBe("");
+			expect(told(each.what)).not.toBe("");
+			expect(told(each.mend)).not.toBe("");
+			expect(told(each.expected)).not.toBe("");
 			// The schema library's own words never reach a reader.
-			expect(`${each.what} ${each.expected} ${each.mend}`).not.toMatch(
+			expect(`${told(each.what)} ${told(each.expected)} ${told(each.mend)}`).not.toMatch(
 				/Invalid|received|Unrecognized|Too (small|big)/,
 			);
 		}

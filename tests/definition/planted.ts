@@ -221,5 +221,12 @@ export const PLANTED: readonly Planted[] = [
 		path: ["stimulation", "method"],
 		value: "sliding sleeve",
 	},
+	{ code: "definition/emergency-number", path: ["safety", "emergency", "number"], value: "91" },
+	{
+		code: "definition/spud-and-schedule",
+		starter: "horizontal-as-built",
+		path: ["well", "spud"],
+		value: "2025-11-01",
+	},
 	{ code: "definition/papers-widened", path: ["well", "prepared_by", "papers", 0], value: "handout" },
 ];

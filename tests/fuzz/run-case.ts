@@ -81,8 +81,8 @@ const twice = (diagnostics: readonly Diagnostic[], { texts }: Understanding): st
 	const seen = new Set<string>();
 	return diagnostics.flatMap((each) => {
 		const { file, start } = locate(each.at, texts);
-		const key = [file, start?.line, start?.column, each.code, each.what].join("|");
-		if (seen.has(key)) return [`${each.code} is told twice at one place: ${each.what}`];
+		const key = [file, start?.line, start?.column, each.code, told(each.what)].join("|");
+		if (seen.has(key)) return [`${each.code} is told twice at one place: ${told(each.what)}`];
 		seen.add(key);
 		return [];
 	});

@@ -83,7 +83,9 @@ describe("2: an input that is taken out", () => {
 		const { findings, diagnostics } = without(path);
 		expect(findings).toBeUndefined();
 		const last = path.split(".").at(-1) ?? "";
-		expect(diagnostics.some(({ what, at }) => `${what} ${at.path.join(".")}`.includes(last))).toBe(true);
+		expect(diagnostics.some(({ what, at }) => `${told(what)} ${at.path.join(".")}`.includes(last))).toBe(
+			true,
+		);
 	});
 
 	it.each([

@@ -1,7 +1,11 @@
 import { CHECK } from "./check.ts";
 import { CSV } from "./csv.ts";
+import { DATES } from "./dates.ts";
+import { DEFINITION } from "./definition.ts";
 import { DIAGNOSTICS } from "./diagnostics.ts";
+import { EXPECTED } from "./expected.ts";
 import { FILE } from "./file.ts";
+import { QUANTITY } from "./quantity.ts";
 import { RULES } from "./rules.ts";
 import { WELL } from "./well.ts";
 import { WELL_ASSUMPTIONS } from "./well-assumptions.ts";
@@ -17,6 +21,10 @@ import { YAML_VALUES } from "./yaml-values.ts";
 export const ENGLISH = {
 	...CHECK,
 	...CSV,
+	...DEFINITION,
+	...DATES,
+	...QUANTITY,
+	...EXPECTED,
 	...DIAGNOSTICS,
 	...FILE,
 	...RULES,

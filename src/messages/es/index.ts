@@ -2,8 +2,12 @@ import type { EnglishEntries } from "../en/index.ts";
 import type { Translation } from "../entries.ts";
 import { CHECK } from "./check.ts";
 import { CSV } from "./csv.ts";
+import { DATES } from "./dates.ts";
+import { DEFINITION } from "./definition.ts";
 import { DIAGNOSTICS } from "./diagnostics.ts";
+import { EXPECTED } from "./expected.ts";
 import { FILE } from "./file.ts";
+import { QUANTITY } from "./quantity.ts";
 import { RULES } from "./rules.ts";
 import { WELL } from "./well.ts";
 import { WELL_ASSUMPTIONS } from "./well-assumptions.ts";
@@ -19,6 +23,10 @@ import { YAML_VALUES } from "./yaml-values.ts";
 export const SPANISH: Translation<EnglishEntries> = {
 	...CHECK,
 	...CSV,
+	...DEFINITION,
+	...DATES,
+	...QUANTITY,
+	...EXPECTED,
 	...DIAGNOSTICS,
 	...FILE,
 	...RULES,
