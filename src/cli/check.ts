@@ -1,5 +1,6 @@
 import { Argument, Command, Option } from "commander";
 import { hasErrors } from "../diagnostics/diagnostic.ts";
+import { diagnosticsToJson } from "../diagnostics/json.ts";
 import { LANGUAGES, type Language } from "../document/document.ts";
 import type { Reader } from "../messages/print.ts";
 import type { UnitSystem } from "../units/format.ts";
@@ -8,6 +9,7 @@ import { findingsJson } from "./findings-json.ts";
 import { findingsText } from "./findings-text.ts";
 import type { Session } from "./program.ts";
 import { rulesOption, tellDiagnostics, understandOrTell } from "./read-well.ts";
+import { SeedFault } from "./seed-fault.ts";
 import { openShipped, readRulesFiles } from "./shipped.ts";
 import { terminal } from "./terminal.ts";
 
@@ -44,7 +46,11 @@ export const checkCommand = (session: Session): Command =>
 		.addHelpText("after", "\nExample:\n  casebound check my-well.yaml --strict")
 		.action((files: readonly string[], options: CheckOptions) => {
 			const shipped = openShipped();
-			const ownRules = readRulesFiles(options.rules);
+			const ownRules = rulesOrFaults(options);
+			if (!("length" in ownRules)) {
+				terminal.out(JSON.stringify({ files: [], rules_files: ownRules.faults }, null, 2));
+				return session.end(EXIT.badSeed);
+			}
 			const documents: object[] = [];
 			for (const file of files) {
 				const understanding = understandOrTell(file, ownRules, shipped, session);
@@ -64,3 +70,14 @@ export const checkCommand = (session: Session): Command =>
 			}
 			if (options.format === "json") terminal.out(JSON.stringify({ files: documents }, null, 2));
 		});
+
+/** Faults of a rules file are told in the form that was asked for. */
+const rulesOrFaults = ({ rules, format, lang, units = "field" }: CheckOptions) => {
+	try {
+		return readRulesFiles(rules);
+	} catch (fault) {
+		if (format === "text" || !(fault instanceof SeedFault) || fault.faults.length === 0) throw fault;
+		const reader: Reader = { language: lang, units };
+		return { faults: diagnosticsToJson(fault.faults, fault.texts, reader) };
+	}
+};

@@ -26,6 +26,8 @@ const refuse = (
 ): never => {
 	throw new SeedFault(
 		printDiagnostics(diagnostics, texts, { color: terminal.color, width: terminal.width }).trimEnd(),
+		diagnostics,
+		texts,
 	);
 };
 

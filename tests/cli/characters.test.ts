@@ -61,6 +61,13 @@ it("a rules file in letters that no paper can show is refused like a definition"
 	]);
 	expect(stderr).toMatch(/^letters\.yaml:\d+:\d+ {2}error {2}syntax\/no-such-letter/mu);
 	expect(status).toBe(78);
+	const asked = ["check", starter("vertical-metric"), "--rules", "letters.yaml", "--format", "json"];
+	const json = casebound(folder, asked);
+	expect(JSON.parse(json.stdout)).toMatchObject({
+		files: [],
+		rules_files: [{ code: "syntax/no-such-letter", file: "letters.yaml", path: "name" }],
+	});
+	expect(json.status).toBe(78);
 });
 
 it("a character written as an escape is refused with its line and name, in a value and in a name", () => {
