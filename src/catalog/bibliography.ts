@@ -1,5 +1,7 @@
 import * as z from "zod";
 import { SOURCE_KEYS, type SourceKey } from "../cite/source-keys.ts";
+import { message } from "../messages/message.ts";
+import { unfit } from "./contradiction.ts";
 
 const SOURCE_KINDS = [
 	"standard",
@@ -28,7 +30,7 @@ const entry = z
 	})
 	.refine(({ authors, publisher }) => authors !== undefined || publisher !== undefined, {
 		path: ["publisher"],
-		error: "authors or a publisher",
+		...unfit(message("seed/source.publisher")),
 	});
 
 /** Form of `seeds/sources.yaml`: an entry for each key that the code may cite, and no other. */

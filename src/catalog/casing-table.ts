@@ -1,6 +1,8 @@
 import * as z from "zod";
 import type { Known } from "../cite/known.ts";
+import { type Message, message } from "../messages/message.ts";
 import { columnsSchema, type KnownOverride, tableCells } from "./columns.ts";
+import { contradiction } from "./contradiction.ts";
 
 const DIMENSIONS = {
 	outside_diameter: "diameter",
@@ -43,32 +45,32 @@ const size = z
 		pipe: z.array(pipe).min(1),
 	})
 	.superRefine((each, ctx) => {
-		const fault = (row: number, field: string, message: string) =>
-			ctx.addIssue({ code: "custom", path: ["pipe", row, field], message, params: { inconsistent: true } });
+		const fault = (row: number, field: string, expected: Message) =>
+			ctx.addIssue({ code: "custom", path: ["pipe", row, field], ...contradiction(expected) });
 		for (const [i, row] of each.pipe.entries()) {
 			const inside = each.outside_diameter - 2 * row.wall;
 			if (inside <= 0) {
-				fault(i, "wall", "less than half of the outside diameter");
+				fault(i, "wall", message("seed/casing.wall"));
 				continue;
 			}
-			if (row.drift > inside) fault(i, "drift", `at most the inside diameter, ${inside.toFixed(3)}`);
+			if (row.drift > inside)
+				fault(i, "drift", message("seed/casing.drift", { inside: { dimension: "diameter", value: inside } }));
 			const { alternate_drift: alternate } = row;
 			if (alternate !== undefined && (alternate <= row.drift || alternate > inside))
 				fault(
 					i,
 					"alternate_drift",
-					`more than the drift and at most the inside diameter, ${inside.toFixed(3)}`,
+					message("seed/casing.alternate-drift", { inside: { dimension: "diameter", value: inside } }),
 				);
 			if (each.pipe.findIndex(({ weight }) => weight === row.weight) !== i)
-				fault(i, "weight", "a weight that the size does not have already");
+				fault(i, "weight", message("seed/casing.weight"));
 		}
 		for (const [kind, diameter] of Object.entries(each.coupling.diameter))
 			if (diameter !== undefined && diameter <= each.outside_diameter)
 				ctx.addIssue({
 					code: "custom",
 					path: ["coupling", "diameter", kind],
-					message: "more than the outside diameter of the pipe",
-					params: { inconsistent: true },
+					...contradiction(message("seed/casing.coupling")),
 				});
 	});
 

@@ -1,6 +1,7 @@
 import type * as z from "zod";
 import type { Checked, Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { Path } from "../diagnostics/path.ts";
+import { type Message, message, type Said } from "../messages/message.ts";
 
 const show = (value: unknown): string => {
 	const text = typeof value === "string" ? `"${value}"` : (JSON.stringify(value) ?? String(value));
@@ -16,16 +17,22 @@ const valueAt = (tree: unknown, path: Path): unknown =>
 		tree,
 	);
 
-const expectation = (issue: z.core.$ZodIssue): string => {
+const expectation = (issue: z.core.$ZodIssue): Said => {
 	switch (issue.code) {
 		case "invalid_type":
-			return `a ${issue.expected}`;
+			return message("seed/expected.type", { type: issue.expected });
 		case "invalid_value":
-			return `one of: ${issue.values.slice(0, 12).map(String).join(", ")}${issue.values.length > 12 ? ", ..." : ""}`;
+			return message("source/one-of", {
+				names: `${issue.values.slice(0, 12).map(String).join(", ")}${issue.values.length > 12 ? ", ..." : ""}`,
+			});
 		case "too_small":
-			return issue.origin === "array" ? "a list with at least one row" : `more than ${issue.minimum}`;
+			return issue.origin === "array"
+				? message("seed/expected.rows")
+				: message("seed/expected.more", { least: String(issue.minimum) });
 		case "unrecognized_keys":
-			return "only the fields that the head of the file describes";
+			return message("seed/expected.fields");
+		case "custom":
+			return (issue.params?.["expected"] as Message | undefined) ?? issue.message;
 		default:
 			return issue.message;
 	}
@@ -42,20 +49,20 @@ const fault = (file: string, tree: unknown, issue: z.core.$ZodIssue): Diagnostic
 	];
 	const value = valueAt(tree, path);
 	const missing = value === undefined;
-	const name = String(path.at(-1) ?? "the whole file");
+	const name = path.length === 0 ? message("seed/whole-file") : String(path.at(-1));
 	const inconsistent = isInconsistent(issue);
 	return {
 		code: inconsistent ? "seed/inconsistent" : "seed/shape",
 		severity: "error",
 		at: { file, path, ...(extra.length > 0 ? { key: true } : {}) },
 		what: missing
-			? `the shipped table lacks "${name}"`
+			? message("seed/shape.lacks", { name })
 			: inconsistent
-				? `"${name}" contradicts the rest of its row`
-				: `"${name}" is not what the shipped table holds there`,
+				? message("seed/inconsistent.what", { name })
+				: message("seed/shape.what", { name }),
 		expected: expectation(issue),
 		...(missing ? {} : { found: show(value) }),
-		mend: "restore the file from the package, or mend the row",
+		mend: message("seed/row.mend"),
 	};
 };
 
@@ -91,11 +98,11 @@ export const repeatedNames = (
 				code: "seed/repeated",
 				severity: "error",
 				at: { file: `seeds/${file}`, path },
-				what: `"${name}" is listed twice in the shipped table`,
-				expected: "each name once",
+				what: message("seed/repeated.what", { name }),
+				expected: message("seed/repeated.expected"),
 				found: name,
-				mend: "restore the file from the package, or take one of the two rows out",
-				related: [{ at: { file: `seeds/${file}`, path: before }, label: "first listed here" }],
+				mend: message("seed/repeated.mend"),
+				related: [{ at: { file: `seeds/${file}`, path: before }, label: message("seed/repeated.label") }],
 			},
 		];
 	});

@@ -2,10 +2,12 @@ import * as z from "zod";
 import type { Known } from "../cite/known.ts";
 import { cite, type SourceRef } from "../cite/source.ts";
 import { SOURCE_KEYS } from "../cite/source-keys.ts";
+import { message } from "../messages/message.ts";
 import { toCanonical } from "../units/convert.ts";
 import type { Dimension } from "../units/dimensions.ts";
 import { quantity } from "../units/quantity.ts";
 import { definitionOf } from "../units/units-of.ts";
+import { unfit } from "./contradiction.ts";
 
 /** What a seed says of one column: unit, source, and how the figures were known when they were written in. */
 const columnSchema = z.strictObject({
@@ -22,9 +24,13 @@ export const columnsSchema = <const C extends Readonly<Record<string, Dimension 
 	const withUnit = (dimension: Dimension) =>
 		columnSchema.refine(({ unit }) => definitionOf(dimension).units.some(({ symbol }) => symbol === unit), {
 			path: ["unit"],
-			error: `one of the units: ${definitionOf(dimension)
-				.units.map(({ symbol }) => symbol)
-				.join(", ")}`,
+			...unfit(
+				message("source/one-of", {
+					names: definitionOf(dimension)
+						.units.map(({ symbol }) => symbol)
+						.join(", "),
+				}),
+			),
 		});
 	const shape = Object.fromEntries(
 		Object.entries(dimensions).map(([name, dimension]) => [

@@ -1,6 +1,8 @@
 import * as z from "zod";
 import type { Known } from "../cite/known.ts";
+import { message } from "../messages/message.ts";
 import { columnsSchema, type KnownOverride, tableCells } from "./columns.ts";
+import { contradiction } from "./contradiction.ts";
 
 const DIMENSIONS = {
 	minimum_yield: "pressure",
@@ -23,8 +25,9 @@ const grade = z
 				ctx.addIssue({
 					code: "custom",
 					path: [field],
-					message: `at least the minimum yield, ${each.minimum_yield}`,
-					params: { inconsistent: true },
+					...contradiction(
+						message("seed/grade.yield", { yield: { dimension: "pressure", value: each.minimum_yield } }),
+					),
 				});
 	});
 

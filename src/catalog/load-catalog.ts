@@ -43,14 +43,14 @@ const read = <S extends z.ZodType>(
 				{ file, path: [], ...(range === undefined ? {} : { range }) },
 				{
 					what,
-					expected: "the table as it ships",
-					mend: "restore the file from the package",
+					expected: message("seed/unreadable.expected"),
+					mend: message("seed/unreadable.mend"),
 				},
 			),
 		);
 	};
 	const text = readSeed(name);
-	if (text === undefined) return unreadable("the shipped table is missing");
+	if (text === undefined) return unreadable(message("seed/unreadable.missing"));
 	const yaml = readYaml(text, file);
 	const [broken] = yaml.diagnostics;
 	if (yaml.value === undefined || broken !== undefined)

@@ -2,8 +2,10 @@ import * as z from "zod";
 import { cite, type SourceRef } from "../cite/source.ts";
 import { SOURCE_KEYS } from "../cite/source-keys.ts";
 import type { Path } from "../diagnostics/path.ts";
+import { message } from "../messages/message.ts";
 import { DIMENSIONS, type Dimension } from "../units/dimensions.ts";
 import { parseQuantity } from "../units/parse.ts";
+import { contradiction, unfit } from "./contradiction.ts";
 
 const DIMENSION_NAMES = Object.keys(DIMENSIONS) as [Dimension, ...Dimension[]];
 
@@ -20,7 +22,16 @@ const band = z
 		const end = (side: "low" | "high"): number => {
 			const read = parseQuantity(written[side], written.dimension);
 			if (read.ok) return read.value;
-			ctx.addIssue({ code: "custom", path: [side], message: `a ${written.dimension} with its unit` });
+			ctx.addIssue({
+				code: "custom",
+				path: [side],
+				...unfit(
+					message("definition/expected.quantity", {
+						quantity: written.dimension,
+						example: DIMENSIONS[written.dimension].example,
+					}),
+				),
+			});
 			return Number.NaN;
 		};
 		const low = end("low");
@@ -29,8 +40,7 @@ const band = z
 			ctx.addIssue({
 				code: "custom",
 				path: ["high"],
-				message: "more than the low end",
-				params: { inconsistent: true },
+				...contradiction(message("seed/band.high")),
 			});
 		return {
 			at: written.at.split("."),

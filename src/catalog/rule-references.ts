@@ -2,6 +2,7 @@ import { diagnose } from "../diagnostics/diagnose.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { nearestName } from "../diagnostics/nearest-name.ts";
 import type { Path } from "../diagnostics/path.ts";
+import { type Message, message } from "../messages/message.ts";
 
 /** What a definition says of rules by their ids. */
 export interface RuleReferences {
@@ -17,19 +18,23 @@ export const ruleReferenceFaults = (
 	{ variances = [], notices = [], compared = [] }: RuleReferences,
 	ids: readonly string[],
 ): readonly Diagnostic[] => [
-	...variances.flatMap(({ of }, i) => unknown(of, ["site", "variances", i, "of"], "variance is of", ids)),
+	...variances.flatMap(({ of }, i) =>
+		unknown(of, ["site", "variances", i, "of"], message("rules/reference.variance"), ids),
+	),
 	...notices.flatMap(({ rule }, i) =>
-		rule === undefined ? [] : unknown(rule, ["site", "notices", i, "rule"], "notice keeps", ids),
+		rule === undefined
+			? []
+			: unknown(rule, ["site", "notices", i, "rule"], message("rules/reference.notice"), ids),
 	),
 	...compared.flatMap(({ rule }, i) =>
-		unknown(rule, ["site", "compared", i, "rule"], "comparison is of", ids),
+		unknown(rule, ["site", "compared", i, "rule"], message("rules/reference.comparison"), ids),
 	),
 ];
 
 const unknown = (
 	written: string,
 	path: Path,
-	does: string,
+	what: Message,
 	ids: readonly string[],
 ): readonly Diagnostic[] => {
 	if (ids.includes(written)) return [];
@@ -41,16 +46,14 @@ const unknown = (
 			"rules/unknown-rule",
 			{ path },
 			{
-				what: `the ${does} a rule that none of the jurisdictions has`,
+				what,
 				expected:
 					named.length === 0
-						? "the id of a rule of a jurisdiction that is known"
-						: `the id of a rule, such as ${named.join(", ")}`,
+						? message("rules/reference.none-expected")
+						: message("rules/reference.expected", { named: named.join(", ") }),
 				found: written,
 				mend:
-					near === undefined
-						? "copy the id from the verdicts (`casebound check --format json` shows them), or name the jurisdiction it is of"
-						: `write \`${near}\`, if that is meant`,
+					near === undefined ? message("rules/reference.mend") : message("definition/near.mend", { near }),
 			},
 		),
 	];

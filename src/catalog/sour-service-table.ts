@@ -1,7 +1,9 @@
 import * as z from "zod";
 import type { Known } from "../cite/known.ts";
 import type { SourceRef } from "../cite/source.ts";
+import { message } from "../messages/message.ts";
 import { columnsSchema, type KnownOverride, tableCells } from "./columns.ts";
+import { contradiction } from "./contradiction.ts";
 
 const DIMENSIONS = {
 	partial_pressure: "pressure",
@@ -16,8 +18,7 @@ const grade = z
 		also_written: z.array(z.string()).optional(),
 	})
 	.refine((row) => (row.at === undefined) !== (row.lowest_temperature === undefined), {
-		error: "either any temperature, or a lowest one",
-		params: { inconsistent: true },
+		...contradiction(message("seed/sour.temperature")),
 	});
 
 /** Form of `seeds/pipe/sour-service.yaml`. */

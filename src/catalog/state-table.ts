@@ -1,5 +1,7 @@
 import * as z from "zod";
 import { SOURCE_KEYS } from "../cite/source-keys.ts";
+import { message } from "../messages/message.ts";
+import { contradiction } from "./contradiction.ts";
 
 const degrees = (limit: number) => z.number().min(-limit).max(limit);
 const known = z.strictObject({ source: z.enum(SOURCE_KEYS), known: z.string().min(1) });
@@ -16,13 +18,11 @@ const state = z
 	})
 	.refine(({ south, north }) => south < north, {
 		path: ["north"],
-		error: "more than the south",
-		params: { inconsistent: true },
+		...contradiction(message("seed/state.north")),
 	})
 	.refine(({ west, east }) => west < east, {
 		path: ["east"],
-		error: "more than the west",
-		params: { inconsistent: true },
+		...contradiction(message("seed/state.east")),
 	});
 
 /** Form of `seeds/states.yaml`. */

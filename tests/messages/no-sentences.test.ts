@@ -7,13 +7,21 @@ import { describe, expect, it } from "vitest";
 const SRC = fileURLToPath(new URL("../../src", import.meta.url));
 
 /** Folders that say what they have to say by message, and hold no wording of their own. */
-const WORDLESS = ["source", "definition", "well"];
+const WORDLESS = ["source", "definition", "well", "catalog"];
 
 /** Makers whose words are declarations: of a field, of a formula, of a citation. They are printed by no message. */
 const DECLARED = new Set(["formula", "cite", "constant", "numbered"]);
 
 /** Words of the data themselves: a definition is written with them. */
 const OF_THE_DATA = new Set([
+	// Names of the shipped tables and of their rows.
+	"cement classes",
+	"sour service",
+	"any temperature",
+	"read in part",
+	"… … lb/ft",
+	"… long",
+
 	"BTC special clearance",
 	"bottom hole",
 	"bow spring",
@@ -46,6 +54,9 @@ const FIELDS = new Set([
 	// The text of a value, as the definition has it.
 	"typed",
 ]);
+
+/** A folder of the catalogue that still words its faults itself. */
+const STILL_WORDED = "catalog/limits/";
 
 /** Pages for people who write definitions: of the fields, and for editors. */
 const PAGES = ["definition/field-table.ts", "definition/json-schema.ts"];
@@ -125,7 +136,9 @@ const phrasesIn = (name: string, text: string): readonly string[] => {
 
 describe("folders that hold no wording", () => {
 	it.each(WORDLESS)("%s says everything by message", (folder) => {
-		const files = filesOf(join(SRC, folder)).filter((path) => !PAGES.includes(relative(SRC, path)));
+		const files = filesOf(join(SRC, folder)).filter(
+			(path) => !PAGES.includes(relative(SRC, path)) && !relative(SRC, path).startsWith(STILL_WORDED),
+		);
 		expect(files.length).toBeGreaterThan(5);
 		const phrases = files.flatMap((path) => phrasesIn(relative(SRC, path), readFileSync(path, "utf8")));
 		expect(phrases).toEqual([]);

@@ -7,6 +7,7 @@ import { EXPECTED } from "./expected.ts";
 import { FILE } from "./file.ts";
 import { QUANTITY } from "./quantity.ts";
 import { RULES } from "./rules.ts";
+import { SEED } from "./seed.ts";
 import { WELL } from "./well.ts";
 import { WELL_ASSUMPTIONS } from "./well-assumptions.ts";
 import { WELL_CEMENT } from "./well-cement.ts";
@@ -20,6 +21,7 @@ import { YAML_VALUES } from "./yaml-values.ts";
 /** Every message in English, with its note for translators. */
 export const ENGLISH = {
 	...CHECK,
+	...SEED,
 	...CSV,
 	...DEFINITION,
 	...DATES,

@@ -9,6 +9,7 @@ import { EXPECTED } from "./expected.ts";
 import { FILE } from "./file.ts";
 import { QUANTITY } from "./quantity.ts";
 import { RULES } from "./rules.ts";
+import { SEED } from "./seed.ts";
 import { WELL } from "./well.ts";
 import { WELL_ASSUMPTIONS } from "./well-assumptions.ts";
 import { WELL_CEMENT } from "./well-cement.ts";
@@ -22,6 +23,7 @@ import { YAML_VALUES } from "./yaml-values.ts";
 /** Every message in Spanish. */
 export const SPANISH: Translation<EnglishEntries> = {
 	...CHECK,
+	...SEED,
 	...CSV,
 	...DEFINITION,
 	...DATES,
