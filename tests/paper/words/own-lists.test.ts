@@ -12,6 +12,8 @@ const listOf = (name: string): ReadonlyMap<string, string> => {
 	return new Map(Object.entries(value?.value as Record<string, string>));
 };
 
+const numbersOf = (text: string) => [...text.matchAll(/\d[\d,.]*\d|\d/g)].map(([number]) => number).sort();
+
 const sets = [...(loadJurisdictions(JURISDICTION_CODES).value ?? []), ...(loadPractice().value ?? [])];
 const rules = sets.flatMap((set) => set.rules);
 
@@ -22,11 +24,10 @@ describe("what rules require, in Spanish", () => {
 		expect([...spanish.keys()].filter((id) => !ids.has(id))).toEqual([]);
 	});
 	it.each(sets.map(({ code }) => code))("has every rule of %s, with the numbers of the English", (code) => {
-		const numbers = (text: string) => [...text.matchAll(/\d[\d,.]*\d|\d/g)].map(([number]) => number).sort();
 		for (const { id, requirement } of sets.find((set) => set.code === code)?.rules ?? []) {
 			const words = spanish.get(id);
 			expect(words, id).toBeDefined();
-			expect(numbers(words ?? ""), id).toEqual(numbers(requirement));
+			expect(numbersOf(words ?? ""), id).toEqual(numbersOf(requirement));
 		}
 	});
 	it("is what a Spanish paper prints; a rule of the user's own is printed as written", () => {
@@ -40,5 +41,11 @@ describe("what rules require, in Spanish", () => {
 describe("names of formulas, in Spanish", () => {
 	it("name formulas that there are", () => {
 		expect([...listOf("formulas.yaml").keys()].filter((id) => !EVERY_FORMULA.has(id))).toEqual([]);
+	});
+	it("name every formula, with the numbers of the English", () => {
+		const spanish = listOf("formulas.yaml");
+		expect([...EVERY_FORMULA.keys()].filter((id) => !spanish.has(id))).toEqual([]);
+		for (const [id, { name }] of EVERY_FORMULA)
+			expect(numbersOf(spanish.get(id) ?? ""), id).toEqual(numbersOf(name));
 	});
 });
