@@ -1,5 +1,5 @@
-import type { Said } from "../messages/message.ts";
-import { ENGLISH_READER, type Reader, tellSaid } from "../messages/print.ts";
+import { type Message, message, type Said } from "../messages/message.ts";
+import { ENGLISH_READER, type Reader, tellPhrase, tellSaid } from "../messages/print.ts";
 import type { Diagnostic, Severity } from "./diagnostic.ts";
 import { type Location, locate, locateStart, type Sources, showLocation } from "./locate.ts";
 import { showPath } from "./path.ts";
@@ -99,6 +99,13 @@ const LABELS = {
 	more: { en: "more", es: "más" },
 } as const;
 
+/** How grave a fault is, beside its place. */
+const SEVERITY = {
+	error: { en: "error", es: "error" },
+	warning: { en: "warning", es: "advertencia" },
+	note: { en: "note", es: "nota" },
+} as const;
+
 interface Sheet {
 	readonly width: number;
 	readonly paint: Paint;
@@ -114,7 +121,7 @@ const printOne = (diagnostic: Diagnostic, sources: Sources, { width, paint, read
 	const underlined = location.line?.text.slice(location.line.from, location.line.to);
 	return (
 		[
-			`${paint("strong", visible(showLocation(location)))}  ${paint(severity, severity)}  ${code}`,
+			`${paint("strong", visible(showLocation(location)))}  ${paint(severity, SEVERITY[severity][reader.language])}  ${code}`,
 			...wrap(crumbs + visible(clipped(tellSaid(what, reader))), width - 2).map((text) => `  ${text}`),
 			...frame(location, width, severity, paint),
 			...line("expected", expected),
@@ -147,15 +154,19 @@ export const inOrder = (diagnostics: readonly Diagnostic[], sources: Sources): D
 		.map(({ diagnostic }) => diagnostic);
 };
 
-const plural = (count: number, word: string): string => `${count} ${word}${count === 1 ? "" : "s"}`;
-
 /** `2 errors, 1 warning`; empty where there is nothing to count. */
-export const countLine = (diagnostics: readonly Diagnostic[]): string =>
+export const countLine = (diagnostics: readonly Diagnostic[], reader: Reader = ENGLISH_READER): string =>
 	(["error", "warning", "note"] as const)
 		.map((severity) => ({ severity, count: diagnostics.filter((each) => each.severity === severity).length }))
 		.filter(({ count }) => count > 0)
-		.map(({ severity, count }) => plural(count, severity))
+		.map(({ severity, count }) => tellPhrase(COUNTED[severity](count), reader))
 		.join(", ");
+
+const COUNTED: Readonly<Record<Severity, (count: number) => Message>> = {
+	error: (count) => message("diagnostics/errors", { count }),
+	warning: (count) => message("diagnostics/warnings", { count }),
+	note: (count) => message("diagnostics/notes", { count }),
+};
 
 /**
  * Diagnostics as a person reads them: where, what, the line itself, what was expected and found, and one thing to do.
@@ -172,7 +183,7 @@ export const printDiagnostics = (
 	const paint = painter(color);
 	const shown = inOrder(diagnostics, sources).slice(0, MOST_SHOWN);
 	const printed = shown.map((each) => printOne(each, sources, { width: columns, paint, reader }));
-	const count = countLine(diagnostics);
+	const count = countLine(diagnostics, reader);
 	const left = diagnostics.length - shown.length;
-	return `${[...printed, left > 0 ? `${count}; ${left} of them not shown` : count].join("\n\n")}\n`;
+	return `${[...printed, left > 0 ? tellPhrase(message("diagnostics/not-shown", { counted: count, count: left }), reader) : count].join("\n\n")}\n`;
 };
