@@ -88,10 +88,13 @@ export const returnsNote = (context: PaperContext, string: CasingString): Block[
 			blocks: [
 				{ kind: "paragraph", children: [{ kind: "text", text: plan }] },
 				...[...new Map(rules.map((rule) => [rule.cite.rule, rule])).values()].map(
-					({ requirement, cite }): Block => ({
-						kind: "paragraph",
-						children: [{ kind: "text", text: `${cite.citation}: ${requirement} [${standing(cite)}]` }],
-					}),
+					({ requirement, cite }): Block => {
+						const words = context.words.requirement(cite.rule, requirement);
+						return {
+							kind: "paragraph",
+							children: [{ kind: "text", text: `${cite.citation}: ${words} [${standing(cite)}]` }],
+						};
+					},
 				),
 			],
 		},

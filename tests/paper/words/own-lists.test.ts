@@ -1,8 +1,11 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { JURISDICTION_CODES, loadJurisdictions, loadPractice } from "../../../src/catalog/jurisdictions.ts";
+import type { PaperContext } from "../../../src/paper/context.ts";
+import { returnsNote } from "../../../src/paper/parts/returns-table.ts";
 import { loadWords } from "../../../src/paper/words/words.ts";
 import { EVERY_FORMULA } from "../../../src/rules/every-formula.ts";
+import type { Finding } from "../../../src/rules/finding.ts";
 import { readYaml } from "../../../src/source/read-yaml.ts";
 
 const listOf = (name: string): ReadonlyMap<string, string> => {
@@ -35,6 +38,25 @@ describe("what rules require, in Spanish", () => {
 		expect(requirement("practice.cement.top", "Cement comes …")).toMatch(/^El cemento sube/);
 		expect(requirement("xx-one.rule", "As I wrote it.")).toBe("As I wrote it.");
 		expect(loadWords("en").requirement("practice.cement.top", "Cement comes …")).toBe("Cement comes …");
+	});
+	it("is what the note on lost returns prints", () => {
+		const rule = rules.find(({ id }) => id === "us-co.surf.cement");
+		const finding = {
+			check: "cement-to-surface",
+			subject: "surface",
+			verdict: "met",
+			requirement: rule?.requirement,
+		};
+		const context = {
+			words: loadWords("es"),
+			judgement: { findings: [{ ...finding, cite: { ...rule, rule: rule?.id } } as unknown as Finding] },
+		} as unknown as PaperContext;
+		const string = { id: "surface", cement: { ifReturnsStop: "Parar." } } as unknown as Parameters<
+			typeof returnsNote
+		>[1];
+		const printed = JSON.stringify(returnsNote(context, string));
+		expect(printed).toContain("La TR superficial se cementa hasta la superficie.");
+		expect(printed).not.toContain(rule?.requirement);
 	});
 });
 
