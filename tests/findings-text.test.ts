@@ -28,6 +28,23 @@ describe("findings on the terminal", () => {
 		expect(text()).toContain("Margin −100 psi. Stops: pumping. At stimulation › limits › relief_valve.");
 		expect(text()).toContain("[practice.treatment.relief-below-maximum]");
 	});
+	it("tell a margin that is missed by little, and none where nothing is allowed", () => {
+		const told = (found: NonNullable<typeof findings>): string =>
+			findingsText("well.yaml", found, { width: 2000, reader: ENGLISH_READER }).replaceAll(
+				/[ \u00a0]+/gu,
+				" ",
+			);
+		const near = understandText(starterText("vertical-metric")).findings;
+		expect(near === undefined ? "" : told(near)).toMatch(
+			/spacer of the surface string passes a place in 9\.8 min.*Margin −0\.2 min\./u,
+		);
+		const line = text({ width: 2000 });
+		const ladder = understandText(
+			starterText("horizontal").replace("line_test: 10500 psi", "line_test: 9000 psi"),
+		).findings;
+		expect(line).toContain("Margin");
+		expect(ladder === undefined ? "" : told(ladder)).toMatch(/none is allowed\. Stops: pumping/u);
+	});
 	it("answer in the units asked for", () => {
 		expect(text({ reader: { language: "en", units: "metric" } })).toMatch(
 			/setting is 66[.,\d]* MPa; at most 65[.,\d]* MPa/,

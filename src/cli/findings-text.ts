@@ -1,7 +1,8 @@
+import type { Known } from "../cite/known.ts";
 import { showPath } from "../diagnostics/path.ts";
 import { wrap } from "../diagnostics/print.ts";
 import type { Verdict } from "../document/verdict.ts";
-import { message } from "../messages/message.ts";
+import { type Fact, message } from "../messages/message.ts";
 import { capital, type Reader, tell, tellSaid } from "../messages/print.ts";
 import type { Findings } from "../paper/context.ts";
 import { PRINT_WORDS } from "../render/print/print-words.ts";
@@ -79,18 +80,27 @@ const ORDER: readonly Verdict[] = ["not met", "cannot tell", "needs judgement", 
 
 /** Number, limit and margin, then where it is written; wrapped under one mark. */
 const lines = (finding: Finding, { width, reader }: FindingsTextOptions): readonly string[] => {
-	const { cite, subject, reason, margin, stop, missing = [] } = finding;
+	const { cite, subject, reason, required, stop, missing = [] } = finding;
+	// Where none is allowed there is no room to tell.
+	const margin = required?.dimension === "count" && required.value === 0 ? undefined : finding.margin;
 	const law = cite.kind === "practice" ? tellSaid(message("check/practice"), reader) : cite.citation;
 	const stops =
 		stop === undefined || !isOpen(finding.verdict)
 			? ""
 			: ` ${tell(message("check/stops", { jobs: stop.join(", ") }), reader)}`;
-	const room = margin === undefined ? "" : ` ${tell(message("check/margin", { margin }), reader)}`;
+	const room =
+		margin === undefined ? "" : ` ${tell(message("check/margin", { margin: unlikeNone(margin) }), reader)}`;
 	const open = missing.map(({ at }) => showPath(at));
 	const at = open.length > 0 ? open : placeOf(finding);
 	const place = at.length === 0 ? "" : ` ${tell(message("check/at", { places: at.join(", ") }), reader)}`;
 	return indented(`${law}, ${subject}: ${say(reason, reader)}${room}${stops}${place} [${cite.rule}]`, width);
 };
+
+/** A margin that is missed by little does not print as none at all. */
+const unlikeNone = (margin: Known): Fact => ({
+	told: margin,
+	from: { dimension: margin.dimension, value: 0 },
+});
 
 const placeOf = ({ measured }: Finding): readonly string[] =>
 	measured?.from.kind === "definition" ? [showPath(measured.from.at)] : [];

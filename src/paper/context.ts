@@ -3,7 +3,8 @@ import type { Bibliography } from "../catalog/bibliography.ts";
 import type { GlossaryTerm } from "../catalog/glossary.ts";
 import type { Job } from "../catalog/jobs.ts";
 import type { ValueIndex } from "../cite/index-values.ts";
-import type { Known } from "../cite/known.ts";
+import { isRating } from "../cite/is-rating.ts";
+import { isKnown, type Known } from "../cite/known.ts";
 import type { Cell } from "../document/blocks.ts";
 import type { Paper } from "../document/document.ts";
 import type { Inline, QuantityStyle, QuantityText } from "../document/inline.ts";
@@ -54,15 +55,22 @@ export interface PaperContext extends Findings {
 	readonly neighbor?: { readonly id: string; readonly sampled?: string };
 }
 
+/** How a value prints in tables and sentences alike, where its dimension's own decimals would say more than is meant. */
+const roundingOf = ({ units }: PaperContext, known: Known): QuantityStyle | undefined =>
+	units === "field" && isRating(known) ? { nearest: 10 } : undefined;
+
+const isPlain = (style: QuantityStyle): boolean => Object.keys(style).length === 0;
+
 /** A value on its way into a table or sentence, with the key by which papers agree. */
 export const shown = (context: PaperContext, known: Known, style?: QuantityStyle): QuantityText => {
 	const key = context.index.keyOf(known);
+	const rounding = style === undefined || isPlain(style) ? (roundingOf(context, known) ?? style) : style;
 	return {
 		kind: "quantity",
 		dimension: known.dimension,
 		value: known.value,
 		...(key === undefined ? {} : { key }),
-		...(style === undefined ? {} : { style }),
+		...(rounding === undefined ? {} : { style: rounding }),
 	};
 };
 
@@ -80,7 +88,9 @@ export const readerOf = ({ words, units }: PaperContext): Reader => ({ language:
 export const toldInlines = (context: PaperContext, parts: readonly ToldPart[]): Inline[] =>
 	parts.map((part): Inline => {
 		if (typeof part === "string") return { kind: "text", text: part };
-		const { known, value, style } = part;
+		const { known, value } = part;
+		const style =
+			isKnown(known) && isPlain(part.style) ? (roundingOf(context, known) ?? part.style) : part.style;
 		const key = context.index.keyOf(known);
 		return {
 			kind: "quantity",

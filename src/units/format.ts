@@ -21,7 +21,7 @@ export interface QuantityStyle {
 	readonly bare?: boolean;
 	/** `9⅝ in`: as a pipe size, with a fraction where it is one exactly. */
 	readonly pipeSize?: boolean;
-	/** Round to a multiple first, in the canonical unit: 10 for pressures, as the trade prints ratings. */
+	/** Round to a multiple first, where the canonical unit is printed: 10 for pressures, as the trade prints ratings. */
 	readonly nearest?: number;
 	/** Print + on positive values of signed dimensions. */
 	readonly sign?: boolean;
@@ -91,7 +91,10 @@ export const formatQuantity = (item: Printable, system: UnitSystem): PrintedQuan
 	if (!Number.isFinite(item.value)) throw new RangeError(`${dimension}: ${item.value} cannot be printed`);
 	const bare = style.bare === true || isUnitless(dimension);
 	const symbol = unitFor(item, system);
-	const rounded = style.nearest === undefined ? item.value : nearestMultiple(item.value, style.nearest);
+	// In another unit the multiple would move a number that was typed round there: 28 MPa is not 27.99 MPa.
+	const inTrade = symbol === (definitionOf(dimension).canonical || "1");
+	const rounded =
+		style.nearest === undefined || !inTrade ? item.value : nearestMultiple(item.value, style.nearest);
 	const value = fromCanonical(rounded, dimension, symbol);
 	const decimals =
 		style.significant === undefined

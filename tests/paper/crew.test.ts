@@ -252,3 +252,81 @@ describe("what is typed for the crew", () => {
 		expect(printed).not.toContain("within from");
 	});
 });
+
+describe("the sheet of the pumping job", () => {
+	const limitsOf = (findings: Findings): string => {
+		const text = textOf(pack(findings, "pumping"));
+		return text.slice(text.indexOf("Limits: do not exceed"), text.indexOf("Anyone may stop this job"));
+	};
+
+	it("gives the treating maximum as the limit, and no part that holds more as one to go to", () => {
+		const limits = limitsOf(findingsOf("horizontal"));
+		expect(limits).toContain("Maximum treating pressure | at most 9,500 psi | 8,044 psi");
+		expect(limits).not.toContain("Pressure on the weakest part");
+	});
+
+	it("gives a rating of pipe as every other paper rounds it", () => {
+		expect(limitsOf(findingsOf("horizontal"))).toContain("12,370 psi");
+		expect(limitsOf(findingsOf("horizontal"))).not.toContain("12,369");
+	});
+
+	it("gives the weakest part where it holds less than the maximum", () => {
+		const limits = limitsOf(
+			changed(["pressure_test: { pressure: 9800 psi", "pressure_test: { pressure: 9300 psi"]),
+		);
+		expect(limits).toContain("Pressure on the weakest part | at most 9,300 psi");
+	});
+
+	it("carries an old well near the fractures in its void box", () => {
+		const findings = changed(
+			["state: issued for review", "state: for operations"],
+			["total_depth: 4120 ft TVD", "total_depth: 9000 ft TVD"],
+			["latitude: 31.476905", "latitude: 31.470000"],
+			["longitude: -98.767720", "longitude: -98.765000"],
+			[
+				"      barriers: [{ top: 3650 ft TVD, bottom: 4120 ft TVD, what: cement plug, shown_by: plugging record of 1981 }]\n      evidence: plugging record on file\n",
+				"",
+			],
+		);
+		const page = firstPage(pack(findings, "pumping"));
+		expect(page).toContain("STOP");
+		expect(page).toMatch(/Sorrel 1 .{0,200}(fractures|treated|fractured)/u);
+		expect(firstPage(pack(findings, "flowback"))).not.toContain("Sorrel 1");
+	});
+
+	it("gives no expected pressure where friction cannot be worked", () => {
+		const findings = changed(["density: 8.4 ppg, viscosity: 1.2 cP", "density: 8.4 ppg"]);
+		const page = firstPage(pack(findings, "pumping"));
+		expect(page).not.toContain("psi expected");
+		expect(page).toContain("Rate, pressure, proppant | NOT SET");
+	});
+});
+
+describe("the sheet of a cement job", () => {
+	it("gives no pressure at the plug where friction cannot be worked", () => {
+		const page = firstPage(
+			pack(
+				changed([
+					"rate: 7 bbl/min, plastic_viscosity: 40 cP, yield_point: 12 lbf/100ft2, strength",
+					"rate: 7 bbl/min, strength",
+				]),
+				"cementing-production",
+			),
+		);
+		expect(page).toMatch(/Pressure before the plug lands \| NOT SET/u);
+		expect(page).toMatch(/Bump the plug at \| NOT SET/u);
+	});
+});
+
+describe("the sheet of the preventer test", () => {
+	it("says whether a plug keeps the test off the casing", () => {
+		expect(firstPage(pack(findingsOf("horizontal"), "preventer-test"))).toContain(
+			"rated 10,000 psi; with test plug",
+		);
+		const without = starterText("horizontal").replaceAll(/, test_plug: [^,}]+/gu, " ");
+		const { findings } = understandText(without);
+		if (findings === undefined) throw new Error("the changed plan does not read");
+		const page = firstPage(pack(findings, "preventer-test"));
+		expect(page).toContain("rated 10,000 psi; test plug: NOT SET");
+	});
+});

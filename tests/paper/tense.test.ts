@@ -98,3 +98,23 @@ describe("centralizers at the shoe", () => {
 		expect(results.cement["surface"]?.standoff.map(({ at_name }) => at_name)).toContain("shoe");
 	});
 });
+
+describe("the table of the work", () => {
+	it.each(["en", "es"] as const)("has the dates on record beside those planned (%s)", (language) => {
+		const words = wordsOf(findingsOf("horizontal-as-built"), language);
+		expect(words).toContain(language === "en" ? "2026-01-12 to 2026-01-26" : "2026-01-12 a 2026-01-26");
+		expect(words).toContain(language === "en" ? "2026-02-05 to 2026-02-27" : "2026-02-05 a 2026-02-27");
+		expect(words).not.toMatch(/while we pump|mientras bombeamos/u);
+	});
+});
+
+describe("a confining bed that a person still has to confirm", () => {
+	it.each(["en", "es"] as const)("is not told to the public as what slows fluid (%s)", (language) => {
+		const counted = language === "en" ? "The plan counts on it" : "El plan cuenta con ella";
+		const asked = language === "en" ? "still has to confirm" : "todavía debe confirmar";
+		const built = wordsOf(findingsOf("horizontal-as-built"), language);
+		expect(built).toContain(asked);
+		expect(built).not.toContain(counted);
+		expect(wordsOf(findingsOf("horizontal"), language)).toContain(counted);
+	});
+});

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { LANGUAGES, type Paper } from "../../src/document/document.ts";
+import { wellDrawings } from "../../src/paper/parts/figures.ts";
 import { composePapers, type PaperRequest } from "../../src/pipeline.ts";
 import { renderText } from "../../src/render/text/render-text.ts";
 import { findingsOf, starterText, understandText } from "../starters.ts";
@@ -59,5 +60,26 @@ describe("a surface shoe short of protected water", () => {
 		expect(print(found, "landowner")).toContain("deeper than the protected water");
 		expect(print(found, "handout")).toContain("deeper than that water");
 		expect(print(found, "landowner")).not.toContain("does not yet show");
+	});
+});
+
+describe("an open check on the string that covers the water", () => {
+	const { findings } = understandText(
+		starterText("horizontal").replace(
+			"from: surface\n          to: 885 ft",
+			"from: 300 ft\n          to: 885 ft",
+		),
+	);
+	if (findings === undefined) throw new Error("the changed plan does not read");
+
+	it("takes the distance that would show it as protection out of the drawings", () => {
+		const distance = "results.isolation.shoe_below_protected_water";
+		const said = (of: typeof findings & object): string =>
+			wellDrawings(of, "field", "en", "landowner")
+				.filter(({ id }) => id.includes("close-up"))
+				.map((drawing) => JSON.stringify(drawing))
+				.join("\n");
+		expect(said(findingsOf("horizontal"))).toContain(distance);
+		expect(said(findings)).not.toContain(distance);
 	});
 });

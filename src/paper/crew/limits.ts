@@ -3,7 +3,7 @@ import { mayAppear } from "../../definition/privacy.ts";
 import type { Cell } from "../../document/blocks.ts";
 import type { Inline } from "../../document/inline.ts";
 import type { Finding } from "../../rules/finding.ts";
-import { type PaperContext, shown } from "../context.ts";
+import { cell, type PaperContext, shown } from "../context.ts";
 import { named, type Part, row, table, textColumn } from "../parts/part.ts";
 
 /** Checks whose limits a crew can break on a job, those that matter most first. */
@@ -69,8 +69,20 @@ const boundary = (context: PaperContext): readonly LimitLine[] => {
 	const label = context.words.label;
 	const limiting = context.results.stimulation?.limiting;
 	const annuli = context.well.stimulation?.annuli ?? [];
+	const maximum = context.well.stimulation?.limits?.maximumTreatingPressure;
 	return [
-		...(limiting === undefined
+		...(maximum === undefined
+			? []
+			: [
+					{
+						what: label("facts.maximum_treating_pressure"),
+						limit: rich(words(`${label("crew.comparison.at most")} `), shown(context, maximum)),
+						today: cell(context, context.results.stimulation?.expected_treating_pressure),
+						whose: label("crew.company_limit"),
+					},
+				]),
+		// A part that holds more than the maximum is no limit to go to.
+		...(limiting === undefined || (maximum !== undefined && limiting.allowed.value >= maximum.value)
 			? []
 			: [
 					{

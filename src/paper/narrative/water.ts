@@ -44,7 +44,11 @@ export const waterWords = (context: PaperContext): Record<string, unknown> => {
 		shoe_below_water: say(context, isolation.shoe_below_protected_water),
 		separation: about(context, isolation.protected_water_to_top_perforation),
 		separation_exact: say(context, isolation.protected_water_to_top_perforation),
-		separation_miles: about(context, isolation.protected_water_to_top_perforation, 2, "mi"),
+		separation_miles:
+			context.units === "field"
+				? about(context, isolation.protected_water_to_top_perforation, 2, "mi")
+				: false,
+		confining_counts: isBedCountedOn(context),
 		confining_bed: sayText(isolation.confining[0]?.name),
 		confining_thickness: about(context, isolation.confining[0]?.thickness),
 		bare_pipe: bare === undefined ? false : namedInWords(context, bare.string),
@@ -87,3 +91,9 @@ export const waterWords = (context: PaperContext): Record<string, unknown> => {
 /** Nothing that came back is no volume to tell. */
 const positive = <K extends { readonly value: number }>(known: K | undefined): K | undefined =>
 	known !== undefined && known.value > 0 ? known : undefined;
+
+/** A bed is not told as what slows fluid where the models break through it, or where it is thinner than practice asks. */
+const isBedCountedOn = ({ judgement }: PaperContext): boolean =>
+	judgement.findings.every(
+		({ cite, verdict }) => cite.rule !== "practice.isolation.confining-bed" || verdict === "met",
+	);

@@ -16,12 +16,13 @@ import type { DrawingWords } from "../../drawing/words.ts";
 import type { UnitSystem } from "../../units/format.ts";
 import type { Findings, PaperContext } from "../context.ts";
 import { findingsFor } from "../findings-for.ts";
+import { isWaterShownProtected } from "../water-verdict.ts";
 import type { Part } from "./part.ts";
 
 /** Width of the text column [pt]. */
 const COLUMN = 504;
 
-interface DrawingContext extends Pick<Findings, "well" | "results" | "index"> {
+interface DrawingContext extends Pick<Findings, "well" | "results" | "index" | "judgement"> {
 	readonly units: UnitSystem;
 	readonly language: Language;
 }
@@ -58,7 +59,15 @@ const closeUp =
 	(context, height) =>
 		context.results.geology.protected_water_base === undefined
 			? []
-			: [isolationCloseUp(context.well, context.results, { ...options(context, height), detail })];
+			: [isolationCloseUp(context.well, toldOfWater(context), { ...options(context, height), detail })];
+
+/** The string that covers the water is drawn as its protection only where no check on it is open; what falls short is. */
+const toldOfWater = (context: DrawingContext): Findings["results"] => {
+	const { protecting_string, shoe_below_protected_water, ...isolation } = context.results.isolation;
+	return protecting_string === undefined || isWaterShownProtected(context)
+		? context.results
+		: { ...context.results, isolation };
+};
 
 const section: Sketch = (context, height) => [
 	sectionView(context.well, context.results, options(context, height)),

@@ -59,12 +59,22 @@ const scheduleRows = (context: Parameters<Part>[0]) =>
 		return row({
 			phase: textCell(context.words.findLabel(`phases.${phase.phase}`) ?? titled(phase.phase)),
 			starts: textCell(phase.starts),
+			recorded: textCell(recordedDates(context, phase.actual)),
 			days_low: cell(context, low, DAYS),
 			days_base: cell(context, base, DAYS),
 			days_high: cell(context, high, DAYS),
 			hours: textCell(asGiven(context, phase.hours)),
 		});
 	});
+
+/** `2026-01-12 to 2026-01-26`: when a phase was begun and ended, as far as it is on record. */
+const recordedDates = (
+	{ words }: Parameters<Part>[0],
+	actual: { readonly started?: string; readonly ended?: string } | undefined,
+): string | undefined =>
+	actual?.started === undefined || actual.ended === undefined
+		? (actual?.started ?? actual?.ended)
+		: words.label("phrases.dates").replace("{from}", actual.started).replace("{to}", actual.ended);
 
 /** Phases of the work, with shortest, likely and longest times. */
 export const scheduleTable: Part = (context) =>
@@ -77,6 +87,7 @@ export const scheduleTable: Part = (context) =>
 			{ ...quantityColumn(context, "days_low", "duration", { style: DAYS }) },
 			{ ...quantityColumn(context, "days_base", "duration", { style: DAYS }) },
 			{ ...quantityColumn(context, "days_high", "duration", { style: DAYS }) },
+			textColumn(context, "recorded", { width: 1.9 }),
 			textColumn(context, "hours", { width: 1.8 }),
 		],
 		scheduleRows(context),
@@ -91,6 +102,7 @@ export const scheduleShort: Part = (context) =>
 			textColumn(context, "phase", { width: 3, rowHead: true }),
 			textColumn(context, "starts", { width: 1.4 }),
 			quantityColumn(context, "days_base", "duration", { style: DAYS }),
+			textColumn(context, "recorded", { width: 1.9 }),
 			textColumn(context, "hours", { width: 1.8 }),
 		],
 		scheduleRows(context),

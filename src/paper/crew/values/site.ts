@@ -154,12 +154,17 @@ export const SITE_VALUES: SheetValues = {
 											]),
 									{ kind: "text", text: `; ${c.words.label("crew.rated")} ` },
 									shown(c, working_pressure),
+									{ kind: "text", text: `; ${c.words.label(`crew.test_plug.${testPlug(test.test_plug)}`)}` },
 								],
 							},
 						},
 					],
 		),
 };
+
+/** Without a plug the casing beneath sees the test; a crew has to know before pressure is on. */
+const testPlug = (stated: boolean | undefined): string =>
+	stated === undefined ? "unset" : stated ? "with" : "without";
 
 /** A pilot is read the place to a tenth of a second. */
 const COORDINATE = { decimals: 6 } as const;

@@ -68,11 +68,7 @@ export const TREATMENT_VALUES: SheetValues = {
 			...(rate === undefined ? [] : [shown(c, rate, WHOLE)]),
 			...(expected === undefined
 				? []
-				: [
-						text(", "),
-						shown(c, expected, c.units === "field" ? { nearest: 10 } : undefined),
-						text(` ${c.words.label("crew.pressure_expected")}`),
-					]),
+				: [text(", "), shown(c, expected), text(` ${c.words.label("crew.pressure_expected")}`)]),
 			...(most === undefined ? [] : [text(", ≤ "), shown(c, most, { decimals: 2 })]),
 		];
 		// Without the expected pressure the line would look whole; it is set when friction can be worked.
