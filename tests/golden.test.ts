@@ -4,6 +4,7 @@ import { drawings } from "../src/pipeline.ts";
 import { renderSvg } from "../src/render/svg/render-svg.ts";
 import { renderText } from "../src/render/text/render-text.ts";
 import { resultsInFull } from "./results-in-full.ts";
+import { told } from "./rules/told.ts";
 import { composeOnce } from "./run/compose-once.ts";
 import { findingsOf, STARTERS } from "./starters.ts";
 
@@ -39,9 +40,9 @@ describe.each(STARTERS)("goldens of %s", (starter) => {
 	});
 
 	it("verdicts", () => {
-		const lines = findingsOf(starter).judgement.findings.map(
-			({ cite, subject, verdict, because }) => `${cite.rule} | ${subject} | ${verdict} | ${because}`,
-		);
+		const lines = findingsOf(starter)
+			.judgement.findings.map(told)
+			.map(({ cite, subject, verdict, because }) => `${cite.rule} | ${subject} | ${verdict} | ${because}`);
 		compare(`${starter}.verdicts.txt`, `${lines.join("\n")}\n`);
 	});
 

@@ -3,6 +3,7 @@ import { isTable } from "../src/cite/known.ts";
 import { EVERY_FORMULA } from "../src/rules/every-formula.ts";
 import { DIMENSIONS } from "../src/units/dimensions.ts";
 import { resultsInFull } from "./results-in-full.ts";
+import { told } from "./rules/told.ts";
 import { findingsOf, STARTERS, starterText, understandStarter, understandText } from "./starters.ts";
 
 describe.each(STARTERS)("starter %s", (starter) => {
@@ -48,7 +49,7 @@ describe.each(STARTERS)("starter %s", (starter) => {
 				judgement.findings.some((f) => f.cite.jurisdiction === code),
 				code,
 			).toBe(true);
-		for (const finding of judgement.findings) {
+		for (const finding of judgement.findings.map(told)) {
 			expect(finding.because.length, finding.cite.rule).toBeGreaterThan(10);
 			if (finding.verdict === "cannot tell")
 				expect(finding.missing?.length ?? 0, finding.cite.rule).toBeGreaterThan(0);

@@ -21,6 +21,11 @@ export const indexValues = (roots: Readonly<Record<string, unknown>>): ValueInde
 			return;
 		}
 		const within = [...trail, node];
+		const said = factsOf(node);
+		if (said !== undefined) {
+			visit(said, key, within);
+			return;
+		}
 		const join = (step: string | number) => (key === "" ? String(step) : `${key}.${step}`);
 		if (node instanceof Map) for (const [step, child] of node) visit(child, join(String(step)), within);
 		else if (Array.isArray(node))
@@ -29,6 +34,14 @@ export const indexValues = (roots: Readonly<Record<string, unknown>>): ValueInde
 	};
 	visit(roots, "", []);
 	return { byKey, keyOf: (value) => keys.get(value as Known | KnownTable) };
+};
+
+/** What a message or a part of one carries: its values are keyed by the names of its facts. */
+const factsOf = (node: object): unknown => {
+	if ("code" in node && "facts" in node) return node.facts;
+	if ("parts" in node) return node.parts;
+	if ("list" in node && "joined" in node) return node.list;
+	return "sentence" in node ? node.sentence : undefined;
 };
 
 const nameOf = (item: unknown): string | number | undefined => {

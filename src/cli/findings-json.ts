@@ -31,7 +31,7 @@ const findingJson = (finding: Finding, reader: Reader) => ({
 	rule: finding.cite.rule,
 	kind: finding.cite.kind,
 	check: finding.check,
-	subject: finding.subject,
+	subject: tellSaid(finding.subject, reader),
 	verdict: finding.verdict,
 	...quantityOf("measured", finding.measured),
 	...(finding.comparison === undefined ? {} : { comparison: finding.comparison }),

@@ -93,7 +93,10 @@ const lines = (finding: Finding, { width, reader }: FindingsTextOptions): readon
 	const open = missing.map(({ at }) => showPath(at));
 	const at = open.length > 0 ? open : placeOf(finding);
 	const place = at.length === 0 ? "" : ` ${tell(message("check/at", { places: at.join(", ") }), reader)}`;
-	return indented(`${law}, ${subject}: ${say(reason, reader)}${room}${stops}${place} [${cite.rule}]`, width);
+	return indented(
+		`${law}, ${tellSaid(subject, reader)}: ${say(reason, reader)}${room}${stops}${place} [${cite.rule}]`,
+		width,
+	);
 };
 
 /** A margin that is missed by little does not print as none at all. */

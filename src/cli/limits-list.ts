@@ -1,5 +1,6 @@
 import type { Jurisdiction, Limit, Rule } from "../catalog/limits/limit.ts";
 import type { Findings } from "../paper/context.ts";
+import { say } from "../rules/reason.ts";
 
 /** A limit that arithmetic decides, so that a number of it can be laid beside a text. */
 const isArithmetic = (limit: Limit): boolean => {
@@ -83,11 +84,11 @@ export const comparisonSheet = ({ well, judgement }: Findings): readonly string[
 	return [
 		`Limits that apply to ${well.identity.name}, to be laid beside the text in force`,
 		`${rows.length} limits; ${rows.filter(({ cite }) => cite.comparedBy !== undefined).length} compared by a person named in the definition`,
-		...rows.flatMap(({ cite, requirement, because }) => [
+		...rows.flatMap(({ cite, requirement, reason }) => [
 			"",
 			`${cite.rule}   ${cite.citation}`,
 			`  our words   ${requirement}`,
-			`  our number  ${because}`,
+			`  our number  ${say(reason)}`,
 			`  standing    ${cite.standing}${cite.publicCopy === undefined ? "" : `: ${cite.publicCopy.at} (${cite.publicCopy.kind}, ${cite.publicCopy.dated}); read: ${cite.publicCopy.read}`}`,
 			...(cite.forms === undefined ? [] : [`  forms       ${cite.forms.join("; ")}`]),
 			...(cite.comparedBy === undefined

@@ -1,4 +1,5 @@
 import type { CalendarDocument } from "../document/calendar.ts";
+import { tellSaid } from "../messages/print.ts";
 import type { Findings } from "./context.ts";
 import { standingWords } from "./words/not-compared.ts";
 import type { Words } from "./words/words.ts";
@@ -14,6 +15,7 @@ const slug = (text: string): string =>
 export const deadlineCalendar = ({ well, due }: Findings, words: Words): CalendarDocument => {
 	const label = words.label;
 	const { identity } = well;
+	const reader = { language: words.language, units: "field" } as const;
 	return {
 		name: `${identity.name}: ${label("calendar.name")}`,
 		language: words.language,
@@ -27,7 +29,7 @@ export const deadlineCalendar = ({ well, due }: Findings, words: Words): Calenda
 				summary: `${identity.name}: ${label(`calendar.${item.check}`)} (${item.citation})`,
 				description: [
 					words.requirement(item.rule, item.requirement),
-					`${item.span} ${item.eventWords}, ${label(`calendar.${item.basis}`)} ${item.eventDate}.`,
+					`${tellSaid(item.span, reader)} ${tellSaid(item.eventWords, reader)}, ${label(`calendar.${item.basis}`)} ${item.eventDate}.`,
 					`${standingWords(item, words)}.`,
 					label("calendar.caution"),
 				]

@@ -1,3 +1,5 @@
+import type { Said } from "../messages/message.ts";
+import { ENGLISH_READER, tellSaid } from "../messages/print.ts";
 import { type Finding, isOpen } from "../rules/finding.ts";
 import type { Findings } from "./context.ts";
 
@@ -13,8 +15,9 @@ const OF_WELL: ReadonlySet<string> = new Set(["cement-coverage", "separation"]);
 type Verdicts = Pick<Findings, "judgement" | "results">;
 
 /** The string that has to protect the water: surface casing by name, else the one found to. */
-const protects = ({ results }: Verdicts, subject: string): boolean =>
-	subject.split("-").includes("surface") || subject === results.isolation.protecting_string;
+const protects = ({ results }: Verdicts, subject: Said): boolean =>
+	tellSaid(subject, ENGLISH_READER).split("-").includes("surface") ||
+	subject === results.isolation.protecting_string;
 
 /** Findings on the protection of water that are not met or cannot be told. */
 export const openOnWater = (context: Verdicts): readonly Finding[] =>

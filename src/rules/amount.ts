@@ -1,7 +1,7 @@
 import type { Amount } from "../catalog/limits/limit.ts";
 import type { MeasureName, TopMethod } from "../catalog/limits/vocabulary.ts";
 import type { Known } from "../cite/known.ts";
-import { message } from "../messages/message.ts";
+import { type Fact, message, type Said } from "../messages/message.ts";
 import type { Dimension } from "../units/dimensions.ts";
 import { type Case, missingAt } from "./case.ts";
 import type { MissingInput } from "./finding.ts";
@@ -10,7 +10,7 @@ import { topMethodOf } from "./measures/cement.ts";
 import { MEASURE_CODE } from "./measures/index.ts";
 import { stringOf } from "./measures/shoe.ts";
 import { practicallyEqual } from "./practically-equal.ts";
-import type { Reason } from "./reason.ts";
+import { listed, type Reason } from "./reason.ts";
 
 /** What the number of a limit comes to here, and how, in words; or what is missing for it. */
 export type Worth =
@@ -26,9 +26,6 @@ const read = (the: Case, name: MeasureName): Worth => {
 	return { missing: reading.missing };
 };
 
-const joinWords = (parts: readonly Reason[], last: string): Reason =>
-	parts.flatMap((part, i) => (i === 0 ? part : [i === parts.length - 1 ? ` ${last} ` : ", ", ...part]));
-
 /** How a part of an expression is said inside it: its number, and where that comes from, in round brackets or square ones inside. */
 const inside = ({ value, how }: Extract<Worth, { value: Known }>, depth: number): Reason => {
 	const [open, close] = depth === 0 ? [" (", ")"] : [" [", "]"];
@@ -36,21 +33,22 @@ const inside = ({ value, how }: Extract<Worth, { value: Known }>, depth: number)
 };
 
 /** A top by each method, as it is said before the distance that goes with it. */
-const TOP_BY: Readonly<Record<TopMethod, string>> = {
-	"returns seen": "a top known by returns",
-	calculated: "a calculated top",
-	"temperature survey": "a top by temperature survey",
-	"bond log": "a top by bond log",
-	tagged: "a tagged top",
+const TOP_BY: Readonly<Record<TopMethod, Said>> = {
+	"returns seen": message("rules/top-known-by-returns"),
+	calculated: message("rules/calculated-top"),
+	"temperature survey": message("rules/top-by-temperature-survey"),
+	"bond log": message("rules/top-by-bond-log"),
+	tagged: message("rules/tagged-top"),
 };
 
 const COMBINE = { "greatest of": greatestOf, "least of": leastOf, "sum of": sumOf } as const;
 
-/** `the greater of `, by how many there are to choose from; a sum needs no such words. */
-const choice = (kind: keyof typeof COMBINE, many: boolean): string => {
-	if (kind === "sum of") return "";
-	const [two, more] = kind === "greatest of" ? ["greater", "greatest"] : ["lesser", "least"];
-	return `the ${many ? more : two} of `;
+/** `the greater of 50 ft and 5 ft`, by how many there are to choose from. */
+const choice = (kind: keyof typeof COMBINE, among: readonly Fact[]): Reason => {
+	if (kind === "sum of")
+		return among.flatMap((each, i) => (i === 0 ? [each] : [" ", message("rules/plus"), " ", each]));
+	const facts = { count: among.length, among: listed(among) };
+	return [kind === "greatest of" ? message("rules/greatest-of", facts) : message("rules/least-of", facts)];
 };
 
 const several = (
@@ -72,13 +70,10 @@ const several = (
 	);
 	return {
 		value,
-		how: [
-			choice(way, known.length > 2),
-			...joinWords(
-				known.map((each) => inside(each, depth)),
-				way === "sum of" ? "plus" : "and",
-			),
-		],
+		how: choice(
+			way,
+			known.map((each) => ({ parts: inside(each, depth) })),
+		),
 	};
 };
 
@@ -95,7 +90,13 @@ const clamped = (
 	if (!x || !from || !to || !("value" in x) || !("value" in from) || !("value" in to)) return { missing: [] };
 	return {
 		value: clampBetween(kind, x.value, from.value, to.value),
-		how: [...inside(x, depth), ", held between ", from.value, " and ", to.value],
+		how: [
+			message("rules/held-between-and", {
+				inside: { parts: inside(x, depth) },
+				from: from.value,
+				to: to.value,
+			}),
+		],
 	};
 };
 
@@ -103,15 +104,15 @@ const byMethod = (the: Case, { cases }: Extract<Amount, { kind: "by method" }>, 
 	const method = topMethodOf(the);
 	const string = stringOf(the);
 	const at = ["casing", the.well.strings.indexOf(string), "cement", "top_method"] as const;
-	if (method === undefined) return { missing: [missingAt("way the cement top is found", ...at)] };
+	if (method === undefined) return { missing: [missingAt(message("rules/way-cement-top-is-found"), ...at)] };
 	const amount = cases[method];
 	if (amount === undefined)
 		return {
-			missing: [missingAt("way the cement top is found, as one the rule names", ...at)],
-			because: [`the rule gives no distance for ${TOP_BY[method]}`],
+			missing: [missingAt(message("rules/way-cement-top-is-found-as"), ...at)],
+			because: [message("rules/rule-gives-no-distance-for", { topBy: TOP_BY[method] })],
 		};
 	const found = worth(the, amount, kind);
-	return "value" in found ? { ...found, how: [`for ${TOP_BY[method]}`] } : found;
+	return "value" in found ? { ...found, how: [message("rules/for", { topBy: TOP_BY[method] })] } : found;
 };
 
 /** Works the number of a limit for one case. Nothing is guessed; a missing part is named. */

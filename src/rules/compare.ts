@@ -1,6 +1,7 @@
 import type { Operator, Threshold } from "../catalog/limits/limit.ts";
 import { MEASURES } from "../catalog/limits/vocabulary.ts";
 import type { Known } from "../cite/known.ts";
+import { message, type Said } from "../messages/message.ts";
 import { worth } from "./amount.ts";
 import type { Case } from "./case.ts";
 import { MEASURE_CODE } from "./measures/index.ts";
@@ -24,18 +25,27 @@ export const holds = (value: number, operator: Operator, limit: number): boolean
 	}
 };
 
-const REQUIRED: Readonly<Record<Operator, readonly [string, string]>> = {
-	"at least": ["at least ", " is required"],
-	"more than": ["more than ", " is required"],
-	"at most": ["at most ", " is allowed"],
-	"less than": ["less than ", " is required"],
+const REQUIRED = {
+	"at least": "rules/at-least-required",
+	"more than": "rules/more-than-required",
+	"at most": "rules/at-most-allowed",
+	"less than": "rules/less-than-required",
+} as const satisfies Readonly<Record<Operator, string>>;
+
+const OPERATORS: Readonly<Record<Operator, Said>> = {
+	"at least": message("rules/operator-at-least"),
+	"more than": message("rules/operator-more-than"),
+	"at most": message("rules/operator-at-most"),
+	"less than": message("rules/operator-less-than"),
 };
+
+export const operatorWords = (operator: Operator): Said => OPERATORS[operator];
 
 const requirementOf = (operator: Operator, required: Known, how: Reason, measured: Known): Reason => {
 	if (operator === "at most" && required.dimension === "count" && required.value === 0)
-		return ["none is allowed"];
-	const [before, after] = REQUIRED[operator];
-	return [before, { told: required, from: measured }, after, ...(how.length === 0 ? [] : [": ", ...how])];
+		return [message("rules/none-is-allowed")];
+	const limit = message(REQUIRED[operator], { limit: { told: required, from: measured } });
+	return [limit, ...(how.length === 0 ? [] : [": ", ...how])];
 };
 
 /** A zone of cement with its height worked out for the string. */
@@ -47,20 +57,23 @@ const withHeight = (the: Case, threshold: Threshold): Parameters | Outcome => {
 	return "absent" in height ? doesNotApply(...height.absent, ".") : cannotTell(height.missing);
 };
 
+const atLeastOf = (bound: Known): Reason => [message("rules/at-least", { bound })];
+const atMostOf = (bound: Known): Reason => [message("rules/at-most", { bound })];
+
 /** Bounds decide where they can; a bound that does not reach the limit leaves the question open. */
 const fromBounds = (
 	reading: Extract<Reading, { state: "bounded" }>,
 	operator: Operator,
 	limit: Known,
-): { readonly verdict: "met" | "not met"; readonly bound: Known; readonly words: string } | undefined => {
+): { readonly verdict: "met" | "not met"; readonly bound: Known; readonly words: Reason } | undefined => {
 	const { atLeast, atMost } = reading;
 	const upward = operator === "at least" || operator === "more than";
 	const proves = upward ? atLeast : atMost;
 	const refutes = upward ? atMost : atLeast;
 	if (proves && holds(proves.value, operator, limit.value))
-		return { verdict: "met", bound: proves, words: upward ? "at least " : "at most " };
+		return { verdict: "met", bound: proves, words: upward ? atLeastOf(proves) : atMostOf(proves) };
 	if (refutes && !holds(refutes.value, operator, limit.value))
-		return { verdict: "not met", bound: refutes, words: upward ? "at most " : "at least " };
+		return { verdict: "not met", bound: refutes, words: upward ? atMostOf(refutes) : atLeastOf(refutes) };
 	return undefined;
 };
 
@@ -74,9 +87,18 @@ const undecided = (
 	if (bound === undefined) return notGiven(reading.missing);
 	const words = clause(
 		bound,
-		atLeast && atMost ? ["between ", atLeast, " and ", atMost] : [atLeast ? "at least " : "at most ", bound],
+		atLeast && atMost
+			? [message("rules/between", { low: atLeast, high: atMost })]
+			: atLeast
+				? atLeastOf(bound)
+				: atMostOf(bound),
 	);
-	return [...words, ", as far as the tests given show; ", ...requirement, "."];
+	return [
+		message("rules/as-far-as-tests-given-show", {
+			words: { parts: words },
+			requirement: { parts: requirement },
+		}),
+	];
 };
 
 /** Whether a value that fails does so by no more than the band that the row states for the rule's "about". */
@@ -112,8 +134,8 @@ export const compare = (the: Case, threshold: Threshold): Outcome => {
 		};
 	const clause = (value: Known, instead?: Reason): Reason => {
 		const told = { told: value, from: limit.value };
-		const said = code.say({ value, part: told, size: { ...told, magnitude: true } }, the, parameters);
-		return instead === undefined ? said : said.flatMap((part) => (part === told ? instead : [part]));
+		const part = instead === undefined ? told : { parts: instead };
+		return code.say({ value, part, size: { ...told, magnitude: true } }, the, parameters);
 	};
 	const common = { required: limit.value, comparison: operator };
 	if (reading.state === "bounded") {
@@ -127,7 +149,7 @@ export const compare = (the: Case, threshold: Threshold): Outcome => {
 			...common,
 			verdict: decided.verdict,
 			measured: decided.bound,
-			reason: [...clause(decided.bound, [decided.words, decided.bound]), "; ", ...requirement, "."],
+			reason: [...clause(decided.bound, decided.words), "; ", ...requirement, "."],
 			missing: [],
 		};
 	}
@@ -146,10 +168,10 @@ export const compare = (the: Case, threshold: Threshold): Outcome => {
 		reason:
 			within && threshold.about
 				? [
-						...said,
-						'. The rule says "about"; a shortfall of not more than ',
-						threshold.about,
-						" is for a person.",
+						message("rules/rule-says-about-shortfall-not-more-than", {
+							said: { parts: said },
+							about: threshold.about,
+						}),
 					]
 				: [...said, "."],
 		missing: [],

@@ -1,7 +1,8 @@
 import type { Condition } from "../catalog/limits/limit.ts";
 import type { FactName } from "../catalog/limits/vocabulary.ts";
+import { message, type Said } from "../messages/message.ts";
 import { type Case, missingAt } from "./case.ts";
-import { compare } from "./compare.ts";
+import { compare, operatorWords } from "./compare.ts";
 import type { MissingInput } from "./finding.ts";
 import { MEASURE_CODE } from "./measures/index.ts";
 import { openZones } from "./open-zones.ts";
@@ -13,7 +14,7 @@ export type Holding =
 	| { readonly holds: boolean; readonly because: Reason }
 	| { readonly missing: readonly MissingInput[] };
 
-const told = (holds: boolean, yes: string, no: string): Holding => ({ holds, because: [holds ? yes : no] });
+const told = (holds: boolean, yes: Said, no: Said): Holding => ({ holds, because: [holds ? yes : no] });
 
 const stringOf = ({ subject, well }: Case) =>
 	subject.kind === "string"
@@ -23,14 +24,18 @@ const stringOf = ({ subject, well }: Case) =>
 const FACT_CODE: Readonly<Record<FactName, (the: Case) => Holding>> = {
 	"exploratory well": ({ well }) =>
 		well.identity.class === undefined
-			? { missing: [missingAt("class of the well", "well", "class")] }
+			? { missing: [missingAt(message("rules/class-well"), "well", "class")] }
 			: told(
 					well.identity.class === "exploratory",
-					"the well is exploratory",
-					`the well is of the class "${well.identity.class}"`,
+					message("rules/well-is-exploratory"),
+					message("rules/well-is-class", { class: well.identity.class }),
 				),
 	"stimulation planned": ({ well }) =>
-		told(well.stimulation !== undefined, "a stimulation is planned", "no stimulation is planned"),
+		told(
+			well.stimulation !== undefined,
+			message("rules/stimulation-is-planned"),
+			message("rules/no-stimulation-is-planned-2"),
+		),
 	"deviated string": (the) => {
 		const string = stringOf(the);
 		const shoe = string && the.results.casing[string.id]?.shoe.md.value;
@@ -38,17 +43,21 @@ const FACT_CODE: Readonly<Record<FactName, (the: Case) => Holding>> = {
 		if (string === undefined || shoe === undefined) return { missing: [missingAt("string", "casing")] };
 		return told(
 			kickoff !== undefined && kickoff.value < shoe,
-			`the ${string.id} string reaches below the kickoff`,
-			`the ${string.id} string ends above the kickoff`,
+			message("rules/string-reaches-below-kickoff", { string: string.id }),
+			message("rules/string-ends-above-kickoff", { string: string.id }),
 		);
 	},
 	"horizontal well": ({ results }) =>
-		told(results.trajectory.landing !== undefined, "the well has a lateral", "the well has no lateral"),
+		told(
+			results.trajectory.landing !== undefined,
+			message("rules/well-has-lateral"),
+			message("rules/well-has-no-lateral"),
+		),
 	"second surface string": ({ well }) =>
 		told(
 			selectStrings(well, ["second surface"]).length > 0,
-			"the well has a second surface string",
-			"the well has one surface string",
+			message("rules/well-has-second-surface-string"),
+			message("rules/well-has-one-surface-string"),
 		),
 	"flow zone open above the shoe": (the) => {
 		if (the.subject.kind !== "string") return { missing: [missingAt("string", "casing")] };
@@ -56,21 +65,21 @@ const FACT_CODE: Readonly<Record<FactName, (the: Case) => Holding>> = {
 		const names = listed(zones.map(({ formation }) => formation.name));
 		return told(
 			zones.length > 0,
-			`${names} ${zones.length > 1 ? "are" : "is"} open above the ${the.subject.string.id} shoe`,
-			`no formation open above the ${the.subject.string.id} shoe is marked as a flow zone or as the target`,
+			message("rules/zones-open-above", { count: zones.length, names, string: the.subject.string.id }),
+			message("rules/no-formation-open-above-shoe-is", { string: the.subject.string.id }),
 		);
 	},
 	"path surveyed": ({ results }) =>
 		told(
 			results.trajectory.basis === "surveyed",
-			"the hole has been surveyed",
-			"the path is still the planned one",
+			message("rules/hole-has-been-surveyed"),
+			message("rules/path-is-still-planned-one"),
 		),
 	"treated through this string": (the) =>
 		told(
 			the.subject.kind === "string" && the.subject.string.id === the.well.stimulation?.treatedThrough,
-			"the string is treated through",
-			"the string is not treated through",
+			message("rules/string-is-treated-through"),
+			message("rules/string-is-not-treated-through"),
 		),
 };
 
@@ -87,10 +96,12 @@ export const holding = (the: Case, condition: Condition): Holding => {
 	return {
 		holds: verdict === "met",
 		because: [
-			`the ${MEASURE_CODE[measure].noun} is `,
-			{ told: measured, from: required },
-			`${verdict === "met" ? ", " : ", not "}${operator} `,
-			{ told: required, from: measured },
+			message(verdict === "met" ? "rules/noun-is-as-asked" : "rules/noun-is-not-as-asked", {
+				noun: MEASURE_CODE[measure].noun,
+				measured: { told: measured, from: required },
+				operator: operatorWords(operator),
+				required: { told: required, from: measured },
+			}),
 		],
 	};
 };

@@ -1,5 +1,6 @@
 import type { Deadline } from "../catalog/limits/limit.ts";
 import type { EventName } from "../catalog/limits/vocabulary.ts";
+import { message, type Said } from "../messages/message.ts";
 import { addBusinessDays, addDays, daysBetween, yearOf } from "./calendar.ts";
 import { type Case, missingAt } from "./case.ts";
 import { EVENT_WORDS, eventDate } from "./events.ts";
@@ -11,7 +12,7 @@ export interface DueDate {
 	readonly due: string;
 	readonly event: EventName;
 	/** `2 business days before`, `30 days after`. */
-	readonly span: string;
+	readonly span: Said;
 	readonly eventDate: string;
 	readonly basis: "recorded" | "planned";
 }
@@ -20,12 +21,23 @@ export type DueOrNot =
 	| DueDate
 	| {
 			readonly missing: readonly MissingInput[];
-			readonly because?: string;
+			readonly because?: Said;
 			/** Why nothing will ever be due, as far as the definition goes. */
-			readonly never?: string;
+			readonly never?: Said;
 	  };
 
 const HOURS_A_DAY = 24;
+
+const SPANS = {
+	"calendar days before": "rules/days-before",
+	"calendar days after": "rules/days-after",
+	"calendar hours before": "rules/hours-before",
+	"calendar hours after": "rules/hours-after",
+	"business days before": "rules/business-days-before",
+	"business days after": "rules/business-days-after",
+	"business hours before": "rules/business-hours-before",
+	"business hours after": "rules/business-hours-after",
+} as const;
 
 /** Works a due date; of several, the earliest counts. Business days need a list of holidays that covers the years. */
 export const dueDate = (
@@ -40,20 +52,19 @@ export const dueDate = (
 			return { missing: [at.missing], ...(at.never === undefined ? {} : { never: at.never }) };
 		// An hour limit is dated by the whole day it falls in, on the safe side of it.
 		const days = unit === "days" ? count.value : Math.ceil(count.value / HOURS_A_DAY);
-		const kind = limit.days === "business" ? "business " : "";
-		const span = `${count.value} ${kind}${count.value === 1 ? unit.slice(0, -1) : unit} ${limit.side}`;
+		const span = message(SPANS[`${limit.days} ${unit} ${limit.side}`], { count: count.value });
 		const common = { event, span, eventDate: at.date, basis: at.basis };
 		if (limit.days === "calendar") return { ...common, due: addDays(at.date, sign * days) };
 		const { holidays } = jurisdiction;
 		if (holidays === undefined || !holidays.covers.includes(yearOf(at.date)))
 			return {
 				missing: [],
-				because: `the list of holidays does not cover the year of ${EVENT_WORDS[event]}`,
+				because: message("rules/dated.because", { eventWords: EVENT_WORDS[event] }),
 			};
 		const due = addBusinessDays(at.date, sign * days, holidays.dates);
 		return holidays.covers.includes(yearOf(due))
 			? { ...common, due }
-			: { missing: [], because: `the list of holidays does not cover the year of the due date` };
+			: { missing: [], because: message("rules/dated.because-2") };
 	});
 	const unknown = dated.filter((each) => "missing" in each);
 	const [first, ...rest] = dated.filter((each) => "due" in each);
@@ -75,23 +86,25 @@ const noticeFor = ({ well, rule }: Case) =>
  */
 export const judgeDeadline = (the: Case, limit: Deadline): Outcome => {
 	const found = dueDate(the, limit, the.subject.kind === "string" ? the.subject.string.id : undefined);
-	if (!("due" in found) && found.never !== undefined) return doesNotApply(`${found.never}.`);
+	if (!("due" in found) && found.never !== undefined) return doesNotApply({ parts: [found.never, "."] });
 	if (!("due" in found))
-		return cannotTell(found.missing, ...(found.because === undefined ? [] : [`${found.because}.`]));
+		return cannotTell(found.missing, ...(found.because === undefined ? [] : [found.because, "."]));
 	const { due, span, event, eventDate: on, basis } = found;
-	const said = `due by ${due}, ${span} ${EVENT_WORDS[event]}, ${basis === "planned" ? "planned for" : "which was on"} ${on}`;
+	const facts = { due, span, event: EVENT_WORDS[event], on };
+	const said =
+		basis === "planned" ? message("rules/due-by-planned", facts) : message("rules/due-by-recorded", facts);
 	const index = noticeFor(the);
 	const sent = index < 0 ? undefined : the.well.site.notices?.[index]?.sent;
 	if (sent !== undefined)
 		return daysBetween(sent, due) >= 0
-			? met(`${said}; sent on ${sent}.`)
-			: notMet(`${said}; sent on ${sent}, later than that.`);
+			? met(message("rules/sent-on", { said, sent }))
+			: notMet(message("rules/sent-on-later-than-that", { said, sent }));
 	const { issued } = the.well.identity;
 	if (daysBetween(issued, due) >= 0)
-		return doesNotApply(`${said}: not yet due when this was issued, on ${issued}.`);
+		return doesNotApply(message("rules/not-yet-due-when-this-was-issued", { said, issued }));
 	const at = ["site", "notices", ...(index < 0 ? [] : [index, "sent"])];
 	return cannotTell(
-		[missingAt(`date sent, in a notice or report recorded for ${the.rule.id}`, ...at)],
-		`${said}, before this was issued on ${issued}; the definition records no date on which it was sent.`,
+		[missingAt(message("rules/date-sent-in-notice-or-report", { rule: the.rule.id }), ...at)],
+		message("rules/before-this-was-issued-on-definition-records", { said, issued }),
 	);
 };

@@ -1,9 +1,20 @@
 import type { MeasuredFrom } from "../catalog/limits/vocabulary.ts";
 import type { Known } from "../cite/known.ts";
 import type { Neighbor } from "../definition/definition.ts";
+import { message, type Said } from "../messages/message.ts";
 import { type Case, missingAt } from "./case.ts";
 import { computedDistance } from "./computed-distance.ts";
 import type { MissingInput } from "./finding.ts";
+
+const PLACES: Readonly<Record<MeasuredFrom, Said>> = {
+	wellhead: message("rules/place.wellhead"),
+	"pad edge": message("rules/place.pad-edge"),
+	"nearest equipment": message("rules/place.nearest-equipment"),
+	wellbore: message("rules/place.wellbore"),
+};
+
+/** The place that a distance is measured from, without its article. */
+export const placeWords = (from: MeasuredFrom): Said => PLACES[from];
 
 /** A distance, and whether somebody measured it. */
 export type Distance =
@@ -12,7 +23,7 @@ export type Distance =
 
 /** What is missing where nothing of a kind is listed and nobody has said that the search was complete. */
 export const SEARCHED: MissingInput = {
-	what: "the statement that the list of neighbors is complete",
+	what: message("rules/searched.what"),
 	at: ["site", "neighbors_complete"],
 };
 
@@ -30,7 +41,12 @@ export const distanceTo = (
 	const computed = computedDistance(the, neighbor, from);
 	if (computed !== undefined) return { value: computed };
 	const at = ["site", "neighbors", the.well.neighbors.indexOf(neighbor), "surveyed"] as const;
-	return { missing: missingAt(`distance from the ${from} to ${neighbor.name}`, ...at) };
+	return {
+		missing: missingAt(
+			message("rules/distance-from-to", { placeWords: placeWords(from), neighbor: neighbor.name }),
+			...at,
+		),
+	};
 };
 
 /** Neighbors of some kinds within a radius [ft], those whose distance is not known, and whether the search was complete. */

@@ -1,5 +1,6 @@
 import type { HowKnown, Jurisdiction, Limit, PublicCopy, Rule } from "../catalog/limits/limit.ts";
 import { readConditions } from "../catalog/limits/read-conditions.ts";
+import type { Said } from "../messages/message.ts";
 import type { Well } from "../well/well.ts";
 import { dueDate } from "./deadline.ts";
 import { EVENT_WORDS } from "./events.ts";
@@ -25,9 +26,9 @@ export interface DueItem {
 	readonly due: string;
 	readonly event: string;
 	/** `spud`, `the end of drilling`. */
-	readonly eventWords: string;
+	readonly eventWords: Said;
 	/** `2 business days before`, `30 days after`. */
-	readonly span: string;
+	readonly span: Said;
 	readonly eventDate: string;
 	readonly basis: "recorded" | "planned";
 	/** ISO date on which the definition records it as sent. */

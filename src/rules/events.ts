@@ -1,5 +1,6 @@
 import { CONTINGENT_EVENTS, type EventName } from "../catalog/limits/vocabulary.ts";
 import type { Schedule } from "../definition/definition.ts";
+import { message, type Said } from "../messages/message.ts";
 import type { Well } from "../well/well.ts";
 import { addDays } from "./calendar.ts";
 import { missingAt } from "./case.ts";
@@ -7,7 +8,7 @@ import type { MissingInput } from "./finding.ts";
 
 export type EventDate =
 	| { readonly date: string; readonly basis: "recorded" | "planned" }
-	| { readonly missing: MissingInput; readonly never?: string };
+	| { readonly missing: MissingInput; readonly never?: Said };
 
 type Phase = Schedule[number];
 
@@ -44,28 +45,45 @@ const EVENT_PHASES: Readonly<Partial<Record<EventName, readonly [Phase["phase"],
 };
 
 /** How an event is said. Completion is taken as the end of flowback: the schedule has no day of its own for it. */
-export const EVENT_WORDS: Readonly<Record<EventName, string>> = {
-	"location work": "the start of location work",
+export const EVENT_WORDS: Readonly<Record<EventName, Said>> = {
+	"location work": message("rules/start-location-work"),
 	spud: "spud",
-	"drilling ends": "the end of drilling",
-	"stimulation starts": "the start of the stimulation",
-	"stimulation ends": "the end of the stimulation",
-	completion: "completion (the end of flowback)",
-	"permit issued": "the day the permit was issued",
-	"water withdrawal": "the start of the water withdrawal",
-	"pad rig release": "rig release from the last well of the pad",
-	"drilling suspended": "the day drilling was suspended",
-	"physical change": "the physical change of the well",
-	"string set": "setting the string",
-	"string cemented": "cementing the string",
-	"casing test": "the pressure test of the string",
+	"drilling ends": message("rules/end-drilling"),
+	"stimulation starts": message("rules/start-stimulation"),
+	"stimulation ends": message("rules/end-stimulation"),
+	completion: message("rules/completion-end-flowback"),
+	"permit issued": message("rules/day-permit-was-issued"),
+	"water withdrawal": message("rules/start-water-withdrawal"),
+	"pad rig release": message("rules/rig-release-from-last-well-pad"),
+	"drilling suspended": message("rules/day-drilling-was-suspended"),
+	"physical change": message("rules/physical-change-well"),
+	"string set": message("rules/setting-string"),
+	"string cemented": message("rules/cementing-string"),
+	"casing test": message("rules/pressure-test-string"),
+};
+
+/** Events that are days themselves. */
+const DAYS: Readonly<Partial<Record<EventName, Said>>> = {
+	"permit issued": message("rules/day-permit-issued"),
+	"drilling suspended": message("rules/day-drilling-suspended"),
+};
+
+/** Events of one string. */
+const OF_STRING: Readonly<
+	Partial<
+		Record<EventName, "rules/date-string-set" | "rules/date-string-cemented" | "rules/date-casing-test">
+	>
+> = {
+	"string set": "rules/date-string-set",
+	"string cemented": "rules/date-string-cemented",
+	"casing test": "rules/date-casing-test",
 };
 
 /** `day the permit was issued`, `date of the start of the water withdrawal`. */
-const dayOf = (event: EventName, string?: string): string => {
-	const words = EVENT_WORDS[event];
-	const day = words.startsWith("the day ") ? words.slice("the ".length) : `date of ${words}`;
-	return string === undefined ? day : day.replace(/\bthe string\b/, `the ${string} string`);
+const dayOf = (event: EventName, string?: string): Said => {
+	const ofString = OF_STRING[event];
+	if (ofString !== undefined && string !== undefined) return message(ofString, { string });
+	return DAYS[event] ?? message("rules/date-of-event", { event: EVENT_WORDS[event] });
 };
 
 /** When something happened, or is planned to: by the dated events of the definition, else by the schedule. */
@@ -83,7 +101,9 @@ export const eventDate = (
 	if (phased === undefined)
 		return {
 			missing: missingAt(dayOf(event, string), "site", "events"),
-			...(CONTINGENT_EVENTS.includes(event) ? { never: `the definition dates no ${event}` } : {}),
+			...(CONTINGENT_EVENTS.includes(event)
+				? { never: message("rules/event-not-dated", { event: EVENT_WORDS[event] }) }
+				: {}),
 		};
 	const [phase, side] = phased;
 	const span = spans(well.schedule ?? []).find((each) => each.phase === phase);
@@ -91,6 +111,6 @@ export const eventDate = (
 	const date = span?.[side];
 	if (event === "spud" && !recorded && well.identity.spud !== undefined)
 		return { date: well.identity.spud, basis: "planned" };
-	if (date === undefined) return { missing: missingAt(`date of the ${phase} phase`, "schedule") };
+	if (date === undefined) return { missing: missingAt(message("rules/date-phase", { phase }), "schedule") };
 	return { date, basis: recorded ? "recorded" : "planned" };
 };

@@ -1,5 +1,6 @@
 import type { FieldName } from "../catalog/limits/vocabulary.ts";
 import type { Path } from "../diagnostics/path.ts";
+import { message, type Said } from "../messages/message.ts";
 import type { Well } from "../well/well.ts";
 import { rolesOf } from "./subject.ts";
 
@@ -152,4 +153,64 @@ export const FIELD_CODE: Readonly<Record<FieldName, Field>> = {
 		each(annuli, ({ predictedRise }) => predictedRise),
 	),
 	"annulus stop pressure": ofJob(["annuli"], ({ annuli }) => each(annuli, ({ stopAbove }) => stopAbove)),
+};
+
+/** What each field is called, without an article. */
+export const FIELD_WORDS: Readonly<Record<FieldName, Said>> = {
+	"API number": message("rules/field.api-number"),
+	"permit number": message("rules/field.permit-number"),
+	operator: message("rules/field.operator"),
+	lease: message("rules/field.lease"),
+	field: message("rules/field.field"),
+	county: message("rules/field.county"),
+	"technical contact": message("rules/field.technical-contact"),
+	"surface location": message("rules/field.surface-location"),
+	"coordinate datum": message("rules/field.coordinate-datum"),
+	"ground elevation": message("rules/field.ground-elevation"),
+	"depth datum": message("rules/field.depth-datum"),
+	"directional plan": message("rules/field.directional-plan"),
+	"directional survey": message("rules/field.directional-survey"),
+	"survey company": message("rules/field.survey-company"),
+	"survey dates": message("rules/field.survey-dates"),
+	"formation tops": message("rules/field.formation-tops"),
+	"water zones": message("rules/field.water-zones"),
+	"protected-water base": message("rules/field.protected-water-base"),
+	"protected-water letter": message("rules/field.protected-water-letter"),
+	"confining zone": message("rules/field.confining-zone"),
+	"pore pressures": message("rules/field.pore-pressures"),
+	"fracture gradients": message("rules/field.fracture-gradients"),
+	"temperature gradient": message("rules/field.temperature-gradient"),
+	"hole sizes": message("rules/field.hole-sizes"),
+	"drilling fluids": message("rules/field.drilling-fluids"),
+	"pipe condition": message("rules/field.pipe-condition"),
+	"design factors": message("rules/field.design-factors"),
+	"cement slurries": message("rules/field.cement-slurries"),
+	"cement class": message("rules/field.cement-class"),
+	"cement strengths": message("rules/field.cement-strengths"),
+	"cement top method": message("rules/field.cement-top-method"),
+	centralizers: message("rules/field.centralizers"),
+	"float equipment": message("rules/field.float-equipment"),
+	preventers: message("rules/field.preventers"),
+	"casing pressure tests": message("rules/field.casing-pressure-tests"),
+	"stage table": message("rules/field.stage-table"),
+	"base fluid": message("rules/field.base-fluid"),
+	proppants: message("rules/field.proppants"),
+	"treating rates": message("rules/field.treating-rates"),
+	"maximum treating pressure": message("rules/field.maximum-treating-pressure"),
+	"water sources": message("rules/field.water-sources"),
+	"recycled water share": message("rules/field.recycled-water-share"),
+	"additive purposes": message("rules/field.additive-purposes"),
+	"additive suppliers": message("rules/field.additive-suppliers"),
+	"ingredient CAS numbers": message("rules/field.ingredient-cas-numbers"),
+	"ingredient shares": message("rules/field.ingredient-shares"),
+	"flowback plan": message("rules/field.flowback-plan"),
+	"hydrogen sulfide statement": message("rules/field.hydrogen-sulfide-statement"),
+	"offset wells": message("rules/field.offset-wells"),
+	"water wells": message("rules/field.water-wells"),
+	"start date": message("rules/field.start-date"),
+	"production string apart from surface casing": message(
+		"rules/field.production-string-apart-from-surface-casing",
+	),
+	"predicted annulus rise": message("rules/field.predicted-annulus-rise"),
+	"annulus stop pressure": message("rules/field.annulus-stop-pressure"),
 };

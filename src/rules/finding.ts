@@ -3,7 +3,7 @@ import type { Known } from "../cite/known.ts";
 import type { Path } from "../diagnostics/path.ts";
 import type { Paper } from "../document/document.ts";
 import type { Verdict } from "../document/verdict.ts";
-import type { Said } from "../messages/message.ts";
+import { isMessage, type Said } from "../messages/message.ts";
 import type { Well } from "../well/well.ts";
 import type { Reason } from "./reason.ts";
 import type { AppliedRuleSet } from "./rule-sets.ts";
@@ -44,7 +44,7 @@ export interface Finding {
 	/** Check id: a noun of the trade. */
 	readonly check: string;
 	/** What it was made on: a string, an annulus, the well. */
-	readonly subject: string;
+	readonly subject: Said;
 	readonly cite: LimitCitation;
 	/** The requirement, one sentence in our own words, from the limit's file. */
 	readonly requirement: string;
@@ -56,9 +56,7 @@ export interface Finding {
 	readonly margin?: Known;
 	/** How they were compared, as the rule writes it: "at least", "more than", … */
 	readonly comparison?: Comparison;
-	/** One sentence: why this verdict, in words that hold without the table, in field units. */
-	readonly because: string;
-	/** The same with its numbers still numbers, for a paper in other units (`say`). */
+	/** Why this verdict: one sentence, in words that hold without the table; `say` gives it to a reader. */
 	readonly reason: Reason;
 	/** Of several limits that bind the same thing, the one that asks most. */
 	readonly governing?: boolean;
@@ -75,6 +73,9 @@ export interface Finding {
 /** Findings that keep a job from starting. */
 export const stopsOf = (findings: readonly Finding[], job: string): readonly Finding[] =>
 	findings.filter(({ stop, verdict }) => stop?.includes(job) === true && isOpen(verdict));
+
+/** Made on the well as a whole. */
+export const isWell = (subject: Said): boolean => isMessage(subject) && subject.code === "rules/subject-well";
 
 /** Not met, or not to be told: as loud as each other. */
 export const isOpen = (verdict: Verdict): boolean => verdict === "not met" || verdict === "cannot tell";

@@ -3,6 +3,7 @@ import type { InForceBy, Jurisdiction, Rule } from "../catalog/limits/limit.ts";
 import { readConditions } from "../catalog/limits/read-conditions.ts";
 import { CHECK_LIMITS, type EventName } from "../catalog/limits/vocabulary.ts";
 import { VERDICTS, type Verdict } from "../document/verdict.ts";
+import { message, type Said } from "../messages/message.ts";
 import type { Well } from "../well/well.ts";
 import { daysBetween } from "./calendar.ts";
 import type { Case } from "./case.ts";
@@ -12,7 +13,7 @@ import type { Finding, Judgement, LimitCitation } from "./finding.ts";
 import { marginBetween } from "./formulas.ts";
 import { withGoverning } from "./governing.ts";
 import { cannotTell, doesNotApply, type Outcome } from "./outcome.ts";
-import { joined, type Reason, say } from "./reason.ts";
+import { joined, type Reason } from "./reason.ts";
 import { appliedRuleSets } from "./rule-sets.ts";
 import { type Subject, subjectName } from "./subject.ts";
 import { noneListed, ruleSubject, subjectsOfRule } from "./subjects-of-rule.ts";
@@ -43,20 +44,25 @@ export const outOfForce = ({ inForce }: Rule, well: Well): Outcome | undefined =
 	if (from === "unknown" && to === undefined) return undefined;
 	const day =
 		by === "issue"
-			? { date: well.identity.issued, words: "this was issued on" }
-			: { ...eventDate(well, BY_EVENT[by]), words: `${EVENT_WORDS[BY_EVENT[by]]} is` };
+			? { date: well.identity.issued, words: message("rules/this-was-issued-on") }
+			: {
+					...eventDate(well, BY_EVENT[by]),
+					words: message("rules/event-is-on", { event: EVENT_WORDS[BY_EVENT[by]] }),
+				};
 	if ("missing" in day) {
-		const span = [from === "unknown" ? "" : ` from ${from}`, to === undefined ? "" : ` until ${to}`].join("");
-		const counted = by === "issue" ? "this issue" : EVENT_WORDS[BY_EVENT[by]];
-		return cannotTell(
-			[day.missing],
-			`the rule is in force${span}, counted by ${counted}, whose date is not given.`,
-		);
+		const span = {
+			parts: [
+				from === "unknown" ? "" : message("rules/from-day", { from }),
+				to === undefined ? "" : message("rules/until-day", { to }),
+			],
+		};
+		const counted = by === "issue" ? message("rules/this-issue") : EVENT_WORDS[BY_EVENT[by]];
+		return cannotTell([day.missing], message("rules/rule-is-in-force-counted-by-whose", { span, counted }));
 	}
 	if (from !== "unknown" && daysBetween(day.date, from) > 0)
-		return doesNotApply(`the rule is in force from ${from}; ${day.words} ${day.date}.`);
+		return doesNotApply(message("rules/rule-is-in-force-from", { from, words: day.words, date: day.date }));
 	if (to !== undefined && daysBetween(to, day.date) > 0)
-		return doesNotApply(`the rule was in force until ${to}; ${day.words} ${day.date}.`);
+		return doesNotApply(message("rules/rule-was-in-force-until", { to, words: day.words, date: day.date }));
 	return undefined;
 };
 
@@ -67,13 +73,15 @@ const softened = (rule: Rule, outcome: Outcome): Outcome => {
 		return {
 			...outcome,
 			verdict: "needs judgement",
-			reason: joined([reason, [`The rule says "${rule.soft}", so a person decides.`]]),
+			reason: joined([reason, [message("rules/rule-says-so-person-decides", { soft: rule.soft })]]),
 		};
 	if (verdict !== "not met") return outcome;
 	const cured =
-		rule.unless === undefined ? reason : joined([reason, [`The rule allows it only where ${rule.unless}.`]]);
+		rule.unless === undefined
+			? reason
+			: joined([reason, [message("rules/rule-allows-it-only-where", { unless: rule.unless })]]);
 	if (rule.ifNotMet === undefined) return { ...outcome, reason: cured };
-	const further: Reason = ["A person has to see to what the rule then asks."];
+	const further: Reason = [message("rules/person-has-to-see-to-what-rule")];
 	return { ...outcome, verdict: rule.ifNotMet, reason: joined([cured, further]) };
 };
 
@@ -104,9 +112,7 @@ const varied = (
 	if (granted === undefined) return { outcome };
 	const variance = { granted: granted.granted, cite: granted.cite };
 	if (outcome.verdict !== "not met" && outcome.verdict !== "cannot tell") return { outcome, variance };
-	const note: Reason = [
-		"A variance from this rule is recorded; a person has to confirm that the well keeps to it.",
-	];
+	const note: Reason = [message("rules/variance-from-this-rule-is-recorded-person")];
 	return {
 		variance,
 		outcome: { ...outcome, verdict: "needs judgement", reason: joined([outcome.reason, note]) },
@@ -121,7 +127,7 @@ const comparedBy = ({ id }: Rule, well: Well): Pick<LimitCitation, "comparedBy">
 	return { comparedBy: by };
 };
 
-const findingOf = (authority: Authority, rule: Rule, well: Well, subject: string, raw: Outcome): Finding => {
+const findingOf = (authority: Authority, rule: Rule, well: Well, subject: Said, raw: Outcome): Finding => {
 	const { outcome, variance } = varied(rule, well, softened(rule, raw));
 	const { verdict, reason, required, measured, comparison, missing } = outcome;
 	return {
@@ -147,7 +153,6 @@ const findingOf = (authority: Authority, rule: Rule, well: Well, subject: string
 		...(measured === undefined ? {} : { measured }),
 		...(comparison === undefined ? {} : { comparison }),
 		...marginOf(outcome),
-		because: say(reason),
 		reason,
 		...(missing.length === 0 ? {} : { missing }),
 		...(rule.stop === undefined ? {} : { stop: rule.stop }),
@@ -176,9 +181,9 @@ const judgeRule = (
 /** Conditions of the permit, judged beside the rules; one that cannot be read as a limit is a finding, not a silence. */
 const judgeConditions = (well: Well, results: Results): readonly Finding[] =>
 	readConditions(well.conditions).flatMap(({ rule, string, neighbors, fault }, i) => {
-		const named = string ?? neighbors?.join(", ") ?? "well";
+		const named = string ?? neighbors?.join(", ") ?? message("rules/subject-well");
 		if (fault !== undefined)
-			return [findingOf(PERMIT, rule, well, named, cannotTell([fault], `${fault.why}.`))];
+			return [findingOf(PERMIT, rule, well, named, cannotTell([fault], fault.why, "."))];
 		if (CHECK_LIMITS[rule.check].subject === "neighbor") {
 			const of = well.neighbors.filter(({ id, kind }) =>
 				neighbors?.some((each) => each === id || each === kind),
@@ -190,7 +195,10 @@ const judgeConditions = (well: Well, results: Results): readonly Finding[] =>
 		if (string === undefined) return judgeRule(PERMIT, rule, well, results);
 		const bound = well.strings.find(({ id }) => id === string);
 		if (bound === undefined) {
-			const missing = { what: `a string called "${string}"`, at: ["site", "conditions", i, "string"] };
+			const missing = {
+				what: message("rules/a-string-called", { string }),
+				at: ["site", "conditions", i, "string"],
+			};
 			return [findingOf(PERMIT, rule, well, named, cannotTell([missing]))];
 		}
 		return judgeRule(PERMIT, rule, well, results, [{ kind: "string", string: bound }]);

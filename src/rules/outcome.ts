@@ -72,7 +72,7 @@ const reasonOf = (parts: readonly Outcome[]): Reason => {
 
 const combine = (parts: readonly Outcome[], order: Rank): Outcome => {
 	const [first, ...rest] = parts;
-	if (first === undefined) return doesNotApply("Nothing is asked.");
+	if (first === undefined) return doesNotApply(message("rules/nothing-is-asked"));
 	const verdict = rest.reduce(
 		(best, part) => (order[part.verdict] < order[best] ? part.verdict : best),
 		first.verdict,

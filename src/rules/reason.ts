@@ -1,5 +1,4 @@
-import type { Known } from "../cite/known.ts";
-import type { Message } from "../messages/message.ts";
+import type { Fact } from "../messages/message.ts";
 import {
 	capital,
 	ENGLISH_READER,
@@ -10,21 +9,9 @@ import {
 } from "../messages/print.ts";
 import { quantityString } from "../units/format.ts";
 
-/** A sentence with its numbers still numbers, so that a paper may print them in its own units. */
+/** Messages, values and sentences one after another, its numbers still numbers, so that a paper may print them in its own units. */
 export type Reason = readonly ReasonPart[];
-export type ReasonPart =
-	| string
-	| Known
-	/** Printed with as many decimals as tell it from the other. */
-	| { readonly told: Known; readonly from: Known; readonly magnitude?: boolean }
-	/** The size of a signed value, where the words already say on which side it lies. */
-	| { readonly magnitude: Known }
-	/** A factor as the rule has it: with no more decimals than it needs, and enough that the product can be checked. */
-	| { readonly factor: Known }
-	/** A sentence among others. */
-	| { readonly sentence: Reason }
-	/** Words that stand in the room of the messages. */
-	| Message;
+export type ReasonPart = Fact;
 
 /** A part of a sentence as it is told: words, or a value with the style that prints it. */
 export type SaidPart = ToldPart;
@@ -59,6 +46,8 @@ export const joined = (reasons: readonly Reason[]): Reason =>
 		(reason, i): Reason => [...(i === 0 ? [] : [" "]), { sentence: reason }],
 	);
 
-/** `a`, `a and b`, `a, b and c`. */
-export const listed = (words: readonly string[]): string =>
-	words.length < 2 ? (words[0] ?? "") : `${words.slice(0, -1).join(", ")} and ${words[words.length - 1]}`;
+/** `a`, `a and b`, `a, b and c`, in the reader's language. */
+export const listed = (words: readonly Fact[]): Fact => ({ list: words, joined: "and" });
+
+/** `a or b`. */
+export const orListed = (words: readonly Fact[]): Fact => ({ list: words, joined: "or" });

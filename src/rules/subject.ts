@@ -1,5 +1,6 @@
 import type { StringSelector, SubjectKind } from "../catalog/limits/vocabulary.ts";
 import type { Neighbor, OffsetWell } from "../definition/definition.ts";
+import { message, type Said } from "../messages/message.ts";
 import { rolesOf } from "../well/roles.ts";
 import type { AnnulusLimit, CasingString, Hole, Well } from "../well/well.ts";
 
@@ -22,6 +23,27 @@ export type Subject =
 
 /** Preventers mounted on one string. */
 export type PreventerStack = NonNullable<NonNullable<Well["wellControl"]>["preventers"]>[number];
+
+const SELECTOR_WORDS: Readonly<Record<StringSelector, Said>> = {
+	conductor: message("rules/strings.conductor"),
+	surface: message("rules/strings.surface"),
+	"first surface": message("rules/strings.first-surface"),
+	"second surface": message("rules/strings.second-surface"),
+	intermediate: message("rules/strings.intermediate"),
+	production: message("rules/strings.production"),
+	liner: message("rules/strings.liner"),
+	"below conductor": message("rules/strings.below-conductor"),
+	"below surface": message("rules/strings.below-surface"),
+	"treated through": message("rules/strings.treated-through"),
+	"cement recorded": message("rules/strings.cement-recorded"),
+	"shoe test recorded": message("rules/strings.shoe-test-recorded"),
+	"pressure test recorded": message("rules/strings.pressure-test-recorded"),
+	"every string": message("rules/strings.every-string"),
+	"every string but conductor": message("rules/strings.every-string-but-conductor"),
+};
+
+/** What a rule calls the strings that it picks. */
+export const selectorWords = (selector: StringSelector): Said => SELECTOR_WORDS[selector];
 
 export type StringSubject = Extract<Subject, { kind: "string" }>;
 
@@ -85,20 +107,20 @@ export const annuliOf = (well: Well): readonly Extract<Subject, { kind: "annulus
 	});
 
 /** How a finding names what it was made on. */
-export const subjectName = (subject: Subject): string => {
+export const subjectName = (subject: Subject): Said => {
 	switch (subject.kind) {
 		case "well":
-			return "well";
+			return message("rules/subject-well");
 		case "string":
 			return subject.string.id;
 		case "annulus":
-			return `${subject.inner.id} × ${subject.outer.id} annulus`;
+			return message("rules/annulus-named", { inner: subject.inner.id, outer: subject.outer.id });
 		case "neighbor":
 			return subject.neighbor.name;
 		case "hole":
-			return `${subject.hole.id} hole`;
+			return message("rules/subject-hole", { hole: subject.hole.id });
 		case "stack":
-			return `preventers on ${subject.stack.over}`;
+			return message("rules/subject-preventers", { string: subject.stack.over });
 		case "offset well":
 			return subject.offset.name;
 	}

@@ -1,16 +1,23 @@
 import type { Rule } from "../catalog/limits/limit.ts";
-import { BY_WHAT_IT_HAS, CHECK_LIMITS, type StringSelector } from "../catalog/limits/vocabulary.ts";
+import {
+	BY_WHAT_IT_HAS,
+	CHECK_LIMITS,
+	type StringSelector,
+	type SubjectKind,
+} from "../catalog/limits/vocabulary.ts";
+import { message, type Said } from "../messages/message.ts";
 import type { Well } from "../well/well.ts";
 import { missingAt } from "./case.ts";
 import { SEARCHED } from "./distances.ts";
 import { cannotTell, doesNotApply, type Outcome } from "./outcome.ts";
-import { annuliOf, type Subject, selectStrings, unplacedStrings } from "./subject.ts";
+import { listed, orListed } from "./reason.ts";
+import { annuliOf, type Subject, selectorWords, selectStrings, unplacedStrings } from "./subject.ts";
 
-const NONE_HAS: Readonly<Partial<Record<StringSelector, string>>> = {
-	"treated through": "no string is treated through.",
-	"cement recorded": "no cement job is recorded.",
-	"shoe test recorded": "no shoe test is recorded.",
-	"pressure test recorded": "no casing test is recorded.",
+const NONE_HAS: Readonly<Partial<Record<StringSelector, Said>>> = {
+	"treated through": message("rules/no-string-is-treated-through"),
+	"cement recorded": message("rules/no-cement-job-is-recorded"),
+	"shoe test recorded": message("rules/no-shoe-test-is-recorded"),
+	"pressure test recorded": message("rules/no-casing-test-is-recorded"),
 };
 
 /** Lines that bound every well's land, near or far. */
@@ -27,16 +34,16 @@ export const subjectsOfRule = (rule: Rule, well: Well): readonly Subject[] | Out
 			const found = selectStrings(well, strings);
 			if (found.length > 0) return found.map((string) => ({ kind: "string" as const, string }));
 			const unplaced = unplacedStrings(well);
-			const named = strings.join(" or ");
+			const named = orListed(strings.map(selectorWords));
 			if (unplaced.length > 0 && !strings.every((selector) => BY_WHAT_IT_HAS.includes(selector)))
 				return cannotTell(
 					unplaced.map(({ id }) => ({
-						what: `a name that says what the ${id} string is (conductor, surface, intermediate, production)`,
+						what: message("rules/name-of-string", { id }),
 						at: ["casing", well.strings.findIndex((string) => string.id === id), "id"],
 					})),
 				);
 			const [selector] = strings;
-			return doesNotApply((selector && NONE_HAS[selector]) ?? `the well has no ${named} string.`);
+			return doesNotApply((selector && NONE_HAS[selector]) ?? message("rules/well-has-no-string", { named }));
 		}
 		case "annulus": {
 			const all = annuliOf(well);
@@ -48,7 +55,7 @@ export const subjectsOfRule = (rule: Rule, well: Well): readonly Subject[] | Out
 								(annulus.inside === undefined || selectStrings(well, [annulus.inside]).includes(inner)) &&
 								(annulus.outside === undefined || selectStrings(well, [annulus.outside]).includes(outer)),
 						);
-			return found.length > 0 ? found : doesNotApply("the well has no such annulus at the wellhead.");
+			return found.length > 0 ? found : doesNotApply(message("rules/well-has-no-such-annulus-at-wellhead"));
 		}
 		case "neighbor": {
 			const found = well.neighbors.filter(({ kind }) => neighbors.some((each) => each === kind));
@@ -61,36 +68,44 @@ export const subjectsOfRule = (rule: Rule, well: Well): readonly Subject[] | Out
 			const stacks = well.wellControl?.preventers ?? [];
 			return stacks.length > 0
 				? stacks.map((stack) => ({ kind: "stack" as const, stack }))
-				: cannotTell([{ what: "the preventers", at: ["well_control", "preventers"] }]);
+				: cannotTell([{ what: message("rules/subjects-of-rule.what"), at: ["well_control", "preventers"] }]);
 		}
 		case "offset well":
 			return well.offsetWells.length > 0
 				? well.offsetWells.map((offset) => ({ kind: "offset well" as const, offset }))
-				: doesNotApply("no offset well is listed.");
+				: doesNotApply(message("rules/no-offset-well-is-listed"));
 	}
 };
 
 /** Of a rule on neighbors of which none is listed: whether that means that there are none. */
 export const noneListed = (well: Well, kinds: readonly string[]): Outcome => {
-	const named = kinds.join(" or ");
+	const named = orListed(kinds);
 	const always = kinds.find((kind) => EVERYWHERE.has(kind));
 	// What every well has near it is not absent because nobody listed it.
 	if (always !== undefined)
 		return cannotTell(
-			[missingAt(`distance to the ${always}`, "site", "neighbors")],
-			`no ${named} is listed; every well has one.`,
+			[missingAt(message("rules/distance-to", { always }), "site", "neighbors")],
+			message("rules/no-is-listed-every-well-has-one", { named }),
 		);
 	return well.site.neighbors_complete === true
-		? doesNotApply(`no ${named} is listed, and the list of neighbors is stated to be complete.`)
-		: cannotTell(
-				[SEARCHED],
-				`no ${named} is listed, and nobody has stated that the list of neighbors is complete.`,
-			);
+		? doesNotApply(message("rules/no-is-listed-and-list-neighbors-is", { named }))
+		: cannotTell([SEARCHED], message("rules/no-is-listed-and-nobody-has-stated", { named }));
+};
+
+const SUBJECT_WORDS: Readonly<Record<Exclude<SubjectKind, "string" | "neighbor">, Said>> = {
+	well: message("rules/subject-well"),
+	annulus: message("rules/subject-annulus"),
+	hole: message("rules/subject-any-hole"),
+	stack: message("rules/subject-any-preventers"),
+	"offset well": message("rules/subject-offset-well"),
 };
 
 /** What a rule is about where the well has none of it. */
-export const ruleSubject = ({ check, appliesTo }: Rule): string => {
+export const ruleSubject = ({ check, appliesTo }: Rule): Said => {
 	const { subject } = CHECK_LIMITS[check];
-	if (subject === "string") return appliesTo.strings.join(", ");
-	return subject === "neighbor" ? appliesTo.neighbors.join(", ") : subject;
+	if (subject === "string")
+		return message("rules/listed", { listed: listed(appliesTo.strings.map(selectorWords)) });
+	return subject === "neighbor"
+		? message("rules/listed", { listed: listed(appliesTo.neighbors) })
+		: SUBJECT_WORDS[subject];
 };

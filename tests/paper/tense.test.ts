@@ -2,6 +2,7 @@ import { describe, expect, it, test } from "vitest";
 import type { Findings } from "../../src/paper/context.ts";
 import { composePapers } from "../../src/pipeline.ts";
 import { renderText } from "../../src/render/text/render-text.ts";
+import { told } from "../rules/told.ts";
 import { findingsOf, type Starter, starterText, understandText } from "../starters.ts";
 
 const PUBLIC = ["landowner", "handout", "answers"] as const;
@@ -90,9 +91,9 @@ describe("words after the record", () => {
 describe("centralizers at the shoe", () => {
 	it("are there for the standoff where they are there for the rule", () => {
 		const { results, judgement } = findingsOf("horizontal-as-built");
-		const rule = judgement.findings.find(({ because }) =>
-			because.startsWith("The lowest joint carries a centralizer"),
-		);
+		const rule = judgement.findings
+			.map(told)
+			.find(({ because }) => because.startsWith("The lowest joint carries a centralizer"));
 		expect([rule?.subject, rule?.verdict]).toEqual(["surface", "met"]);
 		expect(results.undetermined.filter(({ key }) => key === "cement.surface.standoff.shoe")).toEqual([]);
 		expect(results.cement["surface"]?.standoff.map(({ at_name }) => at_name)).toContain("shoe");

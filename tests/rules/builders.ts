@@ -7,11 +7,10 @@ import { loadCatalog } from "../../src/catalog/load-catalog.ts";
 import { validate } from "../../src/definition/validate.ts";
 import type { Diagnostic } from "../../src/diagnostics/diagnostic.ts";
 import type { Path } from "../../src/diagnostics/path.ts";
-import type { Finding } from "../../src/rules/finding.ts";
-import { judge } from "../../src/rules/judge.ts";
 import { readYaml } from "../../src/source/read-yaml.ts";
 import { resolveWell } from "../../src/well/resolve-well.ts";
 import type { Well } from "../../src/well/well.ts";
+import { judged as judge, type Told } from "./told.ts";
 
 const ROOT = new URL("../../", import.meta.url);
 const BASE = readFileSync(new URL("fixtures/wells/limits.yaml", ROOT), "utf8");
@@ -119,13 +118,13 @@ export const rule = (
 export const findings = (
 	parts: Readonly<Record<string, unknown>>,
 	...edits: readonly Edit[]
-): readonly Finding[] => {
+): readonly Told[] => {
 	const { well, results } = wellWith(...edits);
 	return judge(well, results, [rule(parts)]).findings.filter(({ cite }) => cite.jurisdiction !== "permit");
 };
 
 /** The one finding of a row that is asked of one thing. */
-export const finding = (parts: Readonly<Record<string, unknown>>, ...edits: readonly Edit[]): Finding => {
+export const finding = (parts: Readonly<Record<string, unknown>>, ...edits: readonly Edit[]): Told => {
 	const all = findings(parts, ...edits);
 	const [only] = all;
 	if (only === undefined || all.length > 1) throw new Error(`${all.length} findings, not one`);

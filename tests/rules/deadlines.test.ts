@@ -2,9 +2,9 @@ import { describe, expect, it } from "vitest";
 import { loadJurisdictions } from "../../src/catalog/jurisdictions.ts";
 import { addBusinessDays, addDays, daysBetween, monthsBefore } from "../../src/rules/calendar.ts";
 import { dueDates } from "../../src/rules/due-dates.ts";
-import { judge } from "../../src/rules/judge.ts";
 import { told } from "../told.ts";
 import { type Edit, read, row, set, wellWith, without } from "./builders.ts";
+import { judged as judge } from "./told.ts";
 
 const asked = (deadline: object, check: string, more: object, ...edits: readonly Edit[]) => {
 	const { value, diagnostics } = read([row({ check, limit: { deadline } })], { ...more });

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { withOwnRules } from "../../src/catalog/jurisdictions.ts";
-import { judge } from "../../src/rules/judge.ts";
 import { told } from "../told.ts";
 import { type Edit, finding, findings, read, row, rule, set, wellWith } from "./builders.ts";
+import { judged as judge } from "./told.ts";
 
 /* Rules as they are filed on: bands, consents, dates of coming into force, sets of one's own, conditions that name neighbors. */
 

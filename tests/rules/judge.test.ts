@@ -1,7 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { judge } from "../../src/rules/judge.ts";
+import { message } from "../../src/messages/message.ts";
+import { judge as judgeOf } from "../../src/rules/judge.ts";
 import { missingIn, missingInformation } from "../../src/rules/missing-information.ts";
 import { finding, findings, rule, set, wellWith, without } from "./builders.ts";
+import { judged as judge } from "./told.ts";
 
 const deep = {
 	check: "surface-shoe-depth",
@@ -198,12 +200,12 @@ describe("missing information", () => {
 		const items = missingInformation(well, results, [rule(ok), second]);
 		expect(items).toEqual([
 			{
-				what: "the base of protected water",
+				what: message("rules/missing", { what: message("rules/base-protected-water") }),
 				at: ["geology", "protected_water", "base"],
 				askedBy: ["Made-up Code § 1", "Made-up Code § 2"],
 			},
 		]);
-		expect(missingIn(judge(well, results, [rule(ok), second]))).toEqual(items);
+		expect(missingIn(judgeOf(well, results, [rule(ok), second]))).toEqual(items);
 	});
 	it("is empty where nothing is missing", () => {
 		const { well, results } = wellWith();

@@ -8,8 +8,8 @@ import {
 } from "../../src/catalog/jurisdictions.ts";
 import type { Amount, CentralizerPattern, Limit } from "../../src/catalog/limits/limit.ts";
 import { CHECK_IDS, CHECK_LIMITS, LIMIT_FORMS } from "../../src/catalog/limits/vocabulary.ts";
-import { judge } from "../../src/rules/judge.ts";
 import { wellWith } from "./builders.ts";
+import { judged as judge } from "./told.ts";
 
 const load = (name: string) =>
 	readJurisdictionText(

@@ -4,6 +4,7 @@ import { longestInterval } from "../../src/calc/trajectory/path-summary.ts";
 import { stopsOf, toldIn } from "../../src/rules/finding.ts";
 import { given, stationTable } from "../calc/given.ts";
 import { starterText, understandStarter, understandText } from "../starters.ts";
+import { told } from "./told.ts";
 
 const AS_BUILT = starterText("horizontal-as-built");
 const PLACE =
@@ -15,7 +16,7 @@ const BESIDE = `${PLACE}, total_depth: 8004 ft TVD, path: { vertical: true, ${RA
 const findings = (text: string) => {
 	const { findings: found, diagnostics } = understandText(text);
 	if (found === undefined) throw new Error(diagnostics.map(({ what }) => what).join("; "));
-	return found.judgement.findings;
+	return found.judgement.findings.map(told);
 };
 const on = (entry: string, rule: string, text = AS_BUILT) => {
 	const edited = text.replace(/ {4}- id: ow-2\n(?: {6}.*\n)+/u, `    - { ${entry} }\n`);
@@ -30,7 +31,7 @@ const on = (entry: string, rule: string, text = AS_BUILT) => {
 describe("separation from another well", () => {
 	test("of the starters is met everywhere", () => {
 		for (const starter of ["horizontal", "horizontal-as-built"] as const) {
-			const found = understandStarter(starter).findings?.judgement.findings ?? [];
+			const found = understandStarter(starter).findings?.judgement.findings.map(told) ?? [];
 			const own = found.filter(({ cite }) => cite.rule.startsWith("practice.neighboring-wells."));
 			expect(own.length).toBeGreaterThan(1);
 			for (const each of own)

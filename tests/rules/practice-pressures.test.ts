@@ -1,15 +1,15 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import type { Finding } from "../../src/rules/finding.ts";
 import { understandText } from "../starters.ts";
+import { type Told, told } from "./told.ts";
 
 const FOLDER = new URL("../../seeds/starters/", import.meta.url);
 const BASE = readFileSync(new URL("horizontal.yaml", FOLDER), "utf8");
 
 type Edit = readonly [from: string, to: string];
 
-const known = new Map<string, readonly Finding[]>();
-const findings = (edits: readonly Edit[]): readonly Finding[] => {
+const known = new Map<string, readonly Told[]>();
+const findings = (edits: readonly Edit[]): readonly Told[] => {
 	const key = JSON.stringify(edits);
 	const before = known.get(key);
 	if (before !== undefined) return before;
@@ -22,7 +22,7 @@ const findings = (edits: readonly Edit[]): readonly Finding[] => {
 	if (understood.findings === undefined)
 		throw new Error(understood.diagnostics.map(({ what }) => what).join("; "));
 	// Spaces that keep a number to its unit are spaces to a test.
-	const plain = understood.findings.judgement.findings.map((finding) => ({
+	const plain = understood.findings.judgement.findings.map(told).map((finding) => ({
 		...finding,
 		because: finding.because.replaceAll(/[\u00a0\u202f]/g, " "),
 	}));
@@ -31,7 +31,7 @@ const findings = (edits: readonly Edit[]): readonly Finding[] => {
 };
 
 /** The finding of one rule of practice on one thing, in the planned starter with some of its text changed. */
-const found = (rule: string, subject: string, ...edits: readonly Edit[]): Finding => {
+const found = (rule: string, subject: string, ...edits: readonly Edit[]): Told => {
 	const of = findings(edits).filter(({ cite }) => cite.rule === `practice.${rule}`);
 	const one = of.find((each) => each.subject === subject);
 	if (one === undefined) throw new Error(`${rule} is on ${of.map((each) => each.subject).join(", ")}`);

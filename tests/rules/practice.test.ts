@@ -3,8 +3,8 @@ import { describe, expect, it } from "vitest";
 import { applyDesignBasis, loadPractice, PRACTICE_TOPICS } from "../../src/catalog/jurisdictions.ts";
 import { readJurisdiction } from "../../src/catalog/limits/read-jurisdiction.ts";
 import { stopsOf, toldIn } from "../../src/rules/finding.ts";
-import { judge } from "../../src/rules/judge.ts";
 import { type Edit, row, set, wellWith, without } from "./builders.ts";
+import { judged as judge } from "./told.ts";
 
 const seeds = new URL("../../seeds/", import.meta.url);
 const practice = loadPractice();

@@ -1,28 +1,28 @@
 import { describe, expect, it, test } from "vitest";
-import type { Finding } from "../../src/rules/finding.ts";
 import { densityOver } from "../../src/rules/formulas.ts";
 import { given } from "../calc/given.ts";
 import { findingsOf, starterText, understandText } from "../starters.ts";
+import { type Told, told } from "./told.ts";
 
 const TEXT = starterText("horizontal-as-built");
 
 type Change = readonly [from: string, to: string];
 /** The treated starter with texts replaced, each of which stands in it; the findings on its records. */
-const judged = (...changes: readonly Change[]): readonly Finding[] => {
+const judged = (...changes: readonly Change[]): readonly Told[] => {
 	const text = changes.reduce((whole, [from, to]) => {
 		if (!whole.includes(from)) throw new Error(`"${from}" does not stand in the starter`);
 		return whole.replace(from, to);
 	}, TEXT);
 	const { findings, diagnostics } = understandText(text);
 	if (findings === undefined) throw new Error(diagnostics.map(({ what }) => what).join("; "));
-	return findings.judgement.findings;
+	return findings.judgement.findings.map(told);
 };
-const found = (findings: readonly Finding[], rule: string, subject: string): Finding => {
+const found = (findings: readonly Told[], rule: string, subject: string): Told => {
 	const hit = findings.find((f) => f.cite.rule === `practice.records.${rule}` && f.subject.includes(subject));
 	if (hit === undefined) throw new Error(`no finding of ${rule} on ${subject}`);
 	return hit;
 };
-const because = (findings: readonly Finding[], rule: string, subject: string): string =>
+const because = (findings: readonly Told[], rule: string, subject: string): string =>
 	found(findings, rule, subject).because.replaceAll("\u00a0", " ");
 
 /** What each rule is asked of here. */
@@ -133,7 +133,7 @@ const WITHOUT = records({
 	annulus: "",
 }).map(([from, to]): Change => [from, to === "{ fluid: tail }" ? "{ fluid: wash, volume: 1 bbl }" : to]);
 
-const verdicts = (findings: readonly Finding[]) =>
+const verdicts = (findings: readonly Told[]) =>
 	Object.fromEntries(
 		(Object.keys(SUBJECTS) as Rule[]).map((rule) => [rule, found(findings, rule, SUBJECTS[rule]).verdict]),
 	);
@@ -222,7 +222,9 @@ describe("records held against what was designed", () => {
 
 describe("the starters", () => {
 	const of = (starter: "horizontal" | "horizontal-as-built") =>
-		findingsOf(starter).judgement.findings.filter((f) => f.cite.rule.startsWith("practice.records."));
+		findingsOf(starter)
+			.judgement.findings.map(told)
+			.filter((f) => f.cite.rule.startsWith("practice.records."));
 	it("treated: no record out of its limits, and one stage that an engineer reviews", () => {
 		const open = of("horizontal-as-built").filter(
 			({ verdict }) => verdict === "not met" || verdict === "cannot tell",

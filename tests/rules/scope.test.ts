@@ -3,6 +3,7 @@ import { composePapers } from "../../src/pipeline.ts";
 import { renderText } from "../../src/render/text/render-text.ts";
 import { eventDate } from "../../src/rules/events.ts";
 import { starterText, understandText } from "../starters.ts";
+import { told } from "./told.ts";
 
 const HORIZONTAL = starterText("horizontal");
 
@@ -21,7 +22,7 @@ describe("a rule on the lease line", () => {
 		const without = HORIZONTAL.replace(/ {4}- \{ id: lease, .*\n/u, "");
 		expect(without).not.toBe(HORIZONTAL);
 		const { judgement, missing } = understood(without);
-		const found = judgement.findings.find(({ cite }) => cite.rule === "us-tx.setback.lease");
+		const found = judgement.findings.map(told).find(({ cite }) => cite.rule === "us-tx.setback.lease");
 		expect(found).toMatchObject({
 			verdict: "cannot tell",
 			because: "No lease line or property line is listed; every well has one.",

@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { JURISDICTION_CODES, loadJurisdictions } from "../../src/catalog/jurisdictions.ts";
-import { judge } from "../../src/rules/judge.ts";
 import { say } from "../../src/rules/reason.ts";
 import { findingsOf, STARTERS } from "../starters.ts";
 import { told } from "../told.ts";
+import { judged as judge } from "./told.ts";
 
 const jurisdictions = loadJurisdictions(JURISDICTION_CODES).value ?? [];
 

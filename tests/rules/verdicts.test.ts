@@ -1,10 +1,10 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it, test } from "vitest";
 import { loadJurisdictions } from "../../src/catalog/jurisdictions.ts";
-import { judge } from "../../src/rules/judge.ts";
 import { readYaml } from "../../src/source/read-yaml.ts";
 import { starterText, understandText } from "../starters.ts";
 import { set, wellWith } from "./builders.ts";
+import { judged as judge } from "./told.ts";
 
 interface Case {
 	readonly name: string;

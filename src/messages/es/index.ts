@@ -9,6 +9,18 @@ import { EXPECTED } from "./expected.ts";
 import { FILE } from "./file.ts";
 import { QUANTITY } from "./quantity.ts";
 import { RULES } from "./rules.ts";
+import { RULES_CASING } from "./rules-casing.ts";
+import { RULES_CEMENT } from "./rules-cement.ts";
+import { RULES_CEMENT_JOB } from "./rules-cement-job.ts";
+import { RULES_DAYS } from "./rules-days.ts";
+import { RULES_LIMITS } from "./rules-limits.ts";
+import { RULES_NAMES } from "./rules-names.ts";
+import { RULES_PRESSURE } from "./rules-pressure.ts";
+import { RULES_RECORDS } from "./rules-records.ts";
+import { RULES_SHOE } from "./rules-shoe.ts";
+import { RULES_SITE } from "./rules-site.ts";
+import { RULES_TREATMENT } from "./rules-treatment.ts";
+import { RULES_VERDICT } from "./rules-verdict.ts";
 import { SEED } from "./seed.ts";
 import { WELL } from "./well.ts";
 import { WELL_ASSUMPTIONS } from "./well-assumptions.ts";
@@ -32,6 +44,18 @@ export const SPANISH: Translation<EnglishEntries> = {
 	...DIAGNOSTICS,
 	...FILE,
 	...RULES,
+	...RULES_VERDICT,
+	...RULES_TREATMENT,
+	...RULES_SITE,
+	...RULES_SHOE,
+	...RULES_RECORDS,
+	...RULES_PRESSURE,
+	...RULES_NAMES,
+	...RULES_LIMITS,
+	...RULES_DAYS,
+	...RULES_CEMENT_JOB,
+	...RULES_CEMENT,
+	...RULES_CASING,
 	...WELL_ASSUMPTIONS,
 	...WELL_CEMENT,
 	...WELL_HOLE,

@@ -2,8 +2,9 @@ import type { Known } from "../../cite/known.ts";
 import { mayAppear } from "../../definition/privacy.ts";
 import type { Cell } from "../../document/blocks.ts";
 import type { Inline } from "../../document/inline.ts";
-import type { Finding } from "../../rules/finding.ts";
-import { cell, type PaperContext, shown } from "../context.ts";
+import { tellSaid } from "../../messages/print.ts";
+import { type Finding, isWell } from "../../rules/finding.ts";
+import { cell, type PaperContext, readerOf, shown } from "../context.ts";
 import { named, type Part, row, table, textColumn } from "../parts/part.ts";
 
 /** Checks whose limits a crew can break on a job, those that matter most first. */
@@ -116,7 +117,7 @@ const ruled = (context: PaperContext, job: NonNullable<PaperContext["job"]>): re
 	const label = context.words.label;
 	const found = context.judgement.findings
 		.filter(({ check, verdict, subject }) => {
-			const here = job.string === undefined || subject === job.string || subject === "well";
+			const here = job.string === undefined || subject === job.string || isWell(subject);
 			return checks.includes(check) && here && verdict !== "does not apply" && verdict !== "cannot tell";
 		})
 		// A rule that only asks for a plan is no limit of today.
@@ -124,13 +125,14 @@ const ruled = (context: PaperContext, job: NonNullable<PaperContext["job"]>): re
 		.sort((a, b) => checks.indexOf(a.check) - checks.indexOf(b.check));
 	const lines = new Map<string, LimitLine>();
 	for (const finding of found) {
-		const key = `${finding.check} ${finding.subject} ${finding.comparison ?? ""} ${finding.required?.value ?? ""}`;
+		const of = tellSaid(finding.subject, readerOf(context));
+		const key = `${finding.check} ${of} ${finding.comparison ?? ""} ${finding.required?.value ?? ""}`;
 		const before = lines.get(key);
 		const whose = [before?.whose, finding.cite.citation].filter((part) => part !== undefined).join("; ");
 		const subject =
-			finding.subject === "well" || finding.subject === job.string
+			isWell(finding.subject) || finding.subject === job.string
 				? ""
-				: `: ${named(context, finding.subject).toLowerCase()}`;
+				: `: ${named(context, of).toLowerCase()}`;
 		lines.set(key, {
 			what: `${label(`crew.checks.${nameOf(finding)}`)}${subject}`,
 			limit: limitCell(context, finding),

@@ -1,4 +1,5 @@
 import type { Block } from "../../document/blocks.ts";
+import type { Said } from "../../messages/message.ts";
 import { stopsOf } from "../../rules/finding.ts";
 import type { PaperContext } from "../context.ts";
 import type { Part } from "../parts/part.ts";
@@ -33,5 +34,5 @@ export const crewStops: Part = (context) => {
 };
 
 /** A finding about another string is no matter of this string's job. */
-const isString = (context: PaperContext, subject: string): boolean =>
+const isString = (context: PaperContext, subject: Said): boolean =>
 	context.well.strings.some(({ id }) => id === subject);

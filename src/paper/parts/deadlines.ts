@@ -1,4 +1,5 @@
-import { textCell } from "../context.ts";
+import { tellSaid } from "../../messages/print.ts";
+import { readerOf, textCell } from "../context.ts";
 import { type Part, row, table, textColumn } from "./part.ts";
 
 /** Every due date that the schedule gives, earliest first, with what is recorded as sent. */
@@ -18,7 +19,7 @@ export const deadlinesTable: Part = (context) =>
 				due: textCell(item.due),
 				requirement: textCell(context.words.requirement(item.rule, item.requirement)),
 				counted_from: textCell(
-					`${item.span} ${item.eventWords}, ${context.words.label(`calendar.${item.basis}`)} ${item.eventDate}`,
+					`${tellSaid(item.span, readerOf(context))} ${tellSaid(item.eventWords, readerOf(context))}, ${context.words.label(`calendar.${item.basis}`)} ${item.eventDate}`,
 				),
 				citation: textCell(item.citation),
 				sent: textCell(item.sent),

@@ -27,7 +27,7 @@ export const ruleChecks: Part = (context) => {
 				.filter((finding) => finding.cite.jurisdictionName === name)
 				.map((finding) =>
 					row({
-						citation: textCell(`${finding.cite.citation}, ${finding.subject}`),
+						citation: textCell(`${finding.cite.citation}, ${tellSaid(finding.subject, readerOf(context))}`),
 						requirement: textCell(context.words.requirement(finding.cite.rule, finding.requirement)),
 						because: { kind: "rich", children: because(finding, context) },
 						verdict: { kind: "verdict", verdict: finding.verdict },
@@ -82,7 +82,7 @@ export const openChecks: Part = (context) => {
 		open.map((finding) =>
 			row({
 				citation: textCell(finding.cite.citation),
-				subject: textCell(finding.subject),
+				subject: textCell(tellSaid(finding.subject, readerOf(context))),
 				because: { kind: "rich", children: because(finding, context) },
 				verdict: { kind: "verdict", verdict: finding.verdict },
 			}),
@@ -105,7 +105,7 @@ export const judgementChecks: Part = (context) =>
 			.map((finding) =>
 				row({
 					citation: textCell(finding.cite.citation),
-					subject: textCell(finding.subject),
+					subject: textCell(tellSaid(finding.subject, readerOf(context))),
 					requirement: textCell(context.words.requirement(finding.cite.rule, finding.requirement)),
 				}),
 			),

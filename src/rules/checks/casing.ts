@@ -1,14 +1,15 @@
 import type { LimitLeaf } from "../../catalog/limits/limit.ts";
+import { type Fact, message } from "../../messages/message.ts";
 import { type Case, missingAt, missingOf } from "../case.ts";
 import { stringOf } from "../measures/shoe.ts";
 import { cannotTell, met, notMet, type Outcome } from "../outcome.ts";
-import { listed } from "../reason.ts";
+import { listed, orListed } from "../reason.ts";
 import { centralizerPattern } from "./centralizer-pattern.ts";
 import type { Check } from "./check.ts";
 
 type OneOf = Extract<LimitLeaf, { form: "one of" }>;
 
-const orList = (words: readonly string[]): string => listed(words).replace(" and ", " or ");
+const orList = (words: readonly Fact[]): Fact => orListed(words);
 
 /** Condition of every run of the string. An assumed condition is no evidence: the well model defaults it to new. */
 const condition = (the: Case, { words }: OneOf): Outcome => {
@@ -17,16 +18,16 @@ const condition = (the: Case, { words }: OneOf): Outcome => {
 		.filter(({ at }) => at.includes("condition"))
 		.map(({ at }) => at.join("."));
 	const unstated = string.sections.flatMap((_, i) => {
-		const missing = missingOf(the, string, "condition of the pipe", "pipe", i, "condition");
+		const missing = missingOf(the, string, message("rules/condition-pipe"), "pipe", i, "condition");
 		return assumed.includes(missing.at.join(".")) ? [missing] : [];
 	});
 	if (unstated.length > 0)
-		return cannotTell(unstated, `the condition of the ${string.id} pipe is not stated.`);
+		return cannotTell(unstated, message("rules/condition-pipe-is-not-stated", { string: string.id }));
 	const found = [...new Set(string.sections.map((section) => section.condition))];
-	const said = `the ${string.id} pipe is stated to be ${listed(found)}`;
+	const said = message("rules/pipe-is-stated", { string: string.id, found: listed(found) });
 	return found.every((each) => words.includes(each))
-		? met(`${said}.`)
-		: notMet(`${said}; ${orList(words)} is required.`);
+		? met(said, ".")
+		: notMet(message("rules/is-required", { said, orList: orList(words) }));
 };
 
 /** Drilling fluid of every hole down to the string's own: the water is open to all of them until the string is cemented. */
@@ -35,17 +36,21 @@ const fluid = (the: Case, { words }: OneOf): Outcome => {
 	const index = the.well.holes.findIndex(({ id }) => id === string.hole.id);
 	const holes = the.well.holes.slice(0, index + 1);
 	const unknown = holes.flatMap(({ id, fluid: used }, i) =>
-		used === undefined ? [missingAt(`drilling fluid of the ${id} hole`, "holes", i, "fluid", "kind")] : [],
+		used === undefined
+			? [missingAt(message("rules/drilling-fluid-hole", { id }), "holes", i, "fluid", "kind")]
+			: [],
 	);
 	if (unknown.length > 0) return cannotTell(unknown);
 	const allowed = words.map((word) => word.toLowerCase());
 	const outside = holes.filter(
 		({ fluid: used }) => !allowed.includes((used?.kind ?? "").toLowerCase().trim()),
 	);
-	const said = listed(holes.map(({ id, fluid: used }) => `the ${id} hole with ${used?.kind}`));
+	const said = listed(
+		holes.map(({ id, fluid: used }) => message("rules/hole-with-fluid", { id, fluid: used?.kind ?? "" })),
+	);
 	return outside.length === 0
-		? met(`the plan drills ${said}.`)
-		: notMet(`the plan drills ${said}; the rule names ${orList(words)}.`);
+		? met(message("rules/plan-drills", { said }))
+		: notMet(message("rules/plan-drills-rule-names", { said, orList: orList(words) }));
 };
 
 export const casingChecks = {

@@ -1,13 +1,18 @@
 import type { LimitLeaf } from "../../catalog/limits/limit.ts";
+import { type Fact, message, type Said } from "../../messages/message.ts";
 import { type Case, missingAt, missingOf } from "../case.ts";
 import { cementOf } from "../measures/cement.ts";
 import { stringOf } from "../measures/shoe.ts";
 import { isFlowZone } from "../open-zones.ts";
 import { allOf, cannotTell, doesNotApply, met, notMet, type Outcome } from "../outcome.ts";
-import { listed } from "../reason.ts";
+import { listed, orListed } from "../reason.ts";
 import type { Check } from "./check.ts";
 
-const wordsOf = (words: readonly string[]): string => listed(words).replace(" and ", " or ");
+const BASIS = {
+	planned: message("rules/basis-planned"),
+	recorded: message("rules/basis-recorded"),
+	calculated: message("rules/basis-calculated"),
+} as const;
 
 /** Cement to surface: by record where there is one, else by plan; the sentence says which. */
 const atSurface = (the: Case): Outcome => {
@@ -19,18 +24,23 @@ const atSurface = (the: Case): Outcome => {
 	const [upper, lower] = cement.columns;
 	if (upper !== undefined && lower !== undefined)
 		return notMet(
-			`the ${basis} cement leaves the annulus without any from `,
-			upper.bottom.md,
-			" to ",
-			lower.top.md,
-			".",
+			message("rules/cement-leaves-annulus-without-any-from-to", {
+				basis: BASIS[basis],
+				md: upper.bottom.md,
+				md2: lower.top.md,
+			}),
 		);
-	if (!cement.to_surface) return notMet(`the ${basis} cement top is at `, cement.top.md, ", not at surface.");
+	if (!cement.to_surface)
+		return notMet(
+			message("rules/cement-top-is-at-not-at-surface", { basis: BASIS[basis], md: cement.top.md }),
+		);
 	if (actual?.returnsToSurface !== undefined && actual.returnsToSurface.value <= 0)
-		return notMet("the record shows that no cement returned to surface.");
+		return notMet(message("rules/record-shows-that-no-cement-returned-to"));
 	if (actual?.returnsToSurface !== undefined)
-		return met("the record shows ", actual.returnsToSurface, " of cement returned to surface.");
-	return met(`the ${basis} cement column reaches ground level.`);
+		return met(
+			message("rules/record-shows-cement-returned-to-surface", { returnsToSurface: actual.returnsToSurface }),
+		);
+	return met(message("rules/cement-column-reaches-ground-level", { basis: BASIS[basis] }));
 };
 
 const cementClass = (the: Case, { words }: Extract<LimitLeaf, { form: "one of" }>): Outcome => {
@@ -39,7 +49,7 @@ const cementClass = (the: Case, { words }: Extract<LimitLeaf, { form: "one of" }
 	if (slurries.length === 0) return cannotTell([missingOf(the, string, "cement", "cement")]);
 	const unknown = slurries.flatMap(({ id, cementClass: found }, i) =>
 		found === undefined
-			? [missingOf(the, string, `class of the ${id} slurry`, "cement", "slurries", i, "class")]
+			? [missingOf(the, string, message("rules/class-slurry", { id }), "cement", "slurries", i, "class")]
 			: [],
 	);
 	if (unknown.length > 0) return cannotTell(unknown);
@@ -52,26 +62,34 @@ const cementClass = (the: Case, { words }: Extract<LimitLeaf, { form: "one of" }
 	const outside = slurries.filter(({ cementClass: found = "" }) => !allowed.includes(key(found)));
 	const named = listed([...new Set(slurries.map(({ cementClass: found = "" }) => found))]);
 	return outside.length === 0
-		? met(`the slurries are of class ${named}.`)
+		? met(message("rules/slurries-are-class", { named }))
 		: notMet(
-				`${listed(outside.map(({ id, cementClass: found }) => `the ${id} slurry is of class ${found}`))}; the rule names ${wordsOf(words)}.`,
+				message("rules/slurries-of-other-class", {
+					outside: listed(
+						outside.map(({ id, cementClass: found }) =>
+							message("rules/slurry-is-of-class", { id, found: found ?? "" }),
+						),
+					),
+					words: orListed(words),
+				}),
 			);
 };
 
 const plugs = (the: Case, { words }: Extract<LimitLeaf, { form: "includes" }>): Outcome => {
 	const string = stringOf(the);
 	const given = string.cement?.plugs ?? [];
-	if (given.length === 0) return cannotTell([missingOf(the, string, "cementing plugs", "cement", "plugs")]);
+	if (given.length === 0)
+		return cannotTell([missingOf(the, string, message("rules/cementing-plugs"), "cement", "plugs")]);
 	const lower = given.map((plug) => plug.toLowerCase());
 	const without = words.filter((word) => !lower.some((plug) => plug.includes(word.toLowerCase())));
-	const listedPlugs = `the plugs named are: ${given.join(", ")}`;
+	const listedPlugs = message("rules/plugs-named", { plugs: given.join(", ") });
 	return without.length === 0
-		? met(`${listedPlugs}; a ${listed(words)} plug is among them.`)
-		: notMet(`${listedPlugs}; no ${wordsOf(without)} plug is among them.`);
+		? met(message("rules/plug-is-among-them", { listedPlugs, words: listed(words) }))
+		: notMet(message("rules/no-plug-is-among-them", { listedPlugs, orListed: orListed(without) }));
 };
 
 interface Covered {
-	readonly name: string;
+	readonly name: Said;
 	readonly top: number;
 	readonly base: number;
 }
@@ -88,11 +106,17 @@ const columnsOf = ({ results }: Case) =>
 	);
 
 /** `the planned cement of the surface and intermediate strings`. */
-const coveringWords = (columns: readonly { readonly id: string; readonly basis: string }[]): string =>
+const coveringWords = (
+	columns: readonly { readonly id: string; readonly basis: keyof typeof BASIS }[],
+): Fact =>
 	listed(
 		[...new Set(columns.map(({ basis }) => basis))].map((basis) => {
 			const ids = columns.filter((column) => column.basis === basis).map(({ id }) => id);
-			return `the ${basis} cement of the ${listed(ids)} ${ids.length > 1 ? "strings" : "string"}`;
+			return message("rules/cement-of-strings", {
+				basis: BASIS[basis],
+				count: ids.length,
+				ids: listed(ids),
+			});
 		}),
 	);
 
@@ -103,11 +127,11 @@ const coverageOf = (the: Case, zones: readonly Covered[]): Outcome => {
 		zones.map(({ name, top, base }) => {
 			// A zone that goes on below the well has to be covered only as far as the hole opens it.
 			const bottom = Math.min(base, total);
-			if (top >= total) return doesNotApply(`the well does not reach the ${name}.`);
+			if (top >= total) return doesNotApply(message("rules/well-does-not-reach", { name }));
 			const found = columns.filter((column) => column.top <= top && bottom <= column.bottom);
 			return found.length === 0
-				? notMet(`no single cement column covers the ${name} from top to bottom.`)
-				: met(`the ${name} ${/s$/.test(name) ? "are" : "is"} covered by ${coveringWords(found)}.`);
+				? notMet(message("rules/no-single-cement-column-covers-from-top", { name }))
+				: met(message("rules/zone-is-covered", { name, columns: coveringWords(found) }));
 		}),
 	);
 };
@@ -119,8 +143,10 @@ const covers = (the: Case, { what, formations }: Extract<LimitLeaf, { form: "cov
 	if (what.includes("protected water"))
 		parts.push(
 			base === undefined
-				? cannotTell([missingAt("base of protected water", "geology", "protected_water", "base")])
-				: coverageOf(the, [{ name: "protected water", top: the.well.datum.groundLevel.value, base }]),
+				? cannotTell([missingAt(message("rules/base-protected-water"), "geology", "protected_water", "base")])
+				: coverageOf(the, [
+						{ name: message("rules/protected-water"), top: the.well.datum.groundLevel.value, base },
+					]),
 		);
 	const zonesOf = (chosen: typeof geology.formations) =>
 		chosen.map(({ name, top, base: bottom }) => ({
@@ -132,7 +158,7 @@ const covers = (the: Case, { what, formations }: Extract<LimitLeaf, { form: "cov
 	if (what.includes("flow zones"))
 		parts.push(
 			flowing.length === 0
-				? doesNotApply("no formation is marked as a flow zone.")
+				? doesNotApply(message("rules/no-formation-is-marked-as-flow-zone"))
 				: coverageOf(the, zonesOf(flowing)),
 		);
 	if (what.includes("target"))
@@ -141,7 +167,7 @@ const covers = (the: Case, { what, formations }: Extract<LimitLeaf, { form: "cov
 		const found = geology.formations.filter((each) => each.name.toLowerCase().includes(name.toLowerCase()));
 		parts.push(
 			found.length === 0
-				? cannotTell([missingAt(`extent of the ${name}`, "geology", "formations")])
+				? cannotTell([missingAt(message("rules/extent", { name }), "geology", "formations")])
 				: coverageOf(the, zonesOf(found)),
 		);
 	}

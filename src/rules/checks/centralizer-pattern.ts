@@ -1,5 +1,6 @@
 import type { CentralizerPattern, LimitLeaf } from "../../catalog/limits/limit.ts";
 import type { Known } from "../../cite/known.ts";
+import { message } from "../../messages/message.ts";
 import type { CentralizerRun } from "../../well/well.ts";
 import { type Case, missingAt, missingOf } from "../case.ts";
 import { jointsLength } from "../formulas.ts";
@@ -54,10 +55,7 @@ const depth = (value: number, like: Known<"measured-depth">): Known => ({
 	value: value as typeof like.value,
 });
 const gapWords = (gap: Stretch, like: Known<"measured-depth">): Reason => [
-	"between ",
-	depth(gap.top, like),
-	" and ",
-	depth(gap.bottom, like),
+	message("rules/between-and", { depth: depth(gap.top, like), depth2: depth(gap.bottom, like) }),
 ];
 
 const bottomJoints = (
@@ -68,14 +66,15 @@ const bottomJoints = (
 	const every = runs.filter(({ everyJoints }) => everyJoints.value <= 1).map(stretchOf);
 	// One centralizer may sit anywhere on its joint, so less than a joint's length may stay bare at either end.
 	const gap = firstGap(every, { top: shoe.value - height.value, bottom: shoe.value }, joint.value, true);
-	const lowest: Reason = joints.value > 1 ? ["each of the lowest ", joints, " joints"] : ["the lowest joint"];
+	const lowest: Reason =
+		joints.value > 1 ? [message("rules/each-lowest-joints", { joints })] : [message("rules/lowest-joint")];
 	return gap === undefined
-		? met(...lowest, " carries a centralizer.")
+		? met(message("rules/carries-centralizer", { lowest: { parts: lowest } }))
 		: notMet(
-				...lowest,
-				" should carry a centralizer, and the runs with one on every joint leave the pipe bare ",
-				...gapWords(gap, shoe),
-				".",
+				message("rules/should-carry-centralizer-and-runs-with-one", {
+					lowest: { parts: lowest },
+					gapWords: { parts: gapWords(gap, shoe) },
+				}),
 			);
 };
 
@@ -87,12 +86,13 @@ const everyJoints = (
 	const slack = jointsLength.of({ joints, joint });
 	const gap = firstGap(close, { top: top.value, bottom: shoe.value }, slack.value);
 	return gap === undefined
-		? met(
-				"centralizers stand on every ",
-				joints,
-				" joints or closer, from the shoe to the top of the string.",
-			)
-		: notMet("no centralizers stand on every ", joints, " joints or closer ", ...gapWords(gap, shoe), ".");
+		? met(message("rules/centralizers-stand-on-every-joints-or-closer", { joints }))
+		: notMet(
+				message("rules/no-centralizers-stand-on-every-joints-or", {
+					joints,
+					gapWords: { parts: gapWords(gap, shoe) },
+				}),
+			);
 };
 
 const firstAndThen = (
@@ -109,11 +109,16 @@ const firstAndThen = (
 	const gap = firstGap(close.map(stretchOf), { top: top.value, bottom: lowest }, thenEvery.value);
 	return allOf([
 		near
-			? met("the lowest centralizer is within ", firstWithin, " of the shoe.")
-			: notMet("the lowest centralizer is not within ", firstWithin, " of the shoe."),
+			? met(message("rules/lowest-centralizer-is-within-shoe", { firstWithin }))
+			: notMet(message("rules/lowest-centralizer-is-not-within-shoe", { firstWithin })),
 		gap === undefined
-			? met("above it they are ", thenEvery, " apart or closer.")
-			: notMet("above it they are further than ", thenEvery, " apart ", ...gapWords(gap, shoe), "."),
+			? met(message("rules/above-it-they-are-apart-or-closer", { thenEvery }))
+			: notMet(
+					message("rules/above-it-they-are-further-than-apart", {
+						thenEvery,
+						gapWords: { parts: gapWords(gap, shoe) },
+					}),
+				),
 	]);
 };
 
@@ -121,20 +126,24 @@ const firstAndThen = (
 const throughWater = ({ the, runs, joint, shoe }: Centralized): Outcome => {
 	const base = the.results.geology.protected_water_base?.tvd.value;
 	if (base === undefined)
-		return cannotTell([missingAt("base of protected water", "geology", "protected_water", "base")]);
+		return cannotTell([
+			missingAt(message("rules/base-protected-water"), "geology", "protected_water", "base"),
+		]);
 	const zones = the.results.geology.water.filter(({ top }) => top.tvd.value < base);
 	if (zones.length === 0)
-		return cannotTell([missingAt("water zones within the protected water", "geology", "water")]);
+		return cannotTell([missingAt(message("rules/water-zones-within-protected-water"), "geology", "water")]);
 	const slack = Math.max(...runs.map((run) => spacingOf(run, joint).value));
 	return allOf(
 		zones.map(({ name, top, base: bottom }) => {
-			if (top.md === undefined) return doesNotApply(`the hole does not reach the ${name}.`);
-			if (top.md.value >= shoe.value) return doesNotApply(`the ${name} lies below the shoe.`);
+			if (top.md === undefined) return doesNotApply(message("rules/hole-does-not-reach", { name }));
+			if (top.md.value >= shoe.value) return doesNotApply(message("rules/lies-below-shoe", { name }));
 			const low = Math.min(bottom.md?.value ?? shoe.value, shoe.value);
 			const gap = firstGap(runs.map(stretchOf), { top: top.md.value, bottom: low }, slack);
 			return gap === undefined
-				? met(`centralizers stand through the ${name}.`)
-				: notMet(`no centralizers stand in the ${name} `, ...gapWords(gap, shoe), ".");
+				? met(message("rules/centralizers-stand-through", { name }))
+				: notMet(
+						message("rules/no-centralizers-stand-in", { name, gapWords: { parts: gapWords(gap, shoe) } }),
+					);
 		}),
 	);
 };
@@ -148,7 +157,9 @@ export const centralizerPattern = (
 	const joint = jointOf(string);
 	const missing = [
 		...(string.centralizers.length === 0 ? [missingOf(the, string, "centralizers", "centralizers")] : []),
-		...(joint === undefined ? [missingOf(the, string, "joint length", "pipe", 0, "joint")] : []),
+		...(joint === undefined
+			? [missingOf(the, string, message("rules/joint-length"), "pipe", 0, "joint")]
+			: []),
 	];
 	if (joint === undefined || missing.length > 0) return cannotTell(missing);
 	const centralized = { the, joint, runs: string.centralizers, shoe: string.shoe, top: string.top };

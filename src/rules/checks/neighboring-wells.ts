@@ -1,3 +1,4 @@
+import { message } from "../../messages/message.ts";
 import { type Case, missingAt } from "../case.ts";
 import { offsetOf, pathMissing } from "../measures/neighboring-wells.ts";
 import { cannotTell, met, needsJudgement, notMet, type Outcome } from "../outcome.ts";
@@ -13,25 +14,27 @@ const besideFractures = (the: Case): Outcome => {
 	const { above_fractures: above, fracture_reach: reach, treated_in_plan: plan } = found ?? {};
 	if (above === undefined || reach === undefined || plan === undefined)
 		return cannotTell([
-			missingAt(
-				"stiffness and leakoff of the treated rock, for the length of the fractures",
-				"geology",
-				"formations",
-			),
+			missingAt(message("rules/stiffness-and-leakoff-treated-rock-for"), "geology", "formations"),
 		]);
 	if (above.value > 0) {
-		const where: Reason = [`${name} ends `, above, " above the highest modeled top of the fractures"];
+		const where: Reason = [message("rules/ends-above-highest-modeled-top-fractures", { name, above })];
 		if (plan.value > reach.value)
-			return met(...where, " and is ", plan, " from the treated interval, horizontally.");
+			return met(
+				message("rules/and-is-from-treated-interval-horizontally", { where: { parts: where }, plan }),
+			);
 		if (entry.barriers !== undefined || entry.evidence !== undefined)
-			return met(...where, `; its condition rests on: ${entry.evidence ?? entry.barriers?.[0]?.shown_by}.`);
+			return met(
+				message("rules/its-condition-rests-on", {
+					where: { parts: where },
+					evidence: entry.evidence ?? entry.barriers?.[0]?.shown_by ?? "",
+				}),
+			);
 		return needsJudgement(
-			...where,
-			" and is ",
-			plan,
-			" from the treated interval, horizontally, within the reach of ",
-			reach,
-			"; nothing shows its condition.",
+			message("rules/and-is-from-treated-interval-horizontally-within", {
+				where: { parts: where },
+				plan,
+				reach,
+			}),
 		);
 	}
 	const {
@@ -40,20 +43,17 @@ const besideFractures = (the: Case): Outcome => {
 		shut_off_beside_fractures: shut,
 	} = found ?? {};
 	if (near === undefined || clear === undefined)
-		return cannotTell([missingAt(`path of ${name}`, ...at, "path")]);
-	const where: Reason = [
-		`${name} goes as deep as the fractures, `,
-		near,
-		" from the treated interval, horizontally; fractures and uncertainties reach ",
-		reach,
-	];
+		return cannotTell([missingAt(message("rules/path-2", { name }), ...at, "path")]);
+	const where: Reason = [message("rules/goes-as-deep-as-fractures-from-treated", { name, near, reach })];
 	if (clear.value >= 0) return met(...where, ".");
 	if (shut === true)
 		return met(
-			...where,
-			`, and it is shut off there by ${(entry.barriers ?? []).map(({ what }) => what).join(", ")}.`,
+			message("rules/and-it-is-shut-off-there-by", {
+				where: { parts: where },
+				barriers: (entry.barriers ?? []).map(({ what }) => what).join(", "),
+			}),
 		);
-	return notMet(...where, ", and nothing shows that it is shut off across and above them.");
+	return notMet(message("rules/and-nothing-shows-that-it-is-shut", { where: { parts: where } }));
 };
 
 export const neighboringWellChecks = {

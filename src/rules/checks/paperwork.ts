@@ -1,7 +1,8 @@
 import type { LimitLeaf } from "../../catalog/limits/limit.ts";
-import type { Case } from "../case.ts";
+import { message } from "../../messages/message.ts";
+import { type Case, missingAt } from "../case.ts";
 import { judgeDeadline } from "../deadline.ts";
-import { FIELD_CODE } from "../fields.ts";
+import { FIELD_CODE, FIELD_WORDS } from "../fields.ts";
 import { cannotTell, doesNotApply, met, needsJudgement, type Outcome } from "../outcome.ts";
 import { listed } from "../reason.ts";
 import type { Check } from "./check.ts";
@@ -10,10 +11,15 @@ import type { Check } from "./check.ts";
 const filing = ({ well }: Case, { fields }: Extract<LimitLeaf, { form: "present" }>): Outcome => {
 	const read = fields.map((name) => ({ name, at: FIELD_CODE[name].at, given: FIELD_CODE[name].given(well) }));
 	const asked = read.filter(({ given }) => given !== undefined);
-	if (asked.length === 0) return doesNotApply("the well has no part that these fields belong to.");
+	if (asked.length === 0) return doesNotApply(message("rules/well-has-no-part-that-these-fields"));
 	const missing = asked.filter(({ given }) => given === false);
-	if (missing.length > 0) return cannotTell(missing.map(({ name, at }) => ({ what: `the ${name}`, at })));
-	return met(`the definition carries ${listed(asked.map(({ name }) => `the ${name}`))}.`);
+	if (missing.length > 0)
+		return cannotTell(missing.map(({ name, at }) => missingAt(FIELD_WORDS[name], ...at)));
+	return met(
+		message("rules/definition-carries", {
+			asked: listed(asked.map(({ name }) => message("rules/missing", { what: FIELD_WORDS[name] }))),
+		}),
+	);
 };
 
 const byHand = (_: Case, { question }: Extract<LimitLeaf, { form: "judgement" }>): Outcome =>

@@ -1,16 +1,22 @@
 import type { LimitLeaf } from "../../catalog/limits/limit.ts";
+import { type Fact, message, type Said } from "../../messages/message.ts";
 import { type Case, missingAt } from "../case.ts";
 import { cannotTell, doesNotApply, met, type Outcome } from "../outcome.ts";
-import type { Reason } from "../reason.ts";
+import { listed } from "../reason.ts";
 import type { Check } from "./check.ts";
+
+const OF_ANNULUS = (field: string): Said =>
+	field === "predicted annulus rise"
+		? message("rules/field-predicted-rise")
+		: message("rules/field-stop-pressure");
 
 /** Whether an annulus carries the values a rule needs before treating. */
 const annulusFields = (the: Case, { fields }: Extract<LimitLeaf, { form: "present" }>): Outcome => {
 	const { subject, well } = the;
-	if (subject.kind !== "annulus") return doesNotApply("this is not an annulus.");
-	if (well.stimulation === undefined) return doesNotApply("no stimulation is planned.");
+	if (subject.kind !== "annulus") return doesNotApply(message("rules/this-is-not-annulus"));
+	if (well.stimulation === undefined) return doesNotApply(message("rules/no-stimulation-is-planned"));
 	const { inner, outer, limit } = subject;
-	const name = `${inner.id} × ${outer.id} annulus`;
+	const name = message("rules/annulus-named", { inner: inner.id, outer: outer.id });
 	const index = limit === undefined ? undefined : well.stimulation.annuli.indexOf(limit);
 	const read = fields.map((field) => ({
 		field,
@@ -27,18 +33,17 @@ const annulusFields = (the: Case, { fields }: Extract<LimitLeaf, { form: "presen
 		return cannotTell(
 			missing.map(({ field, key }) =>
 				missingAt(
-					`${field.replace("annulus ", "")} of the ${name}`,
+					message("rules/field-of-annulus", { field: OF_ANNULUS(field), name }),
 					"stimulation",
 					"annuli",
 					...(index === undefined ? [] : [index, key]),
 				),
 			),
 		);
-	const said = read.flatMap(
-		({ field, value }, i): Reason =>
-			value === undefined ? [] : [i === 0 ? "" : " and ", `a ${field.replace("annulus ", "")} of `, value],
+	const said = read.flatMap(({ field, value }): readonly Fact[] =>
+		value === undefined ? [] : [message("rules/a-field-of", { field: OF_ANNULUS(field), value })],
 	);
-	return met(`the ${name} has `, ...said, ".");
+	return met(message("rules/annulus-has", { name, said: listed(said) }));
 };
 
 export const pressureChecks = {

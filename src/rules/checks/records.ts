@@ -1,4 +1,5 @@
 import type { LimitLeaf } from "../../catalog/limits/limit.ts";
+import { message } from "../../messages/message.ts";
 import { type Case, missingAt, missingOf } from "../case.ts";
 import { stringOf } from "../measures/shoe.ts";
 import { cannotTell, doesNotApply, met, notMet, type Outcome } from "../outcome.ts";
@@ -7,7 +8,7 @@ import type { Check } from "./check.ts";
 type Words = Extract<LimitLeaf, { form: "one of" }>;
 
 const noJob = (the: Case): Outcome =>
-	doesNotApply(`the cement job of the ${stringOf(the).id} string is not recorded.`);
+	doesNotApply(message("rules/cement-job-string-is-not-recorded", { string: stringOf(the).id }));
 
 /** Whether the floats held when pressure was bled off after the job. */
 const floats = (the: Case, { words }: Words): Outcome => {
@@ -17,12 +18,12 @@ const floats = (the: Case, { words }: Words): Outcome => {
 	const { floatsHeld } = actual;
 	if (floatsHeld === undefined)
 		return cannotTell([
-			missingOf(the, string, "record of whether the floats held", "cement", "actual", "floats_held"),
+			missingOf(the, string, message("rules/record-whether-floats-held"), "cement", "actual", "floats_held"),
 		]);
 	const found = floatsHeld ? "held" : "failed";
 	return words.includes(found)
-		? met("the record says that the floats held.")
-		: notMet("the record says that the floats did not hold.");
+		? met(message("rules/record-says-that-floats-held"))
+		: notMet(message("rules/record-says-that-floats-did-not-hold"));
 };
 
 /** Returns while the cement was placed; cement seen at surface is returns to the end. */
@@ -33,32 +34,40 @@ const returns = (the: Case, { words }: Words): Outcome => {
 	const { returnsWhilePumping: seen, returnsToSurface: cement } = actual;
 	if (seen !== undefined)
 		return words.includes(seen)
-			? met(`the record says that returns were ${seen} while pumping.`)
+			? met(message("rules/record-says-that-returns-were-while-pumping", { seen }))
 			: notMet(
 					seen === "none"
-						? "the record says that there were no returns while pumping."
-						: `the record says that returns were ${seen} while pumping.`,
+						? message("rules/record-says-that-there-were-no")
+						: message("rules/record-says-that-returns-were-while-pumping", { seen }),
 				);
 	if (cement !== undefined && cement.value > 0 && words.includes("cement at surface"))
-		return met("the record shows ", cement, " of cement returned to surface.");
+		return met(message("rules/record-shows-cement-returned-to-surface-2", { cement }));
 	if (cement !== undefined && cement.value <= 0)
-		return notMet("the record shows that no cement returned to surface.");
+		return notMet(message("rules/record-shows-that-no-cement-returned-to"));
 	return cannotTell([
-		missingOf(the, string, "record of returns while pumping", "cement", "actual", "returns", "while_pumping"),
+		missingOf(
+			the,
+			string,
+			message("rules/record-returns-while-pumping"),
+			"cement",
+			"actual",
+			"returns",
+			"while_pumping",
+		),
 	]);
 };
 
 /** Whether the preventers held their recorded test. */
 const stackHeld = ({ subject, well }: Case, { words }: Words): Outcome => {
-	if (subject.kind !== "stack") return doesNotApply("this is not a preventer stack.");
+	if (subject.kind !== "stack") return doesNotApply(message("rules/this-is-not-preventer-stack"));
 	const { actual, over } = subject.stack;
 	if (actual === undefined)
-		return doesNotApply(`no test of the preventers on the ${over} string is recorded.`);
+		return doesNotApply(message("rules/no-test-preventers-on-string-is-recorded", { over }));
 	const i = well.wellControl?.preventers?.indexOf(subject.stack) ?? 0;
 	if (actual.held === undefined)
 		return cannotTell([
 			missingAt(
-				`record of whether the preventers on the ${over} string held`,
+				message("rules/record-whether-preventers-on-string-held", { over }),
 				"well_control",
 				"preventers",
 				i,
@@ -67,8 +76,8 @@ const stackHeld = ({ subject, well }: Case, { words }: Words): Outcome => {
 			),
 		]);
 	return words.includes(actual.held ? "held" : "failed")
-		? met("the record says that the preventers held their test.")
-		: notMet("the record says that the preventers did not hold their test.");
+		? met(message("rules/record-says-that-preventers-held-their-test"))
+		: notMet(message("rules/record-says-that-preventers-did-not-hold"));
 };
 
 const RECORD =

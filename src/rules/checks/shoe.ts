@@ -1,3 +1,4 @@
+import { message } from "../../messages/message.ts";
 import { type Case, missingAt, missingOf } from "../case.ts";
 import { casingOf, stringOf } from "../measures/shoe.ts";
 import { cannotTell, needsJudgement, type Outcome } from "../outcome.ts";
@@ -7,20 +8,31 @@ import type { Check } from "./check.ts";
 const shoeSeat = (the: Case): Outcome => {
 	const string = stringOf(the);
 	const casing = casingOf(the);
-	if (casing === undefined) return cannotTell([missingOf(the, string, "shoe depth", "pipe")]);
+	if (casing === undefined) return cannotTell([missingOf(the, string, message("rules/shoe-depth"), "pipe")]);
 	const { formations } = the.well.geology;
 	const rock = formations.filter(({ top }) => top.value <= casing.shoe.tvd.value).at(-1);
-	if (rock === undefined) return cannotTell([missingAt("formation at the shoe", "geology", "formations")]);
+	if (rock === undefined)
+		return cannotTell([missingAt(message("rules/formation-at-shoe"), "geology", "formations")]);
 	const stated =
 		rock.competent === undefined
-			? "the definition does not say whether it is competent"
-			: `it is stated to be ${rock.competent ? "competent" : "not competent"}`;
+			? message("rules/competence-not-stated")
+			: rock.competent
+				? message("rules/stated-competent")
+				: message("rules/stated-not-competent");
 	const { fracture_pressure_at_shoe: fracture, mud_hydrostatic_at_shoe: mud } = casing;
 	return needsJudgement(
-		`the ${string.id} shoe stands in the ${rock.name} (${rock.lithology}); ${stated}`,
-		...(fracture === undefined ? [] : ["; the rock at the shoe is taken to break down at ", fracture]),
-		...(mud === undefined ? [] : ["; the drilling fluid's column to the shoe weighs ", mud]),
-		". A geologist has to say whether the seat is good.",
+		message("rules/shoe-stands-in-geologist-has-to-say", {
+			string: string.id,
+			rock: rock.name,
+			lithology: rock.lithology,
+			stated,
+			detail: {
+				parts: fracture === undefined ? [] : [message("rules/rock-at-shoe-is-taken-to-break", { fracture })],
+			},
+			detail2: {
+				parts: mud === undefined ? [] : [message("rules/drilling-fluids-column-to-shoe-weighs", { mud })],
+			},
+		}),
 	);
 };
 

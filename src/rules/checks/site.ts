@@ -1,19 +1,22 @@
 import type { LimitLeaf } from "../../catalog/limits/limit.ts";
 import type { OffsetWell } from "../../definition/definition.ts";
+import { message } from "../../messages/message.ts";
 import { type Case, missingAt } from "../case.ts";
 import { computedDistance } from "../computed-distance.ts";
-import { SEARCHED } from "../distances.ts";
+import { placeWords, SEARCHED } from "../distances.ts";
 import { allOf, cannotTell, doesNotApply, met, notMet, type Outcome } from "../outcome.ts";
 import { listed } from "../reason.ts";
 import type { Check } from "./check.ts";
 
 /** A written consent, as recorded; where none is recorded there is none to lean on. */
 const writtenConsent = ({ subject }: Case): Outcome => {
-	if (subject.kind !== "neighbor") return doesNotApply("no neighbor is asked.");
+	if (subject.kind !== "neighbor") return doesNotApply(message("rules/no-neighbor-is-asked"));
 	const { name, consent } = subject.neighbor;
 	return consent === undefined
-		? notMet(`no written consent is recorded for ${name}.`)
-		: met(`written consent for ${name} was given on ${consent.given} (${consent.cite}).`);
+		? notMet(message("rules/no-written-consent-is-recorded-for", { name }))
+		: met(
+				message("rules/written-consent-for-was-given-on", { name, given: consent.given, cite: consent.cite }),
+			);
 };
 
 /** Each offset well within the radius has to carry evidence of its condition. */
@@ -24,24 +27,44 @@ const offsetEvidence = (
 	const { offsetWells } = the.well;
 	if (offsetWells.length === 0)
 		return the.well.site.neighbors_complete === true
-			? doesNotApply("no offset well is listed, and the search is stated to be complete.")
+			? doesNotApply(message("rules/no-offset-well-is-listed-and-search"))
 			: cannotTell(
-					[missingAt("offset wells nearby", "site", "offset_wells"), SEARCHED],
-					"no offset well is listed, and nobody has stated that the search is complete.",
+					[missingAt(message("rules/offset-wells-nearby"), "site", "offset_wells"), SEARCHED],
+					message("rules/no-offset-well-is-listed-and-nobody"),
 				);
 	const parts = offsetWells.map((well: OffsetWell, i): Outcome => {
 		const distance = computedDistance(the, well, of);
 		if (distance === undefined)
 			return cannotTell([
-				missingAt(`place of ${well.name}, near enough to measure from the ${of}`, "site", "offset_wells", i),
+				missingAt(
+					message("rules/place-near-enough-to-measure-from", { well: well.name, placeWords: placeWords(of) }),
+					"site",
+					"offset_wells",
+					i,
+				),
 			]);
 		if (distance.value > radius.value)
-			return doesNotApply(`${well.name} is `, distance, ` from the ${of}, outside the radius.`);
+			return doesNotApply(
+				message("rules/is-from-outside-radius", { well: well.name, distance, placeWords: placeWords(of) }),
+			);
 		if (well.evidence === undefined)
 			return cannotTell([
-				missingAt(`evidence of the condition of ${well.name}`, "site", "offset_wells", i, "evidence"),
+				missingAt(
+					message("rules/evidence-condition", { well: well.name }),
+					"site",
+					"offset_wells",
+					i,
+					"evidence",
+				),
 			]);
-		return met(`${well.name} is `, distance, ` from the ${of}; its condition rests on: ${well.evidence}.`);
+		return met(
+			message("rules/is-from-its-condition-rests-on", {
+				well: well.name,
+				distance,
+				placeWords: placeWords(of),
+				evidence: well.evidence,
+			}),
+		);
 	});
 	return allOf(parts);
 };
@@ -49,28 +72,32 @@ const offsetEvidence = (
 /** No listed substance may be in any additive. An ingredient without a number cannot be cleared. */
 const listedIngredients = (the: Case, { words }: Extract<LimitLeaf, { form: "none of" }>): Outcome => {
 	const { stimulation } = the.well;
-	if (stimulation === undefined) return doesNotApply("no stimulation is planned.");
+	if (stimulation === undefined) return doesNotApply(message("rules/no-stimulation-is-planned"));
 	const { additives } = stimulation;
 	if (additives.length === 0)
-		return cannotTell([missingAt("additives of the treatment", "stimulation", "additives")]);
+		return cannotTell([missingAt(message("rules/additives-treatment"), "stimulation", "additives")]);
 	const found = additives.flatMap(({ name, ingredients }) =>
 		ingredients.flatMap(({ name: ingredient, cas }) =>
-			cas !== undefined && words.includes(cas.trim()) ? [`${ingredient} (${cas}) in ${name}`] : [],
+			cas !== undefined && words.includes(cas.trim())
+				? [message("rules/ingredient-in", { ingredient, cas, name })]
+				: [],
 		),
 	);
 	if (found.length > 0)
-		return notMet(`${listed(found)} ${found.length > 1 ? "are" : "is"} on the rule's list.`);
+		return notMet(message("rules/on-rules-list", { count: found.length, found: listed(found) }));
 	const unknown = additives.flatMap(({ name, ingredients }, i) => {
 		const at = ["stimulation", "additives", i, "ingredients"] as const;
-		if (ingredients.length === 0) return [missingAt(`ingredients of ${name}`, ...at)];
+		if (ingredients.length === 0) return [missingAt(message("rules/ingredients", { name }), ...at)];
 		return ingredients.flatMap(({ name: ingredient, cas }, j) =>
-			cas === undefined ? [missingAt(`CAS number of ${ingredient} in ${name}`, ...at, j, "cas")] : [],
+			cas === undefined
+				? [missingAt(message("rules/cas-number-in", { ingredient, name }), ...at, j, "cas")]
+				: [],
 		);
 	});
 	if (unknown.length > 0) return cannotTell(unknown);
 	const count = additives.reduce((sum, { ingredients }) => sum + ingredients.length, 0);
 	return met(
-		`none of the ${count} ingredients of the ${additives.length} additives has a CAS number on the rule's list.`,
+		message("rules/none-ingredients-additives-has-cas-number-on", { count, additives: additives.length }),
 	);
 };
 

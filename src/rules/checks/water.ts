@@ -1,8 +1,9 @@
 import type { LimitLeaf, Threshold } from "../../catalog/limits/limit.ts";
+import { message } from "../../messages/message.ts";
 import { worth } from "../amount.ts";
 import { addDays, daysBetween, monthsBefore } from "../calendar.ts";
 import { type Case, missingAt } from "../case.ts";
-import { holds } from "../compare.ts";
+import { holds, operatorWords } from "../compare.ts";
 import { neighborsWithin, SEARCHED } from "../distances.ts";
 import { EVENT_WORDS, eventDate } from "../events.ts";
 import { allOf, cannotTell, doesNotApply, met, notMet, type Outcome } from "../outcome.ts";
@@ -16,8 +17,11 @@ const definedWater = (the: Case, threshold: Threshold): Outcome => {
 	if (!("value" in limit)) return cannotTell("missing" in limit ? limit.missing : []);
 	const base = geology.protectedWater?.base;
 	if (base === undefined)
-		return cannotTell([missingAt("base of protected water", "geology", "protected_water", "base")]);
-	if (geology.water.length === 0) return cannotTell([missingAt("water zones", "geology", "water")]);
+		return cannotTell([
+			missingAt(message("rules/base-protected-water"), "geology", "protected_water", "base"),
+		]);
+	if (geology.water.length === 0)
+		return cannotTell([missingAt(message("rules/water-zones"), "geology", "water")]);
 	const common = { required: limit.value, comparison: threshold.operator };
 	const below = geology.water
 		.map((zone, i) => ({ zone, i }))
@@ -35,33 +39,39 @@ const definedWater = (the: Case, threshold: Threshold): Outcome => {
 			verdict: "not met",
 			...(worst.zone.dissolvedSolids === undefined ? {} : { measured: worst.zone.dissolvedSolids }),
 			reason: [
-				`the ${worst.zone.name} carries `,
-				worst.zone.dissolvedSolids ?? "",
-				" of dissolved solids and reaches to ",
-				worst.zone.base,
-				" TVD, below the base of protected water at ",
-				base,
-				` TVD; the rule protects water of ${threshold.operator} `,
-				limit.value,
-				".",
+				message("rules/carries-dissolved-solids-and-reaches-to-tvd", {
+					zone: worst.zone.name,
+					detail: worst.zone.dissolvedSolids ?? "",
+					base: worst.zone.base,
+					base2: base,
+					operatorWords: operatorWords(threshold.operator),
+					limit: limit.value,
+				}),
 			],
 			missing: [],
 		};
 	if (unknown.length > 0)
 		return cannotTell(
 			unknown.map(({ zone, i }) =>
-				missingAt(`dissolved solids of the ${zone.name}`, "geology", "water", i, "dissolved_solids"),
+				missingAt(
+					message("rules/dissolved-solids-2", { zone: zone.name }),
+					"geology",
+					"water",
+					i,
+					"dissolved_solids",
+				),
 			),
 		);
 	return {
 		...common,
 		verdict: "met",
 		reason: [
-			`of the water zones listed (${listed(geology.water.map(({ name }) => name))}), none of ${threshold.operator} `,
-			limit.value,
-			" of dissolved solids lies below the base of protected water at ",
-			base,
-			" TVD.",
+			message("rules/water-zones-listed-none-dissolved-solids-lies", {
+				water: listed(geology.water.map(({ name }) => name)),
+				operatorWords: operatorWords(threshold.operator),
+				limit: limit.value,
+				base,
+			}),
 		],
 		missing: [],
 	};
@@ -73,7 +83,9 @@ const samples = (the: Case, leaf: Extract<LimitLeaf, { form: "samples within" }>
 	const parts: Outcome[] = near.inside.map((neighbor) => {
 		const at = ["site", "neighbors", the.well.neighbors.indexOf(neighbor), "sampled"] as const;
 		if (neighbor.sampled === undefined)
-			return cannotTell([missingAt(`date on which ${neighbor.name} was sampled`, ...at)]);
+			return cannotTell([
+				missingAt(message("rules/date-on-which-was-sampled", { neighbor: neighbor.name }), ...at),
+			]);
 		const event = eventDate(the.well, before);
 		if ("missing" in event) return cannotTell([event.missing]);
 		const late = daysBetween(neighbor.sampled, event.date) < 0;
@@ -84,30 +96,29 @@ const samples = (the: Case, leaf: Extract<LimitLeaf, { form: "samples within" }>
 					? addDays(event.date, -days.value)
 					: undefined;
 		const early = first !== undefined && daysBetween(first, neighbor.sampled) < 0;
-		const said = `${neighbor.name} was sampled on ${neighbor.sampled}`;
-		if (late) return notMet(`${said}, after ${EVENT_WORDS[before]}, planned for ${event.date}.`);
+		const said = message("rules/sampled-on", { name: neighbor.name, sampled: neighbor.sampled });
+		if (late)
+			return notMet(
+				message("rules/after-planned-for", { said, eventWords: EVENT_WORDS[before], date: event.date }),
+			);
 		if (early)
 			return notMet(
-				`${said}, more than `,
-				months ?? days ?? "",
-				` ${months === undefined ? "days" : "months"} before ${EVENT_WORDS[before]}, planned for ${event.date}.`,
+				message(months === undefined ? "rules/sampled-days-before" : "rules/sampled-months-before", {
+					said,
+					count: (months ?? days)?.value ?? 0,
+					event: EVENT_WORDS[before],
+					date: event.date,
+				}),
 			);
-		return met(`${said}, before ${EVENT_WORDS[before]}, planned for ${event.date}.`);
+		return met(
+			message("rules/before-planned-for", { said, eventWords: EVENT_WORDS[before], date: event.date }),
+		);
 	});
 	if (near.unplaced.length > 0) parts.push(cannotTell(near.unplaced));
 	if (parts.length > 0) return allOf(parts);
 	return near.complete
-		? doesNotApply(
-				"no water source is listed within ",
-				radius,
-				`, and the list of neighbors is stated to be complete.`,
-			)
-		: cannotTell(
-				[SEARCHED],
-				"no water source is listed within ",
-				radius,
-				", and nobody has stated that the list is complete.",
-			);
+		? doesNotApply(message("rules/no-water-source-is-listed-within-and", { radius }))
+		: cannotTell([SEARCHED], message("rules/no-water-source-is-listed-within-and-2", { radius }));
 };
 
 export const waterChecks = {

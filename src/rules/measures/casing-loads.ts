@@ -1,6 +1,7 @@
 import type { LoadCaseResults, LoadKind } from "../../calc/results.ts";
 import { constant, type Known } from "../../cite/known.ts";
 import { cite } from "../../cite/source.ts";
+import { message, type Said } from "../../messages/message.ts";
 import { type Case, missingAt, missingOf } from "../case.ts";
 import { factorReached, overpullLeft } from "../formulas.ts";
 import { listed } from "../reason.ts";
@@ -16,26 +17,33 @@ const governing = (the: Case, kind: LoadKind): LoadCaseResults | undefined =>
 const shareOf = ({ least_factor, required }: LoadCaseResults): number =>
 	(least_factor?.value ?? Number.POSITIVE_INFINITY) / required.value;
 
-const SITUATION: Readonly<Record<string, string>> = {
-	running: "while it is run",
-	bending: "pulled back through the curve",
-	shock: "stopped short while it is run",
-	overpull: "stuck and pulled",
-	cementing: "with the cement in place",
-	"bumped-plug": "when the plug is bumped",
-	"pressure-test": "in the pressure test",
-	"gas-kick": "with a gas kick shut in",
+const SITUATION: Readonly<Record<string, Said>> = {
+	running: message("rules/while-it-is-run"),
+	bending: message("rules/pulled-back-through-curve"),
+	shock: message("rules/stopped-short-while-it-is-run"),
+	overpull: message("rules/stuck-and-pulled"),
+	cementing: message("rules/with-cement-in-place"),
+	"bumped-plug": message("rules/when-plug-is-bumped"),
+	"pressure-test": message("rules/in-pressure-test"),
+	"gas-kick": message("rules/with-gas-kick-shut-in"),
 	evacuation: "evacuated",
-	stimulation: "at the maximum treating pressure",
-	"shut-in-gas": "shut in full of gas",
-	"tubing-leak": "with a tubing leak at surface",
-	drawdown: "drawn down below the packer",
-	"mobile-salt": "under mobile salt",
+	stimulation: message("rules/at-maximum-treating-pressure"),
+	"shut-in-gas": message("rules/shut-in-full-gas"),
+	"tubing-leak": message("rules/with-tubing-leak-at-surface"),
+	drawdown: message("rules/drawn-down-below-packer"),
+	"mobile-salt": message("rules/under-mobile-salt"),
+};
+
+const KIND: Readonly<Record<LoadKind, Said>> = {
+	burst: message("rules/kind-burst"),
+	collapse: message("rules/kind-collapse"),
+	tension: message("rules/kind-tension"),
+	triaxial: message("rules/kind-triaxial"),
 };
 
 /** Least factor of a kind over the design factor asked; a case that could not be worked leaves it open unless one fails. */
 const design = (kind: LoadKind): Measure => ({
-	noun: `${kind} factor over its design factor`,
+	noun: message("rules/factor-over-its-design-factor", { kind: KIND[kind] }),
 	read: (the): Reading => {
 		const string = stringOf(the);
 		const worst = governing(the, kind);
@@ -46,25 +54,29 @@ const design = (kind: LoadKind): Measure => ({
 		if (value !== undefined && (gap === undefined || value.value < 1)) return { state: "known", value };
 		if (gap !== undefined && gap.needs.length > 0)
 			return lacking({
-				what: `an input of the ${kind} loads of the ${string.id} string`,
+				what: message("rules/design.what", { kind: KIND[kind], string: string.id }),
 				at: gap.needs[0] ?? [],
 			});
 		return absent(
-			`${gap === undefined ? "nothing loads" : "no mud loads"} the ${string.id} string in ${kind}`,
+			gap === undefined
+				? message("rules/nothing-loads", { string: string.id, kind: KIND[kind] })
+				: message("rules/no-mud-loads", { string: string.id, kind: KIND[kind] }),
 		);
 	},
 	say: (_, the) => {
 		const worst = governing(the, kind);
 		if (worst?.least_factor === undefined) return [];
-		const weak = worst.governed_by === "connection" ? ", in the connection" : "";
+		const weak = worst.governed_by === "connection" ? message("rules/in-the-connection") : "";
 		return [
-			`the ${stringOf(the).id} string has a ${kind} factor of `,
-			{ told: worst.least_factor, from: worst.required },
-			` ${SITUATION[worst.situation] ?? worst.situation}${weak}, where `,
-			worst.required,
-			" is asked: ",
-			factorReached.of({ SF: worst.least_factor, DF: worst.required }),
-			" of it",
+			message("rules/string-has-factor-where-is-asked-it", {
+				string: stringOf(the).id,
+				kind: KIND[kind],
+				value: { told: worst.least_factor, from: worst.required },
+				situation: SITUATION[worst.situation] ?? worst.situation,
+				weak,
+				required: worst.required,
+				of: factorReached.of({ SF: worst.least_factor, DF: worst.required }),
+			}),
 		];
 	},
 });
@@ -84,10 +96,10 @@ const unfit = (the: Case) =>
 	);
 
 const SOUR_INPUT = {
-	"hydrogen sulfide": ["statement on hydrogen sulfide", "safety", "hydrogen_sulfide"],
-	fraction: ["fraction of hydrogen sulfide", "safety", "hydrogen_sulfide", "fraction"],
-	"pore pressure": ["pore pressures", "geology", "formations"],
-	temperature: ["temperature gradient", "geology", "temperature"],
+	"hydrogen sulfide": [message("rules/statement-on-hydrogen-sulfide"), "safety", "hydrogen_sulfide"],
+	fraction: [message("rules/fraction-hydrogen-sulfide"), "safety", "hydrogen_sulfide", "fraction"],
+	"pore pressure": [message("rules/pore-pressures"), "geology", "formations"],
+	temperature: [message("rules/temperature-gradient"), "geology", "temperature"],
 } as const;
 
 /** Places where people are, by the kinds of the definition's own list. */
@@ -114,12 +126,14 @@ export const casingLoadMeasures = {
 	"tension factor over design factor": design("tension"),
 	"triaxial factor over design factor": design("triaxial"),
 	"overpull left": {
-		noun: "overpull left at the greatest pick-up",
+		noun: message("rules/overpull-left-at-greatest-pick-up"),
 		read: (the) => {
 			const string = stringOf(the);
 			const casing = casingOf(the);
-			if (string.kind !== "casing") return absent(`the ${string.id} string is run on another`);
-			if (string.landed !== undefined) return absent(`the ${string.id} string is on record as landed`);
+			if (string.kind !== "casing")
+				return absent(message("rules/string-is-run-on-another", { string: string.id }));
+			if (string.landed !== undefined)
+				return absent(message("rules/string-is-on-record-as-landed", { string: string.id }));
 			const F = (casing?.sections ?? []).flatMap(({ body_yield, joint_strength }) => [
 				body_yield,
 				...(joint_strength === undefined ? [] : [joint_strength]),
@@ -129,69 +143,80 @@ export const casingLoadMeasures = {
 				pulled && F.length > 0
 					? overpullLeft.of({ F_i: F, DF: string.designFactors.overpull, P: pulled })
 					: undefined,
-				missingOf(the, string, "mud density of the hole, for the hook load", "hole"),
+				missingOf(the, string, message("rules/mud-density-hole-for-hook-load"), "hole"),
 			);
 		},
 		say: ({ part }, the) => [
-			`the ${stringOf(the).id} string has `,
-			part,
-			" of overpull left at the greatest pick-up",
+			message("rules/string-has-overpull-left-at-greatest-pick", { string: stringOf(the).id, part }),
 		],
 	},
 	"slack-off at the block": {
-		noun: "hook load let down with the greatest friction",
+		noun: message("rules/hook-load-let-down-with-greatest"),
 		read: (the) => {
 			const string = stringOf(the);
-			if (string.kind !== "casing") return absent(`the ${string.id} string is run on another`);
-			if (string.landed !== undefined) return absent(`the ${string.id} string is on record as landed`);
+			if (string.kind !== "casing")
+				return absent(message("rules/string-is-run-on-another", { string: string.id }));
+			if (string.landed !== undefined)
+				return absent(message("rules/string-is-on-record-as-landed", { string: string.id }));
 			return known(
 				casingOf(the)?.hook_load?.run_in_greatest_friction,
-				missingOf(the, string, "mud density of the hole, for the hook load", "hole"),
+				missingOf(the, string, message("rules/mud-density-hole-for-hook-load"), "hole"),
 			);
 		},
 		say: ({ part }, the) => [
-			`the hook carries `,
-			part,
-			` with the ${stringOf(the).id} string let down to bottom`,
+			message("rules/hook-carries-with-string-let-down-to", { part, string: stringOf(the).id }),
 		],
 	},
 	"hook load without friction": {
-		noun: "hook load without friction",
+		noun: message("rules/hook-load-without-friction"),
 		read: (the) =>
-			known(casingOf(the)?.hook_load?.free, missingOf(the, stringOf(the), "mud density of the hole", "hole")),
-		say: ({ part }) => ["the hook load without friction is ", part],
+			known(
+				casingOf(the)?.hook_load?.free,
+				missingOf(the, stringOf(the), message("rules/mud-density-hole"), "hole"),
+			),
+		say: ({ part }) => [message("rules/hook-load-without-friction-is", { part })],
 	},
 	"compression over helical buckling": {
-		noun: "compression over that of helical buckling",
+		noun: message("rules/compression-over-that-helical-buckling"),
 		read: (the) => {
 			const pressed = casingOf(the)?.slack_off_compression;
 			if (stringOf(the).landed !== undefined)
-				return absent(`the ${stringOf(the).id} string is on record as landed`);
+				return absent(message("rules/string-is-on-record-as-landed-2", { string: stringOf(the).id }));
 			return pressed === undefined
-				? absent(`friction does not press the ${stringOf(the).id} string together`)
+				? absent(message("rules/friction-does-not-press-string-together", { string: stringOf(the).id }))
 				: { state: "known", value: pressed.over_helical };
 		},
 		say: ({ part }, the) => {
 			const pressed = casingOf(the)?.slack_off_compression;
 			return [
-				`let down with the greatest friction the ${stringOf(the).id} string is compressed to `,
-				part,
-				" times helical buckling",
-				...(pressed === undefined
-					? []
-					: [" at ", pressed.at.md, " (", pressed.compression, "), and buckling was not evaluated"]),
+				message("rules/let-down-with-greatest-friction-string-is", {
+					string: stringOf(the).id,
+					part,
+					detail: {
+						parts:
+							pressed === undefined
+								? []
+								: [
+										message("rules/at-and-buckling-was-not-evaluated", {
+											md: pressed.at.md,
+											compression: pressed.compression,
+										}),
+									],
+					},
+				}),
 			];
 		},
 	},
 	"gas pressure on connections": {
-		noun: "gas pressure on the connections",
+		noun: message("rules/gas-pressure-on-connections"),
 		read: (the) => {
 			const string = stringOf(the);
 			const api = string.sections.filter(({ threads }) => threads !== undefined);
-			if (api.length === 0) return absent(`the connections of the ${string.id} string are not API threads`);
+			if (api.length === 0)
+				return absent(message("rules/connections-string-are-not-api-threads", { string: string.id }));
 			const pressure = gasPressure(the);
 			return pressure === undefined
-				? absent(`no gas is shut in by the ${string.id} string`)
+				? absent(message("rules/no-gas-is-shut-in-by-string", { string: string.id }))
 				: { state: "known", value: pressure };
 		},
 		say: ({ part }, the) => {
@@ -203,14 +228,16 @@ export const casingLoadMeasures = {
 				),
 			];
 			return [
-				`gas may stand at `,
-				part,
-				` behind the ${listed(names)} connections of the ${stringOf(the).id} string`,
+				message("rules/gas-may-stand-at-behind-connections-string", {
+					part,
+					names: listed(names),
+					string: stringOf(the).id,
+				}),
 			];
 		},
 	},
 	"sections unfit for sour service": {
-		noun: "sections of pipe outside the limits for sour service",
+		noun: message("rules/sections-pipe-outside-limits-for-sour"),
 		read: (the) => {
 			const string = stringOf(the);
 			const sections = casingOf(the)?.sections ?? [];
@@ -229,7 +256,7 @@ export const casingLoadMeasures = {
 					missingOf(
 						the,
 						string,
-						`fitness of the ${what ?? "pipe"} for sour service`,
+						message("rules/fitness-for-sour-service", { detail: what ?? "pipe" }),
 						"pipe",
 						open.number - 1,
 						"ratings",
@@ -238,36 +265,52 @@ export const casingLoadMeasures = {
 				);
 			}
 			return sections.every(({ sour_service }) => sour_service.finding === "not sour")
-				? absent(`the service of the ${string.id} string is not sour`)
+				? absent(message("rules/service-string-is-not-sour", { string: string.id }))
 				: { state: "known", value: counted(0, "sections outside the limits") };
 		},
 		say: (_, the) => {
 			const bad = unfit(the);
 			const { sections, id } = stringOf(the);
 			const [first] = bad;
-			if (first === undefined)
-				return [`every section of the ${id} string is within the limits for sour service`];
+			if (first === undefined) return [message("rules/every-section-string-is-within-limits-for", { id })];
 			const { coldest, lowest_temperature: lowest, partial_pressure: partial } = first.sour_service;
 			return [
-				`${sections[first.number - 1]?.grade ?? "pipe"} of the ${id} string is not fit for sour service`,
-				...(partial === undefined ? [] : [" at a hydrogen sulfide partial pressure of ", partial]),
-				...(lowest === undefined || coldest === undefined
-					? []
-					: [": it needs ", lowest, " or more and is as cold as ", coldest]),
+				message("rules/string-is-not-fit-for-sour-service", {
+					detail: sections[first.number - 1]?.grade ?? "pipe",
+					id,
+					detail2: {
+						parts:
+							partial === undefined
+								? []
+								: [message("rules/at-hydrogen-sulfide-partial-pressure", { partial })],
+					},
+					detail3: {
+						parts:
+							lowest === undefined || coldest === undefined
+								? []
+								: [message("rules/it-needs-or-more-and-is-as", { lowest, coldest })],
+					},
+				}),
 			];
 		},
 	},
 	"public places within the exposure radius": {
-		noun: "public places within the radius of exposure",
+		noun: message("rules/public-places-within-radius-exposure"),
 		read: (the) => {
 			const stated = the.well.safety?.hydrogen_sulfide;
 			if (stated === undefined)
-				return lacking(missingAt("statement on hydrogen sulfide", "safety", "hydrogen_sulfide"));
+				return lacking(
+					missingAt(message("rules/statement-on-hydrogen-sulfide"), "safety", "hydrogen_sulfide"),
+				);
 			if (stated.fraction === undefined && stated.expected)
-				return lacking(missingAt("fraction of hydrogen sulfide", "safety", "hydrogen_sulfide", "fraction"));
-			if ((stated.fraction?.value ?? 0) <= 0) return absent("no hydrogen sulfide is expected");
+				return lacking(
+					missingAt(message("rules/fraction-hydrogen-sulfide"), "safety", "hydrogen_sulfide", "fraction"),
+				);
+			if ((stated.fraction?.value ?? 0) <= 0) return absent(message("rules/no-hydrogen-sulfide-is-expected"));
 			if (stated.gas_rate === undefined)
-				return lacking(missingAt("rate of gas that could escape", "safety", "hydrogen_sulfide", "gas_rate"));
+				return lacking(
+					missingAt(message("rules/rate-gas-that-could-escape"), "safety", "hydrogen_sulfide", "gas_rate"),
+				);
 			return { state: "known", value: counted(exposed(the).length, "public places within the radius") };
 		},
 		say: (_, the) => {
@@ -275,8 +318,14 @@ export const casingLoadMeasures = {
 			const found = exposed(the);
 			const where = radius === undefined ? [] : [" the 100 ppm radius of exposure of ", radius];
 			return found.length === 0
-				? ["no listed public place is within", ...where]
-				: [`${listed(found.map(({ name }) => name))} ${found.length > 1 ? "are" : "is"} within`, ...where];
+				? [message("rules/no-listed-public-place-is-within", { where: { parts: where } })]
+				: [
+						message("rules/places-within", {
+							count: found.length,
+							places: listed(found.map(({ name }) => name)),
+							where: { parts: where },
+						}),
+					];
 		},
 	},
 } as const satisfies Readonly<Record<string, Measure>>;

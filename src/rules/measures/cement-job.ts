@@ -1,6 +1,7 @@
 import type { PlacementResults } from "../../calc/results.ts";
 import { constant, type Known } from "../../cite/known.ts";
 import { cite } from "../../cite/source.ts";
+import { message, type Said } from "../../messages/message.ts";
 import type { Slurry } from "../../well/well.ts";
 import { type Case, missingAt, missingOf } from "../case.ts";
 import type { MissingInput } from "../finding.ts";
@@ -18,7 +19,7 @@ const planned =
 		if (string.cement === undefined || string.cement.slurries.length === 0)
 			return lacking(missingOf(the, string, "cement", "cement"));
 		if (string.cement.actual !== undefined)
-			return absent(`the cement job of the ${string.id} string is on record`);
+			return absent(message("rules/cement-job-string-is-on-record", { string: string.id }));
 		return read(the);
 	};
 
@@ -28,7 +29,7 @@ const pumped = (read: (the: Case) => Reading) =>
 		const string = stringOf(the);
 		const { cement } = string;
 		if (string.within === undefined && string.shoeTrack === undefined && cement?.displacement === undefined)
-			return absent(`the ${string.id} string is grouted from the surface`);
+			return absent(message("rules/string-is-grouted-from-surface", { string: string.id }));
 		return read(the);
 	});
 
@@ -41,12 +42,7 @@ const least = <K extends Known>(values: readonly K[]): K | undefined =>
 	[...values].sort((a, b) => a.value - b.value)[0];
 
 const friction = (the: Case): MissingInput =>
-	missingOf(
-		the,
-		stringOf(the),
-		"plastic viscosity and yield point of every fluid in the cement job",
-		"cement",
-	);
+	missingOf(the, stringOf(the), message("rules/plastic-viscosity-and-yield-point-every"), "cement");
 
 const hasFriction = (the: Case): boolean => placements(the).every(({ with_friction }) => with_friction);
 
@@ -67,18 +63,18 @@ const fracture = (pick: "margin" | "density") =>
 			return { state: "bounded", atMost: value, missing: [friction(the)] };
 		return known(
 			value,
-			missingAt("fracture gradient of the rock behind the cement", "geology", "formations"),
+			missingAt(message("rules/fracture-gradient-rock-behind-cement"), "geology", "formations"),
 		);
 	});
 
-const where = (the: Case): string => {
+const where = (the: Case): Said => {
 	const still = cementOf(the)?.least_fracture_margin;
 	const moving = placements(the).flatMap(({ fracture: found }) => found ?? []);
 	const all = [
 		...moving.map(({ margin, formation }) => ({ value: margin.value, formation })),
 		...(still === undefined ? [] : [{ value: still.margin.value, formation: still.formation }]),
 	];
-	return all.sort((a, b) => a.value - b.value)[0]?.formation ?? "rock";
+	return all.sort((a, b) => a.value - b.value)[0]?.formation ?? message("rules/rock");
 };
 
 const at = (the: Case) => {
@@ -117,9 +113,11 @@ const densitySteps = (the: Case) => {
 	const { hole, cement } = stringOf(the);
 	const lead = cement?.slurries[0]?.density;
 	const train = [
-		{ name: "mud", density: hole.fluid?.density },
-		...(cement?.spacer === undefined ? [] : [{ name: "spacer", density: cement.spacer.density }]),
-		{ name: "first slurry", density: lead },
+		{ name: message("rules/fluid-mud"), density: hole.fluid?.density },
+		...(cement?.spacer === undefined
+			? []
+			: [{ name: message("rules/fluid-spacer"), density: cement.spacer.density }]),
+		{ name: message("rules/fluid-first-slurry"), density: lead },
 	];
 	return train.slice(1).flatMap(({ name, density }, i) => {
 		const before = train[i];
@@ -158,51 +156,57 @@ const standoff = (the: Case) =>
 
 export const cementJobMeasures = {
 	"cement margin to fracture": {
-		noun: "least margin of the cement job to fracture",
+		noun: message("rules/least-margin-cement-job-to-fracture"),
 		read: fracture("margin"),
 		say: ({ value, size }, the) => {
 			const tvd = at(the);
 			return [
-				`the cement job of the ${stringOf(the).id} string comes `,
-				...(value.value < 0 ? [size, " above what the "] : ["within ", size, " of what the "]),
-				`${where(the)} bears`,
-				...(tvd === undefined ? [] : [" at ", tvd]),
+				message("rules/cement-job-string-comes-bears", {
+					string: stringOf(the).id,
+					detail: {
+						parts:
+							value.value < 0
+								? [message("rules/above-what", { size })]
+								: [message("rules/within-what", { size })],
+					},
+					where: where(the),
+					detail2: { parts: tvd === undefined ? [] : [message("rules/at", { tvd })] },
+				}),
 			];
 		},
 	},
 	"cement margin to fracture as density": {
-		noun: "least margin of the cement job to fracture, as a density",
+		noun: message("rules/least-margin-cement-job-to-fracture-2"),
 		read: fracture("density"),
 		say: ({ part }, the) => [
-			`as a density the least margin of the ${stringOf(the).id} cement job to fracture is `,
-			part,
+			message("rules/as-density-least-margin-cement-job-to", { string: stringOf(the).id, part }),
 		],
 	},
 	"cement margin over pore": {
-		noun: "least margin of the cement job over pore pressure",
+		noun: message("rules/least-margin-cement-job-over-pore"),
 		read: pumped((the) =>
 			known(
 				least(placements(the).flatMap(({ pore }) => pore?.margin ?? [])),
-				missingAt("pore pressure of the rock behind the cement", "geology", "formations"),
+				missingAt(message("rules/pore-pressure-rock-behind-cement"), "geology", "formations"),
 			),
 		),
 		say: ({ value, size }, the) => [
-			`the cement job of the ${stringOf(the).id} string stays `,
-			size,
-			` ${value.value < 0 ? "below" : "above"} the pore pressure of the rock at rest`,
+			value.value < 0
+				? message("rules/cement-stays-below-pore", { string: stringOf(the).id, size })
+				: message("rules/cement-stays-above-pore", { string: stringOf(the).id, size }),
 		],
 	},
 	"plug bump pressure": {
-		noun: "plug bump pressure",
+		noun: message("rules/plug-bump-pressure"),
 		read: pumped((the) => {
 			const { cement } = stringOf(the);
-			if ((cement?.plugs.length ?? 0) === 0) return absent("no plug is bumped");
+			if ((cement?.plugs.length ?? 0) === 0) return absent(message("rules/no-plug-is-bumped"));
 			if (cement?.bump === undefined)
 				return lacking(
 					missingOf(
 						the,
 						stringOf(the),
-						"pressure over final circulating that the plug is bumped with",
+						message("rules/pressure-over-final-circulating-that-plug"),
 						"cement",
 						"bump",
 					),
@@ -214,19 +218,19 @@ export const cementJobMeasures = {
 				friction(the),
 			);
 		}),
-		say: ({ part }, the) => [`the plug of the ${stringOf(the).id} string is bumped at `, part],
+		say: ({ part }, the) => [message("rules/plug-string-is-bumped-at", { string: stringOf(the).id, part })],
 	},
 	"weakest at the bump": {
-		noun: "weakest of pipe, coupling and wellhead",
+		noun: message("rules/weakest-pipe-coupling-and-wellhead"),
 		read: (the) =>
 			known(
 				least(placements(the).flatMap(({ bump_weakest }) => bump_weakest ?? [])),
-				missingOf(the, stringOf(the), "rating of the pipe", "pipe"),
+				missingOf(the, stringOf(the), message("rules/rating-pipe"), "pipe"),
 			),
-		say: ({ part }) => ["the weakest of pipe, coupling and wellhead is rated for ", part],
+		say: ({ part }) => [message("rules/weakest-pipe-coupling-and-wellhead-is-rated", { part })],
 	},
 	"thickening time left": {
-		noun: "thickening time left when the plug lands",
+		noun: message("rules/thickening-time-left-when-plug-lands"),
 		read: pumped((the) => {
 			const string = stringOf(the);
 			const lab = string.cement?.slurries ?? [];
@@ -238,7 +242,7 @@ export const cementJobMeasures = {
 						missingOf(
 							the,
 							string,
-							`thickening time of the ${id} slurry`,
+							message("rules/thickening-time-slurry", { id }),
 							"cement",
 							"slurries",
 							lab.findIndex((s) => s.id === id),
@@ -246,111 +250,145 @@ export const cementJobMeasures = {
 						),
 					),
 				);
-			return known(left, missingOf(the, string, "pump rates of the cement job", "cement"));
+			return known(left, missingOf(the, string, message("rules/pump-rates-cement-job"), "cement"));
 		}),
 		say: ({ value, size }, the) => {
 			const first = [...thickening(the)].sort((a, b) => a.left.value - b.left.value)[0];
 			return [
-				`the ${first?.id ?? ""} slurry of the ${stringOf(the).id} string thickens `,
-				size,
-				` ${value.value < 0 ? "before" : "after"} the plug lands`,
+				value.value < 0
+					? message("rules/thickens-before-plug", { slurry: first?.id ?? "", string: stringOf(the).id, size })
+					: message("rules/thickens-after-plug", { slurry: first?.id ?? "", string: stringOf(the).id, size }),
 			];
 		},
 	},
 	"least standoff": {
-		noun: "least standoff at shoe and water",
+		noun: message("rules/least-standoff-at-shoe-and-water"),
 		read: planned((the) => {
 			const string = stringOf(the);
 			if (string.within === undefined && string.shoeTrack === undefined)
-				return absent(`the ${string.id} string is grouted from the surface`);
+				return absent(message("rules/string-is-grouted-from-surface", { string: string.id }));
 			return known(
 				standoff(the)?.value,
-				missingOf(the, string, "centralizers at the shoe, joint length or mud density", "centralizers"),
+				missingOf(the, string, message("rules/centralizers-at-shoe-joint-length-or"), "centralizers"),
 			);
 		}),
 		say: ({ part }, the) => [
-			`standoff of the ${stringOf(the).id} string is `,
-			part,
-			` at the ${standoff(the)?.place.at_name}`,
+			message("rules/standoff-string-is-at", {
+				string: stringOf(the).id,
+				part,
+				at_name: standoff(the)?.place.at_name ?? "",
+			}),
 		],
 	},
 	"spacer contact time": {
-		noun: "least contact time of the spacer",
+		noun: message("rules/least-contact-time-spacer"),
 		read: pumped((the) => {
 			const { cement } = stringOf(the);
 			if (cement?.spacer === undefined)
 				return { state: "known", value: constant("duration", 0, "no spacer is planned", cite("definition")) };
 			return known(
 				least(contact(the)),
-				missingOf(the, stringOf(the), "pump rate behind the spacer", "cement", "displacement", "rate"),
+				missingOf(
+					the,
+					stringOf(the),
+					message("rules/pump-rate-behind-spacer"),
+					"cement",
+					"displacement",
+					"rate",
+				),
 			);
 		}),
-		say: ({ part }, the) => [`the spacer of the ${stringOf(the).id} string passes a place in `, part],
+		say: ({ part }, the) => [
+			message("rules/spacer-string-passes-place-in", { string: stringOf(the).id, part }),
+		],
 	},
 	"spacer length in annulus": {
-		noun: "length of annulus that the spacer fills",
+		noun: message("rules/length-annulus-that-spacer-fills"),
 		read: pumped((the) => {
 			const cement = cementOf(the);
 			return cement?.spacer_top === undefined
-				? absent("no spacer is left above the cement")
+				? absent(message("rules/no-spacer-is-left-above-cement"))
 				: {
 						state: "known",
 						value: distanceAlongHole.of({ lower: cement.top.md, upper: cement.spacer_top.md }),
 					};
 		}),
-		say: ({ part }) => ["it fills ", part, " of annulus above the cement"],
+		say: ({ part }) => [message("rules/it-fills-annulus-above-cement", { part })],
 	},
 	"least density step": {
-		noun: "least step of density from mud to spacer to cement",
+		noun: message("rules/least-step-density-from-mud-to"),
 		read: pumped((the) => {
-			if (stringOf(the).hole.fluid?.kind === "air") return absent("the hole holds no mud");
+			if (stringOf(the).hole.fluid?.kind === "air") return absent(message("rules/hole-holds-no-mud"));
 			return known(
 				leastStep(the)?.step,
-				missingOf(the, stringOf(the), "density of mud and spacer", "cement", "spacer", "density"),
+				missingOf(the, stringOf(the), message("rules/density-mud-and-spacer"), "cement", "spacer", "density"),
 			);
 		}),
 		say: ({ value, size }, the) => {
 			const step = leastStep(the);
 			return [
-				`the ${step?.name} of the ${stringOf(the).id} string is `,
-				size,
-				` ${value.value < 0 ? "lighter" : "heavier"} than the ${step?.before} ahead of it`,
+				value.value < 0
+					? message("rules/lighter-than-ahead", {
+							fluid: step?.name ?? "",
+							string: stringOf(the).id,
+							size,
+							before: step?.before ?? "",
+						})
+					: message("rules/heavier-than-ahead", {
+							fluid: step?.name ?? "",
+							string: stringOf(the).id,
+							size,
+							before: step?.before ?? "",
+						}),
 			];
 		},
 	},
 	"gas-flow potential": {
-		noun: "gas-flow potential",
+		noun: message("rules/gas-flow-potential"),
 		read: planned((the) => {
 			const gas = the.well.geology.formations.some(({ flowZone }) => flowZone === "gas");
 			const found = gasFlow(the);
 			return found === undefined
 				? absent(
 						gas
-							? `no gas zone is open behind the cement of the ${stringOf(the).id} string`
-							: "no formation is marked as gas-bearing",
+							? message("rules/no-gas-zone-is-open-behind", { string: stringOf(the).id })
+							: message("rules/no-formation-is-marked-as-gas"),
 					)
 				: { state: "known", value: found.potential };
 		}),
 		say: ({ part }, the) => {
 			const found = gasFlow(the);
 			return [
-				`the gas-flow potential of the ${found?.formation} behind the ${stringOf(the).id} string is `,
-				part,
-				...(found === undefined
-					? []
-					: [" (", found.restriction, " that the gelling cement may lose, over ", found.overbalance, ")"]),
+				message("rules/gas-flow-potential-behind-string-is", {
+					formation: found?.formation ?? "",
+					string: stringOf(the).id,
+					part,
+					detail: {
+						parts:
+							found === undefined
+								? []
+								: [
+										message("rules/that-gelling-cement-may-lose-over", {
+											restriction: found.restriction,
+											overbalance: found.overbalance,
+										}),
+									],
+					},
+				}),
 			];
 		},
 	},
 	"hottest rock behind cement": {
-		noun: "static temperature behind the cement",
+		noun: message("rules/static-temperature-behind-cement"),
 		read: planned((the) =>
-			known(hottest(the)?.rock, missingAt("temperature gradient", "geology", "temperature")),
+			known(hottest(the)?.rock, missingAt(message("rules/temperature-gradient"), "geology", "temperature")),
 		),
-		say: ({ part }, the) => [`the rock at the foot of the ${hottest(the)?.id} slurry is at `, part],
+		say: ({ part }, the) => [
+			message("rules/rock-at-foot-slurry-is-at", { hottest: hottest(the)?.id ?? "", part }),
+		],
 	},
 	"silica by weight of cement": {
-		noun: "silica by weight of cement",
+		noun: message("rules/silica-by-weight-cement"),
 		read: planned((the) => {
 			const string = stringOf(the);
 			const hot = hottest(the)?.id;
@@ -361,7 +399,7 @@ export const cementJobMeasures = {
 				missingOf(
 					the,
 					string,
-					`silica of the ${hot ?? "deepest"} slurry`,
+					message("rules/silica-slurry", { detail: hot ?? "deepest" }),
 					"cement",
 					"slurries",
 					Math.max(0, index),
@@ -372,26 +410,31 @@ export const cementJobMeasures = {
 		say: ({ part }, the) => {
 			const hot = hottest(the);
 			return [
-				`the ${hot?.id} slurry of the ${stringOf(the).id} string has `,
-				part,
-				" silica by weight of cement",
-				...(hot === undefined ? [] : [" against rock at ", hot.rock]),
+				message("rules/slurry-string-has-silica-by-weight-cement", {
+					hot: hot?.id ?? "",
+					string: stringOf(the).id,
+					part,
+					detail: { parts: hot === undefined ? [] : [message("rules/against-rock-at", { rock: hot.rock })] },
+				}),
 			];
 		},
 	},
 	"test temperature off the rock": {
-		noun: "difference of strength test and rock temperature",
+		noun: message("rules/difference-strength-test-and-rock-temperature"),
 		read: planned((the) => {
 			const string = stringOf(the);
 			const strengths = (string.cement?.slurries ?? []).filter(({ strength }) => strength.length > 0);
-			if (strengths.length === 0) return absent(`no strength test of the ${string.id} cement is given`);
+			if (strengths.length === 0)
+				return absent(message("rules/no-strength-test-cement-is-given", { string: string.id }));
 			const found = offTest(the)?.test_off;
 			return known(
 				found,
 				missingOf(
 					the,
 					string,
-					`temperature of the strength tests of the ${listed(strengths.map(({ id }) => id))} slurry`,
+					message("rules/temperature-strength-tests-slurry", {
+						strengths: listed(strengths.map(({ id }) => id)),
+					}),
 					"cement",
 					"slurries",
 				),
@@ -400,10 +443,14 @@ export const cementJobMeasures = {
 		say: ({ part }, the) => {
 			const off = offTest(the);
 			return [
-				`the strength of the ${off?.id} slurry of the ${stringOf(the).id} string was tested `,
-				part,
-				" outside the range of the rock along it",
-				...(off === undefined ? [] : [", which is at ", off.rock, " at its foot"]),
+				message("rules/strength-slurry-string-was-tested-outside-range", {
+					off: off?.id ?? "",
+					string: stringOf(the).id,
+					part,
+					detail: {
+						parts: off === undefined ? [] : [message("rules/which-is-at-at-its-foot", { rock: off.rock })],
+					},
+				}),
 			];
 		},
 	},

@@ -2,6 +2,7 @@ import type { CementResults, HoleMark } from "../../calc/results.ts";
 import type { Along, CementZone } from "../../catalog/limits/limit.ts";
 import type { TopMethod } from "../../catalog/limits/vocabulary.ts";
 import type { Known } from "../../cite/known.ts";
+import { message, type Said } from "../../messages/message.ts";
 import { type Case, missingAt, missingOf } from "../case.ts";
 import { annulusFilling, distanceAlongHole, verticalDistance } from "../formulas.ts";
 import { openZones } from "../open-zones.ts";
@@ -33,7 +34,8 @@ export const heightBetween = (lower: Mark, upper: Mark, along: Along): Known<"of
 	return lower.tvd && upper.tvd && verticalDistance.of({ lower: lower.tvd, upper: upper.tvd });
 };
 
-const topMissing = (the: Case) => missingOf(the, stringOf(the), "cement top", "cement", "slurries");
+const topMissing = (the: Case) =>
+	missingOf(the, stringOf(the), message("rules/cement-top"), "cement", "slurries");
 
 /** How the cement top is, or will be, known. */
 export const topMethodOf = (the: Case): TopMethod | undefined => {
@@ -45,14 +47,15 @@ export const topMethodOf = (the: Case): TopMethod | undefined => {
 };
 
 /** Says whose top it is, so that a plan is never read as a record. */
-export const topNoun = (the: Case): string =>
+export const topNoun = (the: Case): Said =>
 	({
-		recorded: "the recorded cement top",
-		calculated: "the cement top calculated from the volumes pumped",
-		planned: "the planned cement top",
+		recorded: message("rules/recorded-cement-top"),
+		calculated: message("rules/calculated-cement-top"),
+		planned: message("rules/planned-cement-top"),
 	})[cementOf(the)?.top_basis ?? "planned"];
 
-const axis = ({ along }: Parameters): string => (along === "hole" ? ", along the hole" : ", vertically");
+const axis = ({ along }: Parameters): Said =>
+	along === "hole" ? message("rules/along-hole") : message("rules/vertically");
 
 const reaches = (foot: number, mark: number): boolean => foot > mark || practicallyEqual(foot, mark);
 
@@ -65,7 +68,7 @@ const topAbove = ({ columns, top }: CementResults, { md, tvd }: Mark): HoleMark 
 	top;
 
 /** Height of the cement top above a mark; the mark may be missing, or have no meaning here. */
-const above = (place: string, find: (the: Case) => Mark | Reading): Pick<Measure, "read" | "say"> => ({
+const above = (place: Said, find: (the: Case) => Mark | Reading): Pick<Measure, "read" | "say"> => ({
 	read: (the, parameters) => {
 		const mark = find(the);
 		if ("state" in mark) return mark;
@@ -73,71 +76,74 @@ const above = (place: string, find: (the: Case) => Mark | Reading): Pick<Measure
 		if (cement === undefined) return lacking(topMissing(the));
 		const top = topAbove(cement, mark);
 		const height = heightBetween(mark, top, parameters.along ?? "hole");
-		return known(height, missingAt(`measured depth of ${place}`, "geology", "formations"));
+		return known(height, missingAt(message("rules/measured-depth", { place }), "geology", "formations"));
 	},
 	say: (said, the, parameters) => [...aboveOrBelow(topNoun(the), place, said), axis(parameters)],
 });
 
 const shoeMark = (the: Case): Mark | Reading =>
-	casingOf(the)?.shoe ?? lacking(missingOf(the, stringOf(the), "shoe depth", "pipe"));
+	casingOf(the)?.shoe ?? lacking(missingOf(the, stringOf(the), message("rules/shoe-depth"), "pipe"));
 
 const flowZone = (the: Case): Mark | Reading => {
 	const [shallowest] = openZones(the);
 	return (
 		shallowest?.top ??
-		absent(
-			`no formation open between the ${stringOf(the).id} shoe and the shoe before it is marked as a flow zone or as the target`,
-		)
+		absent(message("rules/no-formation-open-between-shoe-and-shoe", { string: stringOf(the).id }))
 	);
 };
 
 const previousShoe = (the: Case): Mark | Reading => {
 	const outer = outerOf(stringOf(the), the.well);
-	if (outer === undefined) return absent("there is no string outside this one");
-	return the.results.casing[outer.id]?.shoe ?? lacking(missingOf(the, outer, "shoe depth", "pipe"));
+	if (outer === undefined) return absent(message("rules/there-is-no-string-outside-this-one"));
+	return (
+		the.results.casing[outer.id]?.shoe ?? lacking(missingOf(the, outer, message("rules/shoe-depth"), "pipe"))
+	);
 };
 
 const perforations = (the: Case): Mark | Reading =>
 	the.results.stimulation?.top_perforation ??
 	(the.well.stimulation === undefined
-		? absent("no interval is to be perforated")
-		: lacking(missingAt("uppermost perforation", "stimulation", "stages")));
+		? absent(message("rules/no-interval-is-to-be-perforated"))
+		: lacking(missingAt(message("rules/uppermost-perforation"), "stimulation", "stages")));
 
 const kickoff = (the: Case): Mark | Reading =>
-	the.results.trajectory.kickoff ?? absent("the hole has no kickoff");
+	the.results.trajectory.kickoff ?? absent(message("rules/hole-has-no-kickoff"));
 
 const waterBase = (the: Case): Mark | Reading =>
 	the.results.geology.protected_water_base ??
-	lacking(missingAt("base of protected water", "geology", "protected_water", "base"));
+	lacking(missingAt(message("rules/base-protected-water"), "geology", "protected_water", "base"));
 
 /** Slurry that reaches the shoe: its length is the length of the cement meant for the shoe. */
 const shoeSlurry = (the: Case) =>
 	[...(cementOf(the)?.slurries ?? [])].sort((a, b) => b.bottom.md.value - a.bottom.md.value)[0];
 
 export const cementHeights = {
-	"cement top above shoe": { noun: "height of cement above the shoe", ...above("the shoe", shoeMark) },
+	"cement top above shoe": {
+		noun: message("rules/height-cement-above-shoe"),
+		...above(message("rules/shoe"), shoeMark),
+	},
 	"cement top above flow zone": {
-		noun: "height of cement above the shallowest flow zone",
-		...above("the top of the shallowest flow zone or target open above the shoe", flowZone),
+		noun: message("rules/height-cement-above-shallowest-flow-zone"),
+		...above(message("rules/top-shallowest-flow-zone-or-target"), flowZone),
 	},
 	"cement top above previous shoe": {
-		noun: "height of cement above the previous shoe",
-		...above("the previous shoe", previousShoe),
+		noun: message("rules/height-cement-above-previous-shoe"),
+		...above(message("rules/previous-shoe"), previousShoe),
 	},
 	"cement top above perforations": {
-		noun: "height of cement above the uppermost perforation",
-		...above("the uppermost perforation", perforations),
+		noun: message("rules/height-cement-above-uppermost-perforation"),
+		...above(message("rules/uppermost-perforation-2"), perforations),
 	},
 	"cement top above kickoff": {
-		noun: "height of cement above the kickoff",
-		...above("the kickoff", kickoff),
+		noun: message("rules/height-cement-above-kickoff"),
+		...above(message("rules/kickoff"), kickoff),
 	},
 	"cement top above protected water": {
-		noun: "height of cement above the base of protected water",
-		...above("the base of protected water", waterBase),
+		noun: message("rules/height-cement-above-base-protected-water"),
+		...above(message("rules/base-protected-water-2"), waterBase),
 	},
 	"cement pumped over calculated": {
-		noun: "cement pumped to cement calculated",
+		noun: message("rules/cement-pumped-to-cement-calculated"),
 		read: (the) => {
 			const cement = cementOf(the);
 			if (cement === undefined) return lacking(topMissing(the));
@@ -147,20 +153,21 @@ export const cementHeights = {
 			]);
 			return known(annulusFilling.of({ parts, annulus: cement.annulus_volume }), topMissing(the));
 		},
-		say: ({ part }) => ["the slurry planned for the annulus is ", part, " times its calculated volume"],
+		say: ({ part }) => [message("rules/slurry-planned-for-annulus-is-times-its", { part })],
 	},
 	"shoe cement length": {
-		noun: "length of the cement placed at the shoe",
+		noun: message("rules/length-cement-placed-at-shoe"),
 		read: (the, { along = "hole" }) => {
 			const slurry = shoeSlurry(the);
 			if (slurry === undefined) return lacking(topMissing(the));
 			return known(heightBetween(slurry.bottom, slurry.top, along), topMissing(the));
 		},
 		say: ({ part }, the, parameters) => [
-			`the ${shoeSlurry(the)?.id ?? "lowest"} slurry covers `,
-			part,
-			" above the shoe",
-			axis(parameters),
+			message("rules/slurry-covers-above-shoe", {
+				detail: shoeSlurry(the)?.id ?? "lowest",
+				part,
+				axis: axis(parameters),
+			}),
 		],
 	},
 } as const satisfies Readonly<Record<string, Measure>>;

@@ -1,3 +1,4 @@
+import { message } from "../../messages/message.ts";
 import type { Case } from "../case.ts";
 import { missingAt } from "../case.ts";
 import type { MissingInput } from "../finding.ts";
@@ -20,48 +21,57 @@ export const pathMissing = (the: Case): MissingInput | undefined => {
 	const { entry, placed, at } = offsetOf(the);
 	if (placed?.path !== undefined) return undefined;
 	if (the.well.site.surface_location === undefined)
-		return missingAt("surface location of this well", "site", "surface_location");
+		return missingAt(message("rules/surface-location-this-well"), "site", "surface_location");
 	if (entry.latitude === undefined || entry.longitude === undefined)
-		return missingAt(`place of ${entry.name}`, ...at);
-	return missingAt(`path of ${entry.name}`, ...at, "path");
+		return missingAt(message("rules/place", { entry: entry.name }), ...at);
+	return missingAt(message("rules/path", { entry: entry.name }), ...at, "path");
 };
 
 export const neighboringWellMeasures = {
 	"separation factor": {
-		noun: "separation factor",
+		noun: message("rules/separation-factor"),
 		read: (the) => {
 			const { entry, found, at } = offsetOf(the);
 			const path = pathMissing(the);
 			if (path !== undefined) return lacking(path);
 			const missing =
 				the.well.trajectory.uncertainty === undefined
-					? missingAt("survey uncertainty of this well", "trajectory", "uncertainty")
-					: missingAt(`survey uncertainty of ${entry.name}`, ...at, "path", "uncertainty");
+					? missingAt(message("rules/survey-uncertainty-this-well"), "trajectory", "uncertainty")
+					: missingAt(
+							message("rules/survey-uncertainty", { entry: entry.name }),
+							...at,
+							"path",
+							"uncertainty",
+						);
 			return known(found?.separation_factor, missing);
 		},
 		say: ({ part }, the) => {
 			const { entry, found } = offsetOf(the);
 			return [
-				`the separation factor to ${entry.name} is `,
-				part,
-				...(found?.separation_at === undefined || found.separation_distance === undefined
-					? []
-					: [
-							", least at ",
-							found.separation_at.md,
-							" where the two are ",
-							found.separation_distance,
-							" apart",
-						]),
+				message("rules/separation-factor-to-is", {
+					entry: entry.name,
+					part,
+					detail: {
+						parts:
+							found?.separation_at === undefined || found.separation_distance === undefined
+								? []
+								: [
+										message("rules/least-at-where-two-are-apart", {
+											md: found.separation_at.md,
+											separation: found.separation_distance,
+										}),
+									],
+					},
+				}),
 			];
 		},
 	},
 	"survey interval in build and lateral": {
-		noun: "longest survey interval in the build and the lateral",
+		noun: message("rules/longest-survey-interval-in-build-and"),
 		read: ({ results }) =>
 			results.trajectory.longest_interval === undefined
-				? absent("the hole is not surveyed through a build or a lateral")
+				? absent(message("rules/hole-is-not-surveyed-through-build-or"))
 				: known(results.trajectory.longest_interval, missingAt("survey", "trajectory", "actual", "survey")),
-		say: ({ part }) => ["the longest interval between stations of the build and the lateral is ", part],
+		say: ({ part }) => [message("rules/longest-interval-between-stations-build-and-lateral", { part })],
 	},
 } as const satisfies Readonly<Record<string, Measure>>;

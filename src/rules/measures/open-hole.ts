@@ -1,4 +1,5 @@
 import type { HolePressureResults } from "../../calc/results.ts";
+import { message } from "../../messages/message.ts";
 import type { Hole } from "../../well/well.ts";
 import { type Case, missingAt, stringPath } from "../case.ts";
 import type { MissingInput } from "../finding.ts";
@@ -25,16 +26,17 @@ const open =
 	(read: (the: Case, found: HolePressureResults | undefined, missing: MissingInput) => Reading) =>
 	(the: Case): Reading => {
 		const { hole, at, found } = holeOf(the);
-		if (isCased(the, hole)) return absent(`the ${hole.id} hole is drilled and cased`);
-		if (hole.fluid?.kind === "air") return absent(`the ${hole.id} hole is drilled with air`);
+		if (isCased(the, hole)) return absent(message("rules/hole-is-drilled-and-cased", { hole: hole.id }));
+		if (hole.fluid?.kind === "air")
+			return absent(message("rules/hole-is-drilled-with-air", { hole: hole.id }));
 		if (hole.fluid?.density === undefined)
 			return lacking(
-				missingAt(`density of the drilling fluid of the ${hole.id} hole`, ...at, "fluid", "density"),
+				missingAt(message("rules/density-drilling-fluid-hole", { hole: hole.id }), ...at, "fluid", "density"),
 			);
 		return read(
 			the,
 			found,
-			missingAt(`pore pressure of the rock open to the ${hole.id} hole`, "geology", "formations"),
+			missingAt(message("rules/pore-pressure-rock-open-to-hole", { hole: hole.id }), "geology", "formations"),
 		);
 	};
 
@@ -62,20 +64,31 @@ const test = ({ test: planned }: PreventerStack) => planned;
 
 export const openHoleMeasures = {
 	"mud over pore pressure": {
-		noun: "mud density over the highest pore pressure",
+		noun: message("rules/mud-density-over-highest-pore-pressure"),
 		read: open((_, found, missing) => known(found?.mud_over_pore, missing)),
 		say: ({ value, size }, the) => {
 			const { hole, found } = holeOf(the);
 			return [
-				`the mud of the ${hole.id} hole is `,
-				size,
-				` ${value.value < 0 ? "lighter" : "heavier"} than the pore pressure of the ${found?.highest_pore?.formation ?? "rock"}`,
-				...(found?.highest_pore === undefined ? [] : [" (", found.highest_pore.density, ")"]),
+				message("rules/mud-hole-is", {
+					hole: hole.id,
+					size,
+					detail:
+						value.value < 0
+							? message("rules/lighter-than-pore", {
+									formation: found?.highest_pore?.formation ?? message("rules/rock"),
+								})
+							: message("rules/heavier-than-pore", {
+									formation: found?.highest_pore?.formation ?? message("rules/rock"),
+								}),
+					detail2: {
+						parts: found?.highest_pore === undefined ? [] : [" (", found.highest_pore.density, ")"],
+					},
+				}),
 			];
 		},
 	},
 	"weakest place over mud": {
-		noun: "strength of the weakest place over the mud density",
+		noun: message("rules/strength-weakest-place-over-mud-density"),
 		read: open((the, found) => {
 			const { hole, at } = holeOf(the);
 			if (found?.weakest_over_mud !== undefined)
@@ -83,114 +96,146 @@ export const openHoleMeasures = {
 			return the.well.strings.some(
 				(string) => string.shoe.value < hole.bottom.value && string.hole.id !== hole.id,
 			)
-				? lacking(missingAt(`strength of the shoe above the ${hole.id} hole`, ...at))
-				: absent(`no shoe is above the ${hole.id} hole`);
+				? lacking(missingAt(message("rules/strength-shoe-above-hole", { hole: hole.id }), ...at))
+				: absent(message("rules/no-shoe-is-above-hole", { hole: hole.id }));
 		}),
 		say: ({ value, size }, the) => {
 			const { hole, found } = holeOf(the);
 			const place = found?.weakest_over_mud?.place;
-			const shoe = place === found?.shoe;
+			const named =
+				place === undefined
+					? ""
+					: place === found?.shoe
+						? message("rules/shoe-of", { string: place })
+						: place;
 			return [
-				`the ${shoe ? `${place} shoe` : place} bears `,
-				size,
-				` ${value.value < 0 ? "less" : "more"} than the mud of the ${hole.id} hole at rest`,
+				value.value < 0
+					? message("rules/bears-less-than-mud", { place: named, size, hole: hole.id })
+					: message("rules/bears-more-than-mud", { place: named, size, hole: hole.id }),
 			];
 		},
 	},
 	"kick tolerance": {
-		noun: "kick tolerance",
+		noun: message("rules/kick-tolerance"),
 		read: open((the, found) => {
 			const { hole } = holeOf(the);
-			if (!isShutIn(found)) return absent(`no preventers are closed on a kick of the ${hole.id} hole`);
+			if (!isShutIn(found))
+				return absent(message("rules/no-preventers-are-closed-on-kick-hole", { hole: hole.id }));
 			if (the.well.wellControl?.kick?.gas_gradient === undefined)
-				return lacking(missingAt("design kick and its gas gradient", "well_control", "kick"));
-			if (the.well.drillString === undefined) return lacking(missingAt("drill string", "drill_string"));
+				return lacking(missingAt(message("rules/design-kick-and-its-gas-gradient"), "well_control", "kick"));
+			if (the.well.drillString === undefined)
+				return lacking(missingAt(message("rules/drill-string"), "drill_string"));
 			return known(
 				found?.kick_tolerance,
-				missingAt(`strength of the shoe above the ${hole.id} hole`, "casing"),
+				missingAt(message("rules/strength-shoe-above-hole", { hole: hole.id }), "casing"),
 			);
 		}),
 		say: ({ part }, the) => {
 			const { hole, found } = holeOf(the);
 			return [
-				`the ${found?.kick_limited_by ?? `${found?.shoe} shoe`} holds a kick of `,
-				part,
-				` while the ${hole.id} hole is drilled`,
-				...(found?.kick_intensity === undefined ? [] : [", ", found.kick_intensity, " over pore pressure"]),
+				message("rules/holds-kick-while-hole-is-drilled", {
+					detail:
+						found?.kick_limited_by ??
+						message("rules/holds-kick-while-hole-is-drilled.shoe", { shoe: found?.shoe ?? "" }),
+					part,
+					hole: hole.id,
+					detail2: {
+						parts:
+							found?.kick_intensity === undefined
+								? []
+								: [message("rules/over-pore-pressure", { intensity: found.kick_intensity })],
+					},
+				}),
 			];
 		},
 	},
 	"design kick": {
-		noun: "design kick",
+		noun: message("rules/design-kick"),
 		read: (the) => {
 			const { hole, at, found } = holeOf(the);
 			return known(
 				found?.design_kick,
-				missingAt(`design kick volume of the ${hole.id} hole`, ...at, "kick", "volume"),
+				missingAt(message("rules/design-kick-volume-hole", { hole: hole.id }), ...at, "kick", "volume"),
 			);
 		},
-		say: ({ part }) => ["the design kick is ", part],
+		say: ({ part }) => [message("rules/design-kick-is", { part })],
 	},
 	"rated pressure of preventers": {
-		noun: "rated working pressure of the preventers",
+		noun: message("rules/rated-working-pressure-preventers"),
 		read: (the) => ({ state: "known", value: stackOf(the).stack.working_pressure }),
-		say: ({ part }, the) => [`the preventers on the ${stackOf(the).stack.over} casing are rated for `, part],
+		say: ({ part }, the) => [
+			message("rules/preventers-on-casing-are-rated-for", { over: stackOf(the).stack.over, part }),
+		],
 	},
 	"anticipated surface pressure": {
-		noun: "anticipated surface pressure",
+		noun: message("rules/anticipated-surface-pressure"),
 		read: (the) => {
 			const { stack, casing } = stackOf(the);
 			return known(
 				casing?.maximum_surface_pressure,
-				missingAt(`pore pressure and shoe strength below the ${stack.over} shoe`, "geology", "formations"),
+				missingAt(
+					message("rules/pore-pressure-and-shoe-strength-below", { over: stack.over }),
+					"geology",
+					"formations",
+				),
 			);
 		},
-		say: ({ part }) => ["gas may bring ", part, " to surface"],
+		say: ({ part }) => [message("rules/gas-may-bring-to-surface", { part })],
 	},
 	"low-pressure test of preventers": {
-		noun: "low-pressure test of the preventers",
+		noun: message("rules/low-pressure-test-preventers"),
 		read: (the) => {
 			const { stack, at } = stackOf(the);
-			if (isDrilledThrough(the, stack)) return absent("the hole beneath is drilled and cased");
+			if (isDrilledThrough(the, stack)) return absent(message("rules/hole-beneath-is-drilled-and-cased"));
 			return known(
 				test(stack)?.low,
-				missingAt(`low-pressure test of the preventers on ${stack.over}`, ...at, "test", "low"),
+				missingAt(
+					message("rules/low-pressure-test-preventers-on", { over: stack.over }),
+					...at,
+					"test",
+					"low",
+				),
 			);
 		},
 		say: ({ part }, the) => [
-			`the low-pressure test of the preventers on ${stackOf(the).stack.over} is to `,
-			part,
+			message("rules/low-pressure-test-preventers-on-is-to", { over: stackOf(the).stack.over, part }),
 		],
 	},
 	"test of preventers on casing": {
-		noun: "high-pressure test of the preventers",
+		noun: message("rules/high-pressure-test-preventers"),
 		read: (the) => {
 			const { stack, at } = stackOf(the);
-			if (isDrilledThrough(the, stack)) return absent("the hole beneath is drilled and cased");
+			if (isDrilledThrough(the, stack)) return absent(message("rules/hole-beneath-is-drilled-and-cased"));
 			if (test(stack)?.test_plug === true)
-				return absent("a test plug keeps the test of the preventers off the casing");
+				return absent(message("rules/test-plug-keeps-test-preventers-off-casing"));
 			return known(
 				test(stack)?.high,
-				missingAt(`high-pressure test of the preventers on ${stack.over}`, ...at, "test", "high"),
+				missingAt(
+					message("rules/high-pressure-test-preventers-on", { over: stack.over }),
+					...at,
+					"test",
+					"high",
+				),
 			);
 		},
 		say: ({ part }, the) => [
-			`the preventers on the ${stackOf(the).stack.over} casing are to be tested to `,
-			part,
-			" and no test plug is stated",
+			message("rules/preventers-on-casing-are-to-be-tested", { over: stackOf(the).stack.over, part }),
 		],
 	},
 	"internal yield beneath preventers": {
-		noun: "internal yield of the casing beneath",
+		noun: message("rules/internal-yield-casing-beneath"),
 		read: (the) => {
 			const { casing, string, stack } = stackOf(the);
 			return known(
 				casing?.worn_internal_yield ?? casing?.least_internal_yield,
 				string === undefined
-					? missingAt(`string called "${stack.over}"`, "casing")
-					: { what: `the pipe of the ${string.id} string`, at: stringPath(the.well, string, "pipe") },
+					? missingAt(message("rules/string-called", { over: stack.over }), "casing")
+					: {
+							what: message("rules/open-hole-measures.what", { string: string.id }),
+							at: stringPath(the.well, string, "pipe"),
+						},
 			);
 		},
-		say: ({ part }) => ["the internal yield of the casing beneath is ", part],
+		say: ({ part }) => [message("rules/internal-yield-casing-beneath-is", { part })],
 	},
 } as const satisfies Readonly<Record<string, Measure>>;

@@ -1,5 +1,6 @@
 import type { StageResults } from "../../calc/results.ts";
 import type { Known } from "../../cite/known.ts";
+import { message, type Said } from "../../messages/message.ts";
 import type { CasingString, PressureTest } from "../../well/well.ts";
 import { type Case, missingAt, missingOf } from "../case.ts";
 import { densityOver, distanceAlongHole } from "../formulas.ts";
@@ -15,13 +16,13 @@ const recordOf = (string: CasingString) => string.cement?.actual;
 const ofJob =
 	(
 		find: (the: Case) => Known | undefined,
-		what: string,
+		what: Said,
 		...at: readonly (string | number)[]
 	): Measure["read"] =>
 	(the) => {
 		const string = stringOf(the);
 		return recordOf(string) === undefined
-			? absent(`the cement job of the ${string.id} string is not recorded`)
+			? absent(message("rules/cement-job-string-is-not-recorded-2", { string: string.id }))
 			: known(find(the), missingOf(the, string, what, "cement", "actual", ...at));
 	};
 
@@ -42,36 +43,37 @@ const topBelowPlan = (the: Case): Reading => {
 	const string = stringOf(the);
 	const cement = cementOf(the);
 	const { actual, stageTool } = string.cement ?? {};
-	if (actual === undefined) return absent(`the cement job of the ${string.id} string is not recorded`);
+	if (actual === undefined)
+		return absent(message("rules/cement-job-string-is-not-recorded-2", { string: string.id }));
 	if (cement?.planned_top !== undefined)
 		return known(
 			distanceAlongHole.of({ lower: cement.top.md, upper: cement.planned_top.md }),
-			missingOf(the, string, "cement top", "cement", "actual", "top"),
+			missingOf(the, string, message("rules/cement-top"), "cement", "actual", "top"),
 		);
 	return lacking(
 		stageTool === undefined
-			? missingOf(the, string, "volume pumped of each slurry", "cement", "actual", "pumped")
-			: missingOf(the, string, "cement top", "cement", "actual", "top"),
+			? missingOf(the, string, message("rules/volume-pumped-each-slurry"), "cement", "actual", "pumped")
+			: missingOf(the, string, message("rules/cement-top"), "cement", "actual", "top"),
 	);
 };
 
 const testOf = (the: Case): PressureTest | undefined => stringOf(the).pressureTest;
 
-const planned = (noun: string, key: string, find: (test: PressureTest) => Known | undefined): Measure => ({
+const planned = (noun: Said, key: string, find: (test: PressureTest) => Known | undefined): Measure => ({
 	noun,
 	read: (the) => {
 		const test = testOf(the);
 		return known(test && find(test), missingOf(the, stringOf(the), noun, "pressure_test", key));
 	},
-	say: ({ part }) => [`the ${noun} is `, part],
+	say: ({ part }) => [message("rules/is", { noun, part })],
 });
 
 /** Of the treatment's records: absent before there is one. */
-const treated = (the: Case, value: Known | undefined, what: string): Reading => {
+const treated = (the: Case, value: Known | undefined, what: Said): Reading => {
 	const { stimulation } = the.well;
-	if (stimulation === undefined) return absent("no stimulation is planned");
+	if (stimulation === undefined) return absent(message("rules/no-stimulation-is-planned-2"));
 	if (stimulation.stages.every(({ actual }) => actual === undefined))
-		return absent("no stage is recorded as pumped");
+		return absent(message("rules/no-stage-is-recorded-as-pumped"));
 	return known(value, missingAt(what, "stimulation", "stages", "actual"));
 };
 
@@ -82,8 +84,13 @@ const leastStage = ({ results }: Case, key: OfPlan): StageResults | undefined =>
 		.filter(({ as_pumped }) => as_pumped?.[key] !== undefined)
 		.sort((a, b) => (a.as_pumped?.[key]?.value ?? 0) - (b.as_pumped?.[key]?.value ?? 0))[0];
 
-const leastOfStages = (key: OfPlan, noun: string, what: string, did: string): Measure => ({
-	noun: `least part of a stage's ${noun} that was ${did}`,
+const leastOfStages = (
+	key: OfPlan,
+	noun: Said,
+	what: Said,
+	stageWas: "rules/stage-was-given" | "rules/stage-was-pumped-with",
+): Measure => ({
+	noun,
 	read: (the) => {
 		const stages = the.results.stimulation?.stages ?? [];
 		const open = stages.filter(({ as_pumped }) => as_pumped !== undefined && as_pumped[key] === undefined);
@@ -94,7 +101,11 @@ const leastOfStages = (key: OfPlan, noun: string, what: string, did: string): Me
 					atMost: reading.value,
 					missing: [
 						missingAt(
-							`${what} of ${open.length > 1 ? "stages" : "stage"} ${listed(open.map(({ number }) => String(number)))}`,
+							message("rules/of-stages", {
+								what,
+								count: open.length,
+								stages: listed(open.map(({ number }) => String(number))),
+							}),
 							"stimulation",
 							"stages",
 							"actual",
@@ -103,222 +114,229 @@ const leastOfStages = (key: OfPlan, noun: string, what: string, did: string): Me
 				}
 			: reading;
 	},
-	say: ({ part }, the) => [
-		`stage ${leastStage(the, key)?.number ?? ""} was ${did === "placed" ? "given " : "pumped with "}`,
-		part,
-		` of its planned ${noun}`,
-	],
+	say: ({ part }, the) => [message(stageWas, { stage: String(leastStage(the, key)?.number ?? ""), part })],
 });
 
 export const recordMeasures = {
 	"least slurry pumped of calculated": {
-		noun: "least part of a slurry's calculated volume that was pumped",
-		read: ofJob((the) => cementOf(the)?.record?.least_of_plan, "volume pumped of each slurry", "pumped"),
+		noun: message("rules/least-part-slurrys-calculated-volume-that"),
+		read: ofJob(
+			(the) => cementOf(the)?.record?.least_of_plan,
+			message("rules/volume-pumped-each-slurry"),
+			"pumped",
+		),
 		say: ({ part }, the) => [
-			`the ${leastSlurry(the)} slurry was pumped to `,
-			part,
-			" of its calculated volume",
+			message("rules/slurry-was-pumped-to-its-calculated-volume", { leastSlurry: leastSlurry(the), part }),
 		],
 	},
 	"slurry density off design": {
-		noun: "greatest difference of a slurry's density from its design",
+		noun: message("rules/greatest-difference-slurrys-density-from-its"),
 		read: ofJob(
 			(the) => cementOf(the)?.record?.greatest_density_off,
-			"density of each slurry pumped",
+			message("rules/density-each-slurry-pumped"),
 			"pumped",
 		),
 		say: ({ part }, the) => {
 			const slurry = farthestSlurry(the);
 			return slurry?.density === undefined
-				? ["the slurries are off their design density by ", part]
-				: [`the ${slurry.id} slurry was weighed at `, slurry.density, ", off its design by ", part];
+				? [message("rules/slurries-are-off-their-design-density-by", { part })]
+				: [
+						message("rules/slurry-was-weighed-at-off-its-design", {
+							slurry: slurry.id,
+							density: slurry.density,
+							part,
+						}),
+					];
 		},
 	},
 	"stated slurry density window": {
-		noun: "density window stated for the job",
+		noun: message("rules/density-window-stated-for-job"),
 		read: (the) => {
 			const string = stringOf(the);
 			const window = string.cement?.densityWindow;
 			return window === undefined
-				? absent(`no density window is stated for the cement of the ${string.id} string`)
-				: known(window, missingOf(the, string, "density window", "cement", "density_window"));
+				? absent(message("rules/no-density-window-is-stated-for-cement", { string: string.id }))
+				: known(window, missingOf(the, string, message("rules/density-window"), "cement", "density_window"));
 		},
-		say: ({ part }) => ["the density window is ", part],
+		say: ({ part }) => [message("rules/density-window-is", { part })],
 	},
 	"lift off calculated": {
-		noun: "difference of the recorded lift pressure from the calculated one",
+		noun: message("rules/difference-recorded-lift-pressure-from-calculated"),
 		read: (the) => {
 			const string = stringOf(the);
 			if (recordOf(string) === undefined)
-				return absent(`the cement job of the ${string.id} string is not recorded`);
+				return absent(message("rules/cement-job-string-is-not-recorded-2", { string: string.id }));
 			if (recordOf(string)?.lift === undefined)
-				return lacking(missingOf(the, string, "final lift pressure", "cement", "actual", "lift"));
+				return lacking(
+					missingOf(the, string, message("rules/final-lift-pressure"), "cement", "actual", "lift"),
+				);
 			const calculated = cementOf(the)?.final_lift;
 			// A column that lifts nothing shows nothing in its lift pressure.
 			if (calculated !== undefined && calculated.value <= 0)
-				return absent(`the cement of the ${string.id} string is no heavier than what displaces it`);
+				return absent(message("rules/cement-string-is-no-heavier-than-what", { string: string.id }));
 			return known(
 				cementOf(the)?.record?.lift_off_calculated,
-				missingOf(the, string, "calculated lift pressure", "cement"),
+				missingOf(the, string, message("rules/calculated-lift-pressure"), "cement"),
 			);
 		},
 		say: ({ part }, the) => {
 			const [lift, calculated] = [recordOf(stringOf(the))?.lift, cementOf(the)?.final_lift];
 			return lift === undefined || calculated === undefined
-				? ["the recorded lift pressure is off the calculated one by ", part]
-				: [
-						"the recorded lift pressure is ",
-						lift,
-						", the columns at rest give ",
-						calculated,
-						"; it is off by ",
-						part,
-					];
+				? [message("rules/recorded-lift-pressure-is-off-calculated-one", { part })]
+				: [message("rules/recorded-lift-pressure-is-columns-at-rest", { lift, calculated, part })];
 		},
 	},
 	"cement top below plan": {
-		noun: "depth of the cement top below the planned one, along the hole",
+		noun: message("rules/depth-cement-top-below-planned-one"),
 		read: topBelowPlan,
 		// A top above the plan is said without its distance, which nobody asks for.
 		say: ({ value, part }, the) =>
 			value.value < 0
-				? [`${topNoun(the)} is above the planned one`]
-				: [`${topNoun(the)} is `, part, " below the planned one, along the hole"],
+				? [message("rules/is-above-planned-one", { topNoun: topNoun(the) })]
+				: [message("rules/is-below-planned-one-along-hole", { topNoun: topNoun(the), part })],
 	},
 	"recorded bump pressure": {
-		noun: "recorded bump pressure",
-		read: ofJob((the) => recordOf(stringOf(the))?.bump, "bump pressure", "bump"),
-		say: ({ part }) => ["the plug was bumped at ", part],
+		noun: message("rules/recorded-bump-pressure"),
+		read: ofJob((the) => recordOf(stringOf(the))?.bump, message("rules/bump-pressure"), "bump"),
+		say: ({ part }) => [message("rules/plug-was-bumped-at", { part })],
 	},
 	"allowed bump pressure": {
-		noun: "pressure that the casing, its planned test and the wellhead allow when the plug is bumped",
+		noun: message("rules/pressure-that-casing-its-planned-test"),
 		read: (the) =>
 			known(
 				cementOf(the)?.placement?.bump_limit?.allowed,
-				missingOf(the, stringOf(the), "rating at the plug bump", "cement"),
+				missingOf(the, stringOf(the), message("rules/rating-at-plug-bump"), "cement"),
 			),
-		say: ({ part }) => ["the pressure allowed at the plug bump is ", part],
+		say: ({ part }) => [message("rules/pressure-allowed-at-plug-bump-is", { part })],
 	},
 	"planned shoe test equivalent": {
-		noun: "equivalent density that the shoe test was planned to",
+		noun: message("rules/equivalent-density-that-shoe-test-was"),
 		read: (the) =>
 			known(
 				stringOf(the).shoeTest?.equivalent,
-				missingOf(the, stringOf(the), "planned shoe test", "shoe_test", "equivalent"),
+				missingOf(the, stringOf(the), message("rules/planned-shoe-test"), "shoe_test", "equivalent"),
 			),
-		say: ({ part }) => ["the shoe test was planned to ", part],
+		say: ({ part }) => [message("rules/shoe-test-was-planned-to", { part })],
 	},
 	"shoe test over fluid below": {
-		noun: "shoe test over the fluid that the next hole is drilled with",
+		noun: message("rules/shoe-test-over-fluid-that-next"),
 		read: (the) => {
 			const string = stringOf(the);
 			const EMW = string.shoeTest?.actual?.equivalent;
-			if (EMW === undefined) return absent(`no test of the ${string.id} shoe is recorded`);
+			if (EMW === undefined) return absent(message("rules/no-test-shoe-is-recorded", { string: string.id }));
 			if (the.well.holes.at(-1)?.id === string.hole.id)
-				return absent(`no hole is drilled below the ${string.id} shoe`);
+				return absent(message("rules/no-hole-is-drilled-below-shoe", { string: string.id }));
 			const fluid = heaviestBelow(the);
 			return fluid.state === "known"
 				? known(
 						densityOver.of({ EMW, ρ: fluid.value as Known<"density"> }),
-						missingOf(the, string, "shoe test", "shoe_test", "actual"),
+						missingOf(the, string, message("rules/shoe-test"), "shoe_test", "actual"),
 					)
 				: fluid;
 		},
 		say: (said) => [
-			"the recorded shoe test is ",
-			said.size,
-			said.value.value < 0 ? " below" : " above",
-			" the density of the fluid below the shoe",
+			said.value.value < 0
+				? message("rules/recorded-shoe-test-below-fluid", { size: said.size })
+				: message("rules/recorded-shoe-test-above-fluid", { size: said.size }),
 		],
 	},
-	"planned test pressure": planned("planned test pressure", "pressure", ({ pressure }) => pressure),
-	"planned test hold": planned("planned hold of the test", "hold", ({ hold }) => hold),
+	"planned test pressure": planned(
+		message("rules/planned-test-pressure"),
+		"pressure",
+		({ pressure }) => pressure,
+	),
+	"planned test hold": planned(message("rules/planned-hold-test"), "hold", ({ hold }) => hold),
 	"allowed test fall": planned(
-		"fall that the test is allowed",
+		message("rules/fall-that-test-is-allowed"),
 		"allowed_fall",
 		({ allowedFall }) => allowedFall,
 	),
 	"highest recorded treating pressure": {
-		noun: "highest treating pressure on record",
+		noun: message("rules/highest-treating-pressure-on-record"),
 		read: (the) =>
 			treated(
 				the,
 				the.results.stimulation?.as_pumped?.highest_pressure,
-				"maximum pressure of the stages pumped",
+				message("rules/maximum-pressure-stages-pumped"),
 			),
 		say: ({ part }, the) => [
-			`stage ${the.results.stimulation?.as_pumped?.highest_pressure_stage ?? ""} reached `,
-			part,
+			message("rules/stage-reached", {
+				detail: the.results.stimulation?.as_pumped?.highest_pressure_stage ?? "",
+				part,
+			}),
 		],
 	},
 	"line test pressure": {
-		noun: "line test pressure",
+		noun: message("rules/line-test-pressure"),
 		read: ({ well }) =>
 			known(
 				well.stimulation?.limits?.lineTest,
-				missingAt("line test pressure", "stimulation", "limits", "line_test"),
+				missingAt(message("rules/line-test-pressure"), "stimulation", "limits", "line_test"),
 			),
-		say: ({ part }) => ["the treating line was tested to ", part],
+		say: ({ part }) => [message("rules/treating-line-was-tested-to", { part })],
 	},
 	"least element allowed": {
-		noun: "pressure allowed by the weakest element of the pressure boundary",
+		noun: message("rules/pressure-allowed-by-weakest-element-pressure"),
 		read: ({ results }) =>
 			known(
 				results.stimulation?.limiting?.allowed,
-				missingAt("elements that see treating pressure", "stimulation", "pressure_boundary"),
+				missingAt(message("rules/elements-that-see-treating-pressure"), "stimulation", "pressure_boundary"),
 			),
-		say: ({ part }) => ["the weakest element of the pressure boundary is allowed ", part],
+		say: ({ part }) => [message("rules/weakest-element-pressure-boundary-is-allowed", { part })],
 	},
 	"least proppant placed of plan": leastOfStages(
 		"proppant_of_plan",
-		"proppant",
-		"proppant placed in each stage",
-		"placed",
+		message("rules/least-proppant-of-stage"),
+		message("rules/stage-was-given.proppant-placed-in-each"),
+		"rules/stage-was-given",
 	),
 	"least clean volume of plan": leastOfStages(
 		"clean_of_plan",
-		"clean volume",
-		"clean volume of each stage",
-		"pumped",
+		message("rules/least-clean-volume-of-stage"),
+		message("rules/stage-was-pumped-with.clean-volume-each-stage"),
+		"rules/stage-was-pumped-with",
 	),
 	"highest recorded annulus pressure": {
-		noun: "highest pressure recorded in the annulus",
+		noun: message("rules/highest-pressure-recorded-in-annulus"),
 		read: ({ subject, well }) => {
 			if (subject.kind !== "annulus") return lacking();
 			const { inner, outer, limit } = subject;
-			const name = `${inner.id} × ${outer.id} annulus`;
-			if (well.stimulation === undefined) return absent("no stimulation is planned");
+			const name = message("rules/annulus-named", { inner: inner.id, outer: outer.id });
+			if (well.stimulation === undefined) return absent(message("rules/no-stimulation-is-planned-2"));
 			if (well.stimulation.stages.every(({ actual }) => actual === undefined))
-				return absent("no stage is recorded as pumped");
+				return absent(message("rules/no-stage-is-recorded-as-pumped"));
 			return known(
 				limit?.highest,
-				missingAt(`highest pressure recorded in the ${name}`, "stimulation", "annuli"),
+				missingAt(message("rules/highest-pressure-recorded-in", { name }), "stimulation", "annuli"),
 			);
 		},
-		say: ({ part }) => ["the annulus reached ", part],
+		say: ({ part }) => [message("rules/annulus-reached", { part })],
 	},
 	"recorded preventer test": {
-		noun: "recorded high-pressure test of the preventers",
+		noun: message("rules/recorded-high-pressure-test-preventers"),
 		read: ({ subject, well }) => {
 			if (subject.kind !== "stack") return lacking();
 			const { stack } = subject;
 			const i = well.wellControl?.preventers?.indexOf(stack) ?? 0;
 			return stack.actual === undefined
-				? absent(`no test of the preventers on the ${stack.over} string is recorded`)
-				: known(stack.actual.high, missingAt("high test", "well_control", "preventers", i, "actual", "high"));
+				? absent(message("rules/no-test-preventers-on-string-is-recorded-2", { over: stack.over }))
+				: known(
+						stack.actual.high,
+						missingAt(message("rules/high-test"), "well_control", "preventers", i, "actual", "high"),
+					);
 		},
-		say: ({ part }) => ["the preventers were tested to ", part],
+		say: ({ part }) => [message("rules/preventers-were-tested-to", { part })],
 	},
 	"planned preventer test": {
-		noun: "planned high-pressure test of the preventers",
+		noun: message("rules/planned-high-pressure-test-preventers"),
 		read: ({ subject, well }) => {
 			if (subject.kind !== "stack") return lacking();
 			const i = well.wellControl?.preventers?.indexOf(subject.stack) ?? 0;
 			return known(
 				subject.stack.test?.high,
-				missingAt("planned high test", "well_control", "preventers", i, "test", "high"),
+				missingAt(message("rules/planned-high-test"), "well_control", "preventers", i, "test", "high"),
 			);
 		},
-		say: ({ part }) => ["the preventers are to be tested to ", part],
+		say: ({ part }) => [message("rules/preventers-are-to-be-tested-to", { part })],
 	},
 } as const satisfies Readonly<Record<string, Measure>>;

@@ -1,5 +1,5 @@
 import type { Known } from "../../cite/known.ts";
-import type { Said } from "../../messages/message.ts";
+import { message, type Said } from "../../messages/message.ts";
 import type { CasingString } from "../../well/well.ts";
 import { type Case, missingAt, missingOf } from "../case.ts";
 import { neighborsWithin, SEARCHED } from "../distances.ts";
@@ -16,7 +16,7 @@ export const stringOf = ({ subject }: Case): CasingString => {
 /** What was computed of the case's string. */
 export const casingOf = (the: Case) => the.results.casing[stringOf(the).id];
 
-const shoeMissing = (the: Case) => missingOf(the, stringOf(the), "shoe depth", "pipe");
+const shoeMissing = (the: Case) => missingOf(the, stringOf(the), message("rules/shoe-depth"), "pipe");
 
 const below = (
 	the: Case,
@@ -34,14 +34,18 @@ const formationEdge =
 	(edge: "top" | "base"): Measure["read"] =>
 	(the, { formation = "" }) => {
 		const found = the.well.geology.formations.find(({ name }) => sameName(name, formation));
-		const missing = missingAt(`${edge} of the ${formation}`, "geology", "formations");
+		const missing = missingAt(
+			message(edge === "top" ? "rules/top-of-formation" : "rules/base-of-formation", { formation }),
+			"geology",
+			"formations",
+		);
 		return below(the, found?.[edge], missing);
 	};
 
 const shoeClause =
 	(place: (formation: string) => Said): Measure["say"] =>
 	(said, _the, { formation = "" }) =>
-		belowOrAbove("the shoe", place(formation), said);
+		belowOrAbove(message("rules/shoe"), place(formation), said);
 
 /** Length of the joints of a string, by its first run that states one. */
 export const jointOf = (string: CasingString): Known<"length"> | undefined =>
@@ -54,9 +58,7 @@ const nearbyWaterWells: Measure["read"] = (the, { within }) => {
 	if (near.unplaced.length > 0) return lacking(...near.unplaced);
 	if (near.inside.length === 0)
 		return near.complete
-			? absent(
-					"no water well is listed within the distance, and the list of neighbors is stated to be complete",
-				)
+			? absent(message("rules/no-water-well-is-listed-within-distance"))
 			: lacking(SEARCHED);
 	const bottoms = near.inside.map(
 		({ id }) => results.isolation.neighbor_wells.find((each) => each.id === id)?.bottom,
@@ -66,7 +68,7 @@ const nearbyWaterWells: Measure["read"] = (the, { within }) => {
 		return lacking(
 			...unknown.map((neighbor) =>
 				missingAt(
-					`depth of ${neighbor.name}`,
+					message("rules/depth", { neighbor: neighbor.name }),
 					"site",
 					"neighbors",
 					well.neighbors.indexOf(neighbor),
@@ -76,100 +78,101 @@ const nearbyWaterWells: Measure["read"] = (the, { within }) => {
 		);
 	const known = bottoms.filter((bottom) => bottom !== undefined);
 	const deepest = known.reduce((low, each) => (each.value > low.value ? each : low));
-	return below(the, deepest, missingAt("depth of each water well nearby", "site", "neighbors"));
+	return below(the, deepest, missingAt(message("rules/depth-each-water-well-nearby"), "site", "neighbors"));
 };
 
 const lap: Measure["read"] = (the) => {
 	const string = stringOf(the);
-	if (string.kind !== "liner") return absent(`the ${string.id} string is not a liner`);
+	if (string.kind !== "liner") return absent(message("rules/string-is-not-liner", { string: string.id }));
 	const outer = outerOf(string, the.well);
 	const shoe = outer && the.results.casing[outer.id]?.shoe.md;
 	const top = casingOf(the)?.top.md;
 	if (top === undefined || shoe === undefined)
-		return lacking(missingOf(the, string, "liner top and the shoe before it", "pipe"));
+		return lacking(missingOf(the, string, message("rules/liner-top-and-shoe-before-it"), "pipe"));
 	return known(
 		distanceAlongHole.of({ lower: shoe, upper: top }),
-		missingOf(the, string, "liner top", "pipe"),
+		missingOf(the, string, message("rules/liner-top"), "pipe"),
 	);
 };
 
 export const shoeMeasures = {
 	"string length": {
-		noun: "length of the string",
+		noun: message("rules/length-string"),
 		read: (the) => known(casingOf(the)?.length, shoeMissing(the)),
-		say: ({ part }) => ["the string is ", part, " long"],
+		say: ({ part }) => [message("rules/string-is-long", { part })],
 	},
 	"joint length": {
-		noun: "length of a joint",
-		read: (the) => known(jointOf(stringOf(the)), missingOf(the, stringOf(the), "joint length", "pipe")),
-		say: ({ part }) => ["a joint is ", part, " long"],
+		noun: message("rules/length-joint"),
+		read: (the) =>
+			known(jointOf(stringOf(the)), missingOf(the, stringOf(the), message("rules/joint-length"), "pipe")),
+		say: ({ part }) => [message("rules/joint-is-long", { part })],
 	},
 	"shoe below ground": {
-		noun: "vertical depth of the shoe below ground",
+		noun: message("rules/vertical-depth-shoe-below-ground"),
 		read: (the) => known(casingOf(the)?.shoe.below_ground, shoeMissing(the)),
-		say: ({ part }) => ["the shoe is ", part, " below ground, vertically"],
+		say: ({ part }) => [message("rules/shoe-is-below-ground-vertically", { part })],
 	},
 	"shoe vertical depth": {
-		noun: "vertical depth of the shoe",
+		noun: message("rules/vertical-depth-shoe"),
 		read: (the) => known(casingOf(the)?.shoe.tvd, shoeMissing(the)),
-		say: ({ part }) => ["the shoe is at a vertical depth of ", part, " from the datum"],
+		say: ({ part }) => [message("rules/shoe-is-at-vertical-depth-from-datum", { part })],
 	},
 	"shoe along the hole": {
-		noun: "measured depth of the shoe",
+		noun: message("rules/measured-depth-shoe"),
 		read: (the) => known(casingOf(the)?.shoe.md, shoeMissing(the)),
-		say: ({ part }) => ["the shoe is at a measured depth of ", part],
+		say: ({ part }) => [message("rules/shoe-is-at-measured-depth", { part })],
 	},
 	"shoe below protected water": {
-		noun: "depth of the shoe below protected water",
+		noun: message("rules/depth-shoe-below-protected-water"),
 		read: (the) =>
 			below(
 				the,
 				the.results.geology.protected_water_base?.tvd ?? the.well.geology.protectedWater?.base,
-				missingAt("base of protected water", "geology", "protected_water", "base"),
+				missingAt(message("rules/base-protected-water"), "geology", "protected_water", "base"),
 			),
-		say: shoeClause(() => "the base of protected water"),
+		say: shoeClause(() => message("rules/base-protected-water-2")),
 	},
 	"shoe below formation top": {
-		noun: "depth of the shoe below the formation's top",
+		noun: message("rules/depth-shoe-below-formations-top"),
 		read: formationEdge("top"),
-		say: shoeClause((formation) => `the top of the ${formation}`),
+		say: shoeClause((formation) => message("rules/top", { formation })),
 	},
 	"shoe below formation base": {
-		noun: "depth of the shoe below the formation's base",
+		noun: message("rules/depth-shoe-below-formations-base"),
 		read: formationEdge("base"),
-		say: shoeClause((formation) => `the base of the ${formation}`),
+		say: shoeClause((formation) => message("rules/base", { formation })),
 	},
 	"shoe below top of competent rock": {
-		noun: "depth of the shoe below the top of competent rock",
+		noun: message("rules/depth-shoe-below-top-competent-rock"),
 		read: (the) =>
 			below(
 				the,
 				the.well.geology.formations.find(({ competent }) => competent === true)?.top,
-				missingAt("shallowest formation stated to be competent", "geology", "formations"),
+				missingAt(message("rules/shallowest-formation-stated-to-be-competent"), "geology", "formations"),
 			),
-		say: shoeClause(() => "the top of the shallowest formation stated to be competent"),
+		say: shoeClause(() => message("rules/top-shallowest-formation-stated-to-be")),
 	},
 	"shoe below nearby water wells": {
-		noun: "depth of the shoe below nearby water wells",
+		noun: message("rules/depth-shoe-below-nearby-water-wells"),
 		read: nearbyWaterWells,
-		say: shoeClause(() => "the deepest water well listed"),
+		say: shoeClause(() => message("rules/deepest-water-well-listed")),
 	},
 	"fracture pressure at the shoe": {
-		noun: "fracture pressure at the shoe",
+		noun: message("rules/fracture-pressure-at-shoe"),
 		read: (the) =>
 			known(
 				casingOf(the)?.fracture_pressure_at_shoe,
 				missingAt(
-					`fracture gradient of the formation at the ${stringOf(the).id} shoe`,
+					message("rules/fracture-gradient-formation-at-shoe", { string: stringOf(the).id }),
 					"geology",
 					"formations",
 				),
 			),
-		say: ({ part }) => ["the rock at the shoe breaks down at ", part],
+		say: ({ part }) => [message("rules/rock-at-shoe-breaks-down-at", { part })],
 	},
 	"liner lap": {
-		noun: "lap of the liner",
+		noun: message("rules/lap-liner"),
 		read: lap,
-		say: ({ part }) => ["the liner laps ", part, " into the string before it"],
+		say: ({ part }) => [message("rules/liner-laps-into-string-before-it", { part })],
 	},
 } as const satisfies Readonly<Record<string, Measure>>;

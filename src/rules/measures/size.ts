@@ -1,4 +1,5 @@
 import type { Known } from "../../cite/known.ts";
+import { message, type Said } from "../../messages/message.ts";
 import type { PipeSection } from "../../well/well.ts";
 import { type Case, missingOf } from "../case.ts";
 import { clearanceEachSide, clearanceOnDiameter } from "../formulas.ts";
@@ -23,9 +24,9 @@ const couplingOf = ({ couplingDiameter, outsideDiameter, connection }: PipeSecti
 const bodyOf = ({ outsideDiameter }: PipeSection) => outsideDiameter;
 
 const clearance = (
-	noun: string,
+	noun: Said,
 	size: (section: PipeSection) => Known<"diameter"> | undefined,
-	missing: string,
+	missing: Said,
 	arithmetic: typeof clearanceEachSide | typeof clearanceOnDiameter,
 ): Measure => ({
 	noun,
@@ -38,39 +39,48 @@ const clearance = (
 	say: ({ part }, the) => {
 		const pipe = widest(the, size);
 		return [
-			`the ${noun} is `,
-			part,
-			" (hole ",
-			stringOf(the).hole.diameter,
-			...(pipe === undefined ? [] : [`, ${size === bodyOf ? "pipe" : "coupling"} `, pipe]),
-			")",
+			message("rules/is-hole", {
+				noun,
+				part,
+				diameter: stringOf(the).hole.diameter,
+				detail: {
+					parts:
+						pipe === undefined
+							? []
+							: [
+									size === bodyOf
+										? message("rules/pipe-of", { pipe })
+										: message("rules/coupling-of", { pipe }),
+								],
+				},
+			}),
 		];
 	},
 });
 
 export const sizeMeasures = {
 	"clearance each side of coupling": clearance(
-		"clearance on each side of the coupling",
+		message("rules/clearance-on-each-side-coupling"),
 		couplingOf,
-		"coupling diameter",
+		message("rules/coupling-diameter"),
 		clearanceEachSide,
 	),
 	"clearance each side of pipe": clearance(
-		"clearance on each side of the pipe",
+		message("rules/clearance-on-each-side-pipe"),
 		bodyOf,
-		"pipe diameter",
+		message("rules/pipe-diameter"),
 		clearanceEachSide,
 	),
 	"coupling clearance on diameter": clearance(
-		"clearance on diameter over the coupling",
+		message("rules/clearance-on-diameter-over-coupling"),
 		couplingOf,
-		"coupling diameter",
+		message("rules/coupling-diameter"),
 		clearanceOnDiameter,
 	),
 	"pipe clearance on diameter": clearance(
-		"clearance on diameter over the pipe",
+		message("rules/clearance-on-diameter-over-pipe"),
 		bodyOf,
-		"pipe diameter",
+		message("rules/pipe-diameter"),
 		clearanceOnDiameter,
 	),
 } as const satisfies Readonly<Record<string, Measure>>;

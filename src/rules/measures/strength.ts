@@ -1,10 +1,11 @@
 import type { SlurryResults } from "../../calc/results.ts";
 import type { Known } from "../../cite/known.ts";
+import { message, type Said } from "../../messages/message.ts";
 import type { Slurry, StrengthPoint } from "../../well/well.ts";
 import { type Case, missingOf, stringPath } from "../case.ts";
 import type { MissingInput } from "../finding.ts";
 import { practicallyEqual } from "../practically-equal.ts";
-import { listed, phrase } from "../reason.ts";
+import { listed } from "../reason.ts";
 import { cementOf, reachesInto } from "./cement.ts";
 import { absent, lacking, type Measure, type Parameters, type Reading } from "./reading.ts";
 import { casingOf, stringOf } from "./shoe.ts";
@@ -21,26 +22,26 @@ const slurriesIn = (the: Case, { zone, height }: Parameters): readonly SlurryRes
 };
 
 /** `of the tail slurry, in the critical zone`. */
-const slurryName = (the: Case, parameters: Parameters): string => {
+const slurryName = (the: Case, parameters: Parameters): Said => {
 	const ids = (slurriesIn(the, parameters) ?? []).map(({ id }) => id);
-	const slurry = ids.length > 1 ? "slurries" : "slurry";
+	const zone = zoneName(parameters);
 	return ids.length === 0
-		? zoneName(parameters)
-		: `of the ${listed(ids)} ${slurry}, ${zoneName(parameters)},`;
+		? zone
+		: message("rules/strength-of-slurries", { count: ids.length, ids: listed(ids), zone });
 };
 
-const zoneName = ({ zone }: Parameters): string => {
+const zoneName = ({ zone }: Parameters): Said => {
 	switch (zone?.kind) {
 		case "shoe":
-			return "at the shoe";
+			return message("rules/at-shoe");
 		case "filler":
-			return "above the slurry at the shoe";
+			return message("rules/above-slurry-at-shoe");
 		case "bottom":
-			return "in the critical zone";
+			return message("rules/in-critical-zone");
 		case "above bottom":
-			return "above the critical zone";
+			return message("rules/above-critical-zone");
 		default:
-			return "over the whole column";
+			return message("rules/over-whole-column");
 	}
 };
 
@@ -88,7 +89,9 @@ const strengthAt = (the: Case, parameters: Parameters, after: Known<"duration">)
 	const string = stringOf(the);
 	if (slurries === undefined) return lacking(missingOf(the, string, "cement", "cement"));
 	if (slurries.length === 0)
-		return absent(`no slurry of the ${string.id} string lies ${zoneName(parameters)}`);
+		return absent(
+			message("rules/no-slurry-string-lies", { string: string.id, zoneName: zoneName(parameters) }),
+		);
 	const missing: MissingInput[] = [];
 	const bounds = slurries.map(({ id }) => {
 		const { slurry, index } = definitionOf(the, id);
@@ -99,11 +102,10 @@ const strengthAt = (the: Case, parameters: Parameters, after: Known<"duration">)
 		const found = boundsAt(points, after.value);
 		if (found.atLeast === undefined || found.atLeast.value !== found.atMost?.value)
 			missing.push({
-				what: phrase([
-					`the strength of the ${string.id} string's ${id} slurry after `,
-					after,
-					...(curedAt === undefined ? [] : [", cured at ", curedAt]),
-				]),
+				what:
+					curedAt === undefined
+						? message("rules/strength-after", { string: string.id, id, after })
+						: message("rules/strength-after-cured", { string: string.id, id, after, curedAt }),
 				at: stringPath(the.well, string, "cement", "slurries", index, "strength"),
 			});
 		return found;
@@ -124,12 +126,23 @@ const fluidOf = (the: Case, parameters: Parameters): Reading => {
 	if (unknown.length > 0)
 		return lacking(
 			...unknown.map(({ id, index }) =>
-				missingOf(the, string, `free fluid of the ${id} slurry`, "cement", "slurries", index, "free_fluid"),
+				missingOf(
+					the,
+					string,
+					message("rules/free-fluid-slurry", { id }),
+					"cement",
+					"slurries",
+					index,
+					"free_fluid",
+				),
 			),
 		);
 	const values = read.flatMap(({ slurry }) => (slurry?.freeFluid === undefined ? [] : [slurry.freeFluid]));
 	const [first, ...rest] = values;
-	if (first === undefined) return absent(`no slurry of the ${string.id} string lies ${zoneName(parameters)}`);
+	if (first === undefined)
+		return absent(
+			message("rules/no-slurry-string-lies", { string: string.id, zoneName: zoneName(parameters) }),
+		);
 	return {
 		state: "known",
 		value: rest.reduce((most, each) => (each.value > most.value ? each : most), first),
@@ -138,48 +151,63 @@ const fluidOf = (the: Case, parameters: Parameters): Reading => {
 
 export const strengthMeasures = {
 	"wait on cement": {
-		noun: "wait on cement",
+		noun: message("rules/wait-on-cement"),
 		read: (the) => {
 			const wait = stringOf(the).cement?.waitOnCement;
 			return wait === undefined
-				? lacking(missingOf(the, stringOf(the), "wait on cement", "cement", "wait_on_cement"))
+				? lacking(missingOf(the, stringOf(the), message("rules/wait-on-cement"), "cement", "wait_on_cement"))
 				: { state: "known", value: wait };
 		},
-		say: ({ part }) => ["the wait on cement is ", part],
+		say: ({ part }) => [message("rules/wait-on-cement-is", { part })],
 	},
 	"strength at drill-out": {
-		noun: "strength when the wait on cement ends",
+		noun: message("rules/strength-when-wait-on-cement-ends"),
 		read: (the, parameters) => {
 			const wait = stringOf(the).cement?.waitOnCement;
 			if (wait === undefined)
-				return lacking(missingOf(the, stringOf(the), "wait on cement", "cement", "wait_on_cement"));
+				return lacking(
+					missingOf(the, stringOf(the), message("rules/wait-on-cement"), "cement", "wait_on_cement"),
+				);
 			return strengthAt(the, parameters, wait);
 		},
 		say: ({ part }, the, parameters) => {
 			const wait = stringOf(the).cement?.waitOnCement;
 			return [
-				`the strength ${slurryName(the, parameters)} is `,
-				part,
-				...(wait === undefined ? [] : [" when the wait on cement of ", wait, " ends"]),
+				message("rules/strength-is", {
+					slurryName: slurryName(the, parameters),
+					part,
+					detail: { parts: wait === undefined ? [] : [message("rules/when-wait-on-cement-ends", { wait })] },
+				}),
 			];
 		},
 	},
 	strength: {
-		noun: "compressive strength",
+		noun: message("rules/compressive-strength"),
 		read: (the, parameters) =>
 			parameters.after === undefined
-				? lacking(missingOf(the, stringOf(the), "time of the strength", "cement"))
+				? lacking(missingOf(the, stringOf(the), message("rules/time-strength"), "cement"))
 				: strengthAt(the, parameters, parameters.after),
 		say: ({ part }, the, parameters) => [
-			`the strength ${slurryName(the, parameters)} is `,
-			part,
-			...(parameters.after === undefined ? [] : [" after ", parameters.after]),
-			...(parameters.curedAt === undefined ? [] : [", cured at ", parameters.curedAt]),
+			message("rules/strength-is-2", {
+				slurryName: slurryName(the, parameters),
+				part,
+				detail: {
+					parts: parameters.after === undefined ? [] : [message("rules/after", { after: parameters.after })],
+				},
+				detail2: {
+					parts:
+						parameters.curedAt === undefined
+							? []
+							: [message("rules/cured-at", { curedAt: parameters.curedAt })],
+				},
+			}),
 		],
 	},
 	"free fluid": {
-		noun: "free fluid",
+		noun: message("rules/free-fluid"),
 		read: fluidOf,
-		say: ({ part }, the, parameters) => [`the free fluid ${slurryName(the, parameters)} is `, part],
+		say: ({ part }, the, parameters) => [
+			message("rules/free-fluid-is", { slurryName: slurryName(the, parameters), part }),
+		],
 	},
 } as const satisfies Readonly<Record<string, Measure>>;

@@ -1,17 +1,18 @@
 import { constant, type Known } from "../../cite/known.ts";
 import { cite } from "../../cite/source.ts";
+import { message, type Said } from "../../messages/message.ts";
 import type { CasingString } from "../../well/well.ts";
 import { type Case, missingAt, missingOf } from "../case.ts";
 import { verticalDistance } from "../formulas.ts";
 import { listed } from "../reason.ts";
 import { outerOf, rolesOf } from "../subject.ts";
-import { absent, known, lacking, type Measure, type Reading } from "./reading.ts";
+import { absent, belowOrAbove, known, lacking, type Measure, type Reading } from "./reading.ts";
 
 /** A reading of a treatment that is planned. */
 const treated =
 	(read: (the: Case) => Reading) =>
 	(the: Case): Reading =>
-		the.well.stimulation === undefined ? absent("no stimulation is planned") : read(the);
+		the.well.stimulation === undefined ? absent(message("rules/no-stimulation-is-planned-2")) : read(the);
 
 const limitsOf = (the: Case) => the.well.stimulation?.limits;
 
@@ -36,21 +37,21 @@ const disordered = (the: Case) => {
 	);
 };
 
-const rungName = (the: Case, id: string): string => {
+const rungName = (the: Case, id: string): Said => {
 	const rung = the.results.stimulation?.ladder?.rungs.find((each) => each.id === id);
 	switch (rung?.tier) {
 		case "kickout":
-			return `pump kickout ${rung.name}`;
+			return message("rules/pump-kickout", { rung: rung.name ?? "" });
 		case "relief":
-			return "the relief valve";
+			return message("rules/relief-valve");
 		case "maximum":
-			return "the maximum treating pressure";
+			return message("rules/maximum-treating-pressure-2");
 		case "line-test":
-			return "the line test";
+			return message("rules/line-test");
 		case "element":
-			return `what the ${rung.name} is allowed`;
+			return message("rules/what-is-allowed", { rung: rung.name ?? "" });
 		default:
-			return "the expected pressure";
+			return message("rules/expected-pressure");
 	}
 };
 
@@ -63,7 +64,7 @@ const yieldOf = (the: Case, string: CasingString): Reading => {
 	const casing = the.results.casing[string.id];
 	return known(
 		casing?.worn_internal_yield ?? casing?.least_internal_yield,
-		missingOf(the, string, "internal yield pressure", "pipe"),
+		missingOf(the, string, message("rules/internal-yield-pressure"), "pipe"),
 	);
 };
 
@@ -75,142 +76,157 @@ const confining = (the: Case) =>
 
 export const treatmentMeasures = {
 	"treating limits out of order": {
-		noun: "limits of the treatment that stand out of order",
+		noun: message("rules/limits-treatment-that-stand-out-order"),
 		read: treated((the) => {
 			const limits = limitsOf(the);
-			const wanting = [
+			const wanting: readonly (readonly [Said, string])[] = [
 				...(limits?.maximumTreatingPressure === undefined
-					? [["maximum treating pressure", "maximum_treating_pressure"]]
+					? [[message("rules/maximum-treating-pressure"), "maximum_treating_pressure"] as const]
 					: []),
-				...(limits?.reliefValve === undefined ? [["relief valve's setting", "relief_valve"]] : []),
-				...((limits?.pumpKickouts.length ?? 0) === 0 ? [["pump kickouts", "pump_kickouts"]] : []),
-				...(limits?.lineTest === undefined ? [["line test", "line_test"]] : []),
-			] as const;
+				...(limits?.reliefValve === undefined
+					? [[message("rules/relief-valve-setting"), "relief_valve"] as const]
+					: []),
+				...((limits?.pumpKickouts.length ?? 0) === 0
+					? [[message("rules/pump-kickouts"), "pump_kickouts"] as const]
+					: []),
+				...(limits?.lineTest === undefined
+					? [[message("rules/test-of-the-line"), "line_test"] as const]
+					: []),
+			];
 			const n = disordered(the).length;
 			if (n === 0 && wanting.length > 0)
-				return lacking(
-					...wanting.map(([what, key]) => missingAt(what ?? "", "stimulation", "limits", key ?? "")),
-				);
+				return lacking(...wanting.map(([what, key]) => missingAt(what, "stimulation", "limits", key)));
 			return { state: "known", value: constant("count", n, "limits out of order", cite("definition")) };
 		}),
 		say: (_, the) => {
 			const pairs = disordered(the);
 			return pairs.length === 0
-				? ["kickouts, relief valve, maximum, ratings and line test stand in order"]
+				? [message("rules/kickouts-relief-valve-maximum-ratings-and-line")]
 				: [
 						listed(
 							pairs.map(({ lower, upper }) =>
 								upper === "line-test"
-									? `${rungName(the, lower)} is above ${rungName(the, upper)}`
-									: `${rungName(the, lower)} is not below ${rungName(the, upper)}`,
+									? message("rules/rung-is-above", {
+											lower: rungName(the, lower),
+											upper: rungName(the, upper),
+										})
+									: message("rules/rung-is-not-below", {
+											lower: rungName(the, lower),
+											upper: rungName(the, upper),
+										}),
 							),
 						),
 					];
 		},
 	},
 	"pressure with half the friction reduction": {
-		noun: "expected pressure with half the friction reduction",
+		noun: message("rules/expected-pressure-with-half-friction-reduction"),
 		read: treated((the) => {
 			const stages = the.well.stimulation?.stages ?? [];
 			if (stages.length > 0 && stages.every(({ actual }) => actual !== undefined))
-				return absent("the treatment is on record");
+				return absent(message("rules/treatment-is-on-record"));
 			return known(
 				halfReduction(the),
 				the.well.stimulation?.baseFluid.viscosity === undefined
-					? missingAt("viscosity of the base fluid", "stimulation", "base_fluid", "viscosity")
-					: missingAt("pressure model of the treatment", "stimulation", "pressure_model"),
+					? missingAt(message("rules/viscosity-base-fluid"), "stimulation", "base_fluid", "viscosity")
+					: missingAt(message("rules/pressure-model-treatment"), "stimulation", "pressure_model"),
 			);
 		}),
-		say: ({ part }) => ["with half the stated friction reduction the treatment is expected to need ", part],
+		say: ({ part }) => [message("rules/with-half-stated-friction-reduction-treatment-is", { part })],
 	},
 	"lowest pump kickout": {
-		noun: "lowest pump kickout",
+		noun: message("rules/lowest-pump-kickout"),
 		read: treated((the) =>
-			known(lowestKickout(the), missingAt("pump kickouts", "stimulation", "limits", "pump_kickouts")),
+			known(
+				lowestKickout(the),
+				missingAt(message("rules/pump-kickouts"), "stimulation", "limits", "pump_kickouts"),
+			),
 		),
-		say: ({ part }) => ["the first pump kickout is set to ", part],
+		say: ({ part }) => [message("rules/first-pump-kickout-is-set-to", { part })],
 	},
 	"outer internal yield": {
-		noun: "internal yield of the casing around the annulus",
+		noun: message("rules/internal-yield-casing-around-annulus"),
 		read: (the) => yieldOf(the, annulus(the).outer),
-		say: ({ part }) => ["the casing around the annulus yields at ", part],
+		say: ({ part }) => [message("rules/casing-around-annulus-yields-at", { part })],
 	},
 	"next outer internal yield": {
-		noun: "internal yield of the next casing outward",
+		noun: message("rules/internal-yield-next-casing-outward"),
 		read: (the) => {
 			const { outer } = annulus(the);
 			const next = outerOf(outer, the.well);
 			// A conductor is no barrier; the casing around the annulus then stands for both.
 			return yieldOf(the, next === undefined || rolesOf(next, the.well).includes("conductor") ? outer : next);
 		},
-		say: ({ part }) => ["the next casing outward yields at ", part],
+		say: ({ part }) => [message("rules/next-casing-outward-yields-at", { part })],
 	},
 	"inner collapse": {
-		noun: "collapse of the string inside the annulus",
+		noun: message("rules/collapse-string-inside-annulus"),
 		read: (the) => {
 			const { inner } = annulus(the);
 			return known(
 				the.results.casing[inner.id]?.least_collapse,
-				missingOf(the, inner, "collapse rating", "pipe"),
+				missingOf(the, inner, message("rules/collapse-rating"), "pipe"),
 			);
 		},
-		say: ({ part }) => ["the string inside the annulus collapses at ", part],
+		say: ({ part }) => [message("rules/string-inside-annulus-collapses-at", { part })],
 	},
 	"pressure let out by a leak": {
-		noun: "pressure that a leak of the treated string lets into the annulus",
+		noun: message("rules/pressure-that-leak-treated-string-lets"),
 		read: treated((the) => {
 			const { limit, inner } = annulus(the);
-			if (!pumpedThrough(the)) return absent(`the ${inner.id} string does not hold treating pressure`);
+			if (!pumpedThrough(the))
+				return absent(message("rules/string-does-not-hold-treating-pressure", { inner: inner.id }));
 			if (limit?.relief !== undefined) return { state: "known", value: limit.relief };
 			return known(
 				limitsOf(the)?.maximumTreatingPressure ?? limitsOf(the)?.reliefValve,
-				missingAt("maximum treating pressure", "stimulation", "limits", "maximum_treating_pressure"),
+				missingAt(
+					message("rules/maximum-treating-pressure"),
+					"stimulation",
+					"limits",
+					"maximum_treating_pressure",
+				),
 			);
 		}),
 		say: ({ part }, the) => {
 			const { limit, outer } = annulus(the);
 			return limit?.relief === undefined
-				? [
-						"a leak of the treated string lets ",
-						part,
-						` into the annulus inside the ${outer.id} casing, and no relief valve is stated for it`,
-					]
-				: ["a relief valve opens the annulus at ", part];
+				? [message("rules/leak-treated-string-lets-into-annulus-inside", { part, outer: outer.id })]
+				: [message("rules/relief-valve-opens-annulus-at", { part })];
 		},
 	},
 	"wellhead rating for treating": {
-		noun: "rating of the wellhead for treating",
+		noun: message("rules/rating-wellhead-for-treating"),
 		read: treated((the) =>
 			known(
 				the.well.wellhead?.stimulation,
-				missingAt("rating of the wellhead while treating", "wellhead", "stimulation"),
+				missingAt(message("rules/rating-wellhead-while-treating"), "wellhead", "stimulation"),
 			),
 		),
-		say: ({ part }) => ["the wellhead is rated for ", part, " while treating"],
+		say: ({ part }) => [message("rules/wellhead-is-rated-for-while-treating", { part })],
 	},
 	"wellhead rating while drilling": {
-		noun: "rating of the wellhead while drilling",
+		noun: message("rules/rating-wellhead-while-drilling"),
 		read: (the) =>
 			known(
 				the.well.wellhead?.drilling,
-				missingAt("rating of the wellhead while drilling", "wellhead", "drilling"),
+				missingAt(message("rules/rating-wellhead-while-drilling"), "wellhead", "drilling"),
 			),
-		say: ({ part }) => ["the wellhead is rated for ", part, " while drilling"],
+		say: ({ part }) => [message("rules/wellhead-is-rated-for-while-drilling", { part })],
 	},
 	"highest anticipated surface pressure": {
-		noun: "highest anticipated surface pressure while drilling",
+		noun: message("rules/highest-anticipated-surface-pressure-while-drilling"),
 		read: (the) => {
 			const [highest] = the.results.pressure.holes
 				.flatMap(({ anticipated_surface_pressure }) => anticipated_surface_pressure ?? [])
 				.sort((a, b) => b.value - a.value);
 			return highest === undefined
-				? absent("no preventers are closed on gas while drilling")
+				? absent(message("rules/no-preventers-are-closed-on-gas-while"))
 				: { state: "known", value: highest };
 		},
-		say: ({ part }) => ["gas may bring ", part, " to surface while drilling"],
+		say: ({ part }) => [message("rules/gas-may-bring-to-surface-while-drilling", { part })],
 	},
 	"confining bed thickness": {
-		noun: "thickness of the confining bed",
+		noun: message("rules/thickness-confining-bed"),
 		read: treated((the) => ({
 			state: "known",
 			value:
@@ -219,53 +235,57 @@ export const treatmentMeasures = {
 		say: ({ part }, the) => {
 			const bed = confining(the);
 			return bed === undefined
-				? ["no confining bed is stated between protected water and the shallowest perforation"]
-				: [`the ${bed.name} is `, part, " thick between protected water and the shallowest perforation"];
+				? [message("rules/no-confining-bed-is-stated-between-protected")]
+				: [message("rules/is-thick-between-protected-water-and-shallowest", { bed: bed.name, part })];
 		},
 	},
 	"fracture top below confining bed": {
-		noun: "highest modeled fracture top below the top of the confining bed",
+		noun: message("rules/highest-modeled-fracture-top-below-top"),
 		read: treated((the) => {
 			const bed = confining(the);
 			const top = the.results.stimulation?.fractures?.highest_top;
-			if (bed === undefined) return absent("no confining bed is stated");
+			if (bed === undefined) return absent(message("rules/no-confining-bed-is-stated"));
 			return top === undefined
 				? lacking(
 						missingAt(
-							"mechanical properties of the treated rock, for a fracture model",
+							message("rules/mechanical-properties-treated-rock-for-fracture"),
 							"geology",
 							"formations",
 						),
 					)
 				: { state: "known", value: verticalDistance.of({ lower: top, upper: bed.top }) };
 		}),
-		say: ({ value, size }, the) => [
-			"the highest modeled fracture top is ",
-			size,
-			` ${value.value < 0 ? "above" : "below"} the top of the ${confining(the)?.name ?? "confining bed"}`,
-		],
+		say: (said, the) =>
+			belowOrAbove(
+				message("rules/highest-modeled-fracture-top"),
+				message("rules/top-of-bed", { bed: confining(the)?.name ?? message("rules/confining-bed") }),
+				said,
+			),
 	},
 	"protected water to fracture top": {
-		noun: "protected water to the highest modeled fracture top",
+		noun: message("rules/protected-water-to-highest-modeled-fracture"),
 		read: treated((the) => {
 			const top = the.results.stimulation?.fractures?.highest_top;
 			const water = the.well.geology.protectedWater?.base;
 			if (water === undefined)
-				return lacking(missingAt("base of protected water", "geology", "protected_water", "base"));
+				return lacking(
+					missingAt(message("rules/base-protected-water"), "geology", "protected_water", "base"),
+				);
 			return top === undefined
 				? lacking(
 						missingAt(
-							"mechanical properties of the treated rock, for a fracture model",
+							message("rules/mechanical-properties-treated-rock-for-fracture"),
 							"geology",
 							"formations",
 						),
 					)
 				: { state: "known", value: verticalDistance.of({ lower: top, upper: water }) };
 		}),
-		say: ({ value, size }) => [
-			"the highest modeled fracture top is ",
-			size,
-			` ${value.value < 0 ? "above" : "below"} the base of protected water`,
-		],
+		say: (said) =>
+			belowOrAbove(
+				message("rules/highest-modeled-fracture-top"),
+				message("rules/base-of-protected-water"),
+				said,
+			),
 	},
 } as const satisfies Readonly<Record<string, Measure>>;

@@ -1,0 +1,310 @@
+import type { Entries } from "../entries.ts";
+
+/** Pipe, its loads, its clearance and its centralizers, as findings say them. */
+export const RULES_CASING = {
+	"rules/between-and": [
+		"between {depth} and {depth2}",
+		"Noun phrase without its article: what is measured or is missing (centralizer pattern).",
+	],
+	"rules/each-lowest-joints": [
+		"each of the lowest {joints} joints",
+		"Noun phrase without its article: what is measured or is missing (centralizer pattern). joints: a count.",
+	],
+	"rules/lowest-joint": ["the lowest joint", "Noun phrase with its article (centralizer pattern)."],
+	"rules/carries-centralizer": [
+		"{lowest} carries a centralizer.",
+		"Sentence: why a limit came out as it did (centralizer pattern). lowest: the lowest joints.",
+	],
+	"rules/should-carry-centralizer-and-runs-with-one": [
+		"{lowest} should carry a centralizer, and the runs with one on every joint leave the pipe bare {gapWords}.",
+		"Sentence: why a limit came out as it did (centralizer pattern). lowest: the lowest joints; gapWords: between two depths.",
+	],
+	"rules/centralizers-stand-on-every-joints-or-closer": [
+		"centralizers stand on every {joints} joints or closer, from the shoe to the top of the string.",
+		"Sentence: why a limit came out as it did (centralizer pattern). joints: a count.",
+	],
+	"rules/no-centralizers-stand-on-every-joints-or": [
+		"no centralizers stand on every {joints} joints or closer {gapWords}.",
+		"Sentence: why a limit came out as it did (centralizer pattern). joints: a count; gapWords: between two depths.",
+	],
+	"rules/lowest-centralizer-is-within-shoe": [
+		"the lowest centralizer is within {firstWithin} of the shoe.",
+		"Sentence: why a limit came out as it did (centralizer pattern).",
+	],
+	"rules/lowest-centralizer-is-not-within-shoe": [
+		"the lowest centralizer is not within {firstWithin} of the shoe.",
+		"Sentence: why a limit came out as it did (centralizer pattern).",
+	],
+	"rules/above-it-they-are-apart-or-closer": [
+		"above it they are {thenEvery} apart or closer.",
+		"Sentence: why a limit came out as it did (centralizer pattern).",
+	],
+	"rules/above-it-they-are-further-than-apart": [
+		"above it they are further than {thenEvery} apart {gapWords}.",
+		"Sentence: why a limit came out as it did (centralizer pattern). gapWords: between two depths.",
+	],
+	"rules/water-zones-within-protected-water": [
+		"water zones within the protected water",
+		"Noun phrase without its article: what is measured or is missing (centralizer pattern).",
+	],
+	"rules/hole-does-not-reach": [
+		"the hole does not reach the {name}.",
+		"Sentence: why a limit came out as it did (centralizer pattern). name: a name, as typed.",
+	],
+	"rules/lies-below-shoe": [
+		"the {name} lies below the shoe.",
+		"Sentence: why a limit came out as it did (centralizer pattern). name: a name, as typed.",
+	],
+	"rules/centralizers-stand-through": [
+		"centralizers stand through the {name}.",
+		"Sentence: why a limit came out as it did (centralizer pattern). name: a name, as typed.",
+	],
+	"rules/no-centralizers-stand-in": [
+		"no centralizers stand in the {name} {gapWords}.",
+		"Sentence: why a limit came out as it did (centralizer pattern). name: a name, as typed; gapWords: between two depths.",
+	],
+	"rules/condition-pipe": [
+		"condition of the pipe",
+		"Noun phrase without its article: what is measured or is missing (casing).",
+	],
+	"rules/condition-pipe-is-not-stated": [
+		"the condition of the {string} pipe is not stated.",
+		"Sentence: why a limit came out as it did (casing). string: a string's short name, as typed.",
+	],
+	"rules/is-required": [
+		"{said}; {orList} is required.",
+		"Sentence: why a limit came out as it did (casing). said: the clause before; orList: words of the rule, joined by or.",
+	],
+	"rules/drilling-fluid-hole": [
+		"drilling fluid of the {id} hole",
+		"Noun phrase without its article: what is measured or is missing (casing). id: a short name, as typed.",
+	],
+	"rules/plan-drills": [
+		"the plan drills {said}.",
+		"Sentence: why a limit came out as it did (casing). said: the clause before.",
+	],
+	"rules/plan-drills-rule-names": [
+		"the plan drills {said}; the rule names {orList}.",
+		"Sentence: why a limit came out as it did (casing). said: the clause before; orList: words of the rule, joined by or.",
+	],
+	"rules/while-it-is-run": [
+		"while it is run",
+		"Clause without a full stop: why a limit came out as it did (casing loads).",
+	],
+	"rules/pulled-back-through-curve": [
+		"pulled back through the curve",
+		"Noun phrase without its article: what is measured or is missing (casing loads).",
+	],
+	"rules/stopped-short-while-it-is-run": [
+		"stopped short while it is run",
+		"Clause without a full stop: why a limit came out as it did (casing loads).",
+	],
+	"rules/stuck-and-pulled": [
+		"stuck and pulled",
+		"Noun phrase without its article: what is measured or is missing (casing loads).",
+	],
+	"rules/with-cement-in-place": [
+		"with the cement in place",
+		"Noun phrase without its article: what is measured or is missing (casing loads).",
+	],
+	"rules/when-plug-is-bumped": [
+		"when the plug is bumped",
+		"Clause without a full stop: why a limit came out as it did (casing loads).",
+	],
+	"rules/in-pressure-test": [
+		"in the pressure test",
+		"Noun phrase without its article: what is measured or is missing (casing loads).",
+	],
+	"rules/with-gas-kick-shut-in": [
+		"with a gas kick shut in",
+		"Noun phrase without its article: what is measured or is missing (casing loads).",
+	],
+	"rules/at-maximum-treating-pressure": [
+		"at the maximum treating pressure",
+		"Noun phrase without its article: what is measured or is missing (casing loads).",
+	],
+	"rules/shut-in-full-gas": [
+		"shut in full of gas",
+		"Noun phrase without its article: what is measured or is missing (casing loads).",
+	],
+	"rules/with-tubing-leak-at-surface": [
+		"with a tubing leak at surface",
+		"Noun phrase without its article: what is measured or is missing (casing loads).",
+	],
+	"rules/drawn-down-below-packer": [
+		"drawn down below the packer",
+		"Noun phrase without its article: what is measured or is missing (casing loads).",
+	],
+	"rules/under-mobile-salt": [
+		"under mobile salt",
+		"Noun phrase without its article: what is measured or is missing (casing loads).",
+	],
+	"rules/factor-over-its-design-factor": [
+		"{kind} factor over its design factor",
+		"Noun phrase without its article: what is measured or is missing (casing loads). kind: burst, collapse, ….",
+	],
+	"rules/design.what": [
+		"an input of the {kind} loads of the {string} string",
+		"Noun phrase without its article: what is measured or is missing (casing loads). kind: burst, collapse, …; string: a string's short name, as typed.",
+	],
+	"rules/string-has-factor-where-is-asked-it": [
+		"the {string} string has a {kind} factor of {value} {situation}{weak}, where {required} is asked: {of} of it",
+		"Clause without a full stop: why a limit came out as it did (casing loads). kind: burst, collapse, ….",
+	],
+	"rules/overpull-left-at-greatest-pick-up": [
+		"overpull left at the greatest pick-up",
+		"Noun phrase without its article: what is measured or is missing (casing loads).",
+	],
+	"rules/string-is-run-on-another": [
+		"the {string} string is run on another",
+		"Clause without a full stop: why a limit came out as it did (casing loads). string: a string's short name, as typed.",
+	],
+	"rules/string-is-on-record-as-landed": [
+		"the {string} string is on record as landed",
+		"Clause without a full stop: why a limit came out as it did (casing loads). string: a string's short name, as typed.",
+	],
+	"rules/mud-density-hole-for-hook-load": [
+		"mud density of the hole, for the hook load",
+		"Noun phrase without its article: what is measured or is missing (casing loads).",
+	],
+	"rules/string-has-overpull-left-at-greatest-pick": [
+		"the {string} string has {part} of overpull left at the greatest pick-up",
+		"Clause without a full stop: why a limit came out as it did (casing loads). part: the value.",
+	],
+	"rules/hook-load-let-down-with-greatest": [
+		"hook load let down with the greatest friction",
+		"Noun phrase without its article: what is measured or is missing (casing loads).",
+	],
+	"rules/hook-carries-with-string-let-down-to": [
+		"the hook carries {part} with the {string} string let down to bottom",
+		"Clause without a full stop: why a limit came out as it did (casing loads). part: the value.",
+	],
+	"rules/hook-load-without-friction": [
+		"hook load without friction",
+		"Noun phrase without its article: what is measured or is missing (casing loads).",
+	],
+	"rules/mud-density-hole": [
+		"mud density of the hole",
+		"Noun phrase without its article: what is measured or is missing (casing loads).",
+	],
+	"rules/hook-load-without-friction-is": [
+		"the hook load without friction is {part}",
+		"Clause without a full stop: why a limit came out as it did (casing loads). part: the value.",
+	],
+	"rules/compression-over-that-helical-buckling": [
+		"compression over that of helical buckling",
+		"Noun phrase without its article: what is measured or is missing (casing loads).",
+	],
+	"rules/string-is-on-record-as-landed-2": [
+		"the {string} string is on record as landed",
+		"Clause without a full stop: why a limit came out as it did (casing loads).",
+	],
+	"rules/friction-does-not-press-string-together": [
+		"friction does not press the {string} string together",
+		"Clause without a full stop: why a limit came out as it did (casing loads).",
+	],
+	"rules/let-down-with-greatest-friction-string-is": [
+		"let down with the greatest friction the {string} string is compressed to {part} times helical buckling{detail}",
+		"Clause without a full stop: why a limit came out as it did (casing loads). part: the value; detail: a further part of the clause, or nothing.",
+	],
+	"rules/gas-pressure-on-connections": [
+		"gas pressure on the connections",
+		"Noun phrase without its article: what is measured or is missing (casing loads).",
+	],
+	"rules/connections-string-are-not-api-threads": [
+		"the connections of the {string} string are not API threads",
+		"Clause without a full stop: why a limit came out as it did (casing loads). string: a string's short name, as typed.",
+	],
+	"rules/no-gas-is-shut-in-by-string": [
+		"no gas is shut in by the {string} string",
+		"Clause without a full stop: why a limit came out as it did (casing loads). string: a string's short name, as typed.",
+	],
+	"rules/gas-may-stand-at-behind-connections-string": [
+		"gas may stand at {part} behind the {names} connections of the {string} string",
+		"Clause without a full stop: why a limit came out as it did (casing loads). part: the value.",
+	],
+	"rules/sections-pipe-outside-limits-for-sour": [
+		"sections of pipe outside the limits for sour service",
+		"Noun phrase without its article: what is measured or is missing (casing loads).",
+	],
+	"rules/fitness-for-sour-service": [
+		"fitness of the {detail} for sour service",
+		"Noun phrase without its article: what is measured or is missing (casing loads). detail: a further part of the clause, or nothing.",
+	],
+	"rules/service-string-is-not-sour": [
+		"the service of the {string} string is not sour",
+		"Clause without a full stop: why a limit came out as it did (casing loads). string: a string's short name, as typed.",
+	],
+	"rules/every-section-string-is-within-limits-for": [
+		"every section of the {id} string is within the limits for sour service",
+		"Clause without a full stop: why a limit came out as it did (casing loads). id: a short name, as typed.",
+	],
+	"rules/string-is-not-fit-for-sour-service": [
+		"{detail} of the {id} string is not fit for sour service{detail2}{detail3}",
+		"Clause without a full stop: why a limit came out as it did (casing loads). detail: a further part of the clause, or nothing; id: a short name, as typed; detail2: a further part of the clause, or nothing; detail3: a further part of the clause, or nothing.",
+	],
+	"rules/public-places-within-radius-exposure": [
+		"public places within the radius of exposure",
+		"Noun phrase without its article: what is measured or is missing (casing loads).",
+	],
+	"rules/statement-on-hydrogen-sulfide": [
+		"statement on hydrogen sulfide",
+		"Noun phrase without its article: what is measured or is missing (casing loads).",
+	],
+	"rules/fraction-hydrogen-sulfide": [
+		"fraction of hydrogen sulfide",
+		"Noun phrase without its article: what is measured or is missing (casing loads).",
+	],
+	"rules/no-hydrogen-sulfide-is-expected": [
+		"no hydrogen sulfide is expected",
+		"Clause without a full stop: why a limit came out as it did (casing loads).",
+	],
+	"rules/rate-gas-that-could-escape": [
+		"rate of gas that could escape",
+		"Noun phrase without its article: what is measured or is missing (casing loads).",
+	],
+	"rules/no-listed-public-place-is-within": [
+		"no listed public place is within{where}",
+		"Clause without a full stop: why a limit came out as it did (casing loads). where: the clause before.",
+	],
+	"rules/is-hole": [
+		"the {noun} is {part} (hole {diameter}{detail})",
+		"Clause without a full stop: why a limit came out as it did (size). noun: what is measured; part: the value; diameter: a diameter; detail: a further part of the clause, or nothing.",
+	],
+	"rules/clearance-on-each-side-coupling": [
+		"clearance on each side of the coupling",
+		"Noun phrase without its article: what is measured or is missing (size).",
+	],
+	"rules/coupling-diameter": [
+		"coupling diameter",
+		"Noun phrase without its article: what is measured or is missing (size).",
+	],
+	"rules/clearance-on-each-side-pipe": [
+		"clearance on each side of the pipe",
+		"Noun phrase without its article: what is measured or is missing (size).",
+	],
+	"rules/pipe-diameter": [
+		"pipe diameter",
+		"Noun phrase without its article: what is measured or is missing (size).",
+	],
+	"rules/clearance-on-diameter-over-coupling": [
+		"clearance on diameter over the coupling",
+		"Noun phrase without its article: what is measured or is missing (size).",
+	],
+	"rules/clearance-on-diameter-over-pipe": [
+		"clearance on diameter over the pipe",
+		"Noun phrase without its article: what is measured or is missing (size).",
+	],
+	"rules/at-and-buckling-was-not-evaluated": [
+		" at {md} ({compression}), and buckling was not evaluated",
+		"Clause without a full stop: why a limit came out as it did (casing loads).",
+	],
+	"rules/at-hydrogen-sulfide-partial-pressure": [
+		" at a hydrogen sulfide partial pressure of {partial}",
+		"Noun phrase without its article: what is measured or is missing (casing loads).",
+	],
+	"rules/it-needs-or-more-and-is-as": [
+		": it needs {lowest} or more and is as cold as {coldest}",
+		"Clause without a full stop: why a limit came out as it did (casing loads). lowest: the lowest joints.",
+	],
+} as const satisfies Entries;

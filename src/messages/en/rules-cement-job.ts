@@ -1,0 +1,210 @@
+import type { Entries } from "../entries.ts";
+
+/** A cement job that is planned, as findings say them. */
+export const RULES_CEMENT_JOB = {
+	"rules/cement-job-string-is-on-record": [
+		"the cement job of the {string} string is on record",
+		"Clause without a full stop: why a limit came out as it did (cement job). string: a string's short name, as typed.",
+	],
+	"rules/string-is-grouted-from-surface": [
+		"the {string} string is grouted from the surface",
+		"Clause without a full stop: why a limit came out as it did (cement job). string: a string's short name, as typed.",
+	],
+	"rules/plastic-viscosity-and-yield-point-every": [
+		"plastic viscosity and yield point of every fluid in the cement job",
+		"Noun phrase without its article: what is measured or is missing (cement job).",
+	],
+	"rules/fracture-gradient-rock-behind-cement": [
+		"fracture gradient of the rock behind the cement",
+		"Noun phrase without its article: what is measured or is missing (cement job).",
+	],
+	"rules/least-margin-cement-job-to-fracture": [
+		"least margin of the cement job to fracture",
+		"Noun phrase without its article: what is measured or is missing (cement job).",
+	],
+	"rules/cement-job-string-comes-bears": [
+		"the cement job of the {string} string comes {detail}{where} bears{detail2}",
+		"Clause without a full stop: why a limit came out as it did (cement job). detail: a further part of the clause, or nothing; where: the clause before; detail2: a further part of the clause, or nothing.",
+	],
+	"rules/least-margin-cement-job-to-fracture-2": [
+		"least margin of the cement job to fracture, as a density",
+		"Noun phrase without its article: what is measured or is missing (cement job).",
+	],
+	"rules/as-density-least-margin-cement-job-to": [
+		"as a density the least margin of the {string} cement job to fracture is {part}",
+		"Clause without a full stop: why a limit came out as it did (cement job). part: the value.",
+	],
+	"rules/least-margin-cement-job-over-pore": [
+		"least margin of the cement job over pore pressure",
+		"Noun phrase without its article: what is measured or is missing (cement job).",
+	],
+	"rules/pore-pressure-rock-behind-cement": [
+		"pore pressure of the rock behind the cement",
+		"Noun phrase without its article: what is measured or is missing (cement job).",
+	],
+	"rules/plug-bump-pressure": [
+		"plug bump pressure",
+		"Noun phrase without its article: what is measured or is missing (cement job).",
+	],
+	"rules/no-plug-is-bumped": [
+		"no plug is bumped",
+		"Clause without a full stop: why a limit came out as it did (cement job).",
+	],
+	"rules/pressure-over-final-circulating-that-plug": [
+		"pressure over final circulating that the plug is bumped with",
+		"Noun phrase without its article: what is measured or is missing (cement job).",
+	],
+	"rules/plug-string-is-bumped-at": [
+		"the plug of the {string} string is bumped at {part}",
+		"Clause without a full stop: why a limit came out as it did (cement job). part: the value.",
+	],
+	"rules/weakest-pipe-coupling-and-wellhead": [
+		"weakest of pipe, coupling and wellhead",
+		"Noun phrase without its article: what is measured or is missing (cement job).",
+	],
+	"rules/rating-pipe": [
+		"rating of the pipe",
+		"Noun phrase without its article: what is measured or is missing (cement job).",
+	],
+	"rules/weakest-pipe-coupling-and-wellhead-is-rated": [
+		"the weakest of pipe, coupling and wellhead is rated for {part}",
+		"Clause without a full stop: why a limit came out as it did (cement job). part: the value.",
+	],
+	"rules/thickening-time-left-when-plug-lands": [
+		"thickening time left when the plug lands",
+		"Noun phrase without its article: what is measured or is missing (cement job).",
+	],
+	"rules/thickening-time-slurry": [
+		"thickening time of the {id} slurry",
+		"Noun phrase without its article: what is measured or is missing (cement job). id: a short name, as typed.",
+	],
+	"rules/pump-rates-cement-job": [
+		"pump rates of the cement job",
+		"Noun phrase without its article: what is measured or is missing (cement job).",
+	],
+	"rules/least-standoff-at-shoe-and-water": [
+		"least standoff at shoe and water",
+		"Noun phrase without its article: what is measured or is missing (cement job).",
+	],
+	"rules/centralizers-at-shoe-joint-length-or": [
+		"centralizers at the shoe, joint length or mud density",
+		"Noun phrase without its article: what is measured or is missing (cement job).",
+	],
+	"rules/standoff-string-is-at": [
+		"standoff of the {string} string is {part} at the {at_name}",
+		"Clause without a full stop: why a limit came out as it did (cement job). part: the value.",
+	],
+	"rules/least-contact-time-spacer": [
+		"least contact time of the spacer",
+		"Noun phrase without its article: what is measured or is missing (cement job).",
+	],
+	"rules/pump-rate-behind-spacer": [
+		"pump rate behind the spacer",
+		"Noun phrase without its article: what is measured or is missing (cement job).",
+	],
+	"rules/spacer-string-passes-place-in": [
+		"the spacer of the {string} string passes a place in {part}",
+		"Clause without a full stop: why a limit came out as it did (cement job). part: the value.",
+	],
+	"rules/length-annulus-that-spacer-fills": [
+		"length of annulus that the spacer fills",
+		"Noun phrase without its article: what is measured or is missing (cement job).",
+	],
+	"rules/no-spacer-is-left-above-cement": [
+		"no spacer is left above the cement",
+		"Clause without a full stop: why a limit came out as it did (cement job).",
+	],
+	"rules/it-fills-annulus-above-cement": [
+		"it fills {part} of annulus above the cement",
+		"Clause without a full stop: why a limit came out as it did (cement job). part: the value.",
+	],
+	"rules/least-step-density-from-mud-to": [
+		"least step of density from mud to spacer to cement",
+		"Noun phrase without its article: what is measured or is missing (cement job).",
+	],
+	"rules/hole-holds-no-mud": [
+		"the hole holds no mud",
+		"Clause without a full stop: why a limit came out as it did (cement job).",
+	],
+	"rules/density-mud-and-spacer": [
+		"density of mud and spacer",
+		"Noun phrase without its article: what is measured or is missing (cement job).",
+	],
+	"rules/gas-flow-potential": [
+		"gas-flow potential",
+		"Noun phrase without its article: what is measured or is missing (cement job).",
+	],
+	"rules/no-gas-zone-is-open-behind": [
+		"no gas zone is open behind the cement of the {string} string",
+		"Clause without a full stop: why a limit came out as it did (cement job).",
+	],
+	"rules/no-formation-is-marked-as-gas": [
+		"no formation is marked as gas-bearing",
+		"Clause without a full stop: why a limit came out as it did (cement job).",
+	],
+	"rules/gas-flow-potential-behind-string-is": [
+		"the gas-flow potential of the {formation} behind the {string} string is {part}{detail}",
+		"Clause without a full stop: why a limit came out as it did (cement job). formation: a formation's name; part: the value; detail: a further part of the clause, or nothing.",
+	],
+	"rules/static-temperature-behind-cement": [
+		"static temperature behind the cement",
+		"Noun phrase without its article: what is measured or is missing (cement job).",
+	],
+	"rules/temperature-gradient": [
+		"temperature gradient",
+		"Noun phrase without its article: what is measured or is missing (cement job).",
+	],
+	"rules/rock-at-foot-slurry-is-at": [
+		"the rock at the foot of the {hottest} slurry is at {part}",
+		"Clause without a full stop: why a limit came out as it did (cement job). part: the value.",
+	],
+	"rules/silica-by-weight-cement": [
+		"silica by weight of cement",
+		"Noun phrase without its article: what is measured or is missing (cement job).",
+	],
+	"rules/silica-slurry": [
+		"silica of the {detail} slurry",
+		"Noun phrase without its article: what is measured or is missing (cement job). detail: a further part of the clause, or nothing.",
+	],
+	"rules/slurry-string-has-silica-by-weight-cement": [
+		"the {hot} slurry of the {string} string has {part} silica by weight of cement{detail}",
+		"Clause without a full stop: why a limit came out as it did (cement job). part: the value; detail: a further part of the clause, or nothing.",
+	],
+	"rules/difference-strength-test-and-rock-temperature": [
+		"difference of strength test and rock temperature",
+		"Noun phrase without its article: what is measured or is missing (cement job).",
+	],
+	"rules/no-strength-test-cement-is-given": [
+		"no strength test of the {string} cement is given",
+		"Clause without a full stop: why a limit came out as it did (cement job). string: a string's short name, as typed.",
+	],
+	"rules/temperature-strength-tests-slurry": [
+		"temperature of the strength tests of the {strengths} slurry",
+		"Noun phrase without its article: what is measured or is missing (cement job).",
+	],
+	"rules/strength-slurry-string-was-tested-outside-range": [
+		"the strength of the {off} slurry of the {string} string was tested {part} outside the range of the rock along it{detail}",
+		"Clause without a full stop: why a limit came out as it did (cement job). part: the value; detail: a further part of the clause, or nothing.",
+	],
+	"rules/above-what": [
+		"{size} above what the ",
+		"Noun phrase without its article: what is measured or is missing (cement job). size: the value without its sign.",
+	],
+	"rules/within-what": [
+		"within {size} of what the ",
+		"Noun phrase without its article: what is measured or is missing (cement job). size: the value without its sign.",
+	],
+	"rules/at": [" at {tvd}", "Noun phrase without its article: what is measured or is missing (cement job)."],
+	"rules/that-gelling-cement-may-lose-over": [
+		" ({restriction} that the gelling cement may lose, over {overbalance})",
+		"Clause without a full stop: why a limit came out as it did (cement job).",
+	],
+	"rules/against-rock-at": [
+		" against rock at {rock}",
+		"Noun phrase without its article: what is measured or is missing (cement job).",
+	],
+	"rules/which-is-at-at-its-foot": [
+		", which is at {rock} at its foot",
+		"Clause without a full stop: why a limit came out as it did (cement job).",
+	],
+} as const satisfies Entries;

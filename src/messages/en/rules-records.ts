@@ -1,0 +1,285 @@
+import type { Entries } from "../entries.ts";
+
+/** Records beside their plans, as findings say them. */
+export const RULES_RECORDS = {
+	"rules/cement-job-string-is-not-recorded": [
+		"the cement job of the {string} string is not recorded.",
+		"Sentence: why a limit came out as it did (records).",
+	],
+	"rules/record-whether-floats-held": [
+		"record of whether the floats held",
+		"Noun phrase without its article: what is measured or is missing (records).",
+	],
+	"rules/record-says-that-floats-held": [
+		"the record says that the floats held.",
+		"Sentence: why a limit came out as it did (records).",
+	],
+	"rules/record-says-that-floats-did-not-hold": [
+		"the record says that the floats did not hold.",
+		"Sentence: why a limit came out as it did (records).",
+	],
+	"rules/record-says-that-returns-were-while-pumping": [
+		"the record says that returns were {seen} while pumping.",
+		"Sentence: why a limit came out as it did (records).",
+	],
+	"rules/record-says-that-there-were-no": [
+		"the record says that there were no returns while pumping.",
+		"Sentence: why a limit came out as it did (records).",
+	],
+	"rules/record-shows-cement-returned-to-surface-2": [
+		"the record shows {cement} of cement returned to surface.",
+		"Sentence: why a limit came out as it did (records).",
+	],
+	"rules/record-returns-while-pumping": [
+		"record of returns while pumping",
+		"Noun phrase without its article: what is measured or is missing (records).",
+	],
+	"rules/this-is-not-preventer-stack": [
+		"this is not a preventer stack.",
+		"Sentence: why a limit came out as it did (records).",
+	],
+	"rules/no-test-preventers-on-string-is-recorded": [
+		"no test of the preventers on the {over} string is recorded.",
+		"Sentence: why a limit came out as it did (records). over: a string's short name, as typed.",
+	],
+	"rules/record-whether-preventers-on-string-held": [
+		"record of whether the preventers on the {over} string held",
+		"Noun phrase without its article: what is measured or is missing (records). over: a string's short name, as typed.",
+	],
+	"rules/record-says-that-preventers-held-their-test": [
+		"the record says that the preventers held their test.",
+		"Sentence: why a limit came out as it did (records).",
+	],
+	"rules/record-says-that-preventers-did-not-hold": [
+		"the record says that the preventers did not hold their test.",
+		"Sentence: why a limit came out as it did (records).",
+	],
+	"rules/cement-job-string-is-not-recorded-2": [
+		"the cement job of the {string} string is not recorded",
+		"Clause without a full stop: why a limit came out as it did (records). string: a string's short name, as typed.",
+	],
+	"rules/volume-pumped-each-slurry": [
+		"volume pumped of each slurry",
+		"Noun phrase without its article: what is measured or is missing (records).",
+	],
+	"rules/no-stage-is-recorded-as-pumped": [
+		"no stage is recorded as pumped",
+		"Clause without a full stop: why a limit came out as it did (records).",
+	],
+	"rules/least-part-slurrys-calculated-volume-that": [
+		"least part of a slurry's calculated volume that was pumped",
+		"Noun phrase without its article: what is measured or is missing (records).",
+	],
+	"rules/slurry-was-pumped-to-its-calculated-volume": [
+		"the {leastSlurry} slurry was pumped to {part} of its calculated volume",
+		"Clause without a full stop: why a limit came out as it did (records). part: the value.",
+	],
+	"rules/greatest-difference-slurrys-density-from-its": [
+		"greatest difference of a slurry's density from its design",
+		"Noun phrase without its article: what is measured or is missing (records).",
+	],
+	"rules/density-each-slurry-pumped": [
+		"density of each slurry pumped",
+		"Noun phrase without its article: what is measured or is missing (records).",
+	],
+	"rules/slurries-are-off-their-design-density-by": [
+		"the slurries are off their design density by {part}",
+		"Clause without a full stop: why a limit came out as it did (records). part: the value.",
+	],
+	"rules/slurry-was-weighed-at-off-its-design": [
+		"the {slurry} slurry was weighed at {density}, off its design by {part}",
+		"Clause without a full stop: why a limit came out as it did (records). part: the value.",
+	],
+	"rules/density-window-stated-for-job": [
+		"density window stated for the job",
+		"Noun phrase without its article: what is measured or is missing (records).",
+	],
+	"rules/no-density-window-is-stated-for-cement": [
+		"no density window is stated for the cement of the {string} string",
+		"Clause without a full stop: why a limit came out as it did (records). string: a string's short name, as typed.",
+	],
+	"rules/density-window": [
+		"density window",
+		"Noun phrase without its article: what is measured or is missing (records).",
+	],
+	"rules/density-window-is": [
+		"the density window is {part}",
+		"Clause without a full stop: why a limit came out as it did (records). part: the value.",
+	],
+	"rules/difference-recorded-lift-pressure-from-calculated": [
+		"difference of the recorded lift pressure from the calculated one",
+		"Noun phrase without its article: what is measured or is missing (records).",
+	],
+	"rules/final-lift-pressure": [
+		"final lift pressure",
+		"Noun phrase without its article: what is measured or is missing (records).",
+	],
+	"rules/cement-string-is-no-heavier-than-what": [
+		"the cement of the {string} string is no heavier than what displaces it",
+		"Clause without a full stop: why a limit came out as it did (records). string: a string's short name, as typed.",
+	],
+	"rules/calculated-lift-pressure": [
+		"calculated lift pressure",
+		"Noun phrase without its article: what is measured or is missing (records).",
+	],
+	"rules/recorded-lift-pressure-is-off-calculated-one": [
+		"the recorded lift pressure is off the calculated one by {part}",
+		"Clause without a full stop: why a limit came out as it did (records). part: the value.",
+	],
+	"rules/recorded-lift-pressure-is-columns-at-rest": [
+		"the recorded lift pressure is {lift}, the columns at rest give {calculated}; it is off by {part}",
+		"Clause without a full stop: why a limit came out as it did (records). part: the value.",
+	],
+	"rules/depth-cement-top-below-planned-one": [
+		"depth of the cement top below the planned one, along the hole",
+		"Noun phrase without its article: what is measured or is missing (records).",
+	],
+	"rules/is-above-planned-one": [
+		"{topNoun} is above the planned one",
+		"Clause without a full stop: why a limit came out as it did (records). topNoun: whose cement top it is.",
+	],
+	"rules/is-below-planned-one-along-hole": [
+		"{topNoun} is {part} below the planned one, along the hole",
+		"Clause without a full stop: why a limit came out as it did (records). topNoun: whose cement top it is; part: the value.",
+	],
+	"rules/recorded-bump-pressure": [
+		"recorded bump pressure",
+		"Noun phrase without its article: what is measured or is missing (records).",
+	],
+	"rules/bump-pressure": [
+		"bump pressure",
+		"Noun phrase without its article: what is measured or is missing (records).",
+	],
+	"rules/plug-was-bumped-at": [
+		"the plug was bumped at {part}",
+		"Clause without a full stop: why a limit came out as it did (records). part: the value.",
+	],
+	"rules/pressure-that-casing-its-planned-test": [
+		"pressure that the casing, its planned test and the wellhead allow when the plug is bumped",
+		"Noun phrase without its article: what is measured or is missing (records).",
+	],
+	"rules/rating-at-plug-bump": [
+		"rating at the plug bump",
+		"Noun phrase without its article: what is measured or is missing (records).",
+	],
+	"rules/pressure-allowed-at-plug-bump-is": [
+		"the pressure allowed at the plug bump is {part}",
+		"Clause without a full stop: why a limit came out as it did (records). part: the value.",
+	],
+	"rules/equivalent-density-that-shoe-test-was": [
+		"equivalent density that the shoe test was planned to",
+		"Noun phrase without its article: what is measured or is missing (records).",
+	],
+	"rules/planned-shoe-test": [
+		"planned shoe test",
+		"Noun phrase without its article: what is measured or is missing (records).",
+	],
+	"rules/shoe-test-was-planned-to": [
+		"the shoe test was planned to {part}",
+		"Clause without a full stop: why a limit came out as it did (records). part: the value.",
+	],
+	"rules/shoe-test-over-fluid-that-next": [
+		"shoe test over the fluid that the next hole is drilled with",
+		"Clause without a full stop: why a limit came out as it did (records).",
+	],
+	"rules/no-test-shoe-is-recorded": [
+		"no test of the {string} shoe is recorded",
+		"Clause without a full stop: why a limit came out as it did (records). string: a string's short name, as typed.",
+	],
+	"rules/no-hole-is-drilled-below-shoe": [
+		"no hole is drilled below the {string} shoe",
+		"Clause without a full stop: why a limit came out as it did (records). string: a string's short name, as typed.",
+	],
+	"rules/planned-test-pressure": [
+		"planned test pressure",
+		"Noun phrase without its article: what is measured or is missing (records).",
+	],
+	"rules/planned-hold-test": [
+		"planned hold of the test",
+		"Noun phrase without its article: what is measured or is missing (records).",
+	],
+	"rules/fall-that-test-is-allowed": [
+		"fall that the test is allowed",
+		"Noun phrase without its article: what is measured or is missing (records).",
+	],
+	"rules/highest-treating-pressure-on-record": [
+		"highest treating pressure on record",
+		"Noun phrase without its article: what is measured or is missing (records).",
+	],
+	"rules/maximum-pressure-stages-pumped": [
+		"maximum pressure of the stages pumped",
+		"Noun phrase without its article: what is measured or is missing (records).",
+	],
+	"rules/stage-reached": [
+		"stage {detail} reached {part}",
+		"Noun phrase without its article: what is measured or is missing (records). detail: a further part of the clause, or nothing; part: the value.",
+	],
+	"rules/line-test-pressure": [
+		"line test pressure",
+		"Noun phrase without its article: what is measured or is missing (records).",
+	],
+	"rules/treating-line-was-tested-to": [
+		"the treating line was tested to {part}",
+		"Clause without a full stop: why a limit came out as it did (records). part: the value.",
+	],
+	"rules/pressure-allowed-by-weakest-element-pressure": [
+		"pressure allowed by the weakest element of the pressure boundary",
+		"Noun phrase without its article: what is measured or is missing (records).",
+	],
+	"rules/elements-that-see-treating-pressure": [
+		"elements that see treating pressure",
+		"Noun phrase without its article: what is measured or is missing (records).",
+	],
+	"rules/weakest-element-pressure-boundary-is-allowed": [
+		"the weakest element of the pressure boundary is allowed {part}",
+		"Clause without a full stop: why a limit came out as it did (records). part: the value.",
+	],
+	"rules/stage-was-given.proppant-placed-in-each": [
+		"proppant placed in each stage",
+		"Noun phrase without its article: what is measured or is missing (records).",
+	],
+	"rules/stage-was-pumped-with.clean-volume-each-stage": [
+		"clean volume of each stage",
+		"Noun phrase without its article: what is measured or is missing (records).",
+	],
+	"rules/highest-pressure-recorded-in-annulus": [
+		"highest pressure recorded in the annulus",
+		"Noun phrase without its article: what is measured or is missing (records).",
+	],
+	"rules/highest-pressure-recorded-in": [
+		"highest pressure recorded in the {name}",
+		"Noun phrase without its article: what is measured or is missing (records). name: a name, as typed.",
+	],
+	"rules/annulus-reached": [
+		"the annulus reached {part}",
+		"Noun phrase with its article (records). part: the value.",
+	],
+	"rules/recorded-high-pressure-test-preventers": [
+		"recorded high-pressure test of the preventers",
+		"Noun phrase without its article: what is measured or is missing (records).",
+	],
+	"rules/no-test-preventers-on-string-is-recorded-2": [
+		"no test of the preventers on the {over} string is recorded",
+		"Clause without a full stop: why a limit came out as it did (records). over: a string's short name, as typed.",
+	],
+	"rules/high-test": [
+		"high test",
+		"Noun phrase without its article: what is measured or is missing (records).",
+	],
+	"rules/preventers-were-tested-to": [
+		"the preventers were tested to {part}",
+		"Clause without a full stop: why a limit came out as it did (records). part: the value.",
+	],
+	"rules/planned-high-pressure-test-preventers": [
+		"planned high-pressure test of the preventers",
+		"Noun phrase without its article: what is measured or is missing (records).",
+	],
+	"rules/planned-high-test": [
+		"planned high test",
+		"Noun phrase without its article: what is measured or is missing (records).",
+	],
+	"rules/preventers-are-to-be-tested-to": [
+		"the preventers are to be tested to {part}",
+		"Clause without a full stop: why a limit came out as it did (records). part: the value.",
+	],
+} as const satisfies Entries;

@@ -1,0 +1,156 @@
+import type { Entries } from "../entries.ts";
+
+/** Shoes and where they are set, as findings say them. */
+export const RULES_SHOE = {
+	"rules/shoe-depth": [
+		"shoe depth",
+		"Noun phrase without its article: what is measured or is missing (shoe).",
+	],
+	"rules/shoe": ["the shoe", "Noun phrase with its article (shoe)."],
+	"rules/no-water-well-is-listed-within-distance": [
+		"no water well is listed within the distance, and the list of neighbors is stated to be complete",
+		"Clause without a full stop: why a limit came out as it did (shoe).",
+	],
+	"rules/depth": [
+		"depth of {neighbor}",
+		"Noun phrase without its article: what is measured or is missing (shoe). neighbor: a neighbor's name, as typed.",
+	],
+	"rules/depth-each-water-well-nearby": [
+		"depth of each water well nearby",
+		"Noun phrase without its article: what is measured or is missing (shoe).",
+	],
+	"rules/string-is-not-liner": [
+		"the {string} string is not a liner",
+		"Clause without a full stop: why a limit came out as it did (shoe). string: a string's short name, as typed.",
+	],
+	"rules/liner-top-and-shoe-before-it": [
+		"liner top and the shoe before it",
+		"Noun phrase without its article: what is measured or is missing (shoe).",
+	],
+	"rules/liner-top": ["liner top", "Noun phrase without its article: what is measured or is missing (shoe)."],
+	"rules/length-string": [
+		"length of the string",
+		"Noun phrase without its article: what is measured or is missing (shoe).",
+	],
+	"rules/string-is-long": [
+		"the string is {part} long",
+		"Clause without a full stop: why a limit came out as it did (shoe). part: the value.",
+	],
+	"rules/length-joint": [
+		"length of a joint",
+		"Noun phrase without its article: what is measured or is missing (shoe).",
+	],
+	"rules/joint-length": [
+		"joint length",
+		"Noun phrase without its article: what is measured or is missing (shoe).",
+	],
+	"rules/joint-is-long": [
+		"a joint is {part} long",
+		"Clause without a full stop: why a limit came out as it did (shoe). part: the value.",
+	],
+	"rules/vertical-depth-shoe-below-ground": [
+		"vertical depth of the shoe below ground",
+		"Noun phrase without its article: what is measured or is missing (shoe).",
+	],
+	"rules/shoe-is-below-ground-vertically": [
+		"the shoe is {part} below ground, vertically",
+		"Clause without a full stop: why a limit came out as it did (shoe). part: the value.",
+	],
+	"rules/vertical-depth-shoe": [
+		"vertical depth of the shoe",
+		"Noun phrase without its article: what is measured or is missing (shoe).",
+	],
+	"rules/shoe-is-at-vertical-depth-from-datum": [
+		"the shoe is at a vertical depth of {part} from the datum",
+		"Clause without a full stop: why a limit came out as it did (shoe). part: the value.",
+	],
+	"rules/measured-depth-shoe": [
+		"measured depth of the shoe",
+		"Noun phrase without its article: what is measured or is missing (shoe).",
+	],
+	"rules/shoe-is-at-measured-depth": [
+		"the shoe is at a measured depth of {part}",
+		"Clause without a full stop: why a limit came out as it did (shoe). part: the value.",
+	],
+	"rules/depth-shoe-below-protected-water": [
+		"depth of the shoe below protected water",
+		"Noun phrase without its article: what is measured or is missing (shoe).",
+	],
+	"rules/base-protected-water": [
+		"base of protected water",
+		"Noun phrase without its article: what is measured or is missing (shoe).",
+	],
+	"rules/base-protected-water-2": ["the base of protected water", "Noun phrase with its article (shoe)."],
+	"rules/depth-shoe-below-formations-top": [
+		"depth of the shoe below the formation's top",
+		"Noun phrase without its article: what is measured or is missing (shoe).",
+	],
+	"rules/top": [
+		"the top of the {formation}",
+		"Noun phrase with its article (shoe). formation: a formation's name.",
+	],
+	"rules/depth-shoe-below-formations-base": [
+		"depth of the shoe below the formation's base",
+		"Noun phrase without its article: what is measured or is missing (shoe).",
+	],
+	"rules/base": [
+		"the base of the {formation}",
+		"Noun phrase with its article (shoe). formation: a formation's name.",
+	],
+	"rules/depth-shoe-below-top-competent-rock": [
+		"depth of the shoe below the top of competent rock",
+		"Noun phrase without its article: what is measured or is missing (shoe).",
+	],
+	"rules/shallowest-formation-stated-to-be-competent": [
+		"shallowest formation stated to be competent",
+		"Noun phrase without its article: what is measured or is missing (shoe).",
+	],
+	"rules/top-shallowest-formation-stated-to-be": [
+		"the top of the shallowest formation stated to be competent",
+		"Noun phrase with its article (shoe).",
+	],
+	"rules/depth-shoe-below-nearby-water-wells": [
+		"depth of the shoe below nearby water wells",
+		"Noun phrase without its article: what is measured or is missing (shoe).",
+	],
+	"rules/deepest-water-well-listed": [
+		"the deepest water well listed",
+		"Noun phrase with its article (shoe).",
+	],
+	"rules/fracture-pressure-at-shoe": [
+		"fracture pressure at the shoe",
+		"Noun phrase without its article: what is measured or is missing (shoe).",
+	],
+	"rules/fracture-gradient-formation-at-shoe": [
+		"fracture gradient of the formation at the {string} shoe",
+		"Noun phrase without its article: what is measured or is missing (shoe).",
+	],
+	"rules/rock-at-shoe-breaks-down-at": [
+		"the rock at the shoe breaks down at {part}",
+		"Clause without a full stop: why a limit came out as it did (shoe). part: the value.",
+	],
+	"rules/lap-liner": [
+		"lap of the liner",
+		"Noun phrase without its article: what is measured or is missing (shoe).",
+	],
+	"rules/liner-laps-into-string-before-it": [
+		"the liner laps {part} into the string before it",
+		"Clause without a full stop: why a limit came out as it did (shoe). part: the value.",
+	],
+	"rules/formation-at-shoe": [
+		"formation at the shoe",
+		"Noun phrase without its article: what is measured or is missing (shoe).",
+	],
+	"rules/shoe-stands-in-geologist-has-to-say": [
+		"the {string} shoe stands in the {rock} ({lithology}); {stated}{detail}{detail2}. A geologist has to say whether the seat is good.",
+		"Sentence: why a limit came out as it did (shoe). string: a string's short name, as typed; detail: a further part of the clause, or nothing; detail2: a further part of the clause, or nothing.",
+	],
+	"rules/rock-at-shoe-is-taken-to-break": [
+		"; the rock at the shoe is taken to break down at {fracture}",
+		"Clause without a full stop: why a limit came out as it did (shoe).",
+	],
+	"rules/drilling-fluids-column-to-shoe-weighs": [
+		"; the drilling fluid's column to the shoe weighs {mud}",
+		"Clause without a full stop: why a limit came out as it did (shoe).",
+	],
+} as const satisfies Entries;

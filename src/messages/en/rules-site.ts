@@ -1,0 +1,237 @@
+import type { Entries } from "../entries.ts";
+
+/** Neighbors, offset wells and water, as findings say them. */
+export const RULES_SITE = {
+	"rules/surface-location-this-well": [
+		"surface location of this well",
+		"Noun phrase without its article: what is measured or is missing (neighboring wells).",
+	],
+	"rules/place": [
+		"place of {entry}",
+		"Noun phrase without its article: what is measured or is missing (neighboring wells). entry: an offset well's name, as typed.",
+	],
+	"rules/path": [
+		"path of {entry}",
+		"Noun phrase without its article: what is measured or is missing (neighboring wells). entry: an offset well's name, as typed.",
+	],
+	"rules/separation-factor": [
+		"separation factor",
+		"Noun phrase without its article: what is measured or is missing (neighboring wells).",
+	],
+	"rules/survey-uncertainty-this-well": [
+		"survey uncertainty of this well",
+		"Noun phrase without its article: what is measured or is missing (neighboring wells).",
+	],
+	"rules/survey-uncertainty": [
+		"survey uncertainty of {entry}",
+		"Noun phrase without its article: what is measured or is missing (neighboring wells). entry: an offset well's name, as typed.",
+	],
+	"rules/separation-factor-to-is": [
+		"the separation factor to {entry} is {part}{detail}",
+		"Clause without a full stop: why a limit came out as it did (neighboring wells). entry: an offset well's name, as typed; part: the value; detail: a further part of the clause, or nothing.",
+	],
+	"rules/longest-survey-interval-in-build-and": [
+		"longest survey interval in the build and the lateral",
+		"Noun phrase without its article: what is measured or is missing (neighboring wells).",
+	],
+	"rules/hole-is-not-surveyed-through-build-or": [
+		"the hole is not surveyed through a build or a lateral",
+		"Clause without a full stop: why a limit came out as it did (neighboring wells).",
+	],
+	"rules/longest-interval-between-stations-build-and-lateral": [
+		"the longest interval between stations of the build and the lateral is {part}",
+		"Clause without a full stop: why a limit came out as it did (neighboring wells). part: the value.",
+	],
+	"rules/stiffness-and-leakoff-treated-rock-for": [
+		"stiffness and leakoff of the treated rock, for the length of the fractures",
+		"Noun phrase without its article: what is measured or is missing (neighboring wells).",
+	],
+	"rules/ends-above-highest-modeled-top-fractures": [
+		"{name} ends {above} above the highest modeled top of the fractures",
+		"Clause without a full stop: why a limit came out as it did (neighboring wells). name: a name, as typed.",
+	],
+	"rules/and-is-from-treated-interval-horizontally": [
+		"{where} and is {plan} from the treated interval, horizontally.",
+		"Sentence: why a limit came out as it did (neighboring wells). where: the clause before.",
+	],
+	"rules/its-condition-rests-on": [
+		"{where}; its condition rests on: {evidence}.",
+		"Sentence: why a limit came out as it did (neighboring wells). where: the clause before; evidence: as typed.",
+	],
+	"rules/and-is-from-treated-interval-horizontally-within": [
+		"{where} and is {plan} from the treated interval, horizontally, within the reach of {reach}; nothing shows its condition.",
+		"Sentence: why a limit came out as it did (neighboring wells). where: the clause before.",
+	],
+	"rules/path-2": [
+		"path of {name}",
+		"Noun phrase without its article: what is measured or is missing (neighboring wells). name: a name, as typed.",
+	],
+	"rules/goes-as-deep-as-fractures-from-treated": [
+		"{name} goes as deep as the fractures, {near} from the treated interval, horizontally; fractures and uncertainties reach {reach}",
+		"Clause without a full stop: why a limit came out as it did (neighboring wells). name: a name, as typed.",
+	],
+	"rules/and-it-is-shut-off-there-by": [
+		"{where}, and it is shut off there by {barriers}.",
+		"Sentence: why a limit came out as it did (neighboring wells). where: the clause before.",
+	],
+	"rules/and-nothing-shows-that-it-is-shut": [
+		"{where}, and nothing shows that it is shut off across and above them.",
+		"Sentence: why a limit came out as it did (neighboring wells). where: the clause before.",
+	],
+	"rules/no-neighbor-is-asked": ["no neighbor is asked.", "Sentence: why a limit came out as it did (site)."],
+	"rules/no-written-consent-is-recorded-for": [
+		"no written consent is recorded for {name}.",
+		"Sentence: why a limit came out as it did (site). name: a name, as typed.",
+	],
+	"rules/written-consent-for-was-given-on": [
+		"written consent for {name} was given on {given} ({cite}).",
+		"Sentence: why a limit came out as it did (site). name: a name, as typed; cite: as typed.",
+	],
+	"rules/no-offset-well-is-listed-and-search": [
+		"no offset well is listed, and the search is stated to be complete.",
+		"Sentence: why a limit came out as it did (site).",
+	],
+	"rules/no-offset-well-is-listed-and-nobody": [
+		"no offset well is listed, and nobody has stated that the search is complete.",
+		"Sentence: why a limit came out as it did (site).",
+	],
+	"rules/offset-wells-nearby": [
+		"offset wells nearby",
+		"Noun phrase without its article: what is measured or is missing (site).",
+	],
+	"rules/place-near-enough-to-measure-from": [
+		"place of {well}, near enough to measure from the {placeWords}",
+		"Noun phrase without its article: what is measured or is missing (site). well: a well's name, as typed; placeWords: the place measured from.",
+	],
+	"rules/is-from-outside-radius": [
+		"{well} is {distance} from the {placeWords}, outside the radius.",
+		"Sentence: why a limit came out as it did (site). well: a well's name, as typed; distance: a distance; placeWords: the place measured from.",
+	],
+	"rules/evidence-condition": [
+		"evidence of the condition of {well}",
+		"Noun phrase without its article: what is measured or is missing (site). well: a well's name, as typed.",
+	],
+	"rules/is-from-its-condition-rests-on": [
+		"{well} is {distance} from the {placeWords}; its condition rests on: {evidence}.",
+		"Sentence: why a limit came out as it did (site). well: a well's name, as typed; distance: a distance; placeWords: the place measured from; evidence: as typed.",
+	],
+	"rules/additives-treatment": [
+		"additives of the treatment",
+		"Noun phrase without its article: what is measured or is missing (site).",
+	],
+	"rules/ingredients": [
+		"ingredients of {name}",
+		"Noun phrase without its article: what is measured or is missing (site). name: a name, as typed.",
+	],
+	"rules/cas-number-in": [
+		"CAS number of {ingredient} in {name}",
+		"Noun phrase without its article: what is measured or is missing (site). name: a name, as typed.",
+	],
+	"rules/none-ingredients-additives-has-cas-number-on": [
+		"none of the {count} ingredients of the {additives} additives has a CAS number on the rule's list.",
+		"Sentence: why a limit came out as it did (site). count: a count; additives: a count.",
+	],
+	"rules/vertical-depth-well-below-ground": [
+		"vertical depth of the well below ground",
+		"Noun phrase without its article: what is measured or is missing (site).",
+	],
+	"rules/total-depth": [
+		"total depth",
+		"Noun phrase without its article: what is measured or is missing (site).",
+	],
+	"rules/well-is-deep-below-ground-vertically": [
+		"the well is {part} deep below ground, vertically",
+		"Clause without a full stop: why a limit came out as it did (site). part: the value.",
+	],
+	"rules/vertical-distance-from-protected-water-to": [
+		"vertical distance from protected water to the uppermost perforation",
+		"Noun phrase without its article: what is measured or is missing (site).",
+	],
+	"rules/no-interval-is-to-be-treated": [
+		"no interval is to be treated",
+		"Clause without a full stop: why a limit came out as it did (site).",
+	],
+	"rules/computed-from-coordinates": [", computed from coordinates", "Further part of a clause (site)."],
+	"rules/by": [", by {surveyedBy}", "Further part of a clause (site)."],
+	"rules/hydrogen-sulfide-in-gas": [
+		"hydrogen sulfide in the gas",
+		"Noun phrase without its article: what is measured or is missing (site).",
+	],
+	"rules/gas-is-stated-to-carry-hydrogen-sulfide": [
+		"the gas is stated to carry {part} of hydrogen sulfide{detail}",
+		"Clause without a full stop: why a limit came out as it did (site). part: the value; detail: a further part of the clause, or nothing.",
+	],
+	"rules/volume-treatment": [
+		"volume of the treatment",
+		"Noun phrase without its article: what is measured or is missing (site).",
+	],
+	"rules/volumes-stages": [
+		"volumes of the stages",
+		"Noun phrase without its article: what is measured or is missing (site).",
+	],
+	"rules/treatment-takes-clean-fluid-in-all": [
+		"the treatment takes {part} of clean fluid in all",
+		"Clause without a full stop: why a limit came out as it did (site). part: the value.",
+	],
+	"rules/volume-greatest-stage": [
+		"volume of the greatest stage",
+		"Noun phrase without its article: what is measured or is missing (site).",
+	],
+	"rules/greatest-stage-takes-clean-fluid": [
+		"the greatest stage takes {part} of clean fluid",
+		"Clause without a full stop: why a limit came out as it did (site). part: the value.",
+	],
+	"rules/dissolved-solids": [
+		"dissolved solids",
+		"Noun phrase without its article: what is measured or is missing (site).",
+	],
+	"rules/dissolved-solids-are-judged-zone-by-zone": [
+		"dissolved solids are judged zone by zone",
+		"Clause without a full stop: why a limit came out as it did (site).",
+	],
+	"rules/water-carries": [
+		"the water carries {part}",
+		"Clause without a full stop: why a limit came out as it did (site). part: the value.",
+	],
+	"rules/water-zones": [
+		"water zones",
+		"Noun phrase without its article: what is measured or is missing (water).",
+	],
+	"rules/carries-dissolved-solids-and-reaches-to-tvd": [
+		"the {zone} carries {detail} of dissolved solids and reaches to {base} TVD, below the base of protected water at {base2} TVD; the rule protects water of {operatorWords} {limit}.",
+		"Sentence: why a limit came out as it did (water). detail: a further part of the clause, or nothing; operatorWords: at least, more than, …; limit: a value.",
+	],
+	"rules/dissolved-solids-2": [
+		"dissolved solids of the {zone}",
+		"Noun phrase without its article: what is measured or is missing (water).",
+	],
+	"rules/water-zones-listed-none-dissolved-solids-lies": [
+		"of the water zones listed ({water}), none of {operatorWords} {limit} of dissolved solids lies below the base of protected water at {base} TVD.",
+		"Sentence: why a limit came out as it did (water). operatorWords: at least, more than, …; limit: a value.",
+	],
+	"rules/date-on-which-was-sampled": [
+		"date on which {neighbor} was sampled",
+		"Clause without a full stop: why a limit came out as it did (water). neighbor: a neighbor's name, as typed.",
+	],
+	"rules/after-planned-for": [
+		"{said}, after {eventWords}, planned for {date}.",
+		"Sentence: why a limit came out as it did (water). said: the clause before; eventWords: an event, a noun phrase with its article; date: a date.",
+	],
+	"rules/before-planned-for": [
+		"{said}, before {eventWords}, planned for {date}.",
+		"Sentence: why a limit came out as it did (water). said: the clause before; eventWords: an event, a noun phrase with its article; date: a date.",
+	],
+	"rules/no-water-source-is-listed-within-and": [
+		"no water source is listed within {radius}, and the list of neighbors is stated to be complete.",
+		"Sentence: why a limit came out as it did (water).",
+	],
+	"rules/no-water-source-is-listed-within-and-2": [
+		"no water source is listed within {radius}, and nobody has stated that the list is complete.",
+		"Sentence: why a limit came out as it did (water).",
+	],
+	"rules/least-at-where-two-are-apart": [
+		", least at {md} where the two are {separation} apart",
+		"Clause without a full stop: why a limit came out as it did (neighboring wells).",
+	],
+	"rules/stated-by": [" (stated by {by})", "Further part of a clause (site)."],
+} as const satisfies Entries;

@@ -1,0 +1,70 @@
+import type { RULES_CEMENT_JOB as ENGLISH } from "../en/rules-cement-job.ts";
+import type { Translation } from "../entries.ts";
+
+export const RULES_CEMENT_JOB: Translation<typeof ENGLISH> = {
+	"rules/cement-job-string-is-on-record": "la cementación de la TR {string} ya está registrada",
+	"rules/string-is-grouted-from-surface": "la TR {string} se cementa desde superficie",
+	"rules/plastic-viscosity-and-yield-point-every":
+		"la viscosidad plástica y el punto de cedencia de cada fluido de la cementación",
+	"rules/fracture-gradient-rock-behind-cement": "el gradiente de fractura de la roca detrás del cemento",
+	"rules/least-margin-cement-job-to-fracture": "el menor margen de la cementación a la fractura",
+	"rules/cement-job-string-comes-bears":
+		"la cementación de la TR {string} llega {detail}{where} resiste{detail2}",
+	"rules/least-margin-cement-job-to-fracture-2":
+		"el menor margen de la cementación a la fractura, como densidad",
+	"rules/as-density-least-margin-cement-job-to":
+		"como densidad, el menor margen de la cementación de la TR {string} a la fractura es {part}",
+	"rules/least-margin-cement-job-over-pore": "el menor margen de la cementación sobre la presión de poro",
+	"rules/pore-pressure-rock-behind-cement": "la presión de poro de la roca detrás del cemento",
+	"rules/plug-bump-pressure": "la presión al asentar el tapón",
+	"rules/no-plug-is-bumped": "no se asienta ningún tapón",
+	"rules/pressure-over-final-circulating-that-plug":
+		"la presión sobre la final de circulación con que se asienta el tapón",
+	"rules/plug-string-is-bumped-at": "el tapón de la TR {string} se asienta a {part}",
+	"rules/weakest-pipe-coupling-and-wellhead": "el más débil de tubería, cople y cabezal",
+	"rules/rating-pipe": "la capacidad de la tubería",
+	"rules/weakest-pipe-coupling-and-wellhead-is-rated":
+		"el más débil de tubería, cople y cabezal resiste {part}",
+	"rules/thickening-time-left-when-plug-lands": "el tiempo bombeable restante al asentar el tapón",
+	"rules/thickening-time-slurry": "el tiempo bombeable de la lechada {id}",
+	"rules/pump-rates-cement-job": "los gastos de bombeo de la cementación",
+	"rules/least-standoff-at-shoe-and-water": "el menor standoff en la zapata y el agua",
+	"rules/centralizers-at-shoe-joint-length-or":
+		"los centralizadores en la zapata, la longitud de los tramos o la densidad del lodo",
+	"rules/standoff-string-is-at": "el standoff de la TR {string} es {part} en: {at_name}",
+	"rules/least-contact-time-spacer": "el menor tiempo de contacto del espaciador",
+	"rules/pump-rate-behind-spacer": "el gasto de bombeo detrás del espaciador",
+	"rules/spacer-string-passes-place-in": "el espaciador de la TR {string} pasa por un punto en {part}",
+	"rules/length-annulus-that-spacer-fills": "la longitud de espacio anular que llena el espaciador",
+	"rules/no-spacer-is-left-above-cement": "no queda espaciador sobre el cemento",
+	"rules/it-fills-annulus-above-cement": "llena {part} de espacio anular sobre el cemento",
+	"rules/least-step-density-from-mud-to": "el menor escalón de densidad de lodo a espaciador a cemento",
+	"rules/hole-holds-no-mud": "el agujero no tiene lodo",
+	"rules/density-mud-and-spacer": "la densidad del lodo y del espaciador",
+	"rules/gas-flow-potential": "el potencial de flujo de gas",
+	"rules/no-gas-zone-is-open-behind": "no hay zona de gas abierta detrás del cemento de la TR {string}",
+	"rules/no-formation-is-marked-as-gas": "ninguna formación está marcada como gasífera",
+	"rules/gas-flow-potential-behind-string-is":
+		"el potencial de flujo de gas de {formation} detrás de la TR {string} es {part}{detail}",
+	"rules/static-temperature-behind-cement": "la temperatura estática detrás del cemento",
+	"rules/temperature-gradient": "el gradiente de temperatura",
+	"rules/rock-at-foot-slurry-is-at": "la roca al pie de la lechada {hottest} está a {part}",
+	"rules/silica-by-weight-cement": "la sílice por peso de cemento",
+	"rules/silica-slurry": "la sílice de la lechada {detail}",
+	"rules/slurry-string-has-silica-by-weight-cement":
+		"la lechada {hot} de la TR {string} tiene {part} de sílice por peso de cemento{detail}",
+	"rules/difference-strength-test-and-rock-temperature":
+		"la diferencia entre la temperatura de la prueba de resistencia y la de la roca",
+	"rules/no-strength-test-cement-is-given": "no hay prueba de resistencia del cemento de la TR {string}",
+	"rules/temperature-strength-tests-slurry":
+		"la temperatura de las pruebas de resistencia de la lechada {strengths}",
+	"rules/strength-slurry-string-was-tested-outside-range":
+		"la resistencia de la lechada {off} de la TR {string} se probó a {part} fuera del rango de la roca que la rodea{detail}",
+	"rules/above-what": "a {size} por encima de lo que ",
+	"rules/within-what": "a menos de {size} de lo que ",
+	"rules/at": " a {tvd}",
+	"rules/that-gelling-cement-may-lose-over":
+		" ({restriction} que puede perder el cemento al gelificarse, sobre {overbalance})",
+	"rules/against-rock-at": " frente a roca a {rock}",
+	"rules/which-is-at-at-its-foot": ", que está a {rock} en su pie",
+};

@@ -1,0 +1,61 @@
+import type { RULES_TREATMENT as ENGLISH } from "../en/rules-treatment.ts";
+import type { Translation } from "../entries.ts";
+
+export const RULES_TREATMENT: Translation<typeof ENGLISH> = {
+	"rules/pump-kickout": "el paro de bomba {rung}",
+	"rules/relief-valve": "la válvula de alivio",
+	"rules/maximum-treating-pressure-2": "la presión máxima de tratamiento",
+	"rules/line-test": "la prueba de la línea",
+	"rules/what-is-allowed": "lo permitido para {rung}",
+	"rules/expected-pressure": "la presión esperada",
+	"rules/limits-treatment-that-stand-out-order": "los límites del tratamiento fuera de orden",
+	"rules/kickouts-relief-valve-maximum-ratings-and-line":
+		"los paros de bomba, la válvula de alivio, la máxima, las capacidades y la prueba de la línea están en orden",
+	"rules/expected-pressure-with-half-friction-reduction":
+		"la presión esperada con la mitad de la reducción de fricción",
+	"rules/treatment-is-on-record": "el tratamiento ya está registrado",
+	"rules/viscosity-base-fluid": "la viscosidad del fluido base",
+	"rules/pressure-model-treatment": "el modelo de presión del tratamiento",
+	"rules/with-half-stated-friction-reduction-treatment-is":
+		"con la mitad de la reducción de fricción declarada se espera que el tratamiento necesite {part}",
+	"rules/lowest-pump-kickout": "el paro de bomba más bajo",
+	"rules/pump-kickouts": "los paros de bomba",
+	"rules/first-pump-kickout-is-set-to": "el primer paro de bomba está ajustado a {part}",
+	"rules/internal-yield-casing-around-annulus":
+		"la presión interna de cedencia de la TR que rodea el espacio anular",
+	"rules/casing-around-annulus-yields-at": "la TR que rodea el espacio anular cede a {part}",
+	"rules/internal-yield-next-casing-outward":
+		"la presión interna de cedencia de la siguiente TR hacia afuera",
+	"rules/next-casing-outward-yields-at": "la siguiente TR hacia afuera cede a {part}",
+	"rules/collapse-string-inside-annulus": "el colapso de la TR dentro del espacio anular",
+	"rules/collapse-rating": "la resistencia al colapso",
+	"rules/string-inside-annulus-collapses-at": "la TR dentro del espacio anular colapsa a {part}",
+	"rules/pressure-that-leak-treated-string-lets":
+		"la presión que una fuga de la TR tratada deja pasar al espacio anular",
+	"rules/string-does-not-hold-treating-pressure": "la TR {inner} no contiene la presión de tratamiento",
+	"rules/leak-treated-string-lets-into-annulus-inside":
+		"una fuga de la TR tratada deja pasar {part} al espacio anular dentro de la TR {outer}, y no se indica válvula de alivio para él",
+	"rules/relief-valve-opens-annulus-at": "una válvula de alivio abre el espacio anular a {part}",
+	"rules/rating-wellhead-for-treating": "la capacidad del cabezal para el tratamiento",
+	"rules/rating-wellhead-while-treating": "la capacidad del cabezal durante el tratamiento",
+	"rules/wellhead-is-rated-for-while-treating": "el cabezal es de {part} durante el tratamiento",
+	"rules/rating-wellhead-while-drilling": "la capacidad del cabezal durante la perforación",
+	"rules/wellhead-is-rated-for-while-drilling": "el cabezal es de {part} durante la perforación",
+	"rules/highest-anticipated-surface-pressure-while-drilling":
+		"la mayor presión superficial anticipada durante la perforación",
+	"rules/no-preventers-are-closed-on-gas-while": "no hay preventores que cierren gas durante la perforación",
+	"rules/gas-may-bring-to-surface-while-drilling":
+		"el gas puede llevar {part} a superficie durante la perforación",
+	"rules/thickness-confining-bed": "el espesor de la capa confinante",
+	"rules/no-confining-bed-is-stated-between-protected":
+		"no se declara capa confinante entre el agua protegida y el disparo más somero",
+	"rules/is-thick-between-protected-water-and-shallowest":
+		"{bed} tiene {part} de espesor entre el agua protegida y el disparo más somero",
+	"rules/highest-modeled-fracture-top-below-top":
+		"la cima modelada más alta de las fracturas por debajo de la cima de la capa confinante",
+	"rules/no-confining-bed-is-stated": "no se declara capa confinante",
+	"rules/mechanical-properties-treated-rock-for-fracture":
+		"las propiedades mecánicas de la roca tratada, para un modelo de fractura",
+	"rules/protected-water-to-highest-modeled-fracture":
+		"la distancia del agua protegida a la cima modelada más alta de las fracturas",
+};
