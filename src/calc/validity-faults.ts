@@ -2,7 +2,8 @@ import { indexValues } from "../cite/index-values.ts";
 import { type Given, isTable, type Known } from "../cite/known.ts";
 import { diagnose } from "../diagnostics/diagnose.ts";
 import type { Diagnostic, Place } from "../diagnostics/diagnostic.ts";
-import { quantityString } from "../units/format.ts";
+import { message } from "../messages/message.ts";
+import { listOf } from "../well/said.ts";
 import { REGISTER } from "./register.ts";
 import type { Results } from "./results.ts";
 import { writtenAt } from "./written-at.ts";
@@ -50,13 +51,13 @@ const faultOf = (root: Root): Diagnostic => {
 	);
 	const said = given
 		.slice(0, MOST_INPUTS)
-		.map(([symbol, { dimension, value }]) => `${symbol} ${quantityString({ dimension, value }, "field")}`);
+		.map(([symbol, value]) => message("calc/symbol-and-value", { symbol, value }));
 	const { name = formula, validity } = REGISTER.get(formula) ?? {};
 	return diagnose("calc/outside-validity", placeOf(given.map(([, value]) => value)), {
-		what: `no number comes out for: ${name}`,
-		expected: validity ?? "values that the formula has a result for",
-		found: said.join(", "),
-		mend: "correct what it is worked from",
+		what: message("calc/outside-validity.no-number-comes-out-for", { name }),
+		expected: validity ?? message("calc/outside-validity.values-that-formula-has-result"),
+		found: message("well/any-of", { choices: listOf(said) }),
+		mend: message("calc/outside-validity.correct-what-it-is-worked"),
 	});
 };
 

@@ -4,6 +4,7 @@ import type { CasingResults, LoadCaseResults, Results } from "../../src/calc/res
 import { type Given, isKnown, isTable, type Known } from "../../src/cite/known.ts";
 import { EVERY_FORMULA } from "../../src/rules/every-formula.ts";
 import { findingsOf, STARTERS, starterText, understandText } from "../starters.ts";
+import { toldPlainly } from "../told.ts";
 
 const resultsOf = (starter: (typeof STARTERS)[number]): Results => findingsOf(starter).results;
 
@@ -12,7 +13,7 @@ const changed = (from: string | RegExp, to: string, starter: (typeof STARTERS)[n
 	const edited = text.replace(from, to);
 	if (edited === text) throw new Error(`${from} is not in ${starter}`);
 	const { findings, diagnostics } = understandText(edited);
-	if (findings === undefined) throw new Error(diagnostics.map(({ what }) => what).join("; "));
+	if (findings === undefined) throw new Error(diagnostics.map(({ what }) => toldPlainly(what)).join("; "));
 	return findings.results;
 };
 
@@ -63,7 +64,7 @@ describe.each(STARTERS)("starter %s", (starter) => {
 		const { undetermined } = resultsOf(starter);
 		const keys = undetermined.map(({ key }) => key);
 		expect(keys.filter((key, i) => keys.indexOf(key) !== i)).toEqual([]);
-		for (const { because } of undetermined) expect(because).toMatch(/^[A-Z].*\.$/);
+		for (const { because } of undetermined) expect(toldPlainly(because)).toMatch(/^[A-Z].*\.$/);
 	});
 
 	test("a load case's least factor is the least of its line, and stands where it says", () => {

@@ -9,6 +9,9 @@ const SRC = fileURLToPath(new URL("../../src", import.meta.url));
 /** Folders that say what they have to say by message, and hold no wording of their own. */
 const WORDLESS = ["source", "definition", "well", "catalog"];
 
+/** The calculation declares its formulas in words; what it finds fault with and leaves open it says by message. */
+const SAYING = new Set(["diagnose", "missing", "finite"]);
+
 /** Makers whose words are declarations: of a field, of a formula, of a citation. They are printed by no message. */
 const DECLARED = new Set(["formula", "cite", "constant", "numbered"]);
 
@@ -29,6 +32,7 @@ const OF_THE_DATA = new Set([
 	"initiation valve",
 	"plain end",
 	"plug and perforate",
+	"returns seen",
 	"washed-out hole",
 ]);
 
@@ -107,6 +111,13 @@ const isOrigin = ({ type, properties }: Node): boolean =>
 		({ key, value }) => key?.name === "kind" && /^(?:constant|catalogue)$/.test(String(value?.value)),
 	);
 
+/** The name of what is called, of a method without its object; empty for what is no call. */
+const calledIn = (node: Node): string => {
+	if (node.type !== "CallExpression") return "";
+	const { property } = node["callee"] as { property?: { name?: string } };
+	return property?.name ?? calleeOf(node);
+};
+
 const excepted = (node: Node, inFolder: string): boolean => {
 	if (isOrigin(node)) return true;
 	if (/^(?:Import|Export.*)Declaration$/.test(node.type) && isNode(node["source"])) return true;
@@ -120,17 +131,23 @@ const excepted = (node: Node, inFolder: string): boolean => {
 };
 
 /** Phrases of a source text, each with its line. */
-const phrasesIn = (name: string, text: string): readonly string[] => {
+const phrasesIn = (
+	name: string,
+	text: string,
+	within: (node: Node) => boolean = () => true,
+): readonly string[] => {
 	const found: string[] = [];
-	const visit = (node: Node): void => {
+	const visit = (node: Node, inside: boolean): void => {
 		if (excepted(node, name.split("/")[0] ?? "")) return;
 		const words = wordsOf(node);
 		// Names of characters stand in capitals, as the Unicode standard has them.
-		if (words !== undefined && PHRASE.test(words) && /[a-z]/.test(words) && !isGiven(words))
+		if (inside && words !== undefined && PHRASE.test(words) && /[a-z]/.test(words) && !isGiven(words))
 			found.push(`${name}:${text.slice(0, node.start).split("\n").length} ${words}`);
-		childrenOf(node).forEach(visit);
+		const here = inside || within(node);
+		for (const child of childrenOf(node)) visit(child, here);
 	};
-	visit(parseAst(text, { lang: "ts" }) as unknown as Node);
+	const tree = parseAst(text, { lang: "ts" }) as unknown as Node;
+	visit(tree, within(tree));
 	return found;
 };
 
@@ -141,6 +158,17 @@ describe("folders that hold no wording", () => {
 		);
 		expect(files.length).toBeGreaterThan(5);
 		const phrases = files.flatMap((path) => phrasesIn(relative(SRC, path), readFileSync(path, "utf8")));
+		expect(phrases).toEqual([]);
+	});
+});
+
+describe("the calculation", () => {
+	it("says by message what is wrong and what is left open", () => {
+		const files = filesOf(join(SRC, "calc"));
+		expect(files.length).toBeGreaterThan(50);
+		const phrases = files.flatMap((path) =>
+			phrasesIn(relative(SRC, path), readFileSync(path, "utf8"), (node) => SAYING.has(calledIn(node))),
+		);
 		expect(phrases).toEqual([]);
 	});
 });

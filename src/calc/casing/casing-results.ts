@@ -1,5 +1,6 @@
 import type { Known, KnownTable } from "../../cite/known.ts";
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
+import { message } from "../../messages/message.ts";
 import type { CasingString, Hole, PipeSection, Well } from "../../well/well.ts";
 import { intervalLength, pipeCapacity } from "../cement/capacity.ts";
 import { holeMark } from "../depths/marks.ts";
@@ -52,7 +53,7 @@ export const casingResults = (
 		return [string.id, results] as const;
 	});
 	if (well.safety?.hydrogen_sulfide === undefined)
-		gaps.missing("casing.sour_service", "Whether hydrogen sulfide is expected is not given.", [
+		gaps.missing("casing.sour_service", message("calc/whether-hydrogen-sulfide-is-expected-is"), [
 			["safety", "hydrogen_sulfide"],
 		]);
 	return { value: Object.fromEntries(entries), diagnostics };
@@ -228,8 +229,8 @@ const fractureAtShoe = (
 	return gaps.missing(
 		`casing.${string.id}.fracture_pressure_at_shoe`,
 		formation === undefined
-			? "No formation is given at the shoe."
-			: `No fracture gradient is given for ${formation.name}.`,
+			? message("calc/no-formation-is-given-at-shoe")
+			: message("calc/no-fracture-gradient-is-given-for", { formation: formation.name }),
 		[
 			formation === undefined
 				? ["geology", "formations"]
@@ -253,11 +254,11 @@ const shoeTestPressure = (
 	const key = `casing.${string.id}.shoe_test_surface_pressure`;
 	const density = holeBelow(well, string)?.fluid?.density ?? string.hole.fluid?.density;
 	const holes = [["holes"]];
-	if (density === undefined) return gaps.missing(key, "No mud density is given for the shoe test.", holes);
+	if (density === undefined) return gaps.missing(key, message("calc/no-mud-density-for-shoe-test"), holes);
 	return gaps.finite(
 		key,
 		shoeTestSurfacePressure.of({ EMW: string.shoeTest.equivalent, ρ: density, D_shoe: shoe.tvd }),
-		"The mud is heavier than the shoe test asks for.",
+		message("calc/mud-is-heavier-than-shoe-test"),
 		holes,
 	);
 };

@@ -1,26 +1,35 @@
 import { diagnose } from "../../diagnostics/diagnose.ts";
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
+import { type MessageCode, message } from "../../messages/message.ts";
+import { measured } from "../../well/said.ts";
 import type { CasingString } from "../../well/well.ts";
 import type { CasingResults, LoadCaseResults, LoadSituation } from "../results.ts";
 import { sectionPath } from "./section-ratings.ts";
 
-/** Words of a message; papers have their own. */
-const SAID: Readonly<Record<LoadSituation, string>> = {
-	running: "while it is run and pulled back",
-	bending: "pulled back while bent in the curve",
-	shock: "stopped while it is run",
-	overpull: "stuck and pulled",
-	cementing: "with wet cement outside",
-	"bumped-plug": "when the plug is bumped",
-	"pressure-test": "in its pressure test",
-	"gas-kick": "with a gas kick shut in",
-	evacuation: "emptied of fluid",
-	stimulation: "in the stimulation",
-	"shut-in-gas": "shut in full of gas",
-	"tubing-leak": "with a tubing leak near the surface",
-	drawdown: "with the rock drawn down",
-	"mobile-salt": "where salt creeps onto it",
-};
+/** Codes of the clauses that name a load case; papers have their own words. */
+const SAID = {
+	running: "calc/load.running",
+	bending: "calc/load.bending",
+	shock: "calc/load.shock",
+	overpull: "calc/load.overpull",
+	cementing: "calc/load.cementing",
+	"bumped-plug": "calc/load.bumped-plug",
+	"pressure-test": "calc/load.pressure-test",
+	"gas-kick": "calc/load.gas-kick",
+	evacuation: "calc/load.evacuation",
+	stimulation: "calc/load.stimulation",
+	"shut-in-gas": "calc/load.shut-in-gas",
+	"tubing-leak": "calc/load.tubing-leak",
+	drawdown: "calc/load.drawdown",
+	"mobile-salt": "calc/load.mobile-salt",
+} as const satisfies Record<LoadSituation, MessageCode>;
+
+const KINDS = {
+	burst: "calc/kind.burst",
+	collapse: "calc/kind.collapse",
+	tension: "calc/kind.tension",
+	triaxial: "calc/kind.triaxial",
+} as const satisfies Record<LoadCaseResults["kind"], MessageCode>;
 
 const shortfall = ({ least_factor, required }: LoadCaseResults): number =>
 	(least_factor?.value ?? Number.POSITIVE_INFINITY) / required.value;
@@ -43,15 +52,23 @@ export const notReached = (string: CasingString, { loads }: CasingResults): read
 			"calc/factor-not-reached",
 			{ path: sectionPath(section) },
 			{
-				what: `the ${string.id} string does not reach its factor of ${worst.kind === "triaxial" ? "triaxial stress" : worst.kind} ${SAID[worst.situation]}`,
-				expected: `a factor of ${worst.required.value} or more`,
-				found: `${worst.least_factor.value.toFixed(3)} at ${Math.round(worst.at?.md.value ?? 0)} ft, by its ${weakness(worst)}`,
+				what: message("calc/factor-not-reached.what", {
+					string: string.id,
+					kind: message(KINDS[worst.kind]),
+					situation: message(SAID[worst.situation]),
+				}),
+				expected: message("calc/factor-not-reached.expected", { required: { factor: worst.required } }),
+				found: message("calc/factor-not-reached.found", {
+					factor: { told: worst.least_factor, from: worst.required },
+					depth: measured("measured-depth", worst.at?.md.value ?? 0),
+					weakness: weakness(worst),
+				}),
 				...(others === 0
 					? {}
 					: {
-							why: `${others} more ${others === 1 ? "load case falls" : "load cases fall"} short; the results have each`,
+							why: message("calc/factor-not-reached.why", { others }),
 						}),
-				mend: "take stronger pipe or a stronger connection, lower the load, or state the factor that is asked for",
+				mend: message("calc/factor-not-reached.mend"),
 			},
 		),
 	];

@@ -2,6 +2,8 @@ import type { Known } from "../../cite/known.ts";
 import { diagnose } from "../../diagnostics/diagnose.ts";
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
 import type { Path } from "../../diagnostics/path.ts";
+import { message, type Said } from "../../messages/message.ts";
+import { asWritten, measured } from "../../well/said.ts";
 import type { PipeSection } from "../../well/well.ts";
 import type { Gaps } from "../gaps.ts";
 import { collapsePressure } from "./collapse.ts";
@@ -56,41 +58,46 @@ export const sectionRatings = (
 			...(joint === undefined ? {} : { jointStrength: joint }),
 		},
 		diagnostics: [
-			["internal yield", pipe] as const,
-			["collapse", collapse] as const,
-			["body yield", body] as const,
+			[message("calc/rating.internal-yield"), pipe] as const,
+			[message("calc/rating.collapse"), collapse] as const,
+			[message("calc/rating.body-yield"), body] as const,
 		].flatMap(([what, rating]) => (Number.isFinite(rating.value) ? [] : [outside(what, section)])),
 	};
 };
 
-const outside = (what: string, section: PipeSection): Diagnostic =>
+const outside = (what: Said, section: PipeSection): Diagnostic =>
 	diagnose(
 		"calc/outside-validity",
 		{ path: sectionPath(section) },
 		{
-			what: `no published formula gives the ${what} of this pipe`,
-			expected: "a wall that leaves a bore, and a yield strength of 24,000 to 180,000 psi",
-			found: `${section.outsideDiameter.value} in, wall ${section.wall.value} in, yield ${section.minimumYield.value} psi`,
-			mend: "correct the pipe, or state its ratings with their source",
+			what: message("calc/outside-validity.what", { what }),
+			expected: message("calc/outside-validity.expected", {
+				value: measured("pressure", 24_000),
+				value2: measured("pressure", 180_000),
+			}),
+			found: message("calc/outside-validity.found", {
+				outsideDiameter: asWritten(section.outsideDiameter),
+				wall: asWritten(section.wall),
+				minimumYield: asWritten(section.minimumYield),
+			}),
+			mend: message("calc/outside-validity.mend"),
 		},
 	);
 
 const couplingRating = (section: PipeSection, key: string, gaps: Gaps): Known<"pressure"> | undefined => {
 	const { threads, couplingDiameter: W, minimumYield: Y_c } = section;
-	const missing = (because: string) =>
+	const missing = (because: Said) =>
 		gaps.missing(`${key}.coupling_internal_yield`, because, [[...sectionPath(section), "ratings"]]);
 	if (threads === undefined || W === undefined) {
 		if (isPlainEnd(section)) return undefined;
-		return missing(
-			`${section.connection} connections are not in the catalogue and no rating is stated for them.`,
-		);
+		return missing(message("calc/connections-are-not-in-catalogue-and", { connection: section.connection }));
 	}
 	if (threads.kind === "round") {
 		const rating = roundCouplingYield.of({ Y_c, W, E_1: threads.E1, L_1: threads.L1, A: threads.A });
 		return gaps.finite(
 			`${key}.coupling_internal_yield`,
 			rating,
-			"The coupling is no larger than its thread.",
+			message("calc/coupling-is-no-larger-than-its"),
 		);
 	}
 	const { E7: E_7, L7: L_7, I, taper: T, leakTurns: N } = threads;
@@ -98,7 +105,11 @@ const couplingRating = (section: PipeSection, key: string, gaps: Gaps): Known<"p
 		coupling_yield: buttressCouplingYield.of({ Y_c, W, E_7, L_7, I, T }),
 		leak: buttressLeak.of({ T, N, W, E_7 }),
 	});
-	return gaps.finite(`${key}.coupling_internal_yield`, rating, "The coupling is no larger than its thread.");
+	return gaps.finite(
+		`${key}.coupling_internal_yield`,
+		rating,
+		message("calc/coupling-is-no-larger-than-its"),
+	);
 };
 
 const jointRating = (section: PipeSection, key: string, gaps: Gaps): Known<"force"> | undefined => {
@@ -115,8 +126,10 @@ const jointRating = (section: PipeSection, key: string, gaps: Gaps): Known<"forc
 		return gaps.missing(
 			`${key}.joint_strength`,
 			isPlainEnd(section)
-				? "Plain-end pipe is as strong as its welds, which are not rated here."
-				: `${section.connection} connections are not in the catalogue and no tension rating is stated for them.`,
+				? message("calc/plain-end-pipe-is-as-strong")
+				: message("calc/connections-are-not-in-catalogue-and.connections-are-not-in-catalogue", {
+						connection: section.connection,
+					}),
 			needs,
 		);
 	const rating =
@@ -133,7 +146,12 @@ const jointRating = (section: PipeSection, key: string, gaps: Gaps): Known<"forc
 					Y_p,
 					U_p,
 				});
-	return gaps.finite(`${key}.joint_strength`, rating, "The joint's dimensions leave no strength.", needs);
+	return gaps.finite(
+		`${key}.joint_strength`,
+		rating,
+		message("calc/joints-dimensions-leave-no-strength"),
+		needs,
+	);
 };
 
 const isPlainEnd = ({ connection }: PipeSection): boolean => connection === "plain end";

@@ -2,18 +2,12 @@ import type { Known, KnownTable } from "../../cite/known.ts";
 import { diagnose } from "../../diagnostics/diagnose.ts";
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
 import type { Path } from "../../diagnostics/path.ts";
+import { type Message, message } from "../../messages/message.ts";
+import { measured } from "../../well/said.ts";
 import type { CasingString, CementJob, Well } from "../../well/well.ts";
 import { verticalMark } from "../depths/marks.ts";
 import type { CementResults, PlacementResults, TightestMargin } from "../results.ts";
 import { outerStrings } from "./annulus.ts";
-
-const whole = (value: number): string =>
-	Math.abs(value).toLocaleString("en-US", { maximumFractionDigits: 0 });
-const tenth = (value: number): string => value.toFixed(1);
-const hours = (minutes: number): string => {
-	const value = minutes / 60;
-	return `${Number.isInteger(value) ? value : value.toFixed(1)} hours`;
-};
 
 /** Less than this is rounding, not a pressure [psi]. */
 const ROUNDING = 0.5;
@@ -25,8 +19,8 @@ interface Job {
 	/** Where the job is written. */
 	readonly at: Path;
 	/** What is told of: the job, or its second stage. */
-	readonly named: string;
-	readonly plug: string;
+	readonly named: Message;
+	readonly plug: Message;
 }
 
 /** What an engineer has to be told of the jobs before anybody signs; each with its number. */
@@ -43,8 +37,8 @@ export const cementFaults = (
 			job: string.cement,
 			results,
 			at: ["casing", i, "cement"],
-			named: "the cement job",
-			plug: "the plug",
+			named: message("calc/the-cement-job"),
+			plug: message("calc/the-plug"),
 		};
 		// Once the job is on record its plan can hurt nobody.
 		const planned = string.cement.actual === undefined ? plannedFaults(job) : [];
@@ -59,7 +53,7 @@ const plannedFaults = (job: Job): readonly Diagnostic[] => {
 		...(second === undefined
 			? []
 			: stageFaults(
-					{ ...job, named: "the second stage of the cement job", plug: "the closing plug" },
+					{ ...job, named: message("calc/the-second-stage"), plug: message("calc/the-closing-plug") },
 					second,
 				)),
 		...thickeningFault(job),
@@ -80,19 +74,34 @@ const marginFault = (
 ): readonly Diagnostic[] => {
 	if (found === undefined || found.margin.value >= -ROUNDING) return [];
 	const breaks = code === "calc/breaks-rock-while-placing";
-	const depth = whole(found.at.md?.value ?? found.at.tvd.value);
+	const depth = measured("measured-depth", found.at.md?.value ?? found.at.tvd.value);
 	const row = found.steps.rows.find(({ margin }) => margin === found.margin.value);
+	const rock = measured("pressure", row?.["rock"] ?? Number.NaN);
+	const pressure = measured("pressure", row?.["pressure"] ?? Number.NaN);
 	return [
 		diagnose(
 			code,
 			{ path: at },
 			{
-				what: `as the ${found.lost?.passing ?? found.during} passes, ${named} of the ${string.id} string ${breaks ? "breaks down" : "lets flow"} the ${found.formation} at ${depth} ft, from ${whole(found.lost?.from.value ?? found.at_pumped.value)} bbl on and by ${whole(found.margin.value)} psi at worst`,
-				expected: `${breaks ? "at most" : "at least"} ${whole(row?.["rock"] ?? Number.NaN)} psi there`,
-				found: `${whole(row?.["pressure"] ?? Number.NaN)} psi${breaks && with_friction ? ", moving" : ", at rest"}`,
+				what: message(breaks ? "calc/margin.breaks-down" : "calc/margin.lets-flow", {
+					fluid: found.lost?.passing ?? found.during,
+					job: named,
+					string: string.id,
+					formation: found.formation,
+					depth,
+					from: found.lost?.from ?? found.at_pumped,
+					by: { magnitude: found.margin },
+				}),
+				expected: breaks
+					? message("calc/margin-fault.expected", { rock })
+					: message("calc/margin-fault.at-least-there", { rock }),
+				found:
+					breaks && with_friction
+						? message("calc/margin.moving", { pressure })
+						: message("calc/margin.at-rest", { pressure }),
 				mend: breaks
-					? "pump slower, lighten the slurry, shorten the column, or set a stage tool above it"
-					: "shorten or weight the spacer, or hold pressure on the annulus",
+					? message("calc/margin-fault.mend")
+					: message("calc/margin-fault.shorten-or-weight-spacer-or"),
 			},
 		),
 	];
@@ -108,10 +117,19 @@ const liftFault = ({ string, results, at }: Job, placement: PlacementResults): r
 			"calc/lifts-casing",
 			{ path: at },
 			{
-				what: `the cement job lifts the ${string.id} string with ${whole(least.value)} lbf more than holds it down`,
-				expected: "more weight in and of the pipe than push on its end",
-				found: `${whole(least.value)} lbf upward${least === moving ? `, after ${whole(placement.least_net_force?.at_pumped.value ?? 0)} bbl` : " when the plug lands"}`,
-				mend: "displace with a heavier fluid, chain the string down, or lighten the slurry",
+				what: message("calc/lifts-casing.what", {
+					string: string.id,
+					least: measured("force", -least.value),
+				}),
+				expected: message("calc/lifts-casing.expected"),
+				found:
+					least === moving
+						? message("calc/lifts-casing.found", {
+								least: measured("force", -least.value),
+								atpumped: measured("volume", placement.least_net_force?.at_pumped.value ?? 0),
+							})
+						: message("calc/lifts-casing.upward-when-plug-lands", { least: measured("force", -least.value) }),
+				mend: message("calc/lifts-casing.mend"),
 			},
 		),
 	];
@@ -130,10 +148,18 @@ const bumpFault = (
 					"calc/bump-above-limit",
 					{ path: [...at, "bump"] },
 					{
-						what: `bumping ${plug} of the ${string.id} string takes ${whole(bump_pressure.value)} psi, ${whole(bump_pressure.value - bump_limit.allowed.value)} psi more than the ${bump_limit.element} is good for`,
-						expected: `at most ${whole(bump_limit.allowed.value)} psi`,
-						found: `${whole(bump_pressure.value)} psi`,
-						mend: "slow down before the plug lands, or bump with less",
+						what: message("calc/bump-above-limit.what", {
+							plug,
+							string: string.id,
+							bumppressure: measured("pressure", bump_pressure.value),
+							bumppressure2: measured("pressure", bump_pressure.value - bump_limit.allowed.value),
+							element: bump_limit.element,
+						}),
+						expected: message("calc/bump-above-limit.expected", {
+							allowed: measured("pressure", bump_limit.allowed.value),
+						}),
+						found: measured("pressure", bump_pressure.value),
+						mend: message("calc/bump-above-limit.mend"),
 					},
 				),
 			];
@@ -147,10 +173,16 @@ const thickeningFault = ({ string, results, at }: Job): readonly Diagnostic[] =>
 						"calc/sets-before-placed",
 						{ path: at },
 						{
-							what: `the ${id} slurry of the ${string.id} string thickens ${whole(in_use.value - thickening_time.value)} min before the plug lands`,
-							expected: `a thickening time of more than ${whole(in_use.value)} min`,
-							found: `${whole(thickening_time.value)} min`,
-							mend: "retard the slurry, or pump faster",
+							what: message("calc/sets-before-placed.what", {
+								id,
+								string: string.id,
+								inuse: measured("duration", in_use.value - thickening_time.value),
+							}),
+							expected: message("calc/sets-before-placed.expected", {
+								inuse: measured("duration", in_use.value),
+							}),
+							found: measured("duration", thickening_time.value),
+							mend: message("calc/sets-before-placed.mend"),
 						},
 					),
 				],
@@ -169,13 +201,21 @@ const strengthFaults = ({ string, job, results, at }: Job): readonly Diagnostic[
 				path: job.drillOut?.after === undefined ? [...at, "wait_on_cement"] : [...at, "drill_out", "after"],
 			},
 			{
-				what: `the shoe of the ${string.id} string is to be drilled after ${hours(when.value)}, when its cement has ${whole(then.value)} psi`,
-				expected: `${whole(setting.strength_wanted.value)} psi`,
-				found: `${whole(then.value)} psi by the laboratory's tests`,
+				what: message("calc/drill-out-before-strength.what", {
+					string: string.id,
+					when: measured("duration", when.value),
+					strength: measured("pressure", then.value),
+				}),
+				expected: measured("pressure", setting.strength_wanted.value),
+				found: message("calc/drill-out-before-strength.found", {
+					strength: measured("pressure", then.value),
+				}),
 				mend:
 					reached === undefined
-						? "wait for a test that shows the strength"
-						: `wait ${hours(reached.value)}, or have the laboratory show the strength earlier`,
+						? message("calc/drill-out-before-strength.mend")
+						: message("calc/drill-out-before-strength.wait-or-have-laboratory-show", {
+								reached: measured("duration", reached.value),
+							}),
 			},
 		),
 	];
@@ -201,10 +241,13 @@ const recordFaults = (
 				"calc/no-returns",
 				{ path: [...at, "actual", "returns"] },
 				{
-					what: `${Math.round(over.value * 100)} % of the calculated cement of the ${string.id} string was pumped and none came back`,
-					expected: "cement at the surface",
-					found: `0 bbl of ${tenth(results.pumped_volume?.value ?? 0)} bbl`,
-					mend: "find the top by a survey or a log, and record it under `top`",
+					what: message("calc/no-returns.what", { over: measured("share", over.value), string: string.id }),
+					expected: message("calc/no-returns.expected"),
+					found: message("calc/no-returns.found", {
+						back: measured("volume", 0),
+						pumped: measured("volume", results.pumped_volume?.value ?? 0),
+					}),
+					mend: message("calc/no-returns.mend"),
 				},
 			),
 		);
@@ -226,10 +269,24 @@ const recordFaults = (
 				"calc/cement-short-of-water",
 				{ path: [...at, "actual", "top"] },
 				{
-					what: `cement behind the ${string.id} string stops ${whole(short)} ft below the top of the ${name}`,
-					expected: `cement from ${whole(top.value)} ft TVD or above`,
-					found: `top at ${whole(results.top.tvd.value)} ft TVD, by ${results.top_method === "returns seen" ? "returns" : `the ${results.top_method}`}`,
-					mend: "tell the agency, and place what is missing before drilling on",
+					what: message("calc/cement-short-of-water.what", {
+						string: string.id,
+						short: measured("length", short),
+						name,
+					}),
+					expected: message("calc/cement-short-of-water.expected", {
+						top: measured("true-vertical-depth", top.value),
+					}),
+					found:
+						results.top_method === "returns seen"
+							? message("calc/cement-short-of-water.found", {
+									tvd: measured("true-vertical-depth", results.top.tvd.value),
+								})
+							: message("calc/cement-short-of-water.top-at-tvd-by", {
+									tvd: measured("true-vertical-depth", results.top.tvd.value),
+									topmethod: results.top_method,
+								}),
+					mend: message("calc/cement-short-of-water.mend"),
 				},
 			),
 		);

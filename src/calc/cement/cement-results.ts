@@ -1,4 +1,5 @@
 import type { Known, KnownTable } from "../../cite/known.ts";
+import { message } from "../../messages/message.ts";
 import { isGrouted } from "../../well/grouted.ts";
 import type { CasingString, CementJob, Well } from "../../well/well.ts";
 import { holeMark } from "../depths/marks.ts";
@@ -146,7 +147,7 @@ const jobResults = (context: JobContext, casing: CasingResults | undefined): Cem
 				gaps.finite(
 					`${key}.pumped_over_calculated`,
 					pumpedOverCalculated.of({ V_pumped: pumped, V: total }),
-					"The calculated volume is zero.",
+					message("calc/calculated-volume-is-zero"),
 				),
 		),
 		...maybe("record", jobRecord(context, { slurries, tops, lift: landed.final_lift, placement })),
@@ -225,7 +226,7 @@ const collarOf = ({ string, gaps, at }: JobContext): Depth | undefined => {
 	return gaps.finite(
 		`cement.${string.id}.float_collar`,
 		floatCollar.of({ MD_shoe: string.shoe, L: string.shoeTrack }),
-		"The shoe track is longer than the string.",
+		message("calc/shoe-track-is-longer-than-string"),
 		[[...at, "shoe_track"]],
 	);
 };
@@ -245,15 +246,13 @@ const displacement = (context: JobContext, collar: Depth | undefined): Known<"vo
 	const { string, gaps, at } = context;
 	const key = `cement.${string.id}.displacement_volume`;
 	if (string.kind === "liner" && string.runningString === undefined)
-		return gaps.missing(key, "A liner is displaced through its running string, whose bore is not given.", [
+		return gaps.missing(key, message("calc/liner-is-displaced-through-its-running"), [
 			[...at, "running_string"],
 		]);
 	if (collar === undefined)
 		return grouted(context)
 			? undefined
-			: gaps.missing(key, "No shoe track is given, so there is no float collar to displace to.", [
-					[...at, "shoe_track"],
-				]);
+			: gaps.missing(key, message("calc/no-shoe-track-is-given-so"), [[...at, "shoe_track"]]);
 	return boreVolume(pumpedThrough(string, collar));
 };
 

@@ -3,6 +3,8 @@ import { cite } from "../../cite/source.ts";
 import { diagnose } from "../../diagnostics/diagnose.ts";
 import type { Checked } from "../../diagnostics/diagnostic.ts";
 import type { Path } from "../../diagnostics/path.ts";
+import { message, type Said } from "../../messages/message.ts";
+import { listOf, measured } from "../../well/said.ts";
 import type { Slurry, SlurryComponent, SlurryDesign } from "../../well/well.ts";
 import {
 	absoluteVolume,
@@ -97,9 +99,9 @@ export const designSlurry = (slurry: Slurry, string: string, at: Path): Checked<
 							"calc/slurry-not-designed",
 							{ path: at },
 							{
-								what: `the ${slurry.id} slurry of the ${string} string cannot be worked from its components`,
-								expected: "mix water, or a density between water's and the dry mix's",
-								mend: "correct the amounts, or state density, yield and water",
+								what: message("calc/slurry-not-designed.what", { slurry: slurry.id, string }),
+								expected: message("calc/slurry-not-designed.expected"),
+								mend: message("calc/slurry-not-designed.mend"),
 							},
 						),
 					],
@@ -120,10 +122,14 @@ export const designSlurry = (slurry: Slurry, string: string, at: Path): Checked<
 							"calc/slurry-design",
 							{ path: at },
 							{
-								what: `the components of the ${slurry.id} slurry of the ${string} string give ${differs.map(({ worked: gives }) => gives).join(" and ")}`,
-								expected: "figures and components of one blend",
-								found: differs.map(({ stated: says }) => says).join(", "),
-								mend: "ask the laboratory which is right; the stated figures are used",
+								what: message("calc/slurry-design.what", {
+									slurry: slurry.id,
+									string,
+									differs: listOf(differs.map(({ worked: gives }) => gives)),
+								}),
+								expected: message("calc/slurry-design.expected"),
+								found: message("well/any-of", { choices: listOf(differs.map(({ stated: says }) => says)) }),
+								mend: message("calc/slurry-design.mend"),
 							},
 						),
 					],
@@ -131,8 +137,8 @@ export const designSlurry = (slurry: Slurry, string: string, at: Path): Checked<
 };
 
 interface Difference {
-	readonly worked: string;
-	readonly stated: string;
+	readonly worked: Said;
+	readonly stated: Said;
 }
 
 const differences = (
@@ -141,25 +147,18 @@ const differences = (
 	open: ReadonlySet<string>,
 ): readonly Difference[] => {
 	const found: Difference[] = [];
-	const compare = (
-		name: string,
-		unit: string,
-		decimals: number,
-		says: Known,
-		gives: Known,
-		within: number,
-	) => {
+	const compare = (name: string, says: Known, gives: Known, within: number) => {
 		if (open.has(name) || Math.abs(says.value - gives.value) <= within) return;
 		found.push({
-			worked: `${gives.value.toFixed(decimals)} ${unit}`,
-			stated: `${says.value.toFixed(decimals)} ${unit}`,
+			worked: measured(gives.dimension, gives.value, says.value),
+			stated: measured(says.dimension, says.value, gives.value),
 		});
 	};
-	compare("density", "lb/gal", 2, slurry.density, worked.density, DENSITY_ROUNDING);
-	compare("yield", "ft³/sk", 2, slurry.yield, worked.yield, YIELD_ROUNDING);
+	compare("density", slurry.density, worked.density, DENSITY_ROUNDING);
+	compare("yield", slurry.yield, worked.yield, YIELD_ROUNDING);
 	const { design } = slurry;
 	const byWeight = design?.waterByWeight && waterFromShare.of({ s: design.waterByWeight });
 	if (byWeight !== undefined && design?.water !== undefined)
-		compare("water", "gal/sk", 2, slurry.water, byWeight, WATER_ROUNDING * byWeight.value);
+		compare("water", slurry.water, byWeight, WATER_ROUNDING * byWeight.value);
 	return found;
 };

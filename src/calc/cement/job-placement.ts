@@ -1,5 +1,7 @@
 import { constant, type Known, type KnownTable } from "../../cite/known.ts";
 import { cite } from "../../cite/source.ts";
+import { message, type Said } from "../../messages/message.ts";
+import { listOf } from "../../well/said.ts";
 import type { Formation } from "../../well/well.ts";
 import { depthBelowGround, holeMark, verticalMark } from "../depths/marks.ts";
 import { maybe } from "../gaps.ts";
@@ -72,22 +74,26 @@ export const jobPlacement = (context: JobContext, parts: Parts): PlacementResult
 		return gaps.missing(
 			key,
 			before === undefined
-				? "The density of the mud is not given."
-				: "A pump rate, or the density of the spacer or of the displacement, is not given.",
+				? message("calc/density-mud-is-not-given")
+				: message("calc/pump-rate-or-density-spacer-or"),
 			[[...at, "cement"]],
 		);
 	const moving = before === AIR || (mud?.plasticViscosity !== undefined && mud.yieldPoint !== undefined);
-	const stiff = [
-		...(moving ? [] : ["the mud"]),
+	const stiff: Said[] = [
+		...(moving ? [] : [message("calc/the-mud")]),
 		...fluids
 			.filter(({ PV, YP }) => PV === undefined || YP === undefined)
-			.map(({ id }) => `the ${id === "spacer" || id.endsWith("displacement") ? id : `${id} slurry`}`),
+			.map(({ id }) =>
+				id === "spacer" || id.endsWith("displacement")
+					? message("calc/the-fluid", { id })
+					: message("calc/the-slurry", { id }),
+			),
 	];
 	const withFriction = stiff.length === 0;
 	if (!withFriction)
 		gaps.missing(
 			`${key}.friction`,
-			`The plastic viscosity or yield point of ${listOf(stiff)} is not given; the pressures outside are those at rest, and no pump or bump pressure is given.`,
+			message("calc/plastic-viscosity-or-yield-point-is", { stiff: listOf(stiff) }),
 			[[...at, "cement"]],
 		);
 	const way = jobWay(well, path, string, job, {
@@ -160,9 +166,6 @@ export const jobPlacement = (context: JobContext, parts: Parts): PlacementResult
 		...maybe("returns_at_measure", returnsAtMeasure(context, parts.slurries)),
 	};
 };
-
-const listOf = (names: readonly string[]): string =>
-	names.length < 2 ? names.join("") : `${names.slice(0, -1).join(", ")} and ${names.at(-1)}`;
 
 /** Spacer, and the pipe down to where the fluids leave it. */
 const cementAtShoe = ({ inputs }: JobWay, fluids: readonly Fluid[]): Known<"volume"> =>

@@ -1,5 +1,6 @@
 import { constant } from "../../cite/known.ts";
 import { cite } from "../../cite/source.ts";
+import { message } from "../../messages/message.ts";
 import type { Slurry } from "../../well/well.ts";
 import { holeMark } from "../depths/marks.ts";
 import { maybe } from "../gaps.ts";
@@ -39,14 +40,16 @@ export const settingResults = (
 		? gaps.finite(
 				`${key}.strength_reached`,
 				timeToStrength.of({ ...curve, s: wanted }),
-				`The tests of the ${slurry.id} slurry end below that strength.`,
+				message("calc/tests-slurry-end-below-that-strength", { slurry: slurry.id }),
 				[[...at, "cement", "slurries"]],
 			)
 		: grouted(context)
 			? undefined
-			: gaps.missing(`${key}.strength_reached`, `The strength of the ${slurry.id} slurry is not given.`, [
-					[...at, "cement", "slurries"],
-				]);
+			: gaps.missing(
+					`${key}.strength_reached`,
+					message("calc/strength-slurry-is-not-given", { slurry: slurry.id }),
+					[[...at, "cement", "slurries"]],
+				);
 	const planned = job.drillOut?.after ?? job.waitOnCement;
 	const { surfaceTemperature: T_s, temperatureGradient: G } = well.geology;
 	const D = holeMark(path, string.shoe, well.datum).below_ground;

@@ -1,5 +1,6 @@
 import { constant, type Known } from "../../cite/known.ts";
 import { cite } from "../../cite/source.ts";
+import { message } from "../../messages/message.ts";
 import type { CentralizerRun } from "../../well/well.ts";
 import { holeMark, verticalMark } from "../depths/marks.ts";
 import type { CentralizerCount, StandoffResults } from "../results.ts";
@@ -24,7 +25,7 @@ export const centralizerCounts = ({ string, gaps, at }: JobContext): readonly Ce
 	string.centralizers.flatMap((run): CentralizerCount[] => {
 		const joint = sectionAt(string.sections, run.bottom.value)?.joint;
 		if (joint === undefined) {
-			gaps.missing(`cement.${string.id}.centralizers`, "The length of a joint is not given.", [
+			gaps.missing(`cement.${string.id}.centralizers`, message("calc/length-joint-is-not-given"), [
 				[...at, "pipe"],
 			]);
 			return [];
@@ -62,11 +63,10 @@ const standoffAt = (context: JobContext, name: string, md: Depth): StandoffResul
 	const run = runAt(string.centralizers, md.value, name === "shoe" ? pipe?.joint?.value : undefined);
 	const hole = holeAt(well.holes, md.value - 1e-6);
 	const mud = string.hole.fluid?.density;
-	if (run === undefined) return gaps.missing(key, "No centralizers stand there.", [[...at, "centralizers"]]);
+	if (run === undefined)
+		return gaps.missing(key, message("calc/no-centralizers-stand-there"), [[...at, "centralizers"]]);
 	if (pipe?.joint === undefined || hole === undefined || mud === undefined)
-		return gaps.missing(key, "The length of a joint or the density of the mud is not given.", [
-			[...at, "pipe"],
-		]);
+		return gaps.missing(key, message("calc/length-joint-or-density-mud-is"), [[...at, "pipe"]]);
 	const L = centralizerSpacing.of({ k: run.everyJoints, L_joint: pipe.joint });
 	const upper = constant(
 		"measured-depth",
@@ -93,15 +93,11 @@ const standoffAt = (context: JobContext, name: string, md: Depth): StandoffResul
 		return gaps.missing(
 			key,
 			run.kind === "rigid"
-				? "The diameter over the blades of the rigid centralizers is not given."
-				: "The restoring force of the bow springs is not known for this size.",
+				? message("calc/diameter-over-blades-rigid-centralizers-is")
+				: message("calc/restoring-force-bow-springs-is-not"),
 			[[...at, "centralizers", run.kind === "rigid" ? "rigid" : "bow_spring"]],
 		);
-	const atCentralizer = gaps.finite(
-		key,
-		held,
-		"The blades are smaller than the pipe or larger than the hole.",
-	);
+	const atCentralizer = gaps.finite(key, held, message("calc/blades-are-smaller-than-pipe-or"));
 	if (atCentralizer === undefined) return undefined;
 	return {
 		at_name: name,

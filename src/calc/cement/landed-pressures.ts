@@ -1,4 +1,5 @@
 import type { Known } from "../../cite/known.ts";
+import { message } from "../../messages/message.ts";
 import type { Slurry } from "../../well/well.ts";
 import { holeMark } from "../depths/marks.ts";
 import { maybe } from "../gaps.ts";
@@ -49,7 +50,7 @@ export const landedPressures = (context: JobContext, landed: Landed): PressureRe
 	const { well, path, string, job, gaps } = context;
 	const { key } = landed;
 	if (landed.slurry === undefined) {
-		gaps.missing(`${key}.annulus_hydrostatic_at_shoe`, "No slurry reaches the shoe.", [
+		gaps.missing(`${key}.annulus_hydrostatic_at_shoe`, message("calc/no-slurry-reaches-shoe"), [
 			[...context.at, "cement", "slurries"],
 		]);
 		return {};
@@ -58,7 +59,7 @@ export const landedPressures = (context: JobContext, landed: Landed): PressureRe
 	if (outside.unknown !== undefined) {
 		gaps.missing(
 			`${key}.annulus_hydrostatic_at_shoe`,
-			`The density of the ${outside.unknown} above the cement is not given.`,
+			message("calc/density-above-cement-is-not-given", { unknown: outside.unknown }),
 			[
 				outside.unknown === "mud"
 					? [...holeOf(context), "fluid", "density"]
@@ -96,7 +97,7 @@ const fluidsInside = (context: JobContext, { key, collar, slurry }: Landed): rea
 	const density = job.displacement?.density;
 	if (density === undefined || slurry === undefined) {
 		if (!grouted(context))
-			gaps.missing(`${key}.final_lift`, "The density of the displacement is not given.", [
+			gaps.missing(`${key}.final_lift`, message("calc/density-displacement-is-not-given"), [
 				[...at, "cement", "displacement"],
 			]);
 		return [];
@@ -175,7 +176,7 @@ const circulating = (
 	if (stiff !== undefined)
 		return gaps.missing(
 			`${key}.circulating_density_at_shoe`,
-			`The plastic viscosity and yield point of the ${stiff.fluid} are not given.`,
+			message("calc/plastic-viscosity-and-yield-point-are", { fluid: stiff.fluid }),
 			[
 				stiff.fluid === "mud" || stiff.fluid === "spacer"
 					? [...holeOf(context), "fluid"]
@@ -202,7 +203,7 @@ const circulating = (
 			ΔP: totalLoss.of({ ΔP_i: losses }),
 			D: tvdAt(path, string.shoe),
 		}),
-		"A part of the annulus is too wide for the friction formula.",
+		message("calc/part-annulus-is-too-wide-for"),
 	);
 };
 

@@ -1,4 +1,5 @@
 import type { Known } from "../../cite/known.ts";
+import { message } from "../../messages/message.ts";
 import { rolesOf } from "../../well/roles.ts";
 import type { Well } from "../../well/well.ts";
 import { type Gaps, maybe } from "../gaps.ts";
@@ -88,7 +89,7 @@ const confiningBeds = ({ geology }: Well, topPerforation: Tvd | undefined): Isol
 const waterResults = (well: Well, before: Before, topPerforation: Tvd | undefined, gaps: Gaps) => {
 	const base = well.geology.protectedWater?.base;
 	if (base === undefined) {
-		gaps.missing("isolation.protecting_string", "The base of protected water is not given.", [
+		gaps.missing("isolation.protecting_string", message("calc/base-protected-water-is-not-given"), [
 			["geology", "protected_water"],
 		]);
 		return {};
@@ -104,8 +105,8 @@ const waterResults = (well: Well, before: Before, topPerforation: Tvd | undefine
 		gaps.missing(
 			"isolation.protecting_string",
 			must === undefined
-				? "No string has both its shoe below the base of protected water and cement across it."
-				: `The ${must.id} string, which has to protect the water, does not have both its shoe below the base of protected water and cement across it.`,
+				? message("calc/no-string-has-both-its-shoe")
+				: message("calc/string-which-has-to-protect-water", { must: must.id }),
 			[["casing"]],
 		);
 	const shoe = protecting === undefined ? undefined : before.casing[protecting]?.shoe.tvd;

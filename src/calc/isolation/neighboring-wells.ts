@@ -2,6 +2,7 @@ import { formula } from "../../cite/formula.ts";
 import { constant, type Known, type KnownTable } from "../../cite/known.ts";
 import { cite } from "../../cite/source.ts";
 import type { OffsetWell } from "../../definition/definition.ts";
+import { message, type Said } from "../../messages/message.ts";
 import type { Well } from "../../well/well.ts";
 import { holeMark } from "../depths/marks.ts";
 import { type Gaps, maybe } from "../gaps.ts";
@@ -106,12 +107,12 @@ const separation = (
 	const at = ["site", "offset_wells", well.offsetWells.indexOf(entry)] as const;
 	const key = `isolation.offset_wells.${entry.id}.separation_factor`;
 	if (own === undefined)
-		return lacking(gaps, key, "The survey uncertainty of this well is not given.", [
+		return lacking(gaps, key, message("calc/survey-uncertainty-this-well-is-not"), [
 			"trajectory",
 			"uncertainty",
 		]);
 	if (theirs === undefined && entry.position_uncertainty === undefined)
-		return lacking(gaps, key, `How well the place of ${entry.name} is known is not given.`, [
+		return lacking(gaps, key, message("calc/how-well-place-is-known-is", { entry: entry.name }), [
 			...at,
 			"path",
 			"uncertainty",
@@ -141,7 +142,7 @@ const separation = (
 	};
 };
 
-const lacking = (gaps: Gaps, key: string, because: string, need: readonly (string | number)[]) => {
+const lacking = (gaps: Gaps, key: string, because: Said, need: readonly (string | number)[]) => {
 	gaps.missing(key, because, [need]);
 	return {};
 };

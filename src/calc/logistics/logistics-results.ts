@@ -1,5 +1,6 @@
 import type { Known } from "../../cite/known.ts";
 import type { Schedule } from "../../definition/definition.ts";
+import { message } from "../../messages/message.ts";
 import type { Well } from "../../well/well.ts";
 import { type Gaps, maybe } from "../gaps.ts";
 import type { LogisticsResults, Results } from "../results.ts";
@@ -81,7 +82,9 @@ type Loads = Pick<
 const loadsOf = ({ logistics }: Well, { casing, cement, stimulation }: Before, gaps: Gaps): Loads => {
 	if (logistics === undefined) return {};
 	const missing = (kind: string, field: string) =>
-		gaps.missing(`logistics.${kind}`, `The load of a truck is not given (${field}).`, [["logistics", field]]);
+		gaps.missing(`logistics.${kind}`, message("calc/load-truck-is-not-given", { field }), [
+			["logistics", field],
+		]);
 	const strings = Object.values(casing);
 	const sacks = Object.values(cement).map((job) => job.sacks);
 	const water =

@@ -2,6 +2,8 @@ import type { Known } from "../../cite/known.ts";
 import { diagnose } from "../../diagnostics/diagnose.ts";
 import type { Checked } from "../../diagnostics/diagnostic.ts";
 import type { Path } from "../../diagnostics/path.ts";
+import { message } from "../../messages/message.ts";
+import { listOf } from "../../well/said.ts";
 import type { Formation } from "../../well/well.ts";
 import {
 	eatonFractureGradient,
@@ -38,10 +40,10 @@ export const correlate = (
 				{
 					what:
 						missing.length > 0
-							? `the ${method} gradient of ${name} lacks ${missing.join(", ")}`
-							: `the inputs of the ${method} gradient of ${name} lie outside what the method holds for`,
-					expected: "every input of the method, within its range",
-					mend: "add what is missing, or state the gradient itself",
+							? message("calc/fracture-correlation.what", { method, name, missing: listOf(missing) })
+							: message("calc/fracture-correlation.inputs-gradient-lie-outside-what", { method, name }),
+					expected: message("calc/fracture-correlation.expected"),
+					mend: message("calc/fracture-correlation.mend"),
 				},
 			),
 		],

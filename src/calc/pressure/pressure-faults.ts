@@ -1,10 +1,9 @@
 import { diagnose } from "../../diagnostics/diagnose.ts";
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
+import { message } from "../../messages/message.ts";
+import { measured } from "../../well/said.ts";
 import type { Well } from "../../well/well.ts";
 import type { PressureResults } from "../results.ts";
-
-const bbl = (value: number): string => value.toFixed(1);
-const psi = (value: number): string => value.toLocaleString("en-US", { maximumFractionDigits: 0 });
 
 /** Shoes and preventers that do not hold what they are there for, each with its number. Diverted holes are not shut in. */
 export const pressureFaults = (well: Well, { holes }: PressureResults): readonly Diagnostic[] =>
@@ -20,10 +19,15 @@ export const pressureFaults = (well: Well, { holes }: PressureResults): readonly
 					"calc/kick-not-held",
 					{ path: ["holes", i] },
 					{
-						what: `the ${hole.shoe ?? ""} shoe holds a kick of ${bbl(held.value)} bbl while the ${hole.id} hole is drilled, ${bbl(-short.value)} bbl less than the design kick`,
-						expected: `at least ${bbl(kick.value)} bbl`,
-						found: `${bbl(held.value)} bbl`,
-						mend: "test the shoe to more, set it deeper, or state a smaller `kick` for a hole whose pressures are known",
+						what: message("calc/kick-not-held.what", {
+							detail: hole.shoe ?? "",
+							held: measured("volume", held.value),
+							hole: hole.id,
+							short: measured("volume", -short.value),
+						}),
+						expected: message("calc/kick-not-held.expected", { kick: measured("volume", kick.value) }),
+						found: measured("volume", held.value),
+						mend: message("calc/kick-not-held.mend"),
 					},
 				),
 			);
@@ -34,10 +38,14 @@ export const pressureFaults = (well: Well, { holes }: PressureResults): readonly
 					"calc/preventers-too-weak",
 					{ path: ["well_control", "preventers"] },
 					{
-						what: `gas of the ${hole.id} hole may bring ${psi(gas.value)} psi to preventers rated for ${psi(rating.value)} psi`,
-						expected: `at least ${psi(gas.value)} psi`,
-						found: `${psi(rating.value)} psi`,
-						mend: "fit stronger preventers, or show that less can come",
+						what: message("calc/preventers-too-weak.what", {
+							hole: hole.id,
+							gas: measured("pressure", gas.value),
+							rating: measured("pressure", rating.value),
+						}),
+						expected: message("calc/preventers-too-weak.expected", { gas: measured("pressure", gas.value) }),
+						found: measured("pressure", rating.value),
+						mend: message("calc/preventers-too-weak.mend"),
 					},
 				),
 			);

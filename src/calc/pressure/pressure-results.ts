@@ -1,5 +1,6 @@
 import { constant, type Known, type KnownTable } from "../../cite/known.ts";
 import { cite } from "../../cite/source.ts";
+import { message } from "../../messages/message.ts";
 import type { CasingString, Hole, Well } from "../../well/well.ts";
 import { annularCapacity } from "../cement/capacity.ts";
 import { holeMark, verticalMark } from "../depths/marks.ts";
@@ -143,7 +144,7 @@ const shoeResults = (well: Well, path: KnownTable, hole: Hole, bottom: HoleMark,
 			gaps.finite(
 				`pressure.holes.${hole.id}.kick_tolerance_factor`,
 				kickToleranceFactor.of({ D_shoe: shoe.tvd, D_td: bottom.tvd, ρ_max: strength.value, ρ: density }),
-				"The hole ends above the shoe, vertically.",
+				message("calc/hole-ends-above-shoe-vertically"),
 			),
 		),
 		...kickResults(well, path, hole, { shoe, bottom, strength: strength.value, density, pore }, gaps),
@@ -214,7 +215,7 @@ const kickResults = (
 	const height = gaps.finite(
 		`pressure.holes.${hole.id}.kick_height`,
 		least.height,
-		"The mud is lighter than the influx, or the hole ends above the shoe.",
+		message("calc/mud-is-lighter-than-influx-or"),
 	);
 	if (height === undefined) return {};
 	const { FG, D_shoe } = least;

@@ -1,4 +1,5 @@
 import type { Known } from "../../cite/known.ts";
+import { message } from "../../messages/message.ts";
 import type { Well } from "../../well/well.ts";
 import { type Gaps, maybe } from "../gaps.ts";
 import type { HydrogenSulfideResults, SafetyResults, SiteResults } from "../results.ts";
@@ -26,7 +27,7 @@ const exposure = ({ safety }: Well, gaps: Gaps): HydrogenSulfideResults | undefi
 	const { fraction, gas_rate: rate } = safety?.hydrogen_sulfide ?? {};
 	if (fraction === undefined || fraction.value <= 0) return undefined;
 	if (rate === undefined)
-		return gaps.missing("safety.hydrogen_sulfide", "The rate of gas that could escape is not given.", [
+		return gaps.missing("safety.hydrogen_sulfide", message("calc/rate-gas-that-could-escape-is"), [
 			["safety", "hydrogen_sulfide", "gas_rate"],
 		]);
 	if (rate.value <= 0) return undefined;
@@ -62,7 +63,7 @@ const noiseResults = (
 		.filter(({ kind }) => kind === "dwelling")
 		.sort((a, b) => a.distance.value - b.distance.value);
 	if (dwelling === undefined)
-		gaps.missing("safety.noise_at_nearest_dwelling", "No dwelling is listed whose distance is known.", [
+		gaps.missing("safety.noise_at_nearest_dwelling", message("calc/no-dwelling-is-listed-whose-distance"), [
 			["site", "neighbors"],
 		]);
 	return {

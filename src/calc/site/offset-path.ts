@@ -2,6 +2,7 @@ import { formula } from "../../cite/formula.ts";
 import { constant, type Known, type KnownTable } from "../../cite/known.ts";
 import { cite } from "../../cite/source.ts";
 import type { OffsetWell } from "../../definition/definition.ts";
+import { message } from "../../messages/message.ts";
 import type { OffsetPath, Well } from "../../well/well.ts";
 import type { Gaps } from "../gaps.ts";
 import type { OffsetPlaceResults, PlaceResults } from "../results.ts";
@@ -44,9 +45,7 @@ export const withPath = (
 	const at = ["site", "offset_wells", well.offsetWells.indexOf(entry), "path"] as const;
 	const key = `site.offset_wells.${entry.id}.path`;
 	if (given === undefined) {
-		gaps.missing(key, `The path of ${entry.name} is not given. Its distance in space is not evaluated.`, [
-			at,
-		]);
+		gaps.missing(key, message("calc/path-is-not-given-its-distance", { entry: entry.name }), [at]);
 		return place;
 	}
 	if (place.north === undefined || place.east === undefined || north === undefined) return place;
@@ -57,11 +56,10 @@ export const withPath = (
 			: datumShift.of({ E_g: well.datum.groundElevation, h: well.datum.aboveGround, E_d });
 	const path = pathOf(well, entry, given, { N_w: place.north, E_w: place.east, ΔE_d }, north);
 	if (path === undefined || path.rows.length === 0) {
-		gaps.missing(
-			key,
-			`The path of ${entry.name} cannot be worked out. Its distance in space is not evaluated.`,
-			[at, ["site", "north"]],
-		);
+		gaps.missing(key, message("calc/path-cannot-be-worked-out-its", { entry: entry.name }), [
+			at,
+			["site", "north"],
+		]);
 		return place;
 	}
 	const { nearest: _ofItsWellhead, ...rest } = place;

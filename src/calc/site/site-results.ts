@@ -1,6 +1,7 @@
 import { constant, type Known, type KnownTable } from "../../cite/known.ts";
 import { cite } from "../../cite/source.ts";
 import type { Neighbor, OffsetWell } from "../../definition/definition.ts";
+import { message, type Said } from "../../messages/message.ts";
 import type { Well } from "../../well/well.ts";
 import { holeMark } from "../depths/marks.ts";
 import { type Gaps, maybe } from "../gaps.ts";
@@ -46,7 +47,7 @@ const onTheMap = (
 ): Pick<SiteResults, "stations" | "landing" | "total_depth"> => {
 	const home = site.surface_location;
 	if (home === undefined) {
-		gaps.missing("site.total_depth", "The well's surface location is not given.", [
+		gaps.missing("site.total_depth", message("calc/wells-surface-location-is-not-given"), [
 			["site", "surface_location"],
 		]);
 		return {};
@@ -86,16 +87,16 @@ const placeResults = (
 ): PlaceResults => {
 	const { id, name, latitude, longitude } = thing;
 	const home = well.site.surface_location;
-	const unplaced = (because: string) => {
+	const unplaced = (because: Said) => {
 		gaps.missing(`${key}.from_wellhead`, because, [at]);
 		return { id, name };
 	};
-	if (home === undefined) return unplaced("The well's surface location is not given.");
+	if (home === undefined) return unplaced(message("calc/wells-surface-location-is-not-given"));
 	if (latitude === undefined || longitude === undefined)
-		return unplaced(`The coordinates of ${name} are not given.`);
+		return unplaced(message("calc/coordinates-are-not-given", { name }));
 	const datum = thing.datum ?? home.datum;
 	if (datum !== home.datum)
-		return unplaced(`${name} is placed in ${datum} and the well in ${home.datum}; the two do not mix.`);
+		return unplaced(message("calc/is-placed-in-and-well-in", { name, datum, datum2: home.datum }));
 	const ends = { φ_1: home.latitude, λ_1: home.longitude, φ_2: latitude, λ_2: longitude };
 	const distance = GEODESICS[datum].distance.of(ends);
 	const direction = GEODESICS[datum].azimuth.of(ends);
@@ -139,12 +140,9 @@ const northOf = (
 		return constant("angle", 0, "a hole straight down goes to no side", cite("definition"));
 	const [what, at] =
 		north === undefined || north.reference === "true"
-			? ["the north that azimuths are counted from", "north"]
+			? ([message("calc/north.of-azimuths"), "north"] as const)
 			: turnOf(north.reference);
-	const because = `${what.charAt(0).toUpperCase()}${what.slice(1)} is not given.`;
-	return gaps.missing(
-		"site.from_path",
-		`${because} Places on the map and distances to the well path need it.`,
-		[at === "north" ? ["site", "north"] : ["site", "north", at]],
-	);
+	return gaps.missing("site.from_path", message("calc/is-not-given-places-on-map", { what }), [
+		at === "north" ? ["site", "north"] : ["site", "north", at],
+	]);
 };

@@ -1,5 +1,6 @@
 import { diagnose } from "../../diagnostics/diagnose.ts";
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
+import { message } from "../../messages/message.ts";
 import type { Well } from "../../well/well.ts";
 import type { StimulationResults } from "../results.ts";
 import { pressureAsWritten, writtenAt } from "../written-at.ts";
@@ -14,13 +15,15 @@ export const annulusFaults = (
 		if (stopAbove === undefined || highest === undefined || highest.value <= stopAbove.value) return [];
 		return [
 			diagnose("calc/annulus-stop", writtenAt(stopAbove, ["stimulation", "annuli"]), {
-				what: `the ${between.join(" – ")} annulus may rise above where the job stops without a leak`,
-				expected: `at least ${pressureAsWritten(highest, Math.ceil)}`,
+				what: message("calc/annulus-stop.what", { between: between.join(" – ") }),
+				expected: message("calc/annulus-stop.expected", {
+					pressureAsWritten: pressureAsWritten(highest, Math.ceil),
+				}),
 				found: pressureAsWritten(stopAbove, Math.ceil),
 				mend:
 					relief === undefined
-						? "state the relief valve that holds the annulus below the stop, or raise the stop as far as both strings allow"
-						: "set the relief valve below the stop",
+						? message("calc/annulus-stop.mend")
+						: message("calc/annulus-stop.set-relief-valve-below-stop"),
 			}),
 		];
 	});

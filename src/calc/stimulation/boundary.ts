@@ -1,4 +1,5 @@
 import type { Known } from "../../cite/known.ts";
+import { message } from "../../messages/message.ts";
 import type { Stimulation, TreatingString, Well } from "../../well/well.ts";
 import { sectionRatings } from "../casing/section-ratings.ts";
 import { pathStrings } from "../cement/bore.ts";
@@ -30,7 +31,7 @@ export const boundaryResults = (
 		const id = nameOf(element).replace(/[^a-z0-9]+/g, "-");
 		const rated = rating ?? ratingOf(well, stimulation, element, casing);
 		if (rated === undefined) {
-			gaps.missing(`stimulation.boundary.${id}`, `No rating is known for ${element}.`, [
+			gaps.missing(`stimulation.boundary.${id}`, message("calc/no-rating-is-known-for", { element }), [
 				["stimulation", "pressure_boundary", i, "rating"],
 			]);
 			return [];
@@ -47,7 +48,7 @@ const tellUnlisted = ({ boundary, treatingString }: Stimulation, gaps: Gaps): vo
 	for (const element of due.filter((name) => !listed.includes(name)))
 		gaps.missing(
 			`stimulation.boundary.${element.replace(" ", "-")}`,
-			`The ${element} sees treating pressure and is not in the pressure boundary.`,
+			message("calc/sees-treating-pressure-and-is-not", { element }),
 			[["stimulation", "pressure_boundary"]],
 		);
 };

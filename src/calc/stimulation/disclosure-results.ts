@@ -1,4 +1,5 @@
 import type { Known } from "../../cite/known.ts";
+import { message, type Said } from "../../messages/message.ts";
 import type { Additive, Stimulation } from "../../well/well.ts";
 import { totalVolume } from "../cement/capacity.ts";
 import { type Gaps, maybe } from "../gaps.ts";
@@ -73,12 +74,11 @@ const amountOf = (additive: Additive, { water, neat }: Pumped, gaps: Gaps) => {
 	const volumes = [metered, ...neat.filter((n) => n.id === additive.id).map((n) => n.volume)].filter(
 		(v) => v !== undefined,
 	);
-	const wants = (what: string) =>
-		gaps.missing(key, `${additive.name} has no ${what}, so no share by mass can be told.`, [
-			["stimulation", "additives"],
-		]);
-	if (volumes.length === 0) return wants("rate and is pumped in no step");
-	if (additive.density === undefined) return wants("density");
+	const wants = (because: Said) => gaps.missing(key, because, [["stimulation", "additives"]]);
+	if (volumes.length === 0)
+		return wants(message("calc/has-no-rate-and-is-pumped", { additive: additive.name }));
+	if (additive.density === undefined)
+		return wants(message("calc/has-no-density-so-no-share", { additive: additive.name }));
 	const volume = totalVolume.of({ V_i: volumes });
 	const mass = fluidMass.of({ V: volume, ρ: additive.density });
 	const ingredients = additive.ingredients.map((ingredient): Part => {

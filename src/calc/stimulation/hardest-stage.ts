@@ -1,5 +1,6 @@
 import { constant, type Known, type KnownTable } from "../../cite/known.ts";
 import { cite } from "../../cite/source.ts";
+import { message } from "../../messages/message.ts";
 import type { Stage } from "../../well/well.ts";
 import { type BoreInterval, boreVolume } from "../cement/bore.ts";
 import { maybe } from "../gaps.ts";
@@ -108,7 +109,11 @@ const limitedEntry = (
 	if (Δσ.length !== clusters.length)
 		return gaps.missing(
 			"stimulation.hardest_stage.limited_entry",
-			`Stresses are stated for ${Δσ.length} clusters, and stage ${stage.number} has ${clusters.length}.`,
+			message("calc/stresses-are-stated-for-clusters-and", {
+				value: String(Δσ.length),
+				number: String(stage.number),
+				clusters: String(clusters.length),
+			}),
 			[["stimulation", "pressure_model", "cluster_stress"]],
 		);
 	const ρ = stimulation.baseFluid.density;

@@ -1,4 +1,5 @@
 import type { Known } from "../../cite/known.ts";
+import { message } from "../../messages/message.ts";
 import type { StimulationResults } from "../results.ts";
 import { tvdAt } from "../trajectory/at-depth.ts";
 import { fractureHeight, heightGrowth, payHeight } from "./fracture-height.ts";
@@ -21,7 +22,7 @@ export const illustrativeHeight = (
 	const height = gaps.finite(
 		"stimulation.illustrative_height",
 		fractureHeight.of({ h_pay: pay, p_net: net, Δσ: contrast }),
-		"The net pressure reaches the stress contrast: this model puts no bound on the height.",
+		message("calc/net-pressure-reaches-stress-contrast-this"),
 		[["stimulation", "pressure_model", "net"]],
 	);
 	return (

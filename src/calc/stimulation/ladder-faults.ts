@@ -2,6 +2,8 @@ import type { Known } from "../../cite/known.ts";
 import type { Code } from "../../diagnostics/codes.ts";
 import { diagnose } from "../../diagnostics/diagnose.ts";
 import type { Diagnostic, Place } from "../../diagnostics/diagnostic.ts";
+import { message, type Said } from "../../messages/message.ts";
+import { listOf } from "../../well/said.ts";
 import type { PressureLadder } from "../results.ts";
 import { pressureAsWritten } from "../written-at.ts";
 
@@ -32,10 +34,19 @@ export const ladderFaults = ({ rungs, broken }: PressureLadder): readonly Diagno
 			? []
 			: [
 					diagnose(codeOf(upper, first), placeOf(at), {
-						what: `${listed(over.map(nameOf))} ${over.length === 1 ? "is" : "are"} ${over.some(strict) ? "not below" : "above"} ${nameOf(upper)}`,
-						expected: `${over.some(strict) ? "below" : "at most"} ${pressureAsWritten(upper.pressure)}`,
-						found: over.map(({ pressure }) => pressureAsWritten(pressure)).join(", "),
-						mend: MENDS[codeOf(upper, first)] ?? "correct the pressures",
+						what: message(over.some(strict) ? "calc/ladder.not-below" : "calc/ladder.above", {
+							over: listOf(over.map(nameOf)),
+							count: over.length,
+							upper: nameOf(upper),
+						}),
+						expected: message(
+							over.some(strict) ? "calc/ladder.expected-below" : "calc/ladder.expected-at-most",
+							{ pressure: pressureAsWritten(upper.pressure) },
+						),
+						found: message("well/any-of", {
+							choices: listOf(over.map(({ pressure }) => pressureAsWritten(pressure))),
+						}),
+						mend: MENDS[codeOf(upper, first)] ?? message("calc/ladder-faults.mend"),
 						...(at === upper ? {} : { related: [{ at: placeOf(upper), label: nameOf(upper) }] }),
 					}),
 				];
@@ -50,32 +61,29 @@ const codeOf = (upper: Rung, limit: Rung | undefined): Code => {
 	return upper.tier === "element" ? "calc/pressure-boundary" : "calc/pressure-ladder";
 };
 
-const MENDS: Partial<Record<Code, string>> = {
-	"calc/line-test": "test the line to the maximum treating pressure or above it",
-	"calc/expected-pressure": "lower the rate, or design for a higher limit",
-	"calc/pressure-boundary": "lower the limit, or use a stronger element or a higher test",
-	"calc/pressure-ladder": "set them from the lowest up: kickouts, relief valve, maximum",
+const MENDS: Partial<Record<Code, Said>> = {
+	"calc/line-test": message("calc/test-line-to-maximum-treating-pressure"),
+	"calc/expected-pressure": message("calc/lower-rate-or-design-for-higher"),
+	"calc/pressure-boundary": message("calc/lower-limit-or-use-stronger-element"),
+	"calc/pressure-ladder": message("calc/set-them-from-lowest-up-kickouts"),
 };
 
-const nameOf = ({ tier, name }: Rung): string => {
+const nameOf = ({ tier, name }: Rung): Said => {
 	switch (tier) {
 		case "expected":
-			return "the expected treating pressure";
+			return message("calc/expected-treating-pressure");
 		case "kickout":
-			return `kickout ${name}`;
+			return message("calc/kickout", { name: name ?? "" });
 		case "relief":
-			return "the relief valve";
+			return message("calc/relief-valve");
 		case "maximum":
-			return "the maximum treating pressure";
+			return message("calc/maximum-treating-pressure");
 		case "line-test":
-			return "the line test";
+			return message("calc/the-line-test");
 		case "element":
-			return `what the ${name} is allowed`;
+			return message("calc/what-is-allowed", { name: name ?? "" });
 	}
 };
-
-const listed = (names: readonly string[]): string =>
-	names.length < 2 ? names.join("") : `${names.slice(0, -1).join(", ")} and ${names.at(-1)}`;
 
 const placeOf = ({ pressure }: Rung): Place => {
 	const written = typedIn(pressure);

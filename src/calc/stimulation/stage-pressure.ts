@@ -1,5 +1,7 @@
 import { constant, type Known } from "../../cite/known.ts";
 import { cite } from "../../cite/source.ts";
+import { type Message, message } from "../../messages/message.ts";
+import { listOf } from "../../well/said.ts";
 import type { Stage } from "../../well/well.ts";
 import type { BoreInterval } from "../cement/bore.ts";
 import { verticalMark } from "../depths/marks.ts";
@@ -120,27 +122,31 @@ export const pressureInputs = (
 	if (model === undefined) return undefined;
 	const tvd = tvdAt(path, uppermost(stage)).value;
 	const wanted = {
-		net: [model.net, "the net pressure", [...MODEL, "net"]],
-		roughness: [model.roughness, "the pipe's roughness", [...MODEL, "roughness"]],
-		discharge: [model.discharge, "the discharge coefficients", [...MODEL, "discharge"]],
+		net: [model.net, message("calc/needed.net"), [...MODEL, "net"]],
+		roughness: [model.roughness, message("calc/needed.roughness"), [...MODEL, "roughness"]],
+		discharge: [model.discharge, message("calc/needed.discharge"), [...MODEL, "discharge"]],
 		viscosity: [
 			baseFluid.viscosity,
-			"the base fluid's viscosity",
+			message("calc/needed.viscosity"),
 			["stimulation", "base_fluid", "viscosity"],
 		],
-		closure: [closureAt(well, tvd), "the treated formation's closure gradient", ["geology", "formations"]],
-		perforations: [perforations, "the shots of each cluster", ["stimulation", "stages"]],
-		shot: [stage.shotDiameter, "the shot diameter", ["stimulation", "stages"]],
-		rate: [stage.rate ?? greatestRate(stage), "the rate", ["stimulation", "stages", "treatment", "rate"]],
+		closure: [closureAt(well, tvd), message("calc/needed.closure"), ["geology", "formations"]],
+		perforations: [perforations, message("calc/needed.shots"), ["stimulation", "stages"]],
+		shot: [stage.shotDiameter, message("calc/needed.shot"), ["stimulation", "stages"]],
+		rate: [
+			stage.rate ?? greatestRate(stage),
+			message("calc/needed.rate"),
+			["stimulation", "stages", "treatment", "rate"],
+		],
 	} as const;
-	const given = <T>([value]: readonly [T | undefined, string, readonly string[]]): T => value as T;
+	const given = <T>([value]: readonly [T | undefined, Message, readonly string[]]): T => value as T;
 	const wanting = Object.values(wanted).filter(([value]) => value === undefined);
 	if (wanting.length > 0) {
 		const key = "stimulation.expected_treating_pressure";
 		if (!gaps.undetermined.some((gap) => gap.key === key))
 			gaps.missing(
 				key,
-				`Treating pressure needs ${wanting.map(([, what]) => what).join(", ")}.`,
+				message("calc/treating-pressure-needs", { wanting: listOf(wanting.map(([, what]) => what)) }),
 				wanting.map(([, , at]) => at),
 			);
 		return undefined;

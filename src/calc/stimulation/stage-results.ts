@@ -1,6 +1,7 @@
 import type { Known, KnownTable } from "../../cite/known.ts";
 import { constant } from "../../cite/known.ts";
 import { cite } from "../../cite/source.ts";
+import { message } from "../../messages/message.ts";
 import type { Stage, Stimulation, Well } from "../../well/well.ts";
 import { type BoreInterval, boreVolume, treatedPath } from "../cement/bore.ts";
 import { totalVolume } from "../cement/capacity.ts";
@@ -61,7 +62,7 @@ export const uppermost = ({ clusters, top }: Stage): Known<"measured-depth"> =>
 
 const flushOf = (down: readonly BoreInterval[], key: string, gaps: Gaps): Known<"volume"> | undefined =>
 	down.length === 0
-		? gaps.missing(`${key}.flush_volume`, "The string treated through has no pipe.", [
+		? gaps.missing(`${key}.flush_volume`, message("calc/string-treated-through-has-no-pipe"), [
 				["stimulation", "treated_through"],
 			])
 		: boreVolume(down);

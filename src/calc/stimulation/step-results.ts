@@ -1,4 +1,5 @@
 import type { Known } from "../../cite/known.ts";
+import { message } from "../../messages/message.ts";
 import type { Stimulation, TreatmentStep } from "../../well/well.ts";
 import { type Gaps, maybe } from "../gaps.ts";
 import type { StepResults } from "../results.ts";
@@ -22,7 +23,9 @@ export const stepResults = (
 ): StepResults | undefined => {
 	const clean = step.cleanVolume ?? (step.flushTo === undefined ? undefined : flush);
 	if (clean === undefined)
-		return gaps.missing(key, `The step "${step.name}" has no volume.`, [["stimulation", "stages"]]);
+		return gaps.missing(key, message("calc/step-has-no-volume", { step: step.name }), [
+			["stimulation", "stages"],
+		]);
 	const carried = proppantOf(stimulation, step, key, gaps);
 	const fluid = fluidDensity(stimulation, step);
 	const slurry = carried === undefined ? clean : slurryVolume.of({ V_c: clean, ...carried });
@@ -50,7 +53,7 @@ const proppantOf = (
 	if (concentration === undefined) return undefined;
 	const kind = proppants.find((p) => p.id === proppant);
 	return kind === undefined
-		? gaps.missing(key, `The step "${name}" names no proppant that is described.`, [
+		? gaps.missing(key, message("calc/step-names-no-proppant-that-is", { name }), [
 				["stimulation", "proppants"],
 			])
 		: { c: concentration, SG: kind.specificGravity };

@@ -1,6 +1,7 @@
 import type { Known } from "../../cite/known.ts";
 import { diagnose } from "../../diagnostics/diagnose.ts";
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
+import { message, type Said } from "../../messages/message.ts";
 import type { Well } from "../../well/well.ts";
 import { columnPressure, DATUM_DEPTH } from "../pressure/hydrostatic.ts";
 import type { StimulationResults } from "../results.ts";
@@ -20,17 +21,15 @@ export const toeOpening = ({ stimulation, path, gaps }: StageContext): Known<"pr
 	const { toe, method, baseFluid } = stimulation;
 	if (toe === undefined)
 		return method === "plug and perforate"
-			? gaps.missing(
-					"stimulation.toe",
-					"How the first stage is opened is not stated. Guns cannot be pumped down before fluid can go into the rock.",
-					[AT],
-				)
+			? gaps.missing("stimulation.toe", message("calc/how-first-stage-is-opened-is"), [AT])
 			: undefined;
 	if (toe.kind !== VALVE) return undefined;
 	if (toe.opensAt === undefined)
-		return gaps.missing("stimulation.toe_opens_at_surface", "The initiation valve has no opening pressure.", [
-			[...AT, "opens_at"],
-		]);
+		return gaps.missing(
+			"stimulation.toe_opens_at_surface",
+			message("calc/initiation-valve-has-no-opening-pressure"),
+			[[...AT, "opens_at"]],
+		);
 	return toe.opensAtMeasured === "valve"
 		? surfaceOpeningPressure.of({
 				P_v: toe.opensAt,
@@ -54,17 +53,31 @@ export const toeFaults = (
 	const test = strings.find(({ id }) => id === stimulation.treatedThrough)?.pressureTest;
 	const tested = test?.actual?.pressure ?? test?.pressure;
 	const most = stimulation.limits?.maximumTreatingPressure ?? results?.limiting?.allowed;
-	const fault = (what: string, bound: string, limit: Known, label: string) =>
+	const fault = (what: Said, expected: Said, limit: Known, label: Said) =>
 		diagnose("calc/toe-valve", writtenAt(stated, AT), {
 			what,
-			expected: `${bound} ${pressureAsWritten(limit)} at the surface`,
+			expected,
 			found: pressureAsWritten(opening),
-			mend: "choose another opening pressure, or another way to open the toe",
+			mend: message("calc/toe-valve.mend"),
 			...(limit.from.kind === "definition" ? { related: [{ at: writtenAt(limit, AT), label }] } : {}),
 		});
 	if (tested !== undefined && opening.value <= tested.value)
-		return [fault("the casing test would open the initiation valve", "above", tested, "the casing test")];
+		return [
+			fault(
+				message("calc/casing-test-would-open-initiation-valve"),
+				message("calc/above-at-surface", { pressureAsWritten: pressureAsWritten(tested) }),
+				tested,
+				message("calc/casing-test"),
+			),
+		];
 	if (most !== undefined && opening.value > most.value)
-		return [fault("no allowed pressure opens the initiation valve", "at most", most, "the maximum")];
+		return [
+			fault(
+				message("calc/no-allowed-pressure-opens-initiation-valve"),
+				message("calc/at-most-at-surface", { pressureAsWritten: pressureAsWritten(most) }),
+				most,
+				message("calc/maximum"),
+			),
+		];
 	return [];
 };

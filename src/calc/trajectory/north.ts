@@ -2,6 +2,7 @@ import { formula, tableFormula } from "../../cite/formula.ts";
 import { constant, type Known } from "../../cite/known.ts";
 import { cite } from "../../cite/source.ts";
 import type { Site } from "../../definition/definition.ts";
+import { type Message, message } from "../../messages/message.ts";
 import { stationsOf } from "./path.ts";
 import { STATION_COLUMNS } from "./planned-stations.ts";
 import { wholeCircle } from "./tangent.ts";
@@ -17,8 +18,10 @@ export const northOfTrue = (north: North, site: Site): Known<"angle"> | undefine
 };
 
 /** Where the figure that turns a north to true is written. */
-export const turnOf = (north: Exclude<North, "true">): readonly [name: string, key: string] =>
-	north === "grid" ? ["grid convergence", "convergence"] : ["magnetic declination", "declination"];
+export const turnOf = (north: Exclude<North, "true">): readonly [name: Message, key: string] =>
+	north === "grid"
+		? [message("calc/north.convergence"), "convergence"]
+		: [message("calc/north.declination"), "declination"];
 
 /** What takes an azimuth from one north to another [°]. */
 export const turnBetweenNorths = formula({

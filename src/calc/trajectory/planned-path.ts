@@ -4,7 +4,9 @@ import { cite } from "../../cite/source.ts";
 import { diagnose } from "../../diagnostics/diagnose.ts";
 import type { Checked, Diagnostic } from "../../diagnostics/diagnostic.ts";
 import type { Path } from "../../diagnostics/path.ts";
+import { message, type Said } from "../../messages/message.ts";
 import { quantity } from "../../units/quantity.ts";
+import { choiceOf, measured } from "../../well/said.ts";
 import type { TrajectoryPlan } from "../../well/well.ts";
 import { leastBuild, leastHeight, radiusOfCurvature } from "./plan-geometry.ts";
 import {
@@ -69,21 +71,17 @@ const whyImpossible = (plan: TrajectoryPlan): Diagnostic => {
 			"calc/impossible-plan",
 			{ path: [...PLAN, "segments"] },
 			{
-				what: "no hole follows these segments: one has no length, or turns right back on the one before",
-				expected: "lengths above zero, and less than a half turn in each segment",
-				mend: "split the turn over several segments",
+				what: message("calc/impossible-plan.what"),
+				expected: message("calc/impossible-plan.expected"),
+				mend: message("calc/impossible-plan.mend"),
 			},
 		);
 	return diagnose("calc/impossible-plan", at, {
-		what: "no hole follows this plan",
-		expected:
-			"a kickoff below the datum, a build above zero, and a landing inclination between 0 and 180 degrees",
-		mend: "check the kickoff, the build and the landing inclination",
+		what: message("calc/impossible-plan.no-hole-follows-this-plan"),
+		expected: message("calc/impossible-plan.kickoff-below-datum-build-above"),
+		mend: message("calc/impossible-plan.check-kickoff-build-and-landing"),
 	});
 };
-
-const written = (value: number, decimals: number, unit: string): string =>
-	`${value.toFixed(decimals)} ${unit}`;
 
 const whyNotHeld = (plan: Extract<TrajectoryPlan, { kind: "build-and-hold" }>): Diagnostic => {
 	const [kickoff, build] = [plan.kickoff.value, plan.build.value];
@@ -95,29 +93,40 @@ const whyNotHeld = (plan: Extract<TrajectoryPlan, { kind: "build-and-hold" }>): 
 			"calc/impossible-plan",
 			{ path: [...PLAN, "build"] },
 			{
-				what: "a build of zero reaches no target to the side",
-				expected: "a build above zero",
-				mend: "state the build rate",
+				what: message("calc/impossible-plan.build-zero-reaches-no-target"),
+				expected: message("calc/impossible-plan.build-above-zero"),
+				mend: message("calc/impossible-plan.state-build-rate"),
 			},
 		);
 	if (!(Z > 0))
 		return diagnose("calc/impossible-plan", at, {
-			what: `the target lies no deeper than the kickoff, ${written(kickoff, 0, "ft")}`,
-			expected: "a target below the kickoff",
-			found: written(target, 0, "ft TVD"),
-			mend: "kick off higher",
+			what: message("calc/impossible-plan.target-lies-no-deeper-than", {
+				kickoff: measured("measured-depth", kickoff),
+			}),
+			expected: message("calc/impossible-plan.target-below-kickoff"),
+			found: message("well/true-vertical-depth", { depth: measured("true-vertical-depth", target) }),
+			mend: message("calc/impossible-plan.kick-off-higher"),
 		});
 	const R = quantity("length", radiusOfCurvature.compute({ B: plan.build.value }) as number);
 	const needed = leastBuild.compute({ Z, X: X.value }) as number;
 	const height = leastHeight.compute({ R, X: X.value }) as number;
 	// Rounded to the safe side, so that what is offered does fit.
-	const offered = [`build at ${written(Math.ceil(needed * 100) / 100, 2, "deg/100 ft")} or more`];
+	const offered: Said[] = [
+		message("calc/build-at-or-more", { ceil: measured("dogleg", Math.ceil(needed * 100) / 100) }),
+	];
 	const highest = Math.floor(target - height);
-	if (highest >= 0) offered.push(`kick off at ${written(highest, 0, "ft")} or higher`);
+	if (highest >= 0)
+		offered.push(message("calc/kick-off-at-or-higher", { highest: measured("measured-depth", highest) }));
 	return diagnose("calc/impossible-plan", at, {
-		what: `an arc of ${written(build, 2, "deg/100 ft")} from ${written(kickoff, 0, "ft")} cannot reach the target before it is level`,
-		expected: "a target outside the arc, reached at 90 degrees or less",
-		found: `${written(target, 0, "ft TVD")}, ${written(X.value, 0, "ft")} away`,
-		mend: offered.join(", or "),
+		what: message("calc/impossible-plan.arc-from-cannot-reach-target", {
+			build: measured("dogleg", build),
+			kickoff: measured("measured-depth", kickoff),
+		}),
+		expected: message("calc/impossible-plan.target-outside-arc-reached-at"),
+		found: message("calc/impossible-plan.found", {
+			message: message("well/true-vertical-depth", { depth: measured("true-vertical-depth", target) }),
+			x: measured("measured-depth", X.value),
+		}),
+		mend: message("well/any-of", { choices: choiceOf(offered) }),
 	});
 };

@@ -1,6 +1,8 @@
 import type { KnownTable } from "../../cite/known.ts";
 import { diagnose } from "../../diagnostics/diagnose.ts";
 import type { Diagnostic, Place } from "../../diagnostics/diagnostic.ts";
+import { message, type Said } from "../../messages/message.ts";
+import { listOf, measured } from "../../well/said.ts";
 import type { Survey, Well } from "../../well/well.ts";
 import type { WellPath } from "../results.ts";
 import { writtenAt } from "../written-at.ts";
@@ -20,9 +22,9 @@ export const surveyedStations = (well: Well, survey: Survey): Stations | Diagnos
 	if (north === undefined || north === own) return stations;
 	if (own === undefined)
 		return mixed({
-			what: `the survey counts from ${north} north, and the north of the plan is not given`,
-			expected: "the north that the well's azimuths are counted from",
-			mend: "state `reference` under site, north",
+			what: message("calc/surveyed-stations.what", { north }),
+			expected: message("calc/surveyed-stations.expected"),
+			mend: message("calc/surveyed-stations.mend"),
 		});
 	const [δ_from, δ_to] = [northOfTrue(north, well.site), northOfTrue(own, well.site)];
 	if (δ_from !== undefined && δ_to !== undefined)
@@ -31,9 +33,13 @@ export const surveyedStations = (well: Well, survey: Survey): Stations | Diagnos
 		each === "true" || northOfTrue(each, well.site) !== undefined ? [] : [turnOf(each)],
 	);
 	return mixed({
-		what: `the survey counts from ${north} north and the well from ${own} north`,
-		expected: `the ${wanting.map(([name]) => name).join(" and the ")}, to turn one to the other`,
-		mend: `state ${wanting.map(([, key]) => `\`${key}\``).join(" and ")} under site, north`,
+		what: message("calc/surveyed-stations.survey-counts-from-north-and", { north, own }),
+		expected: message("calc/surveyed-stations.to-turn-one-to-other", {
+			wanting: listOf(wanting.map(([name]) => name)),
+		}),
+		mend: message("calc/surveyed-stations.state-under-site-north", {
+			wanting: listOf(wanting.map(([, key]) => `\`${key}\``)),
+		}),
 	});
 };
 
@@ -49,11 +55,14 @@ export const unknownStart = (table: Stations): readonly Diagnostic[] => {
 	if (first === undefined || first.md <= 0 || first.inclination < INCLINED) return [];
 	return [
 		diagnose("calc/survey-start", surveyPlace(table), {
-			what: `the survey begins at ${first.md} ft, where the hole is already inclined ${first.inclination} degrees`,
-			expected: "stations from the datum down, the hole above a sidetrack included",
-			found: `a first station at ${first.md} ft`,
-			why: "the hole above is taken as one arc from vertical at the datum, so every place below is only as good as that",
-			mend: "add the stations above it; of a sidetrack, those of the parent hole",
+			what: message("calc/survey-start.what", {
+				md: measured("measured-depth", first.md),
+				inclination: measured("angle", first.inclination),
+			}),
+			expected: message("calc/survey-start.expected"),
+			found: message("calc/survey-start.found", { md: measured("measured-depth", first.md) }),
+			why: message("calc/survey-start.why"),
+			mend: message("calc/survey-start.mend"),
 		}),
 	];
 };
@@ -67,19 +76,26 @@ export const unusable = (table: Stations): readonly Diagnostic[] => {
 		if (!(station.md > above.md))
 			return [
 				diagnose("calc/unusable-survey", stationPlace(table, i), {
-					what: `survey station ${i + 1} lies no deeper than the one before it`,
-					expected: `a measured depth below ${above.md} ft`,
-					found: `${station.md} ft`,
-					mend: "put the stations in order of depth, each once",
+					what: message("calc/unusable-survey.what", { i: String(i + 1) }),
+					expected: message("calc/unusable-survey.expected", {
+						md: measured("measured-depth", above.md, station.md),
+					}),
+					found: measured("measured-depth", station.md, above.md),
+					mend: message("calc/unusable-survey.mend"),
 				}),
 			];
 		if (!Number.isFinite(arcStep(above, station)[2]))
 			return [
 				diagnose("calc/unusable-survey", stationPlace(table, i), {
-					what: `the hole turns right back on itself at survey station ${i + 1}`,
-					expected: "less than a half turn between stations",
-					found: `${above.inclination}° at ${above.azimuth}°, then ${station.inclination}° at ${station.azimuth}°`,
-					mend: "correct the inclination or the azimuth of the station",
+					what: message("calc/unusable-survey.hole-turns-right-back-on", { i: String(i + 1) }),
+					expected: message("calc/unusable-survey.less-than-half-turn-between"),
+					found: message("calc/unusable-survey.found", {
+						inclination: String(above.inclination),
+						azimuth: String(above.azimuth),
+						inclination2: String(station.inclination),
+						azimuth2: String(station.azimuth),
+					}),
+					mend: message("calc/unusable-survey.correct-inclination-or-azimuth-station"),
 				}),
 			];
 	}
@@ -100,10 +116,13 @@ export const outOfTheGround = (
 ): readonly Diagnostic[] => {
 	const out = path.rows.find(({ tvd }) => tvd < -IN_THE_AIR);
 	if (out === undefined) return [];
-	const told = {
-		expected: "a hole below the datum all the way",
-		found: `${Math.round(-out.tvd)} ft above the datum at ${Math.round(out.md)} ft along the hole`,
-		why: "an inclination above 90 degrees leads upward",
+	const told: { readonly expected: Said; readonly found: Said; readonly why: Said } = {
+		expected: message("calc/told.expected"),
+		found: message("calc/told.found", {
+			tvd: measured("length", -out.tvd),
+			md: measured("measured-depth", out.md),
+		}),
+		why: message("calc/told.why"),
 	};
 	if (!surveyed)
 		return [
@@ -112,8 +131,8 @@ export const outOfTheGround = (
 				{ path: ["trajectory", "plan"] },
 				{
 					...told,
-					what: "the planned path comes out of the ground",
-					mend: "correct its angles or its lengths",
+					what: message("calc/impossible-plan.planned-path-comes-out-ground"),
+					mend: message("calc/impossible-plan.correct-its-angles-or-its"),
 				},
 			),
 		];
@@ -123,8 +142,8 @@ export const outOfTheGround = (
 	return [
 		diagnose("calc/unusable-survey", stationPlace(stations, i), {
 			...told,
-			what: `the hole comes out of the ground by survey station ${i + 1}`,
-			mend: "correct the inclination of this station or of those before it",
+			what: message("calc/unusable-survey.hole-comes-out-ground-by", { i: String(i + 1) }),
+			mend: message("calc/unusable-survey.correct-inclination-this-station-or"),
 		}),
 	];
 };

@@ -2,6 +2,8 @@ import { constant, type Known, type KnownTable } from "../../cite/known.ts";
 import { cite } from "../../cite/source.ts";
 import { diagnose } from "../../diagnostics/diagnose.ts";
 import type { Checked, Diagnostic } from "../../diagnostics/diagnostic.ts";
+import { message, type Said } from "../../messages/message.ts";
+import { measured } from "../../well/said.ts";
 import type { TrajectoryPlan, Well } from "../../well/well.ts";
 import { intervalLength } from "../cement/capacity.ts";
 import { holeMark } from "../depths/marks.ts";
@@ -168,17 +170,18 @@ const extended = (
 ): readonly Diagnostic[] => {
 	const last = stationsOf(stations).at(-1)?.md ?? 0;
 	if (to.value - last <= LONG_EXTENSION) return [];
-	const of = surveyed ? "survey" : "plan";
+	const of: Said = message(surveyed ? "calc/the-survey" : "calc/the-plan");
+	const reached = measured("measured-depth", last);
 	return [
 		diagnose(
 			"calc/past-the-path",
 			{ path: to.from.kind === "definition" ? to.from.at : ["holes"] },
 			{
-				what: `the hole goes ${Math.round(to.value - last)} ft past the end of the ${of}`,
-				expected: `a ${of} that reaches the bottom of the hole`,
-				found: `last station at ${Math.round(last)} ft, hole to ${Math.round(to.value)} ft`,
-				why: "below the last station the hole is taken straight on, so depths there are only as good as that",
-				mend: `carry the ${of} to the bottom of the hole`,
+				what: message("calc/past-the-path.what", { to: measured("length", to.value - last), ofWord: of }),
+				expected: message("calc/past-the-path.expected", { ofWord: of }),
+				found: message("calc/past-the-path.found", { reached, to: measured("measured-depth", to.value) }),
+				why: message("calc/past-the-path.why"),
+				mend: message("calc/past-the-path.mend", { ofWord: of }),
 			},
 		),
 	];

@@ -1,3 +1,8 @@
+import { CALC } from "./calc.ts";
+import { CALC_CEMENT } from "./calc-cement.ts";
+import { CALC_DRILLING } from "./calc-drilling.ts";
+import { CALC_STRINGS } from "./calc-strings.ts";
+import { CALC_TREATMENT } from "./calc-treatment.ts";
 import { CHECK } from "./check.ts";
 import { CSV } from "./csv.ts";
 import { DATES } from "./dates.ts";
@@ -32,6 +37,11 @@ import { YAML_VALUES } from "./yaml-values.ts";
 
 /** Every message in English, with its note for translators. */
 export const ENGLISH = {
+	...CALC_CEMENT,
+	...CALC_DRILLING,
+	...CALC_STRINGS,
+	...CALC_TREATMENT,
+	...CALC,
 	...CHECK,
 	...SEED,
 	...CSV,

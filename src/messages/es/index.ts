@@ -1,5 +1,10 @@
 import type { EnglishEntries } from "../en/index.ts";
 import type { Translation } from "../entries.ts";
+import { CALC } from "./calc.ts";
+import { CALC_CEMENT } from "./calc-cement.ts";
+import { CALC_DRILLING } from "./calc-drilling.ts";
+import { CALC_STRINGS } from "./calc-strings.ts";
+import { CALC_TREATMENT } from "./calc-treatment.ts";
 import { CHECK } from "./check.ts";
 import { CSV } from "./csv.ts";
 import { DATES } from "./dates.ts";
@@ -34,6 +39,11 @@ import { YAML_VALUES } from "./yaml-values.ts";
 
 /** Every message in Spanish. */
 export const SPANISH: Translation<EnglishEntries> = {
+	...CALC_CEMENT,
+	...CALC_DRILLING,
+	...CALC_STRINGS,
+	...CALC_TREATMENT,
+	...CALC,
 	...CHECK,
 	...SEED,
 	...CSV,

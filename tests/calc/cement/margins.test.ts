@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { toldPlainly } from "../../told.ts";
 import { resultsOfWell } from "../../wells.ts";
 
 const surface = (...edits: readonly (readonly [from: string, to: string])[]) => {
@@ -57,7 +58,9 @@ describe("a job one of whose fluids has no viscosity", () => {
 		expect(job?.placement).not.toHaveProperty("final_circulating_pressure");
 		expect(job?.placement).not.toHaveProperty("bump_pressure");
 		expect(job?.placement).not.toHaveProperty("greatest_pump_pressure");
-		expect(undetermined.find(({ key }) => key === "cement.surface.placement.friction")?.because).toBe(
+		expect(
+			toldPlainly(undetermined.find(({ key }) => key === "cement.surface.placement.friction")?.because),
+		).toBe(
 			"The plastic viscosity or yield point of the lead slurry is not given; the pressures outside are those at rest, and no pump or bump pressure is given.",
 		);
 	});

@@ -19,6 +19,7 @@ import type {
 	WellPath,
 } from "../../../src/calc/results.ts";
 import type { CasingString, CementActual, Well } from "../../../src/well/well.ts";
+import { toldPlainly } from "../../told.ts";
 import { hole, job, md, slurry, straightDown, string, well } from "../a-well.ts";
 import { given } from "../given.ts";
 
@@ -166,7 +167,7 @@ describe("what stands across protected water", () => {
 	test("surface casing that does not is not stood in for by the next string", () => {
 		const found = isolation(designed({ surfaceTop: 1200, productionTop: 500 }));
 		expect(found).not.toHaveProperty("protecting_string");
-		expect(found.undetermined.map((g) => g.because)).toEqual([
+		expect(found.undetermined.map((g) => toldPlainly(g.because))).toEqual([
 			"The surface string, which has to protect the water, does not have both its shoe below the base of protected water and cement across it.",
 		]);
 	});

@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { clearOfFractures, fractureReach } from "../../../src/calc/isolation/neighboring-wells.ts";
 import { datumShift } from "../../../src/calc/site/offset-path.ts";
 import { starterText, understandStarter, understandText } from "../../starters.ts";
+import { toldPlainly } from "../../told.ts";
 import { given } from "../given.ts";
 
 const AS_BUILT = starterText("horizontal-as-built");
@@ -11,7 +12,7 @@ const padWell = (entry: string) => AS_BUILT.replace(/ {4}- id: ow-2\n(?: {6}.*\n
 
 const understood = (text: string) => {
 	const { findings, diagnostics } = understandText(text);
-	if (findings === undefined) throw new Error(diagnostics.map(({ what }) => what).join("; "));
+	if (findings === undefined) throw new Error(diagnostics.map(({ what }) => toldPlainly(what)).join("; "));
 	return findings;
 };
 const wellsOf = (text: string) => understood(text).results.isolation.offset_wells;
@@ -57,7 +58,10 @@ describe("a well beside this one", () => {
 		expect(pad).not.toHaveProperty("separation_factor");
 		expect(results.undetermined).toContainEqual({
 			key: "site.offset_wells.ow-2.path",
-			because: "The path of Tamarack Draw 8-22H is not given. Its distance in space is not evaluated.",
+			because: {
+				code: "calc/path-is-not-given-its-distance",
+				facts: { entry: "Tamarack Draw 8-22H" },
+			},
 			needs: [["site", "offset_wells", 1, "path"]],
 		});
 	});

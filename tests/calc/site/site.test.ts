@@ -14,6 +14,7 @@ import {
 import { PLACES, trueAzimuth } from "../../../src/calc/site/place-of-station.ts";
 import { minimumCurvaturePath } from "../../../src/calc/trajectory/path.ts";
 import type { Well } from "../../../src/well/well.ts";
+import { toldPlainly } from "../../told.ts";
 import { well } from "../a-well.ts";
 import { given, stationTable } from "../given.ts";
 
@@ -160,7 +161,7 @@ describe("neighbors", () => {
 	test("one datum is not mixed with another", () => {
 		const { found, gaps } = results({ surface_location: home, north }, [{ ...placed, datum: "NAD27" }]);
 		expect(found.neighbors[0]).toEqual({ id: "n", name: "House" });
-		expect(gaps[0]?.because).toContain("do not mix");
+		expect(toldPlainly(gaps[0]?.because)).toContain("do not mix");
 	});
 
 	test("without coordinates, or without the well's own, there is no distance, and it is said", () => {

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import type { Stimulation, Well } from "../../../src/well/well.ts";
+import { toldPlainly } from "../../told.ts";
 import { string } from "../a-well.ts";
 import { given } from "../given.ts";
 import { only, PER_FOOT, planned, pumped, results, stage } from "./a-stimulation.ts";
@@ -146,7 +147,7 @@ describe("what is wanting in a stimulation", () => {
 		const { discharge: _, net: __, ...model } = planned().pressureModel ?? {};
 		const { gaps, found } = results(planned({ pressureModel: model }));
 		expect(gaps.map((g) => g.key)).toEqual(["stimulation.expected_treating_pressure"]);
-		expect(gaps[0]?.because).toContain("the net pressure, the discharge coefficients");
+		expect(toldPlainly(gaps[0]?.because)).toContain("the net pressure and the discharge coefficients");
 		expect(found).not.toHaveProperty("expected_treating_pressure");
 		expect(found?.stages[0]).not.toHaveProperty("pressure");
 	});

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { toeFaults } from "../../../src/calc/stimulation/toe.ts";
+import { toldPlainly } from "../../told.ts";
 import { well } from "../a-well.ts";
 import { given } from "../given.ts";
 import { only, planned, pumped, results } from "./a-stimulation.ts";
@@ -18,7 +19,7 @@ const valve = (opens: number, at: "surface" | "valve" = "surface") =>
 const codes = (stimulation: ReturnType<typeof valve>) =>
 	toeFaults(well([only], [pumped], { stimulation }), results(stimulation).found).map(({ code, what }) => [
 		code,
-		what,
+		toldPlainly(what),
 	]);
 
 describe("an initiation valve", () => {

@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { turnBetweenNorths, turnedStations } from "../../../src/calc/trajectory/north.ts";
 import { trajectoryResults } from "../../../src/calc/trajectory/trajectory-results.ts";
 import type { Survey, Well } from "../../../src/well/well.ts";
+import { toldPlainly } from "../../told.ts";
 import { well } from "../a-well.ts";
 import { given, stationTable } from "../given.ts";
 
@@ -53,9 +54,11 @@ describe("norths are turned to one, or asked for", () => {
 		);
 		expect(value).toBeUndefined();
 		expect(diagnostics).toMatchObject([{ code: "calc/mixed-norths", severity: "error" }]);
-		expect(diagnostics[0]?.expected).toContain("magnetic declination");
+		expect(toldPlainly(diagnostics[0]?.expected)).toContain("magnetic declination");
 		expect(without(undefined, { north: "magnetic" }).diagnostics[0]?.code).toBe("calc/mixed-norths");
-		expect(without({ reference: "true" }, { north: "grid" }).diagnostics[0]?.mend).toContain("convergence");
+		expect(toldPlainly(without({ reference: "true" }, { north: "grid" }).diagnostics[0]?.mend)).toContain(
+			"convergence",
+		);
 	});
 
 	test("turning there and back changes no azimuth, and no depth", () => {

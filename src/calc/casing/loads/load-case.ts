@@ -1,4 +1,5 @@
 import type { Known } from "../../../cite/known.ts";
+import { message } from "../../../messages/message.ts";
 import { holeMark } from "../../depths/marks.ts";
 import { maybe } from "../../gaps.ts";
 import type { LoadCaseResults, LoadKind, LoadSituation } from "../../results.ts";
@@ -32,11 +33,9 @@ export const loadCase = (
 ): readonly LoadCaseResults[] => {
 	const id = `${kind}-${situation}`;
 	if (line.rows.length === 0) {
-		gaps.missing(
-			`casing.${string.id}.loads.${id}`,
-			"A rating under this load lies outside its formula's validity.",
-			[["casing", well.strings.indexOf(string), "pipe"]],
-		);
+		gaps.missing(`casing.${string.id}.loads.${id}`, message("calc/rating-under-this-load-lies-outside"), [
+			["casing", well.strings.indexOf(string), "pipe"],
+		]);
 		return [];
 	}
 	const factor = leastFactor.of({ line });

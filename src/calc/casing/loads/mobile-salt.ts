@@ -1,4 +1,5 @@
 import type { Known } from "../../../cite/known.ts";
+import { message } from "../../../messages/message.ts";
 import type { Formation, Well } from "../../../well/well.ts";
 import { type Gaps, siblingOf } from "../../gaps.ts";
 import { tvdAt } from "../../trajectory/at-depth.ts";
@@ -25,7 +26,7 @@ export const askOfSalt = ({ geology }: Well, gaps: Gaps): void => {
 		if (formation.lithology === "salt" && formation.mobile === undefined)
 			gaps.missing(
 				`casing.mobile_salt.${formation.id}`,
-				`It is not stated whether the salt of ${formation.name} creeps onto pipe.`,
+				message("calc/it-is-not-stated-whether-salt", { formation: formation.name }),
 				[siblingOf(formation.top, "mobile", ["geology", "formations"])],
 			);
 };

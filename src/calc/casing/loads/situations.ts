@@ -1,5 +1,6 @@
 import { constant, type Known, type KnownTable } from "../../../cite/known.ts";
 import { cite } from "../../../cite/source.ts";
+import { message } from "../../../messages/message.ts";
 import type { CasingString, Well } from "../../../well/well.ts";
 import { fluidsOutside } from "../../cement/standing-fluids.ts";
 import { DATUM_DEPTH, mudGradient } from "../../pressure/hydrostatic.ts";
@@ -231,11 +232,9 @@ const whileProducing = (context: StringContext, fluids: Fluids): readonly Situat
 	const shutIn = shutInPressure(context);
 	const { production } = string;
 	if (isProduced(well, string) && production === undefined)
-		gaps.missing(
-			`casing.${string.id}.loads.tubing-leak`,
-			"No packer is given, so a leak of the tubing and a drawdown of the rock are not worked.",
-			[["casing", well.strings.indexOf(string), "loads", "production"]],
-		);
+		gaps.missing(`casing.${string.id}.loads.tubing-leak`, message("calc/no-packer-is-given-so-leak"), [
+			["casing", well.strings.indexOf(string), "loads", "production"],
+		]);
 	return [
 		...burst(context, fluids, "shut-in-gas", shutIn, fluids.gas),
 		...(production === undefined ? [] : throughTubing(context, fluids, production, shutIn)),

@@ -1,6 +1,7 @@
 import type { Known, KnownTable } from "../../../cite/known.ts";
 import { constant } from "../../../cite/known.ts";
 import { cite } from "../../../cite/source.ts";
+import { message } from "../../../messages/message.ts";
 import { holeMark } from "../../depths/marks.ts";
 import { maybe, siblingOf } from "../../gaps.ts";
 import type { CasingResults, HookLoadResults, LoadCaseResults, SituationResults } from "../../results.ts";
@@ -55,7 +56,7 @@ export const stringLoads = (context: StringContext): StringLoads => {
 	const situations = situationsOf(context, mud);
 	const forces = forcesOf(context, frame, situations);
 	if (!frame.jointsRated)
-		gaps.missing(`casing.${string.id}.loads.tension`, "The strength of a joint is not known.", [
+		gaps.missing(`casing.${string.id}.loads.tension`, message("calc/strength-joint-is-not-known"), [
 			["casing", well.strings.indexOf(string), "pipe"],
 		]);
 	const loads = [
@@ -91,13 +92,9 @@ const compressionOf = (
 const askForMud = ({ string, gaps }: StringContext): void => {
 	const { fluid, id } = string.hole;
 	if (fluid?.kind === "air")
-		gaps.missing(
-			`casing.${string.id}.loads`,
-			`The ${id} hole is drilled with air: no mud loads the string.`,
-			[],
-		);
+		gaps.missing(`casing.${string.id}.loads`, message("calc/hole-is-drilled-with-air-no", { id }), []);
 	else
-		gaps.missing(`casing.${string.id}.loads`, `No mud density is given for the ${id} hole.`, [
+		gaps.missing(`casing.${string.id}.loads`, message("calc/no-mud-density-is-given-for", { id }), [
 			siblingOf(string.hole.diameter, "fluid", ["holes"]),
 		]);
 };
@@ -234,7 +231,7 @@ const burstCase = (
 		});
 	gaps.missing(
 		`casing.${string.id}.loads.burst-${name}`,
-		"The internal pressure rating of a coupling is not known.",
+		message("calc/internal-pressure-rating-coupling-is-not"),
 		[["casing", well.strings.indexOf(string), "pipe"]],
 	);
 	return [];
