@@ -136,7 +136,7 @@ describe("what a limit comes to remembers how", () => {
 			expect(id).toMatch(/^rules\/[a-z-]+$/);
 			expect(name).not.toBe("");
 			expect(expression).not.toBe("");
-			expect(source.key).toMatch(/^(cited-rule|definition|geometry)$/);
+			expect(source.key).toMatch(/^(cited-rule|common-practice|definition|geometry)$/);
 		}
 	});
 	it("holding between never leaves its ends, and refuses ends the wrong way round", () => {

@@ -82,10 +82,11 @@ describe("due dates", () => {
 	});
 	it("recorded dates stand before planned ones", () => {
 		const ended = set("schedule.1.actual", { started: "2026-07-03", ended: "2026-07-20" });
-		expect(asked({ after: { "drilling ends": "30 days" } }, "report", {}, ended)).toMatchObject({
+		const spud = set("well.spud", "2026-07-03");
+		expect(asked({ after: { "drilling ends": "30 days" } }, "report", {}, ended, spud)).toMatchObject({
 			due: "2026-08-19",
 		});
-		expect(asked({ before: { spud: "30 days" } }, "notice", {}, ended).due).toBe("2026-06-03");
+		expect(asked({ before: { spud: "30 days" } }, "notice", {}, ended, spud).due).toBe("2026-06-03");
 	});
 	it("sent in time, sent late, and not recorded", () => {
 		const late = { before: { spud: "60 days" } };

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { message } from "../../src/messages/message.ts";
 import { judge as judgeOf } from "../../src/rules/judge.ts";
 import { missingIn, missingInformation } from "../../src/rules/missing-information.ts";
+import { told } from "../told.ts";
 import { finding, findings, rule, set, wellWith, without } from "./builders.ts";
 import { judged as judge } from "./told.ts";
 
@@ -198,7 +199,7 @@ describe("missing information", () => {
 		const { well, results } = wellWith(without("geology.protected_water"));
 		const second = rule({ ...deep, id: "xx-one.second", citation: "Made-up Code § 2" });
 		const items = missingInformation(well, results, [rule(ok), second]);
-		expect(items).toEqual([
+		expect(items.map((item) => ({ ...item, what: told(item.what) }))).toEqual([
 			{
 				what: message("rules/missing", { what: message("rules/base-protected-water") }),
 				at: ["geology", "protected_water", "base"],

@@ -25,7 +25,7 @@ describe("a rule on the lease line", () => {
 		const found = judgement.findings.map(told).find(({ cite }) => cite.rule === "us-tx.setback.lease");
 		expect(found).toMatchObject({
 			verdict: "cannot tell",
-			because: "No lease line or property line is listed; every well has one.",
+			because: "No lease line is listed; every well has one.",
 		});
 		expect(missing.map(({ at }) => at)).toContainEqual(["site", "neighbors"]);
 	});

@@ -57,7 +57,7 @@ describe("an old well 200 ft from the trace of a lateral", () => {
 	const place = "latitude: 31.4697024, longitude: -98.7660028";
 	const written = (evidence: string) =>
 		starterText("horizontal").replace(
-			/ {4}- \{ id: ow-1,.*\n/,
+			/ {4}- id: ow-1\n(?: {6}.*\n)+/,
 			`    - { id: ow-1, name: Sorrel 1, status: plugged 1981, ${place}, total_depth: 8900 ft TVD, path: { vertical: true }, position_uncertainty: 150 ft${evidence} }\n`,
 		);
 	const judged = (evidence: string) => {

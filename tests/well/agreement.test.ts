@@ -66,11 +66,11 @@ describe("sacks times yield is the volume within one part in a hundred", () => {
 
 describe("places", () => {
 	it.each([
-		["a neighbor some miles off", "latitude: 31.484902, longitude", "latitude: 31.784902, longitude"],
+		["a neighbor some miles off", "latitude: 31.484902, longitude", "latitude: 31.534902, longitude"],
 		[
-			"a well in the corner of its state",
+			"a well some miles from where its neighbors were placed",
 			"latitude: 31.482716, longitude: -98.771204",
-			"latitude: 31.7827, longitude: -98.9712",
+			"latitude: 31.5227, longitude: -98.7912",
 		],
 	])("%s is left alone", (_, old, changed) => {
 		expect(told(`- ${old}\n+ ${changed}\n`)).toEqual([]);

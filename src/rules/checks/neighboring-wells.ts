@@ -61,8 +61,8 @@ export const neighboringWellChecks = {
 		title: "Separation from another well",
 		looksAt: "least separation factor along this well to each other well",
 		explain:
-			"The factor is the distance between the two holes, less their radii and a margin, over 3.5 standard deviations of both places. Below " +
-			"1 the rule lets no hole go on; between 1 and 1.5 an engineer confirms. Without the path of the other well, or how well it is known, " +
+			"The factor is the distance between the two holes, less their radii and a margin, over a number of standard deviations of both places, as the source of the formula says. Below " +
+			"the lesser limit no hole goes on; between the two limits an engineer confirms. Without the path of the other well, or how well it is known, " +
 			"the check cannot tell.",
 	},
 	"fracture-reach": {
