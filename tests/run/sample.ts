@@ -8,7 +8,7 @@ import { createHash } from "node:crypto";
 /** True in the long run. */
 export const WHOLE = process.env["WHOLE_SUITE"] === "1";
 
-/** Of the samples of this run: another one each time, unless `SAMPLE_SEED` asks for one again. */
+/** Of the samples of this run: a known one, unless `SAMPLE_SEED` asks for another. */
 const SEED = process.env["SAMPLE_SEED"] ?? "0";
 
 /** All items in the long run, else `count` of them in their order, chosen by the seed and by what they are. */
