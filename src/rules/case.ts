@@ -11,7 +11,7 @@ export interface Case<S extends Subject = Subject> {
 	readonly well: Well;
 	readonly results: Results;
 	readonly rule: Rule;
-	readonly jurisdiction: Pick<Jurisdiction, "name" | "holidays">;
+	readonly jurisdiction: { readonly name: Said } & Pick<Jurisdiction, "holidays">;
 	readonly subject: S;
 }
 

@@ -2,6 +2,7 @@ import type { HowKnown, Jurisdiction, Limit, PublicCopy, Rule } from "../catalog
 import { readConditions } from "../catalog/limits/read-conditions.ts";
 import type { Said } from "../messages/message.ts";
 import type { Well } from "../well/well.ts";
+import type { Case } from "./case.ts";
 import { dueDate } from "./deadline.ts";
 import { EVENT_WORDS } from "./events.ts";
 import type { Standing } from "./finding.ts";
@@ -20,7 +21,7 @@ export interface DueItem {
 	readonly publicCopy?: PublicCopy;
 	readonly howKnown: HowKnown;
 	readonly textAsOf: string;
-	readonly jurisdictionName: string;
+	readonly jurisdictionName: Said;
 	readonly requirement: string;
 	/** ISO date. */
 	readonly due: string;
@@ -57,11 +58,7 @@ export const dueDates = (well: Well, jurisdictions: readonly Jurisdiction[]): re
 	].sort((a, b) => a.due.localeCompare(b.due) || a.rule.localeCompare(b.rule) || a.number - b.number);
 };
 
-const dueOf = (
-	well: Well,
-	authority: Pick<Jurisdiction, "name" | "holidays">,
-	rule: Rule,
-): readonly DueItem[] => {
+const dueOf = (well: Well, authority: Case["jurisdiction"], rule: Rule): readonly DueItem[] => {
 	const { id, check, citation, standing, requirement, limit } = rule;
 	if (outOfForce(rule, well) !== undefined) return [];
 	const sent = well.site.notices?.find((notice) => notice.rule === id)?.sent;

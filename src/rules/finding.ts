@@ -14,7 +14,7 @@ export type { Standing };
 export interface LimitCitation {
 	/** Code of the jurisdiction (`us-tx`), or `permit`. */
 	readonly jurisdiction: string;
-	readonly jurisdictionName: string;
+	readonly jurisdictionName: Said;
 	/** Law, the permit, or practice: practice is never printed as law. */
 	readonly kind: RuleSetKind | "permit";
 	/** Id of the row in the jurisdiction's file. */

@@ -21,12 +21,15 @@ import { noneListed, ruleSubject, subjectsOfRule } from "./subjects-of-rule.ts";
 /** A rule and the authority that made it; a permit's own conditions come under the permit. */
 interface Authority {
 	readonly code: string;
-	readonly name: string;
+	readonly name: Said;
 	readonly kind: LimitCitation["kind"];
 	readonly holidays?: NonNullable<Jurisdiction["holidays"]>;
 }
 
-export const PERMIT: Authority = { code: "permit", name: "Conditions of the permit", kind: "permit" };
+/** Practice is said in the reader's words: its files bear no name of an authority. */
+const PRACTICE = message("rules/practice");
+
+export const PERMIT: Authority = { code: "permit", name: message("rules/permit-conditions"), kind: "permit" };
 
 /** The event whose day decides whether a rule was in force, and how it is said. */
 const BY_EVENT: Readonly<Record<Exclude<InForceBy, "issue">, EventName>> = {
@@ -135,7 +138,7 @@ const findingOf = (authority: Authority, rule: Rule, well: Well, subject: Said, 
 		subject,
 		cite: {
 			jurisdiction: authority.code,
-			jurisdictionName: authority.name,
+			jurisdictionName: authority.kind === "practice" ? PRACTICE : authority.name,
 			kind: authority.kind,
 			rule: rule.id,
 			citation: rule.citation,

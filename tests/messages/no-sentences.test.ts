@@ -3,11 +3,14 @@ import { join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
 import { parseAst } from "rolldown/parseAst";
 import { describe, expect, it } from "vitest";
+import * as limits from "../../src/catalog/limits/limit.ts";
+import * as vocabulary from "../../src/catalog/limits/vocabulary.ts";
+import { VERDICTS } from "../../src/document/verdict.ts";
 
 const SRC = fileURLToPath(new URL("../../src", import.meta.url));
 
 /** Folders that say what they have to say by message, and hold no wording of their own. */
-const WORDLESS = ["source", "definition", "well", "catalog"];
+const WORDLESS = ["source", "definition", "well", "catalog", "rules"];
 
 /** The calculation declares its formulas in words; what it finds fault with and leaves open it says by message. */
 const SAYING = new Set(["diagnose", "missing", "finite"]);
@@ -63,7 +66,7 @@ const FIELDS = new Set([
 const STILL_WORDED = "catalog/limits/";
 
 /** Pages for people who write definitions: of the fields, and for editors. */
-const PAGES = ["definition/field-table.ts", "definition/json-schema.ts"];
+const PAGES = ["definition/field-table.ts", "definition/json-schema.ts", "rules/explain-check.ts"];
 
 /** Two words in a row, one of them with a small letter; a value put into a text counts as a word. */
 const PHRASE = /[A-Za-z]{2,}[,;:.]?\s+(?:[A-Za-z]{2,}|…)|…\s+[a-z]{2,}/;
@@ -88,6 +91,7 @@ const isNode = (value: unknown): value is Node =>
 const childrenOf = (node: Node): readonly Node[] =>
 	Object.entries(node)
 		.filter(([name]) => !(node.type === "Property" && name === "key"))
+		.filter(([name]) => !(node.type === "SwitchCase" && name === "test"))
 		.flatMap(([, child]) => child)
 		.filter(isNode);
 
@@ -102,7 +106,23 @@ const wordsOf = ({ type, value, quasis }: Node): string | undefined => {
 
 const calleeOf = ({ callee }: Node): string => String((callee as { name?: string } | undefined)?.name);
 
-const isGiven = (words: string): boolean => OF_THE_DATA.has(words) || CITATION.test(words);
+/** Words that a file of rules is written with, verdicts, and what results find of a section of pipe. */
+const OF_RULES: ReadonlySet<string> = new Set([
+	...VERDICTS,
+	"cement at surface",
+	"outside the limits",
+	"stated unfit",
+	// The first sentence of several checks' explanations.
+	"A record is held against what was designed; before the job is recorded the check does not apply.",
+	...([vocabulary, limits].flatMap((room) =>
+		Object.values(room).flatMap((words): readonly unknown[] =>
+			Array.isArray(words) ? words : typeof words === "object" ? Object.keys(words) : [],
+		),
+	) as readonly string[]),
+]);
+
+const isGiven = (words: string): boolean =>
+	OF_THE_DATA.has(words) || OF_RULES.has(words) || CITATION.test(words);
 
 /** Where a constant or a value of a table comes from: the name it is cited by. */
 const isOrigin = ({ type, properties }: Node): boolean =>
@@ -126,6 +146,11 @@ const excepted = (node: Node, inFolder: string): boolean => {
 	// Lists of words that a definition may hold, and a word of it compared with one of them.
 	if (node.type === "TSAsExpression") return (node["typeAnnotation"] as Node)["typeName"] !== undefined;
 	if (node.type === "BinaryExpression") return /^[!=]==$/.test(String(node["operator"]));
+	// What a check is, for who writes rules, and what a formula is, for the appendix.
+	if (inFolder === "rules" && node.type === "Property")
+		return /^(?:title|looksAt|explain|name|expression|validity)$/.test(
+			String((node["key"] as { name?: string }).name),
+		);
 	const makers = inFolder === "definition" ? FIELDS : DECLARED;
 	return node.type === "CallExpression" && makers.has(calleeOf(node));
 };

@@ -51,6 +51,8 @@ export const RULES_NAMES = {
 		"preventers on {string}",
 		"What a finding was made on. string: a string's short name, as typed.",
 	],
+	"rules/practice": ["Engineering practice", "Whose limit it is, where it is no law."],
+	"rules/permit-conditions": ["Conditions of the permit", "Whose limit it is, where the permit states it."],
 	"rules/field.api-number": ["API number", "A field that a filing may be asked for, without its article."],
 	"rules/field.permit-number": [
 		"permit number",

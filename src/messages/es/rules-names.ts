@@ -42,6 +42,8 @@ export const RULES_NAMES: Translation<typeof ENGLISH> = {
 	"rules/subject-offset-well": "pozo vecino",
 	"rules/subject-hole": "agujero {hole}",
 	"rules/subject-preventers": "preventores sobre {string}",
+	"rules/practice": "Práctica de ingeniería",
+	"rules/permit-conditions": "Condiciones del permiso",
 	"rules/field.api-number": "el número API",
 	"rules/field.permit-number": "el número de permiso",
 	"rules/field.operator": "el operador",

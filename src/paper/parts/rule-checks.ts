@@ -1,5 +1,5 @@
 import type { Inline } from "../../document/inline.ts";
-import { tellSaid } from "../../messages/print.ts";
+import { capital, tellSaid } from "../../messages/print.ts";
 import { type Finding, isOpen } from "../../rules/finding.ts";
 import { worstFirst } from "../../rules/index.ts";
 import { sayParts } from "../../rules/reason.ts";
@@ -11,7 +11,8 @@ import { type Part, row, table, textColumn, verdictColumn } from "./part.ts";
 /** Every check of every limit, in groups by jurisdiction: requirement, value here, verdict, and how the text is known. */
 export const ruleChecks: Part = (context) => {
 	const { findings: all } = context.judgement;
-	const names = [...new Set(all.map((finding) => finding.cite.jurisdictionName))];
+	const nameOf = ({ cite }: Finding) => capital(tellSaid(cite.jurisdictionName, readerOf(context)));
+	const names = [...new Set(all.map((finding) => nameOf(finding)))];
 	const tables = names.flatMap((name) =>
 		table(
 			context,
@@ -24,7 +25,7 @@ export const ruleChecks: Part = (context) => {
 				textColumn(context, "standing", { width: 2 }),
 			],
 			all
-				.filter((finding) => finding.cite.jurisdictionName === name)
+				.filter((finding) => nameOf(finding) === name)
 				.map((finding) =>
 					row({
 						citation: textCell(`${finding.cite.citation}, ${tellSaid(finding.subject, readerOf(context))}`),
