@@ -117,10 +117,14 @@ const valued = (known: Quantified, { units }: Reader, extra: number): ToldPart =
 	style: sentenceStyle(known, units, extra),
 });
 
+/** The size of a value whose direction the words say: printed without its sign, still the value that its key has. */
 const sized = (known: Quantified, reader: Reader, extra: number): ToldPart => ({
 	known,
-	value: Math.abs(known.value),
-	style: sentenceStyle({ ...known, value: Math.abs(known.value) }, reader.units, extra),
+	value: known.value,
+	style: {
+		...sentenceStyle({ ...known, value: Math.abs(known.value) }, reader.units, extra),
+		unsigned: true,
+	},
 });
 
 const listParts = (list: readonly Fact[], joined: "and" | "or", reader: Reader): readonly ToldPart[] => {

@@ -10,7 +10,7 @@ import type { Paper } from "../document/document.ts";
 import type { Inline, QuantityStyle, QuantityText } from "../document/inline.ts";
 import type { Drawing } from "../document/shapes.ts";
 import type { Said } from "../messages/message.ts";
-import { type Reader, sentenceCase, type ToldPart, tellParts } from "../messages/print.ts";
+import { capital, type Reader, sentenceCase, type ToldPart, tellParts } from "../messages/print.ts";
 import type { DueItem } from "../rules/due-dates.ts";
 import type { Judgement, MissingItem } from "../rules/finding.ts";
 import type { UnitSystem } from "../units/format.ts";
@@ -103,7 +103,7 @@ export const toldInlines = (context: PaperContext, parts: readonly ToldPart[]): 
 
 /** What a stage says, in the language and units of the paper; nothing begins with a capital that is not a sentence. */
 export const saidInlines = (context: PaperContext, said: Said, sentence = false): Inline[] => {
-	if (typeof said === "string") return [{ kind: "text", text: said }];
+	if (typeof said === "string") return [{ kind: "text", text: sentence ? capital(said) : said }];
 	const parts = tellParts(said, readerOf(context));
 	return toldInlines(context, sentence ? sentenceCase(parts) : parts);
 };

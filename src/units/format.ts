@@ -25,6 +25,8 @@ export interface QuantityStyle {
 	readonly nearest?: number;
 	/** Print + on positive values of signed dimensions. */
 	readonly sign?: boolean;
+	/** Print the size alone: the words beside it say which way, as `34 ft below`. The value keeps its sign. */
+	readonly unsigned?: boolean;
 }
 
 /** A number with what is needed to print it. */
@@ -105,7 +107,7 @@ export const formatQuantity = (item: Printable, system: UnitSystem): PrintedQuan
 		grouped(roundedDigits(value, decimals));
 	const zero = !/[1-9⅛¼⅜½⅝¾⅞]/.test(digits);
 	const plus = style.sign === true && definitionOf(dimension).signed === true ? "+" : "";
-	const sign = zero ? "" : value < 0 ? MINUS : plus;
+	const sign = zero || style.unsigned === true ? "" : value < 0 ? MINUS : plus;
 	const unit = bare ? "" : writtenAs(unitOf(dimension, symbol)).replaceAll(" ", NO_BREAK_SPACE);
 	return { number: sign + digits, unit };
 };

@@ -37,8 +37,11 @@ describe.each(others)("%s beside English", (language) => {
 		expect(labelsOf(language)).toEqual(labelsOf("en"));
 	});
 
-	it("has the same files, and each template takes the same values", () => {
-		expect(filesOf(language)).toEqual(filesOf("en"));
+	/** Words that English has outside the templates, in the rule sets and beside each formula: own-lists.test.ts. */
+	const OWN_LISTS = ["formulas.yaml", "requirements.yaml"];
+
+	it("has the same files and its own lists, and each template takes the same values", () => {
+		expect(filesOf(language)).toEqual([...filesOf("en"), ...OWN_LISTS].sort());
 		let read = 0;
 		for (const file of filesOf(language).filter((name) => name.endsWith(".md.hbs"))) {
 			read += 1;

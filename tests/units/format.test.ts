@@ -26,6 +26,7 @@ describe("quantityString", () => {
 		["9⅝", "diameter", 9.625, { pipeSize: true, bare: true }],
 		["–120_ft", "offset", -120, {}],
 		["+120_ft", "offset", 120, { sign: true }],
+		["120_ft", "offset", -120, { unsigned: true }],
 		["0_ft", "offset", 0, { sign: true }],
 		["0_ft", "offset", -0.4, {}],
 		["0_ft", "offset", -0, { sign: true }],
