@@ -160,7 +160,7 @@ describe("the built command", () => {
 			expect(name).toMatch(/\.(?:regulator|landowner|crew\.[a-z-]+)\.(?:pdf|html)$/u);
 			expect(first.stdout).toContain(name);
 		}
-		expect(first.stdout).toMatch(/\d+ met/u);
+		expect(first.stdout).toMatch(/Does not meet \d+ · .*\bMeets \d+/u);
 		expect(readdirSync(join(folder, "first")).some((name) => name.endsWith(".part"))).toBe(false);
 	});
 
