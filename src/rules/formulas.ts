@@ -266,6 +266,7 @@ export const RULE_FORMULAS: readonly AnyFormula[] = [
 	clearanceEachSide,
 	clearanceOnDiameter,
 	fallInPressure,
+	densityOver,
 	annulusFilling,
 	jointsLength,
 	factorReached,

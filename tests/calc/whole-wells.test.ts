@@ -108,14 +108,35 @@ describe.each(wells)("starter %s", (_, well, results) => {
 			const top = Math.min(stage.top.value, ...stage.clusters.map((c) => c.value));
 			const upper = stage.clusters.length > 0 ? Math.min(...stage.clusters.map((c) => c.value)) : top;
 			const string = well.strings.find((s) => s.id === stimulation.treatedThrough);
+			// Of a stage on record the record counts, less the acid, which it counts in and which stays as planned.
+			const { cleanVolume, proppantMass, averageRate } = stage.actual ?? {};
+			const recorded = cleanVolume !== undefined && proppantMass !== undefined && averageRate !== undefined;
+			const planned = new Map<string, { mass: number; grains: number }>();
+			if (cleanVolume !== undefined) water += cleanVolume.value;
+			if (proppantMass !== undefined) mass += proppantMass.value;
 			for (const step of stage.steps) {
 				const flush = string === undefined ? 0 : inside(string, string.top.value, upper);
 				const clean = step.cleanVolume?.value ?? flush;
 				const c = step.concentration?.value ?? 0;
 				const grains = stimulation.proppants.find((p) => p.id === step.proppant)?.specificGravity.value ?? 1;
-				if (step.fluid === undefined) water += clean;
-				mass += 42 * clean * c;
-				minutes += (clean + (clean * c) / (8.33 * grains)) / step.rate.value;
+				if (cleanVolume === undefined && step.fluid === undefined) water += clean;
+				if (cleanVolume !== undefined && step.fluid !== undefined) water -= clean;
+				if (proppantMass === undefined) mass += 42 * clean * c;
+				if (!recorded) minutes += (clean + (clean * c) / (8.33 * grains)) / step.rate.value;
+				if (step.proppant !== undefined)
+					planned.set(step.proppant, {
+						mass: (planned.get(step.proppant)?.mass ?? 0) + 42 * clean * c,
+						grains,
+					});
+			}
+			if (recorded) {
+				// The one mass on record is divided between the kinds as the plan divides them.
+				const whole = [...planned.values()].reduce((sum, kind) => sum + kind.mass, 0);
+				const solid = [...planned.values()].reduce(
+					(sum, kind) => sum + (proppantMass.value * kind.mass) / whole / (42 * 8.33 * kind.grains),
+					0,
+				);
+				minutes += (cleanVolume.value + solid) / averageRate.value;
 			}
 		}
 		expect(results.stimulation?.water_volume.value).toBeCloseTo(water, 4);

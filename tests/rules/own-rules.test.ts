@@ -61,11 +61,16 @@ describe("a made-up jurisdiction, data alone, through `--rules`", () => {
 
 	it("with a fault is refused with the place in it", () => {
 		writeFileSync(mine, made.replace("at_least: 200 ft", "at_least: 200 psi"));
-		const { status, stderr, stdout } = check(mine);
+		const { status, stdout } = check(mine);
 		expect(status).toBe(78);
-		expect(stdout).toBe("");
-		expect(stderr).toContain("mine.yaml:12:");
-		expect(stderr).toContain("rules/limit-unit");
-		expect(stderr).toMatch(/read as an\s+offset/);
+		// JSON was asked for, so the fault of the rules file is told as JSON too.
+		const { files, rules_files: faults } = JSON.parse(stdout) as Readonly<Record<string, readonly object[]>>;
+		expect(files).toEqual([]);
+		expect(faults?.[0]).toMatchObject({
+			code: "rules/limit-unit",
+			file: expect.stringMatching(/mine\.yaml$/),
+			line: 12,
+			what: expect.stringMatching(/read as an\s+offset/),
+		});
 	});
 });

@@ -248,7 +248,13 @@ const setBlock = (block: Block, scene: Scene): string => {
 };
 
 const setBlocks = (blocks: readonly Block[], scene: Scene): string =>
-	blocks.map((block) => setBlock(block, scene)).join("\n");
+	blocks.map((block, i) => setBlock(oneStepDown(block, blocks.slice(0, i)), scene)).join("\n");
+
+/** A reader of structure is taken down one level at a time: a lesser heading without one above it stands in its place. */
+const oneStepDown = (block: Block, preceding: readonly Block[]): Block =>
+	block.kind !== "heading" || preceding.some((before) => before.kind === "heading" && before.level === 2)
+		? block
+		: { ...block, level: 2 };
 
 const setSection = (section: Section, scene: Scene): string => {
 	const number =
