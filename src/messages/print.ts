@@ -81,8 +81,11 @@ export const tellSaid = (said: Said, reader: Reader): string =>
 	typeof said === "string" ? said : tellPhrase(said, reader);
 
 /** As `tell`, for use inside a sentence. */
-export const tellPhrase = (message: Message, reader: Reader): string =>
-	tellParts(message, reader)
+export const tellPhrase = (message: Message, reader: Reader): string => factText(message, reader);
+
+/** A fact as one string, for use inside a sentence. */
+export const factText = (fact: Fact, reader: Reader): string =>
+	factParts(fact, reader)
 		.map((part) => (typeof part === "string" ? part : quantityOf(part, reader.units)))
 		.join("");
 

@@ -1,14 +1,10 @@
 import { type QuantityStyle, quantityString, type UnitSystem } from "../units/format.ts";
+import { practicallyEqual } from "../units/practically-equal.ts";
 import { definitionOf } from "../units/units-of.ts";
 import type { Quantified } from "./message.ts";
 
 const MOST_DECIMALS = 6;
 const MOST_FACTOR_DECIMALS = 4;
-/** Relative difference under which two values are one: the noise of arithmetic in doubles. */
-const SAME = 1e-9;
-
-const same = (a: number, b: number): boolean =>
-	Math.abs(a - b) <= SAME * Math.max(1, Math.abs(a), Math.abs(b));
 
 /** Times are said in hours where an hour or more is meant; everything else as its dimension prints. */
 export const sentenceStyle = (known: Quantified, system: UnitSystem, extra = 0): QuantityStyle => {
@@ -28,7 +24,7 @@ const print = ({ dimension, value }: Quantified, system: UnitSystem, extra: numb
 
 /** Decimals to add so that two different numbers do not print the same: 199.7 ft is not "200 ft, at least 200 ft". */
 export const decimalsToTell = (a: Quantified, b: Quantified, system: UnitSystem): number => {
-	if (a.dimension !== b.dimension || same(a.value, b.value)) return 0;
+	if (a.dimension !== b.dimension || practicallyEqual(a.value, b.value)) return 0;
 	for (let extra = 0; extra < MOST_DECIMALS; extra++)
 		if (print(a, system, extra) !== print(b, system, extra)) return extra;
 	return MOST_DECIMALS;
@@ -36,6 +32,6 @@ export const decimalsToTell = (a: Quantified, b: Quantified, system: UnitSystem)
 
 export const factorStyle = ({ value }: Quantified): QuantityStyle => {
 	for (let decimals = 0; decimals < MOST_FACTOR_DECIMALS; decimals++)
-		if (same(Number(value.toFixed(decimals)), value)) return { decimals };
+		if (practicallyEqual(Number(value.toFixed(decimals)), value)) return { decimals };
 	return { decimals: MOST_FACTOR_DECIMALS };
 };

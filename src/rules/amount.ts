@@ -3,13 +3,13 @@ import type { MeasureName, TopMethod } from "../catalog/limits/vocabulary.ts";
 import type { Known } from "../cite/known.ts";
 import { type Fact, message, type Said } from "../messages/message.ts";
 import type { Dimension } from "../units/dimensions.ts";
+import { practicallyEqual } from "../units/practically-equal.ts";
 import { type Case, missingAt } from "./case.ts";
 import type { MissingInput } from "./finding.ts";
 import { clampBetween, greatestOf, leastOf, multiple, sumOf } from "./formulas.ts";
 import { topMethodOf } from "./measures/cement.ts";
 import { MEASURE_CODE } from "./measures/index.ts";
 import { stringOf } from "./measures/shoe.ts";
-import { practicallyEqual } from "./practically-equal.ts";
 import { listed, type Reason } from "./reason.ts";
 
 /** What the number of a limit comes to here, and how, in words; or what is missing for it. */

@@ -2,12 +2,12 @@ import type { Operator, Threshold } from "../catalog/limits/limit.ts";
 import { MEASURES } from "../catalog/limits/vocabulary.ts";
 import type { Known } from "../cite/known.ts";
 import { message, type Said } from "../messages/message.ts";
+import { practicallyEqual } from "../units/practically-equal.ts";
 import { worth } from "./amount.ts";
 import type { Case } from "./case.ts";
 import { MEASURE_CODE } from "./measures/index.ts";
 import type { Parameters, Reading } from "./measures/reading.ts";
 import { cannotTell, doesNotApply, notGiven, type Outcome } from "./outcome.ts";
-import { practicallyEqual } from "./practically-equal.ts";
 import type { Reason } from "./reason.ts";
 
 /** Whether a value lies on the right side of a boundary, the boundary itself taken as the rule words it. */

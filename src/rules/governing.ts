@@ -1,6 +1,6 @@
 import type { Operator } from "../catalog/limits/limit.ts";
+import { practicallyEqual } from "../units/practically-equal.ts";
 import type { Finding } from "./finding.ts";
-import { practicallyEqual } from "./practically-equal.ts";
 
 type Compared = Finding & Required<Pick<Finding, "required" | "measured" | "comparison">>;
 

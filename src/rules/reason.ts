@@ -3,11 +3,10 @@ import {
 	capital,
 	ENGLISH_READER,
 	factParts,
+	factText,
 	type Reader,
-	sentenceCase,
 	type ToldPart,
 } from "../messages/print.ts";
-import { quantityString } from "../units/format.ts";
 
 /** Messages, values and sentences one after another, its numbers still numbers, so that a paper may print them in its own units. */
 export type Reason = readonly ReasonPart[];
@@ -16,21 +15,9 @@ export type ReasonPart = Fact;
 /** A part of a sentence as it is told: words, or a value with the style that prints it. */
 export type SaidPart = ToldPart;
 
-const partsOf = (part: ReasonPart, reader: Reader): readonly ToldPart[] => factParts(part, reader);
-
 /** Words and numbers joined, for use inside a sentence. */
 export const phrase = (reason: Reason, reader: Reader = ENGLISH_READER): string =>
-	reason
-		.flatMap((part) => partsOf(part, reader))
-		.map((part) =>
-			typeof part === "string"
-				? part
-				: quantityString(
-						{ dimension: part.known.dimension, value: part.value, style: part.style },
-						reader.units,
-					),
-		)
-		.join("");
+	factText({ parts: reason }, reader);
 
 /** The sentence as a paper for this reader prints it. */
 export const say = (reason: Reason, reader: Reader = ENGLISH_READER): string =>
@@ -38,7 +25,7 @@ export const say = (reason: Reason, reader: Reader = ENGLISH_READER): string =>
 
 /** The sentence in parts, its values still values, for a paper that prints each with the key it is known by. */
 export const sayParts = (reason: Reason, reader: Reader): readonly ToldPart[] =>
-	sentenceCase(reason.flatMap((part) => partsOf(part, reader)));
+	factParts({ sentence: reason }, reader);
 
 /** Sentences one after another, none of them twice. */
 export const joined = (reasons: readonly Reason[]): Reason =>

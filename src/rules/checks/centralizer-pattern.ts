@@ -1,12 +1,12 @@
 import type { CentralizerPattern, LimitLeaf } from "../../catalog/limits/limit.ts";
 import type { Known } from "../../cite/known.ts";
 import { message } from "../../messages/message.ts";
+import { practicallyEqual } from "../../units/practically-equal.ts";
 import type { CentralizerRun } from "../../well/well.ts";
 import { type Case, missingAt, missingOf } from "../case.ts";
 import { jointsLength } from "../formulas.ts";
 import { jointOf, stringOf } from "../measures/shoe.ts";
 import { allOf, cannotTell, doesNotApply, met, notMet, type Outcome } from "../outcome.ts";
-import { practicallyEqual } from "../practically-equal.ts";
 import type { Reason } from "../reason.ts";
 
 interface Stretch {

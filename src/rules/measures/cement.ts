@@ -3,10 +3,10 @@ import type { Along, CementZone } from "../../catalog/limits/limit.ts";
 import type { TopMethod } from "../../catalog/limits/vocabulary.ts";
 import type { Known } from "../../cite/known.ts";
 import { message, type Said } from "../../messages/message.ts";
+import { practicallyEqual } from "../../units/practically-equal.ts";
 import { type Case, missingAt, missingOf } from "../case.ts";
 import { annulusFilling, distanceAlongHole, verticalDistance } from "../formulas.ts";
 import { openZones } from "../open-zones.ts";
-import { practicallyEqual } from "../practically-equal.ts";
 import { outerOf } from "../subject.ts";
 import {
 	aboveOrBelow,

@@ -1,10 +1,10 @@
 import type { SlurryResults } from "../../calc/results.ts";
 import type { Known } from "../../cite/known.ts";
 import { message, type Said } from "../../messages/message.ts";
+import { practicallyEqual } from "../../units/practically-equal.ts";
 import type { Slurry, StrengthPoint } from "../../well/well.ts";
 import { type Case, missingOf, stringPath } from "../case.ts";
 import type { MissingInput } from "../finding.ts";
-import { practicallyEqual } from "../practically-equal.ts";
 import { listed } from "../reason.ts";
 import { cementOf, reachesInto } from "./cement.ts";
 import { absent, lacking, type Measure, type Parameters, type Reading } from "./reading.ts";
