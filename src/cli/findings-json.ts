@@ -23,7 +23,7 @@ export const findingsJson = (
 		findings?.missing.map((item) => ({
 			what: tellSaid(item.what, reader),
 			at: item.at,
-			asked_by: item.askedBy,
+			asked_by: item.askedBy.map((citation) => tellSaid(citation, reader)),
 		})) ?? [],
 });
 
@@ -39,8 +39,8 @@ const findingJson = (finding: Finding, reader: Reader) => ({
 	...quantityOf("margin", finding.margin),
 	...(finding.measured?.from.kind === "definition" ? { at: pathKey(finding.measured.from.at) } : {}),
 	because: say(finding.reason, reader),
-	requirement: finding.requirement,
-	citation: finding.cite.citation,
+	requirement: tellSaid(finding.requirement, reader),
+	citation: tellSaid(finding.cite.citation, reader),
 	standing: finding.cite.standing,
 	how_known: finding.cite.howKnown.way,
 	...(finding.cite.howKnown.confidence === undefined ? {} : { confidence: finding.cite.howKnown.confidence }),

@@ -59,7 +59,7 @@ export const findingsText = (file: string, found: Findings, options: FindingsTex
 								message("check/write-it", {
 									what: item.what,
 									place: showPath(item.at),
-									rules: item.askedBy.join("; "),
+									rules: item.askedBy.map((citation) => tellSaid(citation, reader)).join("; "),
 								}),
 								reader,
 							),
@@ -83,7 +83,8 @@ const lines = (finding: Finding, { width, reader }: FindingsTextOptions): readon
 	const { cite, subject, reason, required, stop, missing = [] } = finding;
 	// Where none is allowed there is no room to tell.
 	const margin = required?.dimension === "count" && required.value === 0 ? undefined : finding.margin;
-	const law = cite.kind === "practice" ? tellSaid(message("check/practice"), reader) : cite.citation;
+	const law =
+		cite.kind === "practice" ? tellSaid(message("check/practice"), reader) : tellSaid(cite.citation, reader);
 	const stops =
 		stop === undefined || !isOpen(finding.verdict)
 			? ""

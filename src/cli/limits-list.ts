@@ -1,4 +1,5 @@
 import type { Jurisdiction, Limit, Rule } from "../catalog/limits/limit.ts";
+import { ENGLISH_READER, tellSaid } from "../messages/print.ts";
 import type { Findings } from "../paper/context.ts";
 import { say } from "../rules/reason.ts";
 
@@ -86,8 +87,8 @@ export const comparisonSheet = ({ well, judgement }: Findings): readonly string[
 		`${rows.length} limits; ${rows.filter(({ cite }) => cite.comparedBy !== undefined).length} compared by a person named in the definition`,
 		...rows.flatMap(({ cite, requirement, reason }) => [
 			"",
-			`${cite.rule}   ${cite.citation}`,
-			`  our words   ${requirement}`,
+			`${cite.rule}   ${tellSaid(cite.citation, ENGLISH_READER)}`,
+			`  our words   ${tellSaid(requirement, ENGLISH_READER)}`,
 			`  our number  ${say(reason)}`,
 			`  standing    ${cite.standing}${cite.publicCopy === undefined ? "" : `: ${cite.publicCopy.at} (${cite.publicCopy.kind}, ${cite.publicCopy.dated}); read: ${cite.publicCopy.read}`}`,
 			...(cite.forms === undefined ? [] : [`  forms       ${cite.forms.join("; ")}`]),

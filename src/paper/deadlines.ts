@@ -26,7 +26,7 @@ export const deadlineCalendar = ({ well, due }: Findings, words: Words): Calenda
 			.map((item) => ({
 				id: `${slug(item.rule)}.${item.number}.${slug(identity.api_number ?? identity.name)}@casebound`,
 				day: item.due,
-				summary: `${identity.name}: ${label(`calendar.${item.check}`)} (${item.citation})`,
+				summary: `${identity.name}: ${label(`calendar.${item.check}`)} (${tellSaid(item.citation, reader)})`,
 				description: [
 					words.requirement(item.rule, item.requirement),
 					`${tellSaid(item.span, reader)} ${tellSaid(item.eventWords, reader)}, ${label(`calendar.${item.basis}`)} ${item.eventDate}.`,

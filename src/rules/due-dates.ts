@@ -16,13 +16,13 @@ export interface DueItem {
 	readonly rule: string;
 	/** Of the rule's deadlines, from 1. */
 	readonly number: number;
-	readonly citation: string;
+	readonly citation: Said;
 	readonly standing: Standing;
 	readonly publicCopy?: PublicCopy;
 	readonly howKnown: HowKnown;
 	readonly textAsOf: string;
 	readonly jurisdictionName: Said;
-	readonly requirement: string;
+	readonly requirement: Said;
 	/** ISO date. */
 	readonly due: string;
 	readonly event: string;

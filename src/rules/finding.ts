@@ -19,7 +19,7 @@ export interface LimitCitation {
 	readonly kind: RuleSetKind | "permit";
 	/** Id of the row in the jurisdiction's file. */
 	readonly rule: string;
-	readonly citation: string;
+	readonly citation: Said;
 	readonly standing: Standing;
 	readonly publicCopy?: PublicCopy;
 	readonly forms?: readonly string[];
@@ -47,7 +47,7 @@ export interface Finding {
 	readonly subject: Said;
 	readonly cite: LimitCitation;
 	/** The requirement, one sentence in our own words, from the limit's file. */
-	readonly requirement: string;
+	readonly requirement: Said;
 	readonly verdict: Verdict;
 	/** What the limit comes to here, and what was found, where they are numbers. */
 	readonly required?: Known;
@@ -105,5 +105,5 @@ export interface MissingItem {
 	/** Where it may be written in the definition. */
 	readonly at: Path;
 	/** Citations that ask for it. */
-	readonly askedBy: readonly string[];
+	readonly askedBy: readonly Said[];
 }

@@ -9,15 +9,15 @@ import { judge } from "./judge.ts";
 
 /** What findings lack, each thing once, with every citation that asks for it; in the order it is first asked for. */
 export const missingIn = ({ findings }: Judgement): readonly MissingItem[] => {
-	const items = new Map<string, { what: Said; at: MissingItem["at"]; askedBy: Set<string> }>();
+	const items = new Map<string, { what: Said; at: MissingItem["at"]; askedBy: Map<string, Said> }>();
 	for (const { cite, missing = [] } of findings)
 		for (const { what, at } of missing) {
 			const key = `${pathKey(at)} ${tellSaid(what, ENGLISH_READER)}`;
-			const item = items.get(key) ?? { what, at, askedBy: new Set() };
-			item.askedBy.add(cite.citation);
+			const item = items.get(key) ?? { what, at, askedBy: new Map() };
+			item.askedBy.set(tellSaid(cite.citation, ENGLISH_READER), cite.citation);
 			items.set(key, item);
 		}
-	return [...items.values()].map(({ what, at, askedBy }) => ({ what, at, askedBy: [...askedBy] }));
+	return [...items.values()].map(({ what, at, askedBy }) => ({ what, at, askedBy: [...askedBy.values()] }));
 };
 
 /** What the jurisdictions ask for and the definition lacks. */

@@ -1,6 +1,7 @@
 import { loadCatalog } from "../../src/catalog/load-catalog.ts";
 import { understand } from "../../src/pipeline.ts";
 import type { Well } from "../../src/well/well.ts";
+import { told } from "../told.ts";
 
 /*
  * A long horizontal well, surveyed every 3 1/2 ft: 5,000 stations, four strings, salt, a packer and a treatment, so that
@@ -81,7 +82,7 @@ export const fourStrings = (): Well => {
 		{ catalog, version: "0.0.0", ownRules: [], readFile: (file) => ({ file, bytes: Buffer.from(survey()) }) },
 	);
 	if (findings === undefined)
-		throw new Error(diagnostics.map(({ code, what }) => `${code}: ${what}`).join("\n"));
+		throw new Error(diagnostics.map(({ code, what }) => `${code}: ${told(what)}`).join("\n"));
 	const { casing, trajectory } = findings.results;
 	const worked = new Set(
 		Object.values(casing).flatMap(({ loads }) => loads.map(({ situation }) => situation)),

@@ -10,6 +10,7 @@ import type { Path } from "../../src/diagnostics/path.ts";
 import { readYaml } from "../../src/source/read-yaml.ts";
 import { resolveWell } from "../../src/well/resolve-well.ts";
 import type { Well } from "../../src/well/well.ts";
+import { told } from "../told.ts";
 import { judged as judge, type Told } from "./told.ts";
 
 const ROOT = new URL("../../", import.meta.url);
@@ -59,7 +60,9 @@ const understand = (edits: readonly Edit[]): Understood => {
 	for (const edit of edits) apply(tree, edit);
 	const definition = validate(tree);
 	if (definition.value === undefined || shipped === undefined)
-		throw new Error(definition.diagnostics.map(({ what, at }) => `${at.path.join(".")}: ${what}`).join("; "));
+		throw new Error(
+			definition.diagnostics.map(({ what, at }) => `${at.path.join(".")}: ${told(what)}`).join("; "),
+		);
 	const { value: well } = resolveWell(definition.value, shipped, () => {
 		throw new Error("the well names no files");
 	});
@@ -110,7 +113,7 @@ export const rule = (
 	const { value, diagnostics } = read([row(parts)]);
 	const [only] = value?.rules ?? [];
 	if (value === undefined || only === undefined)
-		throw new Error(diagnostics.map(({ what, at }) => `${at.path.join(".")}: ${what}`).join("; "));
+		throw new Error(diagnostics.map(({ what, at }) => `${at.path.join(".")}: ${told(what)}`).join("; "));
 	return { ...value, rules: [only] };
 };
 

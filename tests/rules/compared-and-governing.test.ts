@@ -8,6 +8,7 @@ import { loadWords } from "../../src/paper/words/words.ts";
 import { limitsOfCheck } from "../../src/rules/index.ts";
 import { judge } from "../../src/rules/judge.ts";
 import { readYaml } from "../../src/source/read-yaml.ts";
+import { told } from "../told.ts";
 import { read, rule, set, wellWith } from "./builders.ts";
 
 const shoe = { check: "surface-shoe-depth", applies_to: { string: "surface" } };
@@ -100,6 +101,6 @@ describe("the row that explaining a check prints", () => {
 		const rows = readYaml(text.join("\n").replaceAll("us-tx.mine", "xx-one"), "row.yaml").value?.value;
 		expect(Array.isArray(rows), text.join("\n")).toBe(true);
 		const { diagnostics } = read(structuredClone(JSON.parse(JSON.stringify(rows))));
-		expect(diagnostics.map(({ what, found }) => `${what} ${found}`)).toEqual([]);
+		expect(diagnostics.map(({ what, found }) => `${told(what)} ${told(found)}`)).toEqual([]);
 	});
 });

@@ -7,7 +7,9 @@ import { judged as judge } from "./told.ts";
 /* Rules as they are filed on: bands, consents, dates of coming into force, sets of one's own, conditions that name neighbors. */
 
 const faults = (parts: Readonly<Record<string, unknown>>, more = {}) =>
-	read([row(parts)], more).diagnostics.map(({ code, what, mend }) => `${code}: ${what} (${mend})`);
+	read([row(parts)], more).diagnostics.map(
+		({ code, what, mend }) => `${code}: ${told(what)} (${told(mend)})`,
+	);
 const shoe = { check: "surface-shoe-depth", applies_to: { string: "surface" } };
 const plain = (text: string) => text.replaceAll(/[\u00a0\u202f]/g, " ");
 
@@ -113,7 +115,7 @@ describe("in force by the right day", () => {
 				in_force: { from: "2026-01-01", to: "2025-12-31" },
 			}),
 		).toEqual([
-			"rules/date: the rule goes out of force before it comes into force (change the two round, if that is meant)",
+			"rules/date: the rule ends before it takes effect (swap the two, if that is what you mean)",
 		]);
 	});
 });

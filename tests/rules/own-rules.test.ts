@@ -70,7 +70,7 @@ describe("a made-up jurisdiction, data alone, through `--rules`", () => {
 			code: "rules/limit-unit",
 			file: expect.stringMatching(/mine\.yaml$/),
 			line: 12,
-			what: expect.stringMatching(/read as an\s+offset/),
+			what: expect.stringMatching(/not the kind\s+of value/),
 		});
 	});
 });

@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { applyDesignBasis, loadPractice, PRACTICE_TOPICS } from "../../src/catalog/jurisdictions.ts";
 import { readJurisdiction } from "../../src/catalog/limits/read-jurisdiction.ts";
 import { stopsOf, toldIn } from "../../src/rules/finding.ts";
+import { told } from "../told.ts";
 import { type Edit, row, set, wellWith, without } from "./builders.ts";
 import { judged as judge } from "./told.ts";
 
@@ -41,7 +42,7 @@ const made = (parts: Readonly<Record<string, unknown>>) => {
 		"made-up.yaml",
 	);
 	if (value === undefined || value.rules.length === 0)
-		throw new Error(diagnostics.map(({ what }) => what).join("; "));
+		throw new Error(diagnostics.map(({ what }) => told(what)).join("; "));
 	return value;
 };
 const judged = (parts: Readonly<Record<string, unknown>>, ...edits: readonly Edit[]) => {
@@ -94,8 +95,10 @@ describe("a company's design basis", () => {
 		const { well, results } = wellWith(relief("8900 psi"));
 		const [finding] = judge(well, results, value ?? []).findings;
 		expect(finding?.verdict).toBe("not met");
-		expect(finding?.cite.citation).toBe("Design basis of Larkspur drilling, in place of: Made-up Code § 1");
-		expect(finding?.requirement).toBe("Valves are set at 8,500 psi.");
+		expect(told(finding?.cite.citation)).toBe(
+			"Larkspur drilling’s design basis, in place of: Made-up Code § 1",
+		);
+		expect(told(finding?.requirement)).toBe("Valves are set at 8,500 psi.");
 	});
 	it("cannot replace what is not practice", () => {
 		const { diagnostics } = applyDesignBasis(

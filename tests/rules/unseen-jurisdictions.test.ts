@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { readJurisdictionText } from "../../src/catalog/jurisdictions.ts";
 import { judge } from "../../src/rules/judge.ts";
+import { told } from "../told.ts";
 import { type Edit, set, wellWith, without } from "./builders.ts";
 
 /*
@@ -16,7 +17,7 @@ const load = (name: string) => {
 		`${name}.yaml`,
 	);
 	if (value === undefined || diagnostics.length > 0)
-		throw new Error(diagnostics.map(({ what }) => what).join("; "));
+		throw new Error(diagnostics.map(({ what }) => told(what)).join("; "));
 	return value;
 };
 const sets = ["us-az", "us-ms", "us-ok-okmulgee"].map(load);

@@ -6,6 +6,7 @@ import { readYaml } from "../../src/source/read-yaml.ts";
 import type { ReadFile } from "../../src/well/read-file.ts";
 import { resolveWell } from "../../src/well/resolve-well.ts";
 import type { CasingString, Well } from "../../src/well/well.ts";
+import { told } from "../told.ts";
 
 const ROOT = new URL("../../", import.meta.url);
 const STARTERS = new URL("seeds/starters/", ROOT);
@@ -57,7 +58,7 @@ export const resolve = (text: string, files: ReadFile = besideStarters): Checked
 export const understood = (text: string, files?: ReadFile): Well => {
 	const { value, diagnostics } = resolve(text, files);
 	if (value === undefined || diagnostics.length > 0)
-		throw new Error(diagnostics.map(({ code, what }) => `${code}: ${what}`).join("; "));
+		throw new Error(diagnostics.map(({ code, what }) => `${code}: ${told(what)}`).join("; "));
 	return value;
 };
 

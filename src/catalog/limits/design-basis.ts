@@ -1,5 +1,6 @@
 import type { Checked, Diagnostic } from "../../diagnostics/diagnostic.ts";
 import { nearestName } from "../../diagnostics/nearest-name.ts";
+import { message } from "../../messages/message.ts";
 import { type Desk, report } from "./fault.ts";
 import type { Jurisdiction, Rule } from "./limit.ts";
 import { readLimit } from "./read-limit.ts";
@@ -38,13 +39,10 @@ export const applyDesignBasis = (
 			report(desk, {
 				code: "rules/unknown-rule",
 				at: [...at, "replaces"],
-				what: "the limit replaces a rule that is not one of engineering practice",
-				expected: `the id of a practice rule, such as ${ids.slice(0, 3).join(", ")}`,
+				what: message("limits/basis.what"),
+				expected: message("limits/basis.expected", { names: ids.slice(0, 3).join(", ") }),
 				found: replaces,
-				mend:
-					near === undefined
-						? "copy the id from the verdicts; a rule of law takes a variance (site.variances)"
-						: `write \`${near}\`, if that is meant`,
+				mend: near === undefined ? message("limits/basis.mend") : message("limits/replaces.near", { near }),
 			});
 			continue;
 		}
@@ -56,9 +54,9 @@ export const applyDesignBasis = (
 		replaced.set(replaces, {
 			...rest,
 			limit,
-			requirement: `${why.replace(/\.$/, "")}.`,
-			citation: `Design basis of ${by}, in place of: ${rule.citation}`,
-			howKnown: { way: "read", of: "the design basis, as typed into the definition" },
+			requirement: message("limits/basis.requirement", { why: `${why.replace(/\.$/, "")}.` }),
+			citation: message("limits/basis.citation", { by, citation: rule.citation }),
+			howKnown: { way: "read" },
 		});
 	}
 	const value = practice.map((set) => ({

@@ -3,7 +3,7 @@ import type { Code } from "../../diagnostics/codes.ts";
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
 import { nearestName } from "../../diagnostics/nearest-name.ts";
 import type { Path } from "../../diagnostics/path.ts";
-import type { Said } from "../../messages/message.ts";
+import { type Message, message, type Said } from "../../messages/message.ts";
 import type { SubjectKind } from "./vocabulary.ts";
 
 export interface Fault {
@@ -47,18 +47,18 @@ export const report = (desk: Desk, fault: Fault): undefined => {
 };
 
 /** A value as it stands in the file, short enough for a message. */
-export const shownValue = (value: unknown): string => {
+export const shownValue = (value: unknown): Said => {
 	const text = typeof value === "string" ? value : JSON.stringify(value);
-	return text === undefined ? "nothing" : text.length > 80 ? `${text.slice(0, 77)}…` : text;
+	return text === undefined ? message("limits/nothing") : text.length > 80 ? `${text.slice(0, 77)}…` : text;
 };
 
 export const isBlock = (value: unknown): value is Readonly<Record<string, unknown>> =>
 	typeof value === "object" && value !== null && !Array.isArray(value);
 
 /** The word probably meant, or what to do where none is near. */
-export const mendWord = (found: unknown, words: readonly string[], otherwise: string): string => {
+export const mendWord = (found: unknown, words: readonly string[], otherwise: Message): Message => {
 	const near = typeof found === "string" ? nearestName(found, words) : undefined;
-	return near === undefined ? otherwise : `did you mean "${near}"?`;
+	return near === undefined ? otherwise : message("limits/near.mend", { near });
 };
 
 /** Refuses keys that are not in the list; true where there were none. */
@@ -74,9 +74,9 @@ export const onlyKeys = (
 			code: "rules/limit-form",
 			at: [...at, key],
 			key: true,
-			what: `"${key}" has no meaning here`,
-			expected: `one of: ${allowed.join(", ")}`,
-			mend: mendWord(key, allowed, `take "${key}" out, or spell it as one of these`),
+			what: message("limits/key.what", { key }),
+			expected: message("source/one-of", { names: allowed.join(", ") }),
+			mend: mendWord(key, allowed, message("limits/key.mend", { key })),
 		});
 	return strange.length === 0;
 };
@@ -87,7 +87,7 @@ export const readWord = <W extends string>(
 	value: unknown,
 	at: Path,
 	words: readonly W[],
-	thing: string,
+	thing: Message,
 ): W | undefined => {
 	const found = words.find((word) => word === value);
 	return (
@@ -95,10 +95,10 @@ export const readWord = <W extends string>(
 		report(desk, {
 			code: "rules/limit-form",
 			at,
-			what: `this is not ${thing} that is known`,
-			expected: `one of: ${words.join(", ")}`,
+			what: message("limits/word.what", { thing }),
+			expected: message("source/one-of", { names: words.join(", ") }),
 			found: shownValue(value),
-			mend: mendWord(value, words, "use one of the words listed"),
+			mend: mendWord(value, words, message("limits/word.mend")),
 		})
 	);
 };
@@ -109,7 +109,7 @@ export const readWords = <W extends string>(
 	value: unknown,
 	at: Path,
 	words: readonly W[],
-	thing: string,
+	thing: Message,
 ): readonly W[] | undefined => {
 	const list = Array.isArray(value) ? value : [value];
 	const read = list.map((item, i) =>
@@ -118,13 +118,24 @@ export const readWords = <W extends string>(
 	return read.every((word) => word !== undefined) ? read : undefined;
 };
 
+/** What a check is made on, in the reader's words. */
+export const ON: Readonly<Record<SubjectKind, Message>> = {
+	string: message("limits/subject.string"),
+	annulus: message("limits/subject.annulus"),
+	neighbor: message("limits/subject.neighbor"),
+	well: message("limits/subject.well"),
+	hole: message("limits/subject.hole"),
+	stack: message("limits/subject.stack"),
+	"offset well": message("limits/subject.offset-well"),
+};
+
 /** Refuses a measure, a fact or a form that has no meaning for what the row's check is made on. */
 export const outOfPlace = (desk: Desk, at: Path, word: string): undefined =>
 	report(desk, {
 		code: "rules/limit-form",
 		at,
-		what: `"${word}" has no meaning for a check made on the ${desk.subject ?? "well"}`,
-		expected: "a measure or fact of the well, or of what the check is made on",
+		what: message("limits/place.what", { word, subject: ON[desk.subject ?? "well"] }),
+		expected: message("limits/place.expected"),
 		found: word,
-		mend: "use another measure, or a check made on the string",
+		mend: message("limits/place.mend"),
 	});

@@ -1,5 +1,6 @@
 import type { Known } from "../../cite/known.ts";
 import type { Paper } from "../../document/document.ts";
+import type { Said } from "../../messages/message.ts";
 import type {
 	CheckId,
 	Covered,
@@ -203,8 +204,8 @@ export interface Rule {
 	readonly check: CheckId;
 	readonly appliesTo: AppliesTo;
 	readonly limit: Limit;
-	readonly requirement: string;
-	readonly citation: string;
+	readonly requirement: Said;
+	readonly citation: Said;
 	readonly standing: Standing;
 	/** Of a compared row: the official text and its date. */
 	readonly officialText?: { readonly text: string; readonly dated: string };

@@ -1,4 +1,5 @@
 import type { Checked, Diagnostic } from "../../diagnostics/diagnostic.ts";
+import { message } from "../../messages/message.ts";
 import { shippedRuleSet } from "../shipped.ts";
 import type { Jurisdiction } from "./limit.ts";
 
@@ -43,10 +44,10 @@ const unknown = (code: string, index: number): Diagnostic => ({
 	code: "rules/unknown-jurisdiction",
 	severity: "warning",
 	at: { path: ["site", "jurisdictions", index] },
-	what: `no limits are known for "${code}"`,
-	expected: `one of: ${JURISDICTION_CODES.join(", ")}`,
+	what: message("limits/jurisdiction.what", { code }),
+	expected: message("source/one-of", { names: JURISDICTION_CODES.join(", ") }),
 	found: code,
-	mend: "use the code of a jurisdiction that is known, or judge this one's rules by hand",
+	mend: message("limits/jurisdiction.mend"),
 });
 
 /**

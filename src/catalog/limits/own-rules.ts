@@ -1,5 +1,6 @@
 import type { Checked, Diagnostic } from "../../diagnostics/diagnostic.ts";
 import { nearestName } from "../../diagnostics/nearest-name.ts";
+import { message } from "../../messages/message.ts";
 import type { Jurisdiction, Rule } from "./limit.ts";
 
 /** A rules file of the user's own, and where it was read from. */
@@ -53,10 +54,10 @@ const faultsOf = (
 			"id",
 			{
 				code: "rules/id",
-				what: "a shipped row has this id already, and both apply",
-				expected: `an id of its own, or replaces: ${id}`,
+				what: message("limits/own.id"),
+				expected: message("limits/own.id-expected", { id }),
 				found: id,
-				mend: `write replaces: ${id} if your row stands in for the shipped one; else give it another id`,
+				mend: message("limits/own.id-mend", { id }),
 			},
 		]);
 	if (replaces !== undefined && !shipped.includes(replaces)) {
@@ -65,13 +66,13 @@ const faultsOf = (
 			"replaces",
 			{
 				code: "rules/unknown-rule",
-				what: "the row replaces a rule that none of the shipped sets which apply has",
-				expected: "the id of a rule of a jurisdiction that the definition names",
+				what: message("limits/own.replaces"),
+				expected: message("limits/own.replaces-expected"),
 				found: replaces,
 				mend:
 					near === undefined
-						? "copy the id from `casebound list limits`, or name the jurisdiction in the definition"
-						: `write \`${near}\`, if that is meant`,
+						? message("limits/own.replaces-mend")
+						: message("limits/replaces.near", { near }),
 			},
 		]);
 	}
@@ -80,10 +81,10 @@ const faultsOf = (
 			"text_as_of",
 			{
 				code: "rules/date",
-				what: "the text of the rule is dated after the day on which this was issued",
-				expected: `a day on or before ${issued}, the date of issue`,
+				what: message("limits/own.date"),
+				expected: message("limits/own.date-expected", { issued }),
 				found: textAsOf,
-				mend: "correct the date of the text, or of the issue",
+				mend: message("limits/own.date-mend"),
 			},
 		]);
 	return faults;

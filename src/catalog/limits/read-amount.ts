@@ -1,5 +1,6 @@
 import type { Known } from "../../cite/known.ts";
 import type { Path } from "../../diagnostics/path.ts";
+import { type Message, message } from "../../messages/message.ts";
 import type { Dimension } from "../../units/dimensions.ts";
 import { DIMENSIONS } from "../../units/dimensions.ts";
 import { parseQuantity } from "../../units/parse.ts";
@@ -15,12 +16,6 @@ import {
 	type MeasureName,
 	TOP_METHODS,
 } from "./vocabulary.ts";
-
-/** `a pressure`, `an offset`. */
-const aKind = (dimension: Dimension): string => {
-	const words = dimension.replace(/-/g, " ");
-	return `${/^[aeiou]/.test(words) ? "an" : "a"} ${words}`;
-};
 
 /** An example of a kind as a limit writes it: the measure says what a depth is counted from, so the amount does not. */
 export const exampleAmount = (dimension: Dimension): string =>
@@ -44,10 +39,10 @@ export const readQuantity = <D extends Dimension>(
 	return report(desk, {
 		code: "rules/limit-unit",
 		at,
-		what: `this cannot be read as ${aKind(dimension)}`,
-		expected: `${aKind(dimension)}, such as ${exampleAmount(dimension)}`,
+		what: message("limits/quantity.what"),
+		expected: message("limits/quantity.expected", { example: exampleAmount(dimension) }),
 		found: shownValue(value),
-		mend: "write the number with a unit of that kind",
+		mend: message("limits/quantity.mend"),
 	});
 };
 
@@ -57,17 +52,14 @@ const factorFor = (of: Dimension, wanted: Dimension): Dimension | undefined =>
 
 const isComputed = (dimension: Dimension): boolean => COMPUTED_KINDS.some((kind) => kind === dimension);
 
-const FORMS =
-	"a quantity, or one of: { of }, { times, of }, { greatest_of }, { least_of }, { sum_of } (a part { minus } is taken off), { clamp, from, to }, { by_method }";
-
-const refused = (desk: Desk, at: Path, found: unknown, what: string): undefined =>
+const refused = (desk: Desk, at: Path, found: unknown, what: Message): undefined =>
 	report(desk, {
 		code: "rules/limit-form",
 		at,
 		what,
-		expected: FORMS,
+		expected: message("limits/amount.forms"),
 		found: shownValue(found),
-		mend: "write the limit in one of these forms",
+		mend: message("limits/amount.mend"),
 	});
 
 const readFactor = (
@@ -77,17 +69,33 @@ const readFactor = (
 	dimension: Dimension,
 ): Amount | undefined => {
 	if (!onlyKeys(desk, block, at, ["times", "of"])) return undefined;
-	const of: MeasureName | undefined = readWord(desk, block["of"], [...at, "of"], MEASURE_NAMES, "a measure");
+	const of: MeasureName | undefined = readWord(
+		desk,
+		block["of"],
+		[...at, "of"],
+		MEASURE_NAMES,
+		message("limits/thing.measure"),
+	);
 	if (of === undefined) return undefined;
 	if (!isMeasuredOn(of, desk.subject ?? "string")) return outOfPlace(desk, [...at, "of"], of);
 	const { dimension: measured } = MEASURES[of];
 	if (block["times"] === undefined)
 		return measured === dimension
 			? { kind: "measure", of }
-			: refused(desk, at, block, `"${of}" is not ${aKind(dimension)} as it stands`);
+			: refused(
+					desk,
+					at,
+					block,
+					message("limits/amount.not-of-kind", { of, example: exampleAmount(dimension) }),
+				);
 	const kind = factorFor(measured, dimension);
 	if (kind === undefined)
-		return refused(desk, [...at, "of"], of, `no multiple of "${of}" gives ${aKind(dimension)}`);
+		return refused(
+			desk,
+			[...at, "of"],
+			of,
+			message("limits/amount.no-multiple", { of, example: exampleAmount(dimension) }),
+		);
 	const factor = readQuantity(desk, block["times"], [...at, "times"], kind);
 	return factor && { kind: "times", factor, of };
 };
@@ -114,10 +122,16 @@ const readAmong = (
 	dimension: Dimension,
 ): Amount | undefined => {
 	const items = block[key];
-	if (!isComputed(dimension)) return refused(desk, at, block, `${aKind(dimension)} is not computed`);
+	if (!isComputed(dimension))
+		return refused(
+			desk,
+			at,
+			block,
+			message("limits/amount.not-computed", { example: exampleAmount(dimension) }),
+		);
 	if (!onlyKeys(desk, block, at, [key])) return undefined;
 	if (!Array.isArray(items) || items.length < 2)
-		return refused(desk, [...at, key], items, "two amounts or more are due here");
+		return refused(desk, [...at, key], items, message("limits/amount.two"));
 	const among = items.map((item, i) =>
 		key === "sum_of" && isBlock(item) && "minus" in item
 			? readMinus(desk, item, [...at, key, i], dimension)
@@ -138,7 +152,13 @@ export const readAmount = (desk: Desk, raw: unknown, at: Path, dimension: Dimens
 		if (key in raw) return readAmong(desk, raw, at, key, dimension);
 	if ("clamp" in raw) {
 		if (!onlyKeys(desk, raw, at, ["clamp", "from", "to"])) return undefined;
-		if (!isComputed(dimension)) return refused(desk, at, raw, `${aKind(dimension)} is not computed`);
+		if (!isComputed(dimension))
+			return refused(
+				desk,
+				at,
+				raw,
+				message("limits/amount.not-computed", { example: exampleAmount(dimension) }),
+			);
 		const [amount, from, to] = (["clamp", "from", "to"] as const).map((key) =>
 			readAmount(desk, raw[key], [...at, key], dimension),
 		);
@@ -146,10 +166,10 @@ export const readAmount = (desk: Desk, raw: unknown, at: Path, dimension: Dimens
 			return report(desk, {
 				code: "rules/limit-form",
 				at: [...at, "from"],
-				what: "the least of the clamp lies above its greatest, so that no amount fits between",
-				expected: "from: the lesser, to: the greater",
-				found: `from ${shownValue(raw["from"])} to ${shownValue(raw["to"])}`,
-				mend: "change the two round, if that is meant",
+				what: message("limits/clamp.what"),
+				expected: message("limits/clamp.expected"),
+				found: message("limits/clamp.found", { from: shownValue(raw["from"]), to: shownValue(raw["to"]) }),
+				mend: message("limits/clamp.mend"),
 			});
 		return amount && from && to && { kind: "clamp", amount, from, to };
 	}
@@ -157,7 +177,7 @@ export const readAmount = (desk: Desk, raw: unknown, at: Path, dimension: Dimens
 		if ((desk.subject ?? "string") !== "string") return outOfPlace(desk, [...at, "by_method"], "by_method");
 		const cases = raw["by_method"];
 		const place = [...at, "by_method"];
-		if (!isBlock(cases)) return refused(desk, place, cases, "amounts by method are due here");
+		if (!isBlock(cases)) return refused(desk, place, cases, message("limits/method.what"));
 		if (!onlyKeys(desk, raw, at, ["by_method"]) || !onlyKeys(desk, cases, place, TOP_METHODS))
 			return undefined;
 		const read = Object.entries(cases).map(
@@ -166,5 +186,5 @@ export const readAmount = (desk: Desk, raw: unknown, at: Path, dimension: Dimens
 		if (read.some(([, amount]) => amount === undefined)) return undefined;
 		return { kind: "by method", cases: Object.fromEntries(read) };
 	}
-	return refused(desk, at, raw, "this is not a form of amount that is known");
+	return refused(desk, at, raw, message("limits/amount.unknown"));
 };

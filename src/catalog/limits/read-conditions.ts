@@ -1,5 +1,6 @@
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
 import type { Path } from "../../diagnostics/path.ts";
+import { type Message, message } from "../../messages/message.ts";
 import { type Desk, mendWord, report } from "./fault.ts";
 import type { Rule } from "./limit.ts";
 import { readLimit } from "./read-limit.ts";
@@ -23,8 +24,8 @@ export interface ReadCondition {
 	/** Kinds or short names of the neighbors it binds, where it binds neighbors. */
 	readonly neighbors?: readonly string[];
 	readonly fault?: {
-		readonly what: string;
-		readonly why: string;
+		readonly what: Message;
+		readonly why: Message;
 		readonly at: Path;
 	};
 	readonly diagnostics: readonly Diagnostic[];
@@ -42,9 +43,9 @@ const readOne = (condition: WrittenCondition, i: number): ReadCondition => {
 		report(desk, {
 			code: "rules/unknown-check",
 			at: [...place(i), "check"],
-			what: `there is no check called "${condition.check}"`,
-			expected: `one of: ${CHECK_IDS.join(", ")}`,
-			mend: mendWord(condition.check, CHECK_IDS, "name a check of the list (`casebound list checks`)"),
+			what: message("limits/check.what", { check: condition.check }),
+			expected: message("source/one-of", { names: CHECK_IDS.join(", ") }),
+			mend: mendWord(condition.check, CHECK_IDS, message("limits/check.mend")),
 		});
 	const limit =
 		check &&
@@ -61,26 +62,26 @@ const readOne = (condition: WrittenCondition, i: number): ReadCondition => {
 	const fault =
 		check === undefined
 			? {
-					what: "the check of the condition",
-					why: "the condition names no check that is known",
+					what: message("limits/condition.check"),
+					why: message("limits/condition.check-why"),
 					at: [...place(i), "check"],
 				}
 			: limit === undefined
 				? {
-						what: "the limit of the condition",
-						why: "the limit of the condition cannot be read",
+						what: message("limits/condition.limit"),
+						why: message("limits/condition.limit-why"),
 						at: [...place(i), "limit"],
 					}
 				: lacksString
 					? {
-							what: "the string that the condition binds",
-							why: "the condition does not say which string it binds",
+							what: message("limits/condition.string"),
+							why: message("limits/condition.string-why"),
 							at: [...place(i), "string"],
 						}
 					: lacksNeighbors
 						? {
-								what: "the neighbors that the condition binds",
-								why: "the condition does not say which neighbors it binds",
+								what: message("limits/condition.neighbors"),
+								why: message("limits/condition.neighbors-why"),
 								at: [...place(i), "neighbors"],
 							}
 						: undefined;
@@ -93,10 +94,10 @@ const readOne = (condition: WrittenCondition, i: number): ReadCondition => {
 			when: [],
 		},
 		limit: limit ?? { form: "judgement", question: "" },
-		requirement: condition.requirement ?? "As the condition of the permit says.",
+		requirement: condition.requirement ?? message("limits/condition.requirement"),
 		citation: condition.cite,
 		standing: "not compared",
-		howKnown: { way: "read", of: "the permit, as typed into the definition" },
+		howKnown: { way: "read" },
 		textAsOf: "unknown",
 		inForce: { from: "unknown" },
 	};

@@ -1,5 +1,6 @@
 import type { Path } from "../../diagnostics/path.ts";
-import { type Desk, isBlock, onlyKeys, readWord, readWords, report, shownValue } from "./fault.ts";
+import { message } from "../../messages/message.ts";
+import { type Desk, isBlock, ON, onlyKeys, readWord, readWords, report, shownValue } from "./fault.ts";
 import type { CentralizerPattern, Deadline, LimitLeaf } from "./limit.ts";
 import { readQuantity } from "./read-amount.ts";
 import { COVERED, EVENTS, type EventName, FIELDS, MEASURED_FROM, STRING_EVENTS } from "./vocabulary.ts";
@@ -12,10 +13,10 @@ const textList = (desk: Desk, raw: unknown, at: Path): readonly string[] | undef
 	return report(desk, {
 		code: "rules/limit-form",
 		at,
-		what: "a list of words is due here",
-		expected: "a list of words",
+		what: message("limits/words.what"),
+		expected: message("limits/words.expected"),
 		found: shownValue(raw),
-		mend: "list the words",
+		mend: message("limits/words.mend"),
 	});
 };
 
@@ -38,26 +39,25 @@ const readPattern = (desk: Desk, raw: unknown, at: Path): CentralizerPattern | u
 	return report(desk, {
 		code: "rules/limit-form",
 		at,
-		what: "this is not a pattern of centralizers that is known",
-		expected:
-			"{ bottom_joints }, { every_joints }, { first_within, then_every } or { through: protected water }",
+		what: message("limits/pattern.what"),
+		expected: message("limits/pattern.expected"),
 		found: shownValue(raw),
-		mend: "use one of these",
+		mend: message("limits/use-one"),
 	});
 };
 
 /** An event; those of one string only in a rule on a string. */
 const readEvent = (desk: Desk, raw: unknown, at: Path): EventName | undefined => {
-	const name = readWord(desk, raw, at, EVENTS, "an event");
+	const name = readWord(desk, raw, at, EVENTS, message("limits/thing.event"));
 	if (name !== undefined && STRING_EVENTS.includes(name) && (desk.subject ?? "string") !== "string")
 		return report(desk, {
 			code: "rules/limit-form",
 			at,
 			key: true,
-			what: `"${name}" is an event of one string, and the check is made on the ${desk.subject}`,
-			expected: "a check made on the string: string-notice or string-report",
+			what: message("limits/event.what", { event: name, subject: ON[desk.subject ?? "well"] }),
+			expected: message("limits/event.expected"),
 			found: name,
-			mend: "name one of those checks, and the string in applies_to",
+			mend: message("limits/event.mend"),
 		});
 	return name;
 };
@@ -68,17 +68,23 @@ const readDeadline = (desk: Desk, raw: unknown, at: Path): Deadline | undefined 
 		return report(desk, {
 			code: "rules/limit-form",
 			at,
-			what: "a deadline has to say before or after what",
+			what: message("limits/deadline.what"),
 			expected: "{ before: { spud: 2 days }, days: business }",
 			found: shownValue(raw),
-			mend: "add before or after, with the event and the days",
+			mend: message("limits/deadline.mend"),
 		});
 	const events = raw[side];
 	const place = [...at, side];
 	const days =
 		raw["days"] === undefined
 			? "calendar"
-			: readWord(desk, raw["days"], [...at, "days"], ["calendar", "business"] as const, "a kind of day");
+			: readWord(
+					desk,
+					raw["days"],
+					[...at, "days"],
+					["calendar", "business"] as const,
+					message("limits/thing.day"),
+				);
 	if (!onlyKeys(desk, raw, at, [side, "days"]) || !isBlock(events) || !onlyKeys(desk, events, place, EVENTS))
 		return undefined;
 	const of = Object.entries(events).map(([event, span]) => {
@@ -88,10 +94,10 @@ const readDeadline = (desk: Desk, raw: unknown, at: Path): Deadline | undefined 
 			return report(desk, {
 				code: "rules/limit-unit",
 				at: [...place, event],
-				what: "this is not a number of days or hours",
-				expected: "a whole number of days or hours, such as 30 days",
+				what: message("limits/span.what"),
+				expected: message("limits/span.expected"),
 				found: shownValue(span),
-				mend: "write the number and its unit",
+				mend: message("limits/span.mend"),
 			});
 		const count = readQuantity(desk, Number(number), [...place, event], "count");
 		return name && count && { event: name, count, unit: unit as "days" | "hours" };
@@ -105,22 +111,24 @@ const readWithin = (desk: Desk, raw: unknown, at: Path, extra: readonly string[]
 		report(desk, {
 			code: "rules/limit-form",
 			at,
-			what: "a radius and a place are due here",
+			what: message("limits/within.what"),
 			expected: "{ radius: 1000 ft, of: lateral }",
 			found: shownValue(raw),
-			mend: "write both",
+			mend: message("limits/within.mend"),
 		});
 		return undefined;
 	}
 	if (!onlyKeys(desk, raw, at, ["radius", "of", ...extra])) return undefined;
 	const radius = readQuantity(desk, raw["radius"], [...at, "radius"], "distance");
-	const of = readWord(desk, raw["of"], [...at, "of"], MEASURED_FROM, "a place to measure from");
+	const of = readWord(desk, raw["of"], [...at, "of"], MEASURED_FROM, message("limits/thing.measured-from"));
 	return radius && of && { radius, of };
 };
 
 const FORM_READERS: Readonly<Record<string, (desk: Desk, raw: Block, at: Path) => LimitLeaf | undefined>> = {
 	at: (desk, raw, at) =>
-		readWord(desk, raw["at"], [...at, "at"], ["surface"] as const, "a place") && { form: "at surface" },
+		readWord(desk, raw["at"], [...at, "at"], ["surface"] as const, message("limits/thing.surface")) && {
+			form: "at surface",
+		},
 	one_of: (desk, raw, at) => {
 		const words = textList(desk, raw["one_of"], [...at, "one_of"]);
 		return words && { form: "one of", words };
@@ -134,7 +142,7 @@ const FORM_READERS: Readonly<Record<string, (desk: Desk, raw: Block, at: Path) =
 		return words && { form: "includes", words };
 	},
 	present: (desk, raw, at) => {
-		const fields = readWords(desk, raw["present"], [...at, "present"], FIELDS, "a field");
+		const fields = readWords(desk, raw["present"], [...at, "present"], FIELDS, message("limits/thing.field"));
 		return fields && { form: "present", fields };
 	},
 	covers: (desk, raw, at) => {
@@ -145,7 +153,7 @@ const FORM_READERS: Readonly<Record<string, (desk: Desk, raw: Block, at: Path) =
 			list.filter((each) => !formations.includes(each)),
 			[...at, "covers"],
 			COVERED,
-			"a zone",
+			message("limits/thing.zone"),
 		);
 		if (what === undefined || list.length === 0) return undefined;
 		return {
@@ -169,7 +177,7 @@ const FORM_READERS: Readonly<Record<string, (desk: Desk, raw: Block, at: Path) =
 			raw["evidence_beside"],
 			[...at, "evidence_beside"],
 			["fractures"] as const,
-			"a thing to be shut off from",
+			message("limits/thing.shut-off"),
 		);
 		return what && { form: "evidence beside", what };
 	},
@@ -193,7 +201,13 @@ const FORM_READERS: Readonly<Record<string, (desk: Desk, raw: Block, at: Path) =
 		);
 	},
 	consent: (desk, raw, at) =>
-		readWord(desk, raw["consent"], [...at, "consent"], ["written"] as const, "a kind of consent") && {
+		readWord(
+			desk,
+			raw["consent"],
+			[...at, "consent"],
+			["written"] as const,
+			message("limits/thing.consent"),
+		) && {
 			form: "consent",
 		},
 	question: (desk, raw, at) => {
@@ -210,10 +224,10 @@ export const readForm = (desk: Desk, raw: Block, at: Path): LimitLeaf | undefine
 		return report(desk, {
 			code: "rules/limit-form",
 			at,
-			what: "this is not a form of limit that is known",
-			expected: `a comparison { measure, at_least … }, or one of: ${Object.keys(FORM_READERS).join(", ")}`,
+			what: message("limits/form.what"),
+			expected: message("limits/form.expected", { names: Object.keys(FORM_READERS).join(", ") }),
 			found: shownValue(raw),
-			mend: "write the limit in one of these forms",
+			mend: message("limits/amount.mend"),
 		});
 	return onlyKeys(desk, raw, at, [key]) ? read(desk, raw, at) : undefined;
 };

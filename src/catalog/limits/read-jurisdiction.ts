@@ -2,6 +2,7 @@ import * as z from "zod";
 import { cite } from "../../cite/source.ts";
 import type { Checked } from "../../diagnostics/diagnostic.ts";
 import { pathKey } from "../../diagnostics/path.ts";
+import { message } from "../../messages/message.ts";
 import { type Desk, report } from "./fault.ts";
 import { type Jurisdiction, LAW_KINDS, type RuleSetKind } from "./limit.ts";
 import { howKnownShape, readRule, reportShape } from "./read-rule.ts";
@@ -35,7 +36,7 @@ const fileShape = z.strictObject({
 
 /** The row's citation, for the origin of its numbers; the row itself may still be at fault. */
 const citationOf = (row: unknown): string =>
-	typeof row === "object" && row !== null && "citation" in row ? String(row.citation) : "no citation";
+	typeof row === "object" && row !== null && "citation" in row ? String(row.citation) : "";
 
 const idOf = (row: unknown): string =>
 	typeof row === "object" && row !== null && "id" in row ? String(row.id) : "";
@@ -98,10 +99,10 @@ export const readJurisdiction = (raw: unknown, file: string): Checked<Jurisdicti
 			return report(desk, {
 				code: "rules/id",
 				at: ["rules", i, "id"],
-				what: first === undefined ? `the id does not begin with ${code}.` : "another row has this id already",
-				expected: `an id of its own, beginning with ${code}.`,
+				what: first === undefined ? message("limits/id.prefix", { code }) : message("limits/id.repeated"),
+				expected: message("limits/id.expected", { code }),
 				found: id,
-				mend: "give the row an id of its own",
+				mend: message("limits/id.mend"),
 			});
 		seen.set(id, i);
 		const rowDesk: Desk = {

@@ -1,4 +1,5 @@
 import type { Path } from "../../diagnostics/path.ts";
+import { message } from "../../messages/message.ts";
 import { type Desk, isBlock, onlyKeys, outOfPlace, readWord, report, shownValue } from "./fault.ts";
 import type { Condition, Limit, LimitLeaf } from "./limit.ts";
 import { readForm } from "./read-form.ts";
@@ -13,7 +14,7 @@ import {
 } from "./vocabulary.ts";
 
 const readFact = (desk: Desk, raw: unknown, at: Path, holds: boolean): Condition | undefined => {
-	const fact = readWord(desk, raw, at, FACTS, "a fact");
+	const fact = readWord(desk, raw, at, FACTS, message("limits/thing.fact"));
 	if (fact !== undefined && STRING_FACTS.includes(fact) && (desk.subject ?? "string") !== "string")
 		return outOfPlace(desk, at, fact);
 	return fact && { kind: "fact", fact, holds };
@@ -37,10 +38,10 @@ export const readCondition = (desk: Desk, raw: unknown, at: Path): Condition | u
 	return report(desk, {
 		code: "rules/limit-form",
 		at,
-		what: "this is not a condition that can be told true or false",
-		expected: `a comparison { measure, at_least … }, or a fact, one of: ${FACTS.join(", ")}`,
+		what: message("limits/condition-form.what"),
+		expected: message("limits/condition-form.expected", { names: FACTS.join(", ") }),
 		found: shownValue(raw),
-		mend: "write the condition in one of these forms",
+		mend: message("limits/condition-form.mend"),
 	});
 };
 
@@ -57,10 +58,10 @@ const readParts = (
 		return report(desk, {
 			code: "rules/limit-form",
 			at: [...at, key],
-			what: "a list of two limits or more is due here",
-			expected: "a list of limits",
+			what: message("limits/parts.what"),
+			expected: message("limits/parts.expected"),
 			found: shownValue(parts),
-			mend: "list the limits, or write the one limit without this word",
+			mend: message("limits/parts.mend"),
 		});
 	const read = parts.map((part, i) => readLimit(desk, part, [...at, key, i], check));
 	if (!read.every((part) => part !== undefined)) return undefined;
@@ -77,10 +78,10 @@ export const readLimit = (desk: Desk, raw: unknown, at: Path, check: CheckId): L
 		return report(desk, {
 			code: "rules/limit-form",
 			at,
-			what: "a limit is due here",
-			expected: `a block, one of the forms: ${forms.join(", ")}, all_of, any_of`,
+			what: message("limits/limit.what"),
+			expected: message("limits/limit.expected", { names: forms.join(", ") }),
 			found: shownValue(raw),
-			mend: "write the limit as a block",
+			mend: message("limits/limit.mend"),
 		});
 	if ("all_of" in raw) return readParts(desk, raw, at, "all_of", check);
 	if ("any_of" in raw) return readParts(desk, raw, at, "any_of", check);
@@ -98,9 +99,9 @@ export const readLimit = (desk: Desk, raw: unknown, at: Path, check: CheckId): L
 		return report(desk, {
 			code: "rules/limit-form",
 			at,
-			what: `the check ${check} does not take a limit of the form "${leaf.form}"`,
-			expected: `one of the forms: ${forms.join(", ")}`,
-			mend: "write the limit in a form that the check takes, or name the check that takes this form",
+			what: message("limits/leaf.what", { check, form: leaf.form }),
+			expected: message("limits/leaf.expected", { names: forms.join(", ") }),
+			mend: message("limits/leaf.mend"),
 		});
 	return leaf;
 };

@@ -1,6 +1,7 @@
 import * as z from "zod";
 import type { Path } from "../../diagnostics/path.ts";
 import { PAPERS } from "../../document/document.ts";
+import { type Message, message, type Said } from "../../messages/message.ts";
 import { type Desk, isBlock, mendWord, onlyKeys, readWord, readWords, report, shownValue } from "./fault.ts";
 import { type AppliesTo, COPY_KINDS, IN_FORCE_BY, type Rule, STANDINGS, WAYS_KNOWN } from "./limit.ts";
 import { readCondition, readLimit } from "./read-limit.ts";
@@ -72,50 +73,49 @@ export const reportShape = (
 			key: strange !== undefined,
 			what:
 				strange !== undefined
-					? `"${strange}" has no meaning here`
+					? message("limits/key.what", { key: strange })
 					: value === undefined
-						? `${String(path.at(-1))} is missing`
-						: `${String(path.at(-1))} is not written as a rules file has it`,
+						? message("limits/shape.missing", { key: String(path.at(-1)) })
+						: message("limits/shape.wrong", { key: String(path.at(-1)) }),
 			expected: expectation(issue, String(path.at(-1))),
 			...(value === undefined || strange !== undefined ? {} : { found: shownValue(value) }),
-			mend:
-				strange !== undefined
-					? "take it out, or spell it as the file's layout has it"
-					: "write it as expected; write unknown for a date that is not known",
+			mend: strange !== undefined ? message("limits/shape.strange-mend") : message("limits/shape.mend"),
 		});
 	}
 	return undefined;
 };
 
 /** What is due, by the key: the shape alone would say "a string". */
-const DUE: Readonly<Record<string, string>> = {
-	jurisdiction: "a code of lower-case words joined by hyphens, such as us-tx",
-	id: "an id of lower-case letters, digits, dots and hyphens, beginning with the code of the file",
-	limit: "a limit, such as { measure: …, at_least: … }",
-	check: "the name of a check (`casebound list checks`)",
-	requirement: "one sentence in your own words",
-	citation: "the section and its paragraph, in quotes where it has a colon",
-	official_text: "{ text: the whole paragraph, dated: year-month-day }",
-	public_copy: "{ at: address, dated: year-month-day, kind: …, read: which part }",
-	how_known: "{ way: read, of: what was read }",
-	in_force: "{ from: year-month-day or unknown }",
-	rules: "a list of rows",
+const DUE: Readonly<Record<string, Message>> = {
+	jurisdiction: message("limits/due.jurisdiction"),
+	id: message("limits/due.id"),
+	limit: message("limits/due.limit"),
+	check: message("limits/due.check"),
+	requirement: message("limits/due.requirement"),
+	citation: message("limits/due.citation"),
+	official_text: message("limits/due.official-text"),
+	public_copy: message("limits/due.public-copy"),
+	how_known: message("limits/due.how-known"),
+	in_force: message("limits/due.in-force"),
+	rules: message("limits/due.rules"),
 };
 
-const expectation = (issue: z.core.$ZodIssue, key: string): string => {
-	if (issue.code === "unrecognized_keys") return "only the keys that the layout of rules files names";
-	if (issue.code === "invalid_value") return `one of: ${issue.values.map(String).join(", ")}`;
+const TYPES: Readonly<Record<string, Message>> = {
+	object: message("limits/type.object"),
+	array: message("limits/type.array"),
+	number: message("limits/type.number"),
+	boolean: message("limits/type.boolean"),
+};
+
+const expectation = (issue: z.core.$ZodIssue, key: string): Said => {
+	if (issue.code === "unrecognized_keys") return message("limits/type.keys");
+	if (issue.code === "invalid_value")
+		return message("source/one-of", { names: issue.values.map(String).join(", ") });
 	const due = DUE[key];
 	if (due !== undefined) return due;
-	if (issue.code === "invalid_type")
-		return ["object", "array", "number", "boolean"].includes(issue.expected)
-			? { object: "a block", array: "a list", number: "a number", boolean: "true or false" }[
-					issue.expected as "object"
-				]
-			: "some text";
-	if (issue.code === "invalid_union" || issue.code === "invalid_format")
-		return "a date written year-month-day, or the word unknown";
-	return "some text";
+	if (issue.code === "invalid_type") return TYPES[issue.expected] ?? message("limits/type.text");
+	if (issue.code === "invalid_union" || issue.code === "invalid_format") return message("limits/type.date");
+	return message("limits/type.text");
 };
 
 const APPLIES_KEYS = ["string", "annulus", "neighbor", "when"];
@@ -126,28 +126,46 @@ const readAppliesTo = (desk: Desk, raw: unknown, at: Path): AppliesTo | undefine
 		return report(desk, {
 			code: "rules/file-shape",
 			at,
-			what: "what the rule applies to is not a block",
-			expected: `a block with any of: ${APPLIES_KEYS.join(", ")}`,
+			what: message("limits/applies.what"),
+			expected: message("limits/applies.expected", { names: APPLIES_KEYS.join(", ") }),
 			found: shownValue(raw),
-			mend: "write it as a block, such as { string: surface }",
+			mend: message("limits/applies.mend"),
 		});
 	if (!onlyKeys(desk, block, at, APPLIES_KEYS)) return undefined;
 	const before = desk.faults.length;
 	const strings =
 		block["string"] === undefined
 			? []
-			: readWords(desk, block["string"], [...at, "string"], STRING_SELECTORS, "a kind of string");
+			: readWords(
+					desk,
+					block["string"],
+					[...at, "string"],
+					STRING_SELECTORS,
+					message("limits/thing.string-kind"),
+				);
 	const neighbors =
 		block["neighbor"] === undefined
 			? []
-			: readWords(desk, block["neighbor"], [...at, "neighbor"], SETBACK_KINDS, "a kind of neighbor");
+			: readWords(
+					desk,
+					block["neighbor"],
+					[...at, "neighbor"],
+					SETBACK_KINDS,
+					message("limits/thing.neighbor-kind"),
+				);
 	const between = block["annulus"] ?? {};
 	const sides = isBlock(between) ? between : {};
 	onlyKeys(desk, sides, [...at, "annulus"], ["inside", "outside"]);
 	const roleAt = (key: "inside" | "outside") =>
 		sides[key] === undefined
 			? undefined
-			: readWord(desk, sides[key], [...at, "annulus", key], STRING_SELECTORS, "a kind of string");
+			: readWord(
+					desk,
+					sides[key],
+					[...at, "annulus", key],
+					STRING_SELECTORS,
+					message("limits/thing.string-kind"),
+				);
 	const [inside, outside] = [roleAt("inside"), roleAt("outside")];
 	const listed =
 		block["when"] === undefined ? [] : Array.isArray(block["when"]) ? block["when"] : [block["when"]];
@@ -185,10 +203,12 @@ const subjectFault = (
 		report(desk, {
 			code: "rules/file-shape",
 			at: [...at, "applies_to"],
-			what: `a rule for the check ${check} does not say which ${subject} it applies to`,
+			what: message(subject === "string" ? "limits/applies.lacks-string" : "limits/applies.lacks-neighbor", {
+				check,
+			}),
 			expected:
 				subject === "string" ? "applies_to: { string: surface }" : "applies_to: { neighbor: dwelling }",
-			mend: `name the ${subject}s`,
+			mend: message(subject === "string" ? "limits/applies.name-strings" : "limits/applies.name-neighbors"),
 		});
 	return short;
 };
@@ -203,45 +223,39 @@ export const readRule = (plain: Desk, raw: unknown, at: Path): Rule | undefined 
 		return report(plain, {
 			code: "rules/unknown-check",
 			at: [...at, "check"],
-			what: `there is no check called "${data.check}"`,
-			expected: `one of: ${CHECK_IDS.join(", ")}`,
-			mend: mendWord(
-				data.check,
-				CHECK_IDS,
-				"name a check of the list; a new kind of limit needs a check written for it",
-			),
+			what: message("limits/check.what", { check: data.check }),
+			expected: message("source/one-of", { names: CHECK_IDS.join(", ") }),
+			mend: mendWord(data.check, CHECK_IDS, message("limits/check.new")),
 		});
 	const desk: Desk = { ...plain, subject: CHECK_LIMITS[check].subject };
 	if (data.standing === "compared" && data.official_text === undefined)
 		return report(desk, {
 			code: "rules/standing",
 			at: [...at, "standing"],
-			what: "the row says that it was compared, and carries no official text with its date",
-			expected: "official_text: { text: the whole paragraph, dated: year-month-day }",
+			what: message("limits/compared.what"),
+			expected: message("limits/compared.expected"),
 			found: data.standing,
-			mend: "add the whole official paragraph with its date, or write not compared",
+			mend: message("limits/compared.mend"),
 		});
 	const { from, to } = data.in_force;
 	if (to !== undefined && from !== "unknown" && to < from)
 		return report(desk, {
 			code: "rules/date",
 			at: [...at, "in_force", "to"],
-			what: "the rule goes out of force before it comes into force",
-			expected: `a day on or after ${from}`,
+			what: message("limits/in-force.what"),
+			expected: message("limits/in-force.expected", { from }),
 			found: to,
-			mend: "change the two round, if that is meant",
+			mend: message("limits/clamp.mend"),
 		});
 	const named = data.public_copy !== undefined;
 	if (named !== (data.standing === "compared with a public copy"))
 		return report(desk, {
 			code: "rules/standing",
 			at: [...at, "standing"],
-			what: named
-				? "the row names a public copy, and its standing does not say that it was compared with it"
-				: "the row says that it was compared with a public copy, and names none",
-			expected: "standing: compared with a public copy, and public_copy: { at, dated, kind, read }",
+			what: named ? message("limits/copy.unsaid") : message("limits/copy.unnamed"),
+			expected: message("limits/copy.expected"),
 			found: data.standing,
-			mend: named ? "write the standing, or take the copy out" : "name the copy, or write not compared",
+			mend: named ? message("limits/copy.say") : message("limits/copy.name"),
 		});
 	const appliesTo = readAppliesTo(desk, data.applies_to, [...at, "applies_to"]);
 	if (appliesTo !== undefined && subjectFault(desk, appliesTo, check, at)) return undefined;

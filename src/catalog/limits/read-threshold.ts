@@ -1,4 +1,5 @@
 import type { Path } from "../../diagnostics/path.ts";
+import { message } from "../../messages/message.ts";
 import { type Desk, isBlock, onlyKeys, readWord, report, shownValue } from "./fault.ts";
 import type { Along, CementZone, Operator, Threshold } from "./limit.ts";
 import { wrongSide } from "./protective-side.ts";
@@ -27,17 +28,17 @@ const readZone = (desk: Desk, raw: unknown, at: Path): CementZone | undefined =>
 		return report(desk, {
 			code: "rules/limit-form",
 			at,
-			what: "this is not a part of a cement column that is known",
-			expected: "shoe, filler, whole, { bottom: … } or { above_bottom: … }",
+			what: message("limits/zone.what"),
+			expected: message("limits/zone.expected"),
 			found: shownValue(raw),
-			mend: "use one of these",
+			mend: message("limits/use-one"),
 		});
 	if (!onlyKeys(desk, raw, at, [key, "along"])) return undefined;
 	const height = readAmount(desk, raw[key], [...at, key], "offset");
 	const along =
 		raw["along"] === undefined
 			? "hole"
-			: readWord(desk, raw["along"], [...at, "along"], ALONG, "a direction");
+			: readWord(desk, raw["along"], [...at, "along"], ALONG, message("limits/thing.direction"));
 	return (
 		height &&
 		along && {
@@ -60,7 +61,13 @@ export const readThreshold = (
 	const measure =
 		raw["measure"] === undefined && measures.length === 1
 			? only
-			: readWord(desk, raw["measure"], [...at, "measure"], measures, "a measure of this check");
+			: readWord(
+					desk,
+					raw["measure"],
+					[...at, "measure"],
+					measures,
+					message("limits/thing.measure-of-check"),
+				);
 	if (measure === undefined) return undefined;
 	const entry: MeasureEntry = MEASURES[measure];
 	const needs = entry.needs ?? [];
@@ -76,11 +83,14 @@ export const readThreshold = (
 			at,
 			what:
 				missing.length > 0
-					? `a limit on "${measure}" also has to say ${missing.join(" and ")}`
-					: "a limit takes exactly one boundary",
+					? message("limits/threshold.lacks", { measure, missing: { list: missing, joined: "and" } })
+					: message("limits/threshold.one"),
 			expected: `{ measure: ${measure}, ${[...needs, "at_least | more_than | at_most | less_than"].join(", ")} }`,
 			found: shownValue(raw),
-			mend: missing.length > 0 ? `add ${missing.join(" and ")}` : "write one boundary, as the rule words it",
+			mend:
+				missing.length > 0
+					? message("limits/threshold.add", { missing: { list: missing, joined: "and" } })
+					: message("limits/threshold.one-mend"),
 		});
 	const protects = use === "limit" ? wrongSide(measure, OPERATOR_KEYS[operator]) : undefined;
 	if (protects !== undefined)
@@ -88,10 +98,13 @@ export const readThreshold = (
 			code: "rules/limit-form",
 			at: [...at, operator],
 			key: true,
-			what: `a limit of "${OPERATOR_KEYS[operator]}" on "${measure}" protects nothing`,
-			expected: `${protects}, or ${protects === "at_least" ? "more_than" : "less_than"}`,
+			what: message("limits/side.what", { operator: OPERATOR_KEYS[operator], measure }),
+			expected: message("limits/side.expected", {
+				protects,
+				other: protects === "at_least" ? "more_than" : "less_than",
+			}),
 			found: operator,
-			mend: `write ${protects}, if that is what the rule says`,
+			mend: message("limits/side.mend", { protects }),
 		});
 	const amount = readAmount(desk, raw[operator], [...at, operator], entry.dimension);
 	const read = {
@@ -102,7 +115,7 @@ export const readThreshold = (
 		along:
 			raw["along"] === undefined
 				? undefined
-				: readWord(desk, raw["along"], [...at, "along"], ALONG, "a direction"),
+				: readWord(desk, raw["along"], [...at, "along"], ALONG, message("limits/thing.direction")),
 		zone: raw["zone"] === undefined ? undefined : readZone(desk, raw["zone"], [...at, "zone"]),
 		after:
 			raw["after"] === undefined ? undefined : readQuantity(desk, raw["after"], [...at, "after"], "duration"),
@@ -118,7 +131,7 @@ export const readThreshold = (
 		from:
 			raw["from"] === undefined
 				? undefined
-				: readWord(desk, raw["from"], [...at, "from"], MEASURED_FROM, "a place to measure from"),
+				: readWord(desk, raw["from"], [...at, "from"], MEASURED_FROM, message("limits/thing.measured-from")),
 	};
 	const keyOf = (name: string) => (name === "curedAt" ? "cured_at" : name);
 	const entries = Object.entries(read).filter(([, value]) => value !== undefined);

@@ -10,6 +10,8 @@ import { DEFINITION } from "./definition.ts";
 import { DIAGNOSTICS } from "./diagnostics.ts";
 import { EXPECTED } from "./expected.ts";
 import { FILE } from "./file.ts";
+import { LIMITS } from "./limits.ts";
+import { LIMITS_FORMS } from "./limits-forms.ts";
 import { QUANTITY } from "./quantity.ts";
 import { RULES } from "./rules.ts";
 import { RULES_CASING } from "./rules-casing.ts";
@@ -47,6 +49,8 @@ export const ENGLISH = {
 	...CSV,
 	...DEFINITION,
 	...DATES,
+	...LIMITS_FORMS,
+	...LIMITS,
 	...QUANTITY,
 	...EXPECTED,
 	...DIAGNOSTICS,

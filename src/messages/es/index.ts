@@ -12,6 +12,8 @@ import { DEFINITION } from "./definition.ts";
 import { DIAGNOSTICS } from "./diagnostics.ts";
 import { EXPECTED } from "./expected.ts";
 import { FILE } from "./file.ts";
+import { LIMITS } from "./limits.ts";
+import { LIMITS_FORMS } from "./limits-forms.ts";
 import { QUANTITY } from "./quantity.ts";
 import { RULES } from "./rules.ts";
 import { RULES_CASING } from "./rules-casing.ts";
@@ -49,6 +51,8 @@ export const SPANISH: Translation<EnglishEntries> = {
 	...CSV,
 	...DEFINITION,
 	...DATES,
+	...LIMITS_FORMS,
+	...LIMITS,
 	...QUANTITY,
 	...EXPECTED,
 	...DIAGNOSTICS,

@@ -128,7 +128,9 @@ const ruled = (context: PaperContext, job: NonNullable<PaperContext["job"]>): re
 		const of = tellSaid(finding.subject, readerOf(context));
 		const key = `${finding.check} ${of} ${finding.comparison ?? ""} ${finding.required?.value ?? ""}`;
 		const before = lines.get(key);
-		const whose = [before?.whose, finding.cite.citation].filter((part) => part !== undefined).join("; ");
+		const whose = [before?.whose, tellSaid(finding.cite.citation, readerOf(context))]
+			.filter((part) => part !== undefined)
+			.join("; ");
 		const subject =
 			isWell(finding.subject) || finding.subject === job.string
 				? ""

@@ -1,7 +1,8 @@
 import type { Block } from "../../document/blocks.ts";
 import type { Said } from "../../messages/message.ts";
+import { tellSaid } from "../../messages/print.ts";
 import { stopsOf } from "../../rules/finding.ts";
-import type { PaperContext } from "../context.ts";
+import { type PaperContext, readerOf } from "../context.ts";
 import type { Part } from "../parts/part.ts";
 import { because } from "../parts/rule-checks.ts";
 
@@ -24,7 +25,10 @@ export const crewStops: Part = (context) => {
 					items: stops.map((finding): readonly Block[] => [
 						{
 							kind: "paragraph",
-							children: [...because(finding, context), { kind: "text", text: ` (${finding.cite.citation})` }],
+							children: [
+								...because(finding, context),
+								{ kind: "text", text: ` (${tellSaid(finding.cite.citation, readerOf(context))})` },
+							],
 						},
 					]),
 				},

@@ -1,5 +1,5 @@
 import { tellSaid } from "../../messages/print.ts";
-import { readerOf, textCell } from "../context.ts";
+import { readerOf, saidCell, textCell } from "../context.ts";
 import { type Part, row, table, textColumn } from "./part.ts";
 
 /** Every due date that the schedule gives, earliest first, with what is recorded as sent. */
@@ -21,7 +21,7 @@ export const deadlinesTable: Part = (context) =>
 				counted_from: textCell(
 					`${tellSaid(item.span, readerOf(context))} ${tellSaid(item.eventWords, readerOf(context))}, ${context.words.label(`calendar.${item.basis}`)} ${item.eventDate}`,
 				),
-				citation: textCell(item.citation),
+				citation: saidCell(context, item.citation),
 				sent: textCell(item.sent),
 			}),
 		),

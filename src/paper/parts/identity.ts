@@ -1,8 +1,9 @@
 import { showPath } from "../../diagnostics/path.ts";
 import type { Block } from "../../document/blocks.ts";
 import { VERDICTS } from "../../document/verdict.ts";
+import { tellSaid } from "../../messages/print.ts";
 import type { Well } from "../../well/well.ts";
-import { cell, type PaperContext, saidCell, shown, textCell } from "../context.ts";
+import { cell, type PaperContext, readerOf, saidCell, shown, textCell } from "../context.ts";
 import { facts, type Part, row, table, textColumn } from "./part.ts";
 
 /** Latitude, longitude and datum, to a tenth of a foot or so: as agencies ask for it. */
@@ -123,7 +124,7 @@ export const missingInformation: Part = (context) => {
 	const asked = context.missing.map((item) => ({
 		what: item.what,
 		at: showPath(item.at),
-		asked: item.askedBy.join("; "),
+		asked: item.askedBy.map((citation) => tellSaid(citation, readerOf(context))).join("; "),
 	}));
 	const rows = asked.map((item) =>
 		row({ what: saidCell(context, item.what), at: textCell(item.at), asked_by: textCell(item.asked) }),

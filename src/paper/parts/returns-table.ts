@@ -1,8 +1,9 @@
 import type { PlacementResults } from "../../calc/results.ts";
 import type { Block } from "../../document/blocks.ts";
+import { tellSaid } from "../../messages/print.ts";
 import type { LimitCitation } from "../../rules/finding.ts";
 import type { CasingString } from "../../well/well.ts";
-import { cell, type PaperContext, textCell } from "../context.ts";
+import { cell, type PaperContext, readerOf, textCell } from "../context.ts";
 import { standingWords } from "../words/not-compared.ts";
 import { named, quantityColumn, row, table, textColumn } from "./part.ts";
 
@@ -92,7 +93,12 @@ export const returnsNote = (context: PaperContext, string: CasingString): Block[
 						const words = context.words.requirement(cite.rule, requirement);
 						return {
 							kind: "paragraph",
-							children: [{ kind: "text", text: `${cite.citation}: ${words} [${standing(cite)}]` }],
+							children: [
+								{
+									kind: "text",
+									text: `${tellSaid(cite.citation, readerOf(context))}: ${words} [${standing(cite)}]`,
+								},
+							],
 						};
 					},
 				),

@@ -3,7 +3,7 @@ import { capital, tellSaid } from "../../messages/print.ts";
 import { type Finding, isOpen } from "../../rules/finding.ts";
 import { worstFirst } from "../../rules/index.ts";
 import { sayParts } from "../../rules/reason.ts";
-import { type PaperContext, readerOf, textCell, toldInlines } from "../context.ts";
+import { type PaperContext, readerOf, saidCell, textCell, toldInlines } from "../context.ts";
 import { standingWords } from "../words/not-compared.ts";
 import { unknownRules } from "./identity.ts";
 import { type Part, row, table, textColumn, verdictColumn } from "./part.ts";
@@ -28,7 +28,9 @@ export const ruleChecks: Part = (context) => {
 				.filter((finding) => nameOf(finding) === name)
 				.map((finding) =>
 					row({
-						citation: textCell(`${finding.cite.citation}, ${tellSaid(finding.subject, readerOf(context))}`),
+						citation: textCell(
+							`${tellSaid(finding.cite.citation, readerOf(context))}, ${tellSaid(finding.subject, readerOf(context))}`,
+						),
 						requirement: textCell(context.words.requirement(finding.cite.rule, finding.requirement)),
 						because: { kind: "rich", children: because(finding, context) },
 						verdict: { kind: "verdict", verdict: finding.verdict },
@@ -82,7 +84,7 @@ export const openChecks: Part = (context) => {
 		],
 		open.map((finding) =>
 			row({
-				citation: textCell(finding.cite.citation),
+				citation: saidCell(context, finding.cite.citation),
 				subject: textCell(tellSaid(finding.subject, readerOf(context))),
 				because: { kind: "rich", children: because(finding, context) },
 				verdict: { kind: "verdict", verdict: finding.verdict },
@@ -105,7 +107,7 @@ export const judgementChecks: Part = (context) =>
 			.filter(({ verdict }) => verdict === "needs judgement")
 			.map((finding) =>
 				row({
-					citation: textCell(finding.cite.citation),
+					citation: saidCell(context, finding.cite.citation),
 					subject: textCell(tellSaid(finding.subject, readerOf(context))),
 					requirement: textCell(context.words.requirement(finding.cite.rule, finding.requirement)),
 				}),

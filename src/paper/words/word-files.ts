@@ -1,5 +1,6 @@
 import { existsSync, readFileSync } from "node:fs";
 import type { Language } from "../../document/document.ts";
+import { ENGLISH_READER, tellSaid } from "../../messages/print.ts";
 import { packageFile } from "../../shipped/package-file.ts";
 import { readYaml } from "../../source/read-yaml.ts";
 import { compileTemplate } from "./compile-template.ts";
@@ -33,7 +34,9 @@ export const wordFiles = (language: Language): WordFiles => {
 			const shown = `templates/${language}/${name}`;
 			const read = readYaml(readFileSync(file(name), "utf8"), shown);
 			if (read.value === undefined || read.diagnostics.length > 0)
-				throw new Error(`${shown}: ${read.diagnostics.map((d) => d.what).join("; ")}`);
+				throw new Error(
+					`${shown}: ${read.diagnostics.map((d) => tellSaid(d.what, ENGLISH_READER)).join("; ")}`,
+				);
 			return read.value.value;
 		},
 		hasTemplate: (name) => existsSync(file(`${name}.md.hbs`)),

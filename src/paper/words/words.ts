@@ -1,5 +1,7 @@
 import type { Block } from "../../document/blocks.ts";
 import type { Language, Paper } from "../../document/document.ts";
+import type { Said } from "../../messages/message.ts";
+import { tellSaid } from "../../messages/print.ts";
 import { type PageOrder, pageOrder } from "./page-order.ts";
 import { type QuestionGroup, questionGroups } from "./questions.ts";
 import type { Template } from "./template.ts";
@@ -13,7 +15,7 @@ export interface Words {
 	/** As `label`, but undefined where the language has no such key. */
 	readonly findLabel: (key: string) => string | undefined;
 	/** What a rule requires, by its id; a rule that the language has no words for is printed as it was written. */
-	readonly requirement: (rule: string, written: string) => string;
+	readonly requirement: (rule: string, written: Said) => string;
 	/** The name of a formula, by its id; as declared where the language has none of its own. */
 	readonly formulaName: (formula: string, declared: string) => string;
 	readonly order: (paper: Paper) => PageOrder;
@@ -78,7 +80,9 @@ const readWords = (language: Language): Words => {
 			if (found === undefined) throw new Error(`templates/${language}/labels.yaml has no "${key}"`);
 			return found;
 		},
-		requirement: (rule, written) => ownWords("requirements.yaml", rule) ?? written,
+		requirement: (rule, written) =>
+			(typeof written === "string" ? ownWords("requirements.yaml", rule) : undefined) ??
+			tellSaid(written, { language, units: "field" }),
 		formulaName: (formula, declared) => ownWords("formulas.yaml", formula) ?? declared,
 		order: (paper) => pageOrder(data(`${paper}/order.yaml`), `templates/${language}/${paper}/order.yaml`),
 		steps: (job) => jobSteps(data(`crew/steps/${job}.yaml`), `templates/${language}/crew/steps/${job}.yaml`),

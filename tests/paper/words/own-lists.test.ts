@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { JURISDICTION_CODES, loadJurisdictions, loadPractice } from "../../../src/catalog/jurisdictions.ts";
+import { message } from "../../../src/messages/message.ts";
 import type { PaperContext } from "../../../src/paper/context.ts";
 import { returnsNote } from "../../../src/paper/parts/returns-table.ts";
 import { loadWords } from "../../../src/paper/words/words.ts";
@@ -30,13 +31,16 @@ describe("what rules require, in Spanish", () => {
 		for (const { id, requirement } of sets.find((set) => set.code === code)?.rules ?? []) {
 			const words = spanish.get(id);
 			expect(words, id).toBeDefined();
-			expect(numbersOf(words ?? ""), id).toEqual(numbersOf(requirement));
+			expect(numbersOf(words ?? ""), id).toEqual(numbersOf(String(requirement)));
 		}
 	});
 	it("is what a Spanish paper prints; a rule of the user's own is printed as written", () => {
 		const { requirement } = loadWords("es");
 		expect(requirement("practice.cement.top", "Cement comes …")).toMatch(/^El cemento sube/);
 		expect(requirement("xx-one.rule", "As I wrote it.")).toBe("As I wrote it.");
+		// A company's own reason stands in for the practice's words, also where the rule has Spanish ones.
+		const own = message("limits/basis.requirement", { why: "Cemento a 300 m, por nuestros pozos." });
+		expect(requirement("practice.cement.top", own)).toBe("Cemento a 300 m, por nuestros pozos.");
 		expect(loadWords("en").requirement("practice.cement.top", "Cement comes …")).toBe("Cement comes …");
 	});
 	it("is what the note on lost returns prints", () => {
