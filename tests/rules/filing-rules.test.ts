@@ -55,7 +55,7 @@ describe("a limit on the side that protects nothing", () => {
 				limit: { measure: "shoe below ground", at_least: clamp },
 			}),
 		).toEqual([
-			"rules/limit-form: the least of the clamp lies above its greatest, so that no amount fits between (change the two round, if that is meant)",
+			"rules/limit-form: the lower end of the clamp is above its upper end, so no amount fits between them (swap the two, if that is what you mean)",
 		]);
 	});
 });
@@ -114,9 +114,7 @@ describe("in force by the right day", () => {
 				limit: { measure: "shoe below protected water", at_least: "50 ft" },
 				in_force: { from: "2026-01-01", to: "2025-12-31" },
 			}),
-		).toEqual([
-			"rules/date: the rule ends before it takes effect (swap the two, if that is what you mean)",
-		]);
+		).toEqual(["rules/date: the rule ends before it takes effect (swap the two, if that is what you mean)"]);
 	});
 });
 
