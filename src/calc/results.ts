@@ -160,15 +160,18 @@ export interface CasingResults {
 	readonly maximum_surface_pressure?: Known<"pressure">;
 	/** Pressures inside and outside by situation. */
 	readonly situations: readonly SituationResults[];
-	/** What the hook carries over the depth of the shoe while the string is run. */
-	readonly hook_loads?: KnownTable<
-		"md" | "free" | "run_in_least" | "run_in_greatest" | "pulled_least" | "pulled_greatest"
-	>;
+	/** What the hook carries over the depth of the shoe, hung free and pulled. */
+	readonly hook_loads?: KnownTable<"md" | "free" | "pulled_least" | "pulled_greatest">;
 	/** At bottom. */
 	readonly hook_load?: HookLoadResults;
-	/** Let down with the greatest friction: where the push in the string is greatest against what would coil it. */
+	/** Let down with the drag of coiled pipe counted: how deep the shoe gets, and what the hook carries on the way. */
+	readonly slack_off?: {
+		readonly least_friction: SlackOffResults;
+		readonly greatest_friction: SlackOffResults;
+	};
+	/** Let down with the greatest friction, as deep as it gets: where the push in the string is greatest against what would coil it. */
 	readonly slack_off_compression?: {
-		readonly line: KnownTable<"md" | "tvd" | "compression" | "helical">;
+		readonly line: KnownTable<"md" | "tvd" | "compression" | "sinusoidal" | "helical">;
 		readonly over_helical: Known<"ratio">;
 		readonly at: HoleMark;
 		readonly compression: Known<"force">;
@@ -178,12 +181,22 @@ export interface CasingResults {
 	readonly loads: readonly LoadCaseResults[];
 }
 
+/** A string pushed by its own weight alone. */
+export interface SlackOffResults {
+	/** Down to where it stops. */
+	readonly line: KnownTable<"md" | "hook_load">;
+	/** The shoe as planned, or where it stops before. */
+	readonly reach: HoleMark;
+	/** There. */
+	readonly hook_load: Known<"force">;
+}
+
 /** With the shoe at bottom; the traveling block not counted. */
 export interface HookLoadResults {
 	readonly free: Known<"force">;
-	/** Let down. A force below zero means that the string does not slide to bottom by its own weight. */
-	readonly run_in_least_friction: Known<"force">;
-	readonly run_in_greatest_friction: Known<"force">;
+	/** Let down; absent where the string does not slide to bottom by its own weight. */
+	readonly run_in_least_friction?: Known<"force">;
+	readonly run_in_greatest_friction?: Known<"force">;
 	readonly pulled_least_friction: Known<"force">;
 	readonly pulled_greatest_friction: Known<"force">;
 }

@@ -182,6 +182,13 @@ const running = group("Running", "What the crew that runs the string keeps to.",
 	maximum_pull: optional(
 		q("force", "Maximum pull", "On the hook, where rig or gear take less than the pipe.", TECHNICAL),
 	),
+	flotation_collar: optional(
+		measuredDepth(
+			"Flotation collar",
+			"With the shoe landed; the string is run with air below it, and drags less.",
+			TECHNICAL,
+		),
+	),
 	torque: optional(
 		group("Make-up torque", "Outside the window the connection leaks or parts.", TECHNICAL, {
 			least: q("torque", "Least", "Less leaves it loose.", TECHNICAL),

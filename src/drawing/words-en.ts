@@ -176,6 +176,18 @@ export const ENGLISH = {
 	legendLoadFirst: "load 1, the tightest",
 	legendLoads: "other loads, by number",
 	altLoads: "Least factors of the {string}, rating over load: {list}.",
+	// Hook loads
+	hookLoadsOf: "Hook load while the {string} of {well} is run",
+	hookScale: "Depth of the shoe and force are to scale.",
+	hookLoad: "Hook load",
+	hookStops: "stops at {at} with the greatest friction",
+	hookFree: "hung free",
+	hookDownLeast: "let down, least friction",
+	hookDownGreatest: "let down, greatest friction",
+	hookPulledLeast: "pulled, least friction",
+	hookPulledGreatest: "pulled, greatest friction",
+	altHookLoads:
+		"Hook load of the {string} over the depth of its shoe: {free} free at bottom, {pulled} pulled with the greatest friction; with the greatest friction it slides to {slides}.",
 	// Stage plan
 	stagePlanOf: "Stages of {well}, along the hole",
 	stagePlanScale:

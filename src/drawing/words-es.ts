@@ -171,6 +171,17 @@ export const SPANISH: DrawingWords = {
 	legendLoadFirst: "carga 1, la más ajustada",
 	legendLoads: "otras cargas, por número",
 	altLoads: "Factores mínimos, resistencia entre carga, de: {string}: {list}.",
+	hookLoadsOf: "Carga en el gancho mientras se baja: {string}, {well}",
+	hookScale: "Profundidad y fuerza están a escala.",
+	hookLoad: "Carga en el gancho",
+	hookStops: "se detiene en {at} con la mayor fricción",
+	hookFree: "colgada libre",
+	hookDownLeast: "al bajar, menor fricción",
+	hookDownGreatest: "al bajar, mayor fricción",
+	hookPulledLeast: "al levantar, menor fricción",
+	hookPulledGreatest: "al levantar, mayor fricción",
+	altHookLoads:
+		"Carga en el gancho contra la profundidad de la zapata, {string}: {free} libre en el fondo, {pulled} al levantar con la mayor fricción; con la mayor fricción baja hasta {slides}.",
 	stagePlanOf: "Etapas de {well}, a lo largo del pozo",
 	stagePlanScale:
 		"A lo largo del pozo, a escala; los anchos no. El pozo está tendido: la superficie a la izquierda, el fondo a la derecha.",

@@ -110,6 +110,7 @@ const joinString = (
 					running: {
 						...maybe("speed", written.running.speed),
 						...maybe("maximumPull", written.running.maximum_pull),
+						...maybe("flotationCollar", written.running.flotation_collar),
 						...maybe("torque", written.running.torque),
 					},
 				}),

@@ -270,6 +270,8 @@ export interface CasingString {
 	readonly running?: {
 		readonly speed?: Known<"fluid-velocity">;
 		readonly maximumPull?: Known<"force">;
+		/** With the shoe landed; below it the string is run empty of all but air. */
+		readonly flotationCollar?: Known<"measured-depth">;
 		readonly torque?: {
 			readonly least: Known<"torque">;
 			readonly greatest: Known<"torque">;

@@ -3,6 +3,7 @@ import type { Language } from "../../src/document/document.ts";
 import type { Drawing } from "../../src/document/shapes.ts";
 import { isolationCloseUp } from "../../src/drawing/close-up/isolation-close-up.ts";
 import { DRAWING_WORDS } from "../../src/drawing/drawing-words.ts";
+import { hookLoadCharts } from "../../src/drawing/hook-loads/hook-load-chart.ts";
 import { pressureLadderView } from "../../src/drawing/ladder/pressure-ladder-view.ts";
 import { loadLines } from "../../src/drawing/load-lines/load-lines.ts";
 import { planView } from "../../src/drawing/maps/plan-view.ts";
@@ -40,6 +41,7 @@ export const everyDrawing = (
 		...details.map((detail) => planView(well, results, { ...shared, height: 400, detail })),
 		pressureWindowChart(well, results, { ...shared, height: 420 }),
 		...loadLines(well, results, { ...shared, height: 290 }),
+		...hookLoadCharts(well, results, { ...shared, height: 230 }),
 		stagePlan(well, results, { ...shared, height: 400 }),
 		treatmentPlot(well, results, { ...shared, height: 360 }),
 		pressureLadderView(well, results, { ...shared, height: 320 }),

@@ -108,7 +108,7 @@ describe(`every drawing of ${wells.length} random wells`, () => {
 			fc.property(asked, ({ spec, seed, units, language }) => {
 				const { well, results } = withExtras(syntheticWell(spec), seed);
 				for (const drawing of everyDrawing(well, results, units, language)) {
-					seen.add(drawing.id.replace(/^load-lines-.*/u, "load-lines"));
+					seen.add(drawing.id.replace(/^(load-lines|hook-loads)-.*/u, "$1"));
 					expect(outside(drawing), drawing.id).toEqual([]);
 					expect(overlaps(drawing), drawing.id).toEqual([]);
 					expectTrueDepths(drawing);
@@ -137,6 +137,7 @@ describe(`every drawing of ${wells.length} random wells`, () => {
 		expect(Math.max(...ALL.map(({ spec }) => spec.stages?.count ?? 0))).toBeGreaterThan(90);
 		if (!WHOLE) return;
 		expect([...seen].sort()).toEqual([
+			"hook-loads",
 			"isolation-close-up",
 			"isolation-close-up-plain",
 			"load-lines",

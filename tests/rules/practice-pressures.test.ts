@@ -48,7 +48,7 @@ test("the planned starter has no more than three findings of practice, and none 
 			.map(({ cite, subject, verdict: each }) => `${cite.rule}, ${subject}: ${each}`),
 	).toEqual([
 		"practice.cement.gas-flow-potential, intermediate: needs judgement",
-		"practice.strings.slack-off, production: needs judgement",
+		"practice.strings.reach, production: needs judgement",
 		"practice.treatment.friction-reduction, well: needs judgement",
 	]);
 });
@@ -153,11 +153,18 @@ describe("strings", () => {
 		const F: Edit = ["overpull: 1.1,", "overpull: 2.1,"];
 		expect(verdict("strings.overpull", "production")).toBe("met");
 		expect(verdict("strings.overpull", "production", F)).not.toBe("met");
-		expect(found("strings.slack-off", "production").because).toMatch(
-			/^Let down with the greatest friction the production string is compressed to 16\.\d+ times helical buckling at 8,360 ft \(.* lbf\), and buckling was not evaluated; at most 1\.00 is allowed\.$/,
+		expect(found("strings.reach", "production").because).toBe(
+			"With the greatest friction the production string stops at 15,494 ft by its own weight, coiled at 8,340 ft by 81,230 lbf of compression, where 6,506 lbf buckles it helically; at least 17,245 ft is required: the measured depth of the shoe.",
 		);
-		const ROUGH: Edit = ["open_hole: [0.25, 0.40]", "open_hole: [0.25, 0.60]"];
-		expect(verdict("strings.slack-off", "production", ROUGH)).toBe("not met");
+		expect(verdict("strings.slack-off", "production")).toBe("does not apply");
+		const FLOATED: Edit = [
+			"running: { speed: 90 ft/min,",
+			"running: { speed: 90 ft/min, flotation_collar: 8300 ft,",
+		];
+		expect(verdict("strings.reach", "production", FLOATED)).toBe("met");
+		expect(verdict("strings.slack-off", "production", FLOATED)).toBe("met");
+		const ROUGH: Edit = ["open_hole: [0.25, 0.40]", "open_hole: [0.38, 0.60]"];
+		expect(verdict("strings.reach", "production", ROUGH)).toBe("not met");
 	});
 
 	test("gas behind API threads above 5,000 psi is to confirm", () => {

@@ -21,6 +21,7 @@ import * as leastFactor from "./loads/least-factor.ts";
 import * as loadLines from "./loads/load-lines.ts";
 import * as loadSections from "./loads/load-sections.ts";
 import * as profiles from "./loads/profiles.ts";
+import * as slackOff from "./loads/slack-off.ts";
 import * as softString from "./loads/soft-string.ts";
 import * as steppedProfiles from "./loads/stepped-profiles.ts";
 import * as surfacePressures from "./loads/surface-pressures.ts";
@@ -52,6 +53,7 @@ export const casingFormulas: readonly AnyFormula[] = formulasIn(
 	leastFactor,
 	softString,
 	buckling,
+	slackOff,
 	hookLoads,
 	steppedProfiles,
 	whyLeast,

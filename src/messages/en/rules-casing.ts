@@ -191,22 +191,6 @@ export const RULES_CASING = {
 		"the hook load without friction is {part}",
 		"Clause without a full stop: why a limit came out as it did (casing loads). part: the value.",
 	],
-	"rules/compression-over-that-helical-buckling": [
-		"compression over that of helical buckling",
-		"Noun phrase without its article: what is measured or is missing (casing loads).",
-	],
-	"rules/string-is-on-record-as-landed-2": [
-		"the {string} string is on record as landed",
-		"Clause without a full stop: why a limit came out as it did (casing loads).",
-	],
-	"rules/friction-does-not-press-string-together": [
-		"friction does not press the {string} string together",
-		"Clause without a full stop: why a limit came out as it did (casing loads).",
-	],
-	"rules/let-down-with-greatest-friction-string-is": [
-		"let down with the greatest friction the {string} string is compressed to {part} times helical buckling{detail}",
-		"Clause without a full stop: why a limit came out as it did (casing loads). part: the value; detail: a further part of the clause, or nothing.",
-	],
 	"rules/gas-pressure-on-connections": [
 		"gas pressure on the connections",
 		"Noun phrase without its article: what is measured or is missing (casing loads).",
@@ -295,10 +279,6 @@ export const RULES_CASING = {
 		"clearance on diameter over the pipe",
 		"Noun phrase without its article: what is measured or is missing (size).",
 	],
-	"rules/at-and-buckling-was-not-evaluated": [
-		" at {md} ({compression}), and buckling was not evaluated",
-		"Clause without a full stop: why a limit came out as it did (casing loads).",
-	],
 	"rules/at-hydrogen-sulfide-partial-pressure": [
 		" at a hydrogen sulfide partial pressure of {partial}",
 		"Noun phrase without its article: what is measured or is missing (casing loads).",
@@ -306,5 +286,37 @@ export const RULES_CASING = {
 	"rules/it-needs-or-more-and-is-as": [
 		": it needs {lowest} or more and is as cold as {coldest}",
 		"Clause without a full stop: why a limit came out as it did (casing loads). lowest: the lowest joints.",
+	],
+	"rules/reach-greatest-friction": [
+		"depth that the string slides to with the greatest friction",
+		"Noun phrase without its article: what is measured or is missing (casing loads).",
+	],
+	"rules/reach-least-friction": [
+		"depth that the string slides to with the least friction",
+		"Noun phrase without its article: what is measured or is missing (casing loads).",
+	],
+	"rules/slides-to-greatest": [
+		"with the greatest friction the {string} string slides by its own weight to {part}",
+		"Clause without a full stop: why a limit came out as it did (casing loads). part: a measured depth.",
+	],
+	"rules/slides-to-least": [
+		"with the least friction the {string} string slides by its own weight to {part}",
+		"Clause without a full stop: why a limit came out as it did (casing loads). part: a measured depth.",
+	],
+	"rules/stops-at-greatest": [
+		"with the greatest friction the {string} string stops at {part} by its own weight{why}",
+		"Clause without a full stop: why a limit came out as it did (casing loads). part: a measured depth; why: a further part, or nothing.",
+	],
+	"rules/stops-at-least": [
+		"even with the least friction the {string} string stops at {part} by its own weight{why}",
+		"Clause without a full stop: why a limit came out as it did (casing loads). part: a measured depth; why: a further part, or nothing.",
+	],
+	"rules/coiled-at": [
+		", coiled at {md} by {compression} of compression, where {helical} buckles it helically",
+		"Continues a clause about a string that stops short (casing loads). md: where it is pressed most.",
+	],
+	"rules/string-stops-short": [
+		"the {string} string stops short of its shoe depth with the greatest friction",
+		"Clause without a full stop: why a measure has no meaning (casing loads).",
 	],
 } as const satisfies Entries;

@@ -59,11 +59,6 @@ export const RULES_CASING: Translation<typeof ENGLISH> = {
 	"rules/hook-load-without-friction": "la carga al gancho sin fricción",
 	"rules/mud-density-hole": "la densidad del lodo del agujero",
 	"rules/hook-load-without-friction-is": "la carga al gancho sin fricción es {part}",
-	"rules/compression-over-that-helical-buckling": "la compresión sobre la del pandeo helicoidal",
-	"rules/string-is-on-record-as-landed-2": "la TR {string} consta como asentada",
-	"rules/friction-does-not-press-string-together": "la fricción no comprime la TR {string}",
-	"rules/let-down-with-greatest-friction-string-is":
-		"al bajarla con la mayor fricción, la TR {string} se comprime a {part} veces el pandeo helicoidal{detail}",
 	"rules/gas-pressure-on-connections": "la presión de gas en las conexiones",
 	"rules/connections-string-are-not-api-threads": "las conexiones de la TR {string} no son roscas API",
 	"rules/no-gas-is-shut-in-by-string": "la TR {string} no queda cerrada con gas",
@@ -90,7 +85,16 @@ export const RULES_CASING: Translation<typeof ENGLISH> = {
 	"rules/pipe-diameter": "el diámetro de la tubería",
 	"rules/clearance-on-diameter-over-coupling": "el claro diametral sobre el cople",
 	"rules/clearance-on-diameter-over-pipe": "el claro diametral sobre la tubería",
-	"rules/at-and-buckling-was-not-evaluated": " a {md} ({compression}), y el pandeo no se evaluó",
 	"rules/at-hydrogen-sulfide-partial-pressure": " a una presión parcial de ácido sulfhídrico de {partial}",
 	"rules/it-needs-or-more-and-is-as": ": necesita {lowest} o más y llega a enfriarse a {coldest}",
+	"rules/reach-greatest-friction": "la profundidad a la que baja la sarta con la mayor fricción",
+	"rules/reach-least-friction": "la profundidad a la que baja la sarta con la menor fricción",
+	"rules/slides-to-greatest": "con la mayor fricción la TR {string} baja por su propio peso a {part}",
+	"rules/slides-to-least": "con la menor fricción la TR {string} baja por su propio peso a {part}",
+	"rules/stops-at-greatest":
+		"con la mayor fricción la TR {string} se detiene en {part} por su propio peso{why}",
+	"rules/stops-at-least":
+		"aun con la menor fricción la TR {string} se detiene en {part} por su propio peso{why}",
+	"rules/coiled-at": ", pandeada en hélice a {md} por {compression} de compresión, donde bastan {helical}",
+	"rules/string-stops-short": "con la mayor fricción la TR {string} se detiene antes de su zapata",
 };

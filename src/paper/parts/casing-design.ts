@@ -267,15 +267,6 @@ const situationRow = (
 	});
 };
 
-/** A hook load says that pipe goes down only as long as nothing coils it on the way. */
-const slides = (
-	hook: NonNullable<CasingResults["hook_load"]>,
-	pressed: CasingResults["slack_off_compression"],
-): "yes" | "no" | "buckling_not_evaluated" => {
-	if (hook.run_in_greatest_friction.value <= 0) return "no";
-	return pressed !== undefined && pressed.over_helical.value > 1 ? "buckling_not_evaluated" : "yes";
-};
-
 /** What the hook carries with the shoe at bottom, over the range of friction. */
 export const hookLoadsTable: Part = (context) =>
 	table(
@@ -288,9 +279,9 @@ export const hookLoadsTable: Part = (context) =>
 			quantityColumn(context, "let_down_greatest", "force", { style: FORCE }),
 			quantityColumn(context, "pulled_least", "force", { style: FORCE }),
 			quantityColumn(context, "pulled_greatest", "force", { style: FORCE }),
-			textColumn(context, "slides_down", { width: 1.4 }),
+			quantityColumn(context, "slides_to", "measured-depth", { width: 1.2 }),
 		],
-		loaded(context).flatMap(({ id, hook_load: hook, slack_off_compression: pressed }) =>
+		loaded(context).flatMap(({ id, hook_load: hook, slack_off: slide }) =>
 			hook === undefined
 				? []
 				: [
@@ -301,7 +292,7 @@ export const hookLoadsTable: Part = (context) =>
 							let_down_greatest: cell(context, hook.run_in_greatest_friction),
 							pulled_least: cell(context, hook.pulled_least_friction),
 							pulled_greatest: cell(context, hook.pulled_greatest_friction),
-							slides_down: textCell(context.words.label(`phrases.${slides(hook, pressed)}`)),
+							slides_to: cell(context, slide?.greatest_friction.reach.md),
 						}),
 					],
 		),

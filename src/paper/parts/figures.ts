@@ -3,6 +3,7 @@ import type { Language, Paper } from "../../document/document.ts";
 import type { Drawing } from "../../document/shapes.ts";
 import { isolationCloseUp } from "../../drawing/close-up/isolation-close-up.ts";
 import { DRAWING_WORDS } from "../../drawing/drawing-words.ts";
+import { hookLoadCharts } from "../../drawing/hook-loads/hook-load-chart.ts";
 import { pressureLadderView } from "../../drawing/ladder/pressure-ladder-view.ts";
 import { loadLines } from "../../drawing/load-lines/load-lines.ts";
 import { planView } from "../../drawing/maps/plan-view.ts";
@@ -83,6 +84,9 @@ const pressureWindow: Sketch = (context, height) =>
 	one(pressureWindowChart(context.well, context.results, options(context, height)));
 
 const loads: Sketch = (context, height) => loadLines(context.well, context.results, options(context, height));
+
+const hooks: Sketch = (context, height) =>
+	hookLoadCharts(context.well, context.results, options(context, height));
 
 const stages: Sketch = (context, height) =>
 	one(stagePlan(context.well, context.results, options(context, height)));
@@ -175,6 +179,7 @@ const SKETCHES: Readonly<Record<string, readonly [Sketch, number]>> = {
 	"plan-view-plain": [plan("plain"), 400],
 	"pressure-window": [pressureWindow, 255],
 	"load-lines": [loads, 278],
+	"hook-load-charts": [hooks, 230],
 	"stage-plan": [stages, 270],
 	"treatment-plot": [treatment, 340],
 	timeline: [phases("full"), 300],
@@ -212,6 +217,7 @@ export const wellDrawings = (
 		[plan("plain"), 400],
 		[pressureWindow, 420],
 		[loads, 278],
+		[hooks, 260],
 		[stages, 400],
 		[treatment, 360],
 		[ladder, 320],

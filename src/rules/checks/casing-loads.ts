@@ -29,11 +29,18 @@ export const casingLoadsChecks = {
 		explain:
 			"What may be pulled over the pick-up weight before the weakest part reaches its factor, should the string hang up.",
 	},
-	"slack-off": {
+	reach: {
 		title: "Running to bottom",
-		looksAt: "hook load let down with the greatest friction, and compression against helical buckling",
+		looksAt:
+			"how deep the shoe goes by the weight of the string, with the greatest friction and with the least",
 		explain:
-			"A string that coils in the hole drags far more than the soft-string model says, so a hook load above zero does not show that it gets to bottom. Buckling itself is not evaluated.",
+			"Pipe pressed beyond helical buckling coils, and drags the more the harder it is pressed, until it locks up. Rotation, the weight of the traveling block and stiffness before it coils are not counted.",
+	},
+	"slack-off": {
+		title: "Weight left on the hook",
+		looksAt: "hook load at bottom, let down with the greatest friction",
+		explain:
+			"With little weight left on the hook a ledge or a sticky stretch stops the string. The drag of coiled pipe is counted.",
 	},
 	"casing-test-limit": {
 		title: "Pressure test against the string",

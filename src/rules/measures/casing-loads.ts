@@ -120,6 +120,49 @@ const exposed = ({ well, results }: Case) => {
 
 const counted = (n: number, what: string): Known<"count"> => constant("count", n, what, cite("definition"));
 
+/** How deep the shoe goes by the weight of the string alone. */
+const reachOf = (friction: "least_friction" | "greatest_friction"): Measure => ({
+	noun:
+		friction === "greatest_friction"
+			? message("rules/reach-greatest-friction")
+			: message("rules/reach-least-friction"),
+	read: (the) => {
+		const string = stringOf(the);
+		if (string.kind !== "casing")
+			return absent(message("rules/string-is-run-on-another", { string: string.id }));
+		if (string.landed !== undefined)
+			return absent(message("rules/string-is-on-record-as-landed", { string: string.id }));
+		return known(
+			casingOf(the)?.slack_off?.[friction].reach.md,
+			missingOf(the, string, message("rules/mud-density-hole-for-hook-load"), "hole"),
+		);
+	},
+	say: ({ value, part }, the) => {
+		const { id, shoe } = stringOf(the);
+		const pressed = casingOf(the)?.slack_off_compression;
+		const facts = { string: id, part };
+		if (value.value >= shoe.value)
+			return [
+				friction === "greatest_friction"
+					? message("rules/slides-to-greatest", facts)
+					: message("rules/slides-to-least", facts),
+			];
+		const why =
+			pressed === undefined || pressed.over_helical.value <= 1 || friction === "least_friction"
+				? ""
+				: message("rules/coiled-at", {
+						md: pressed.at.md,
+						compression: pressed.compression,
+						helical: pressed.helical,
+					});
+		return [
+			friction === "greatest_friction"
+				? message("rules/stops-at-greatest", { ...facts, why })
+				: message("rules/stops-at-least", { ...facts, why }),
+		];
+	},
+});
+
 export const casingLoadMeasures = {
 	"burst factor over design factor": design("burst"),
 	"collapse factor over design factor": design("collapse"),
@@ -158,8 +201,11 @@ export const casingLoadMeasures = {
 				return absent(message("rules/string-is-run-on-another", { string: string.id }));
 			if (string.landed !== undefined)
 				return absent(message("rules/string-is-on-record-as-landed", { string: string.id }));
+			const found = casingOf(the);
+			if (found?.hook_load !== undefined && found.hook_load.run_in_greatest_friction === undefined)
+				return absent(message("rules/string-stops-short", { string: string.id }));
 			return known(
-				casingOf(the)?.hook_load?.run_in_greatest_friction,
+				found?.hook_load?.run_in_greatest_friction,
 				missingOf(the, string, message("rules/mud-density-hole-for-hook-load"), "hole"),
 			);
 		},
@@ -176,37 +222,8 @@ export const casingLoadMeasures = {
 			),
 		say: ({ part }) => [message("rules/hook-load-without-friction-is", { part })],
 	},
-	"compression over helical buckling": {
-		noun: message("rules/compression-over-that-helical-buckling"),
-		read: (the) => {
-			const pressed = casingOf(the)?.slack_off_compression;
-			if (stringOf(the).landed !== undefined)
-				return absent(message("rules/string-is-on-record-as-landed-2", { string: stringOf(the).id }));
-			return pressed === undefined
-				? absent(message("rules/friction-does-not-press-string-together", { string: stringOf(the).id }))
-				: { state: "known", value: pressed.over_helical };
-		},
-		say: ({ part }, the) => {
-			const pressed = casingOf(the)?.slack_off_compression;
-			return [
-				message("rules/let-down-with-greatest-friction-string-is", {
-					string: stringOf(the).id,
-					part,
-					detail: {
-						parts:
-							pressed === undefined
-								? []
-								: [
-										message("rules/at-and-buckling-was-not-evaluated", {
-											md: pressed.at.md,
-											compression: pressed.compression,
-										}),
-									],
-					},
-				}),
-			];
-		},
-	},
+	"reach with the greatest friction": reachOf("greatest_friction"),
+	"reach with the least friction": reachOf("least_friction"),
 	"gas pressure on connections": {
 		noun: message("rules/gas-pressure-on-connections"),
 		read: (the) => {

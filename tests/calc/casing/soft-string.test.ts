@@ -5,13 +5,12 @@ import {
 	hookLoadFree,
 	hookLoadPulledGreatest,
 	hookLoadPulledLeast,
-	hookLoadRunInGreatest,
-	hookLoadRunInLeast,
 	hookLoads,
 } from "../../../src/calc/casing/loads/hook-loads.ts";
-import { loadSections } from "../../../src/calc/casing/loads/load-sections.ts";
+import { loadSections, loadSectionsOf } from "../../../src/calc/casing/loads/load-sections.ts";
 import { pressureProfile, uniformPressure } from "../../../src/calc/casing/loads/profiles.ts";
-import { pulledForce } from "../../../src/calc/casing/loads/soft-string.ts";
+import { slackOffHookLoad } from "../../../src/calc/casing/loads/slack-off.ts";
+import { laidOut, pulledForce, slidingForce } from "../../../src/calc/casing/loads/soft-string.ts";
 import { minimumCurvaturePath } from "../../../src/calc/trajectory/path.ts";
 import type { KnownTable } from "../../../src/cite/known.ts";
 import { given, stationTable } from "../given.ts";
@@ -69,7 +68,24 @@ const slide = ({ path, sections, fluid = air, cased = 0, on, rock = on }: Slide)
 	MD_cased: given("measured-depth", cased),
 	μ_cased: given("ratio", on),
 	μ_open: given("ratio", rock),
+	MD_collar: [],
 });
+
+/** Let down, whatever its sign: pipe that nothing coils. */
+const inOf = (given_: Slide, on = given_.on): number => {
+	const all = slide({ ...given_, on });
+	const laid = laidOut(all.path, loadSectionsOf(all.sections), all.MD_cased.value, []);
+	return (
+		slidingForce(laid, {
+			...all,
+			MD_cased: all.MD_cased.value,
+			MD_collar: [],
+			μ_cased: on,
+			μ_open: on,
+			way: -1,
+		})[0]?.force ?? Number.NaN
+	);
+};
 
 const hookOf = (given_: Slide): number => pulledForce.of(slide(given_)).rows[0]?.force ?? Number.NaN;
 
@@ -78,10 +94,9 @@ const bottomOf = (given_: Slide & { readonly least?: number }) => {
 	const least = given("ratio", given_.least ?? 0);
 	const hook_loads = hookLoads.of({ ...rest, μ_cased: [least, μ_cased], μ_open: [least, μ_open] });
 	return {
-		hook_loads,
 		free: hookLoadFree.of({ hook_loads }).value,
-		inLeast: hookLoadRunInLeast.of({ hook_loads }).value,
-		inGreatest: hookLoadRunInGreatest.of({ hook_loads }).value,
+		inLeast: inOf(given_, given_.least ?? 0),
+		inGreatest: inOf(given_),
 		outLeast: hookLoadPulledLeast.of({ hook_loads }).value,
 		outGreatest: hookLoadPulledGreatest.of({ hook_loads }).value,
 	};
@@ -183,7 +198,7 @@ describe("the soft string", () => {
 	});
 
 	test("drag adds to pipe pulled, takes from pipe let down, and grows with friction", () => {
-		const { free, inLeast, inGreatest, outLeast, outGreatest, hook_loads } = bottomOf({
+		const { free, inLeast, inGreatest, outLeast, outGreatest } = bottomOf({
 			path: lateral,
 			sections: whole,
 			fluid: mud(11.8),
@@ -197,7 +212,13 @@ describe("the soft string", () => {
 		// Let down, the lateral alone takes its buoyed weight times the friction.
 		expect(free - inGreatest).toBeGreaterThan(0.4 * buoyed * 7100);
 		// The deeper the shoe in the lateral, the less is left on the hook.
-		const deep = hook_loads.rows.filter(({ md }) => md > 9000).map(({ run_in_greatest }) => run_in_greatest);
+		const room = { D_cased: given("diameter", 5.6), D_open: given("diameter", 5.6) };
+		const line = slackOffHookLoad.of({
+			...slide({ path: lateral, sections: whole, fluid: mud(11.8), on: 0.4 }),
+			...room,
+		});
+		expect(line.rows.at(-1)?.md).toBe(16_000);
+		const deep = line.rows.filter(({ md }) => md > 9000).map(({ hook_load }) => hook_load);
 		expect(deep.length).toBeGreaterThan(5);
 		expect(deep).toEqual(deep.toSorted((a, b) => b - a));
 	});

@@ -4,6 +4,7 @@ import { cite } from "../../../cite/source.ts";
 import { placeAt } from "../../trajectory/at-depth.ts";
 import { doglegAngle } from "../../trajectory/dogleg.ts";
 import { type PathStation, pathStationsOf } from "../../trajectory/path.ts";
+import { coiledLoad, type Held, helicalLimit, sinusoidalLimit, stiffnessOf } from "./buckling.ts";
 import { FORCE, type ForceRow } from "./force-table.ts";
 import { type LoadSection, loadSectionsOf } from "./load-sections.ts";
 import { profileAt } from "./profiles.ts";
@@ -16,6 +17,9 @@ import { profileAt } from "./profiles.ts";
  *     ΔF = W cos Ī ± μ N,   N = √[(F Δα sin Ī)² + (F ΔI + W sin Ī)²],   W = w_b ΔL
  *
  * F is the effective tension, without the pressure on the pipe's ends; the true one is F + p_i A_i − p_o A_o.
+ *
+ * Where it is told how much room the pipe has, pipe pressed beyond helical buckling lies on the wall with the load of its
+ * coil as well.
  *
  * @source johancsik-1984, eqs. 1 and 2, from memory; F taken at the middle of an element where the paper takes its foot
  */
@@ -30,22 +34,30 @@ const inputs = {
 	MD_cased: "measured-depth",
 	μ_cased: "ratio",
 	μ_open: "ratio",
+	MD_collar: { many: "measured-depth" },
 } as const;
 
 const validity = "no stiffness, no buckling; the pipe on the wall all the way";
 
+/** Force at which a march up the string is given up: pressed so hard, no pipe goes down [lbf]. */
+export const LOCKED = -5e6;
+
 /** Elements are no longer than this [ft]. */
 const ELEMENT = 25;
 
-interface Slide {
+export interface Slide {
 	readonly inside: KnownTable;
 	readonly outside: KnownTable;
 	/** Shoe of the string outside: above it the pipe slides on steel [ft]. */
 	readonly MD_cased: number;
 	readonly μ_cased: number;
 	readonly μ_open: number;
+	/** Of a string that is floated in: below this it is empty of all but air [ft]; at most one. */
+	readonly MD_collar: readonly number[];
 	/** 1 of pipe pulled, −1 of pipe let down. */
 	readonly way: 1 | -1;
+	/** Diameters that the pipe may coil in: inside steel, and of open hole [in]. None: its buckling is not looked at. */
+	readonly room?: { readonly cased: number; readonly open: number };
 }
 
 interface Node {
@@ -71,8 +83,12 @@ const nodeAt = (path: readonly PathStation[], md: number): Node | undefined => {
 };
 
 /** Nodes of one section from its bottom up. */
-const nodesOf = (path: readonly PathStation[], section: LoadSection, MD_cased: number): readonly Node[] => {
-	const marks = [...path.map(({ md }) => md), MD_cased].filter(
+const nodesOf = (
+	path: readonly PathStation[],
+	section: LoadSection,
+	cuts: readonly number[],
+): readonly Node[] => {
+	const marks = [...path.map(({ md }) => md), ...cuts].filter(
 		(md) => md > section.top && md < section.bottom,
 	);
 	const ends = [section.top, ...new Set(marks.sort((a, b) => a - b)), section.bottom];
@@ -91,26 +107,47 @@ const areas = ({ D, t }: LoadSection): readonly [bore: number, full: number] => 
 
 const radians = (degrees: number): number => (degrees * Math.PI) / 180;
 
-/** What an element adds to the effective tension F at its foot. */
-const added = (upper: Node, lower: Node, section: LoadSection, F: number, slide: Slide): number => {
+/** What an element adds to the effective tension F at its foot, and what would buckle it there. */
+const added = (upper: Node, lower: Node, section: LoadSection, F: number, slide: Slide) => {
 	const [bore, full] = areas(section);
+	const filled = lower.md > (slide.MD_collar[0] ?? Number.POSITIVE_INFINITY) ? 0 : bore;
 	const change = (table: KnownTable) =>
 		profileAt(table, "pressure", lower.tvd) - profileAt(table, "pressure", upper.tvd);
 	const length = lower.md - upper.md;
 	const down = lower.tvd - upper.tvd;
 	// Weight along the hole, buoyed: that of the steel, of what is inside, less that of what it displaces.
-	const hung = section.w * down + bore * change(slide.inside) - full * change(slide.outside);
+	const hung = section.w * down + filled * change(slide.inside) - full * change(slide.outside);
 	const gradient = (table: KnownTable) =>
 		profileAt(table, "pressure", lower.tvd + 1) - profileAt(table, "pressure", lower.tvd);
-	const W = (section.w + bore * gradient(slide.inside) - full * gradient(slide.outside)) * length;
-	const μ = lower.md <= slide.MD_cased ? slide.μ_cased : slide.μ_open;
+	const w = section.w + filled * gradient(slide.inside) - full * gradient(slide.outside);
+	const W = w * length;
+	const cased = lower.md <= slide.MD_cased;
+	const μ = cased ? slide.μ_cased : slide.μ_open;
 	const inclination = radians((upper.inclination + lower.inclination) / 2);
 	const ΔI = radians(upper.inclination - lower.inclination);
 	const turn = sideTurn(upper, lower, ΔI);
-	const dragWith = (tension: number) =>
-		μ * Math.hypot(tension * turn, tension * ΔI + W * Math.sin(inclination));
+	const onWall = (tension: number) => Math.hypot(tension * turn, tension * ΔI + W * Math.sin(inclination));
+	const hole = slide.room && (cased ? slide.room.cased : slide.room.open);
+	const held = (tension: number): Held | undefined =>
+		hole === undefined
+			? undefined
+			: {
+					stiffness: stiffnessOf(section.D, section.t),
+					w,
+					w_c: onWall(tension) / length,
+					r: (hole - section.D) / 2,
+				};
+	const dragWith = (tension: number) => {
+		const at = held(tension);
+		const coil = at !== undefined && -tension > helicalLimit(at) ? coiledLoad(tension, at) * length : 0;
+		return μ * (onWall(tension) + coil);
+	};
 	const first = hung + slide.way * dragWith(F);
-	return hung + slide.way * dragWith(F + first / 2);
+	const at = held(F);
+	return {
+		change: hung + slide.way * dragWith(F + first / 2),
+		...(at === undefined ? {} : { sinusoidal: sinusoidalLimit(at), helical: helicalLimit(at) }),
+	};
 };
 
 /** Δα sin Ī: the part of an element's dogleg that is not build [rad]. */
@@ -133,26 +170,43 @@ export const laidOut = (
 	path: KnownTable,
 	sections: readonly LoadSection[],
 	MD_cased: number,
+	MD_collar: readonly number[],
 ): readonly Laid[] => {
 	const stations = pathStationsOf(path);
 	return sections
-		.map((section, i) => ({ section, number: i + 1, nodes: nodesOf(stations, section, MD_cased) }))
+		.map((section, i) => ({
+			section,
+			number: i + 1,
+			nodes: nodesOf(stations, section, [MD_cased, ...MD_collar]),
+		}))
 		.reverse();
 };
 
-/** True axial force from the top down, of pipe sliding one way. */
-export const slidingForce = (laid: readonly Laid[], slide: Slide): readonly ForceRow[] => {
-	const rows: ForceRow[] = [];
+interface SlidingRow extends ForceRow {
+	/** Without the pressure on the pipe's ends. */
+	readonly effective: number;
+	/** What would buckle the element below, where its room is told. */
+	readonly sinusoidal?: number;
+	readonly helical?: number;
+}
+
+/** True axial force from the top down, of pipe sliding one way; the topmost row is below `LOCKED` where it does not slide. */
+export const slidingForce = (laid: readonly Laid[], slide: Slide): readonly SlidingRow[] => {
+	const rows: SlidingRow[] = [];
 	let F = 0;
 	for (const { section, number, nodes } of laid) {
 		const [bore, full] = areas(section);
 		let below: Node | undefined;
 		for (const node of nodes) {
-			if (below !== undefined) F += added(node, below, section, F, slide);
-			const pressed =
-				profileAt(slide.inside, "pressure", node.tvd) * bore -
+			const { change = 0, ...limits } = below === undefined ? {} : added(node, below, section, F, slide);
+			F += change;
+			const filled = node.md > (slide.MD_collar[0] ?? Number.POSITIVE_INFINITY) ? 0 : bore;
+			const force =
+				F +
+				profileAt(slide.inside, "pressure", node.tvd) * filled -
 				profileAt(slide.outside, "pressure", node.tvd) * full;
-			rows.push({ md: node.md, tvd: node.tvd, section: number, force: F + pressed });
+			rows.push({ md: node.md, tvd: node.tvd, section: number, force, effective: F, ...limits });
+			if (!(F > LOCKED)) return [{ md: node.md, tvd: node.tvd, section: number, force: F, effective: F }];
 			below = node;
 		}
 	}
@@ -169,5 +223,8 @@ export const pulledForce = tableFormula({
 	gives: FORCE,
 	validity,
 	compute: (given) =>
-		slidingForce(laidOut(given.path, loadSectionsOf(given.sections), given.MD_cased), { ...given, way: 1 }),
+		slidingForce(laidOut(given.path, loadSectionsOf(given.sections), given.MD_cased, given.MD_collar), {
+			...given,
+			way: 1,
+		}).map(({ md, tvd, section, force }) => ({ md, tvd, section, force })),
 });

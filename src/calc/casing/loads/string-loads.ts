@@ -6,7 +6,6 @@ import { holeMark } from "../../depths/marks.ts";
 import { maybe, siblingOf } from "../../gaps.ts";
 import type { CasingResults, HookLoadResults, LoadCaseResults, SituationResults } from "../../results.ts";
 import { hangingForce, heldForce } from "./axial-force.ts";
-import { compressionDepth, compressionOverHelical, compressionThere, helicalThere } from "./buckling.ts";
 import { freeStretches } from "./free-stretches.ts";
 import { hookLoadsAtBottom } from "./hook-loads.ts";
 import { NO_LOAD } from "./line.ts";
@@ -25,6 +24,13 @@ import { phaseOf, placeInLife } from "./phases.ts";
 import { uniformPressure } from "./profiles.ts";
 import { slidingOf } from "./running.ts";
 import { type Situation, type Situations, situationsOf } from "./situations.ts";
+import {
+	compressionDepth,
+	compressionOverHelical,
+	compressionThere,
+	helicalThere,
+	slackOffAtReach,
+} from "./slack-off.ts";
 import { type Frame, frameOf, type StringContext } from "./string-frame.ts";
 import { collapseRatingAtLeast, triaxialStressAtLeast } from "./why-least.ts";
 
@@ -35,6 +41,7 @@ export interface StringLoads {
 	readonly situations: readonly SituationResults[];
 	readonly hook_loads?: NonNullable<CasingResults["hook_loads"]>;
 	readonly hook_load?: HookLoadResults;
+	readonly slack_off?: NonNullable<CasingResults["slack_off"]>;
 	readonly slack_off_compression?: NonNullable<CasingResults["slack_off_compression"]>;
 }
 
@@ -63,14 +70,39 @@ export const stringLoads = (context: StringContext): StringLoads => {
 		...runningCases(context, frame, situations, forces),
 		...situations.all.flatMap((situation) => pressureCases(context, frame, situation, situations, forces)),
 	];
+	const { sliding } = forces;
 	return {
 		loads: loads.toSorted((a, b) => placeInLife(a.situation, a.phase) - placeInLife(b.situation, b.phase)),
 		situations: situations.all
 			.map((situation) => situationResults(context, situation))
 			.toSorted((a, b) => placeInLife(a.id, a.phase) - placeInLife(b.id, b.phase)),
-		...maybe("hook_loads", forces.sliding?.hookLoads),
-		...maybe("hook_load", forces.sliding && hookLoadsAtBottom(forces.sliding.hookLoads)),
-		...maybe("slack_off_compression", forces.sliding && compressionOf(context, forces.sliding.compression)),
+		...maybe("hook_loads", sliding?.hookLoads),
+		...(sliding === undefined ? {} : hookOf(context, sliding)),
+		...maybe("slack_off_compression", sliding && compressionOf(context, sliding.compression)),
+	};
+};
+
+/** How deep the string slides, and what the hook carries there and at bottom. */
+const hookOf = (
+	{ path, well, string }: StringContext,
+	{ least, greatest, reach, hookLoads }: NonNullable<Forces["sliding"]>,
+): Required<Pick<StringLoads, "hook_load" | "slack_off">> => {
+	const [easy, hard] = [slackOffAtReach.of({ line: least }), slackOffAtReach.of({ line: greatest })];
+	const lands = ({ value }: Known) => value >= string.shoe.value;
+	return {
+		hook_load: {
+			...hookLoadsAtBottom(hookLoads),
+			...maybe("run_in_least_friction", lands(reach.least) ? easy : undefined),
+			...maybe("run_in_greatest_friction", lands(reach.greatest) ? hard : undefined),
+		},
+		slack_off: {
+			least_friction: { line: least, reach: holeMark(path, reach.least, well.datum), hook_load: easy },
+			greatest_friction: {
+				line: greatest,
+				reach: holeMark(path, reach.greatest, well.datum),
+				hook_load: hard,
+			},
+		},
 	};
 };
 

@@ -1,9 +1,23 @@
+import type { CasingResults } from "../../../calc/results.ts";
 import type { Known } from "../../../cite/known.ts";
 import type { QuantityText } from "../../../document/inline.ts";
 import type { CasingString } from "../../../well/well.ts";
 import type { PaperContext } from "../../context.ts";
 import { shown } from "../../context.ts";
 import { one, PULL, rich, type SheetLine, type SheetValues, WHOLE, words } from "./line.ts";
+
+/** Where the shoe stops by the weight of the string: with the least friction already, or with the greatest. */
+const stopsAt = (c: PaperContext, found: CasingResults | undefined): readonly (string | QuantityText)[] => {
+	const { label } = c.words;
+	const stuck = found?.hook_load?.run_in_least_friction === undefined;
+	const reach = found?.slack_off?.[stuck ? "least_friction" : "greatest_friction"].reach.md;
+	if (reach === undefined) return [label("crew.does_not_slide")];
+	return [
+		`${label("crew.stops_at")} `,
+		shown(c, reach),
+		` ${label(stuck ? "crew.even_with_least_friction" : "crew.with_greatest_friction")}`,
+	];
+};
 
 export const casingOf = (context: PaperContext, string: CasingString | undefined) =>
 	string === undefined ? undefined : context.results.casing[string.id];
@@ -50,11 +64,12 @@ export const STRING_VALUES: SheetValues = {
 		const load = casingOf(c, s)?.hook_load;
 		if (load === undefined) return [];
 		const { label } = c.words;
-		// Below zero the string does not go down by its own weight; the hook carries nothing to read.
+		// Where the string stops short the hook carries nothing to read at bottom.
+		const { run_in_greatest_friction: hard, run_in_least_friction: easy } = load;
 		const going =
-			load.run_in_greatest_friction.value < 0
-				? [label("crew.does_not_slide")]
-				: [`${label("crew.in")} `, ...range(c, load.run_in_greatest_friction, load.run_in_least_friction)];
+			hard === undefined || easy === undefined
+				? stopsAt(c, casingOf(c, s))
+				: [`${label("crew.in")} `, ...range(c, hard, easy)];
 		const coming = range(c, load.pulled_least_friction, load.pulled_greatest_friction);
 		const { cased, openHole } = c.well.designBasis.friction;
 		const assumed = [cased, openHole].some(([least]) => least.from.kind === "assumed");
