@@ -1,16 +1,16 @@
 import { type Checked, hasErrors } from "../diagnostics/diagnostic.ts";
 import type { Well } from "../well/well.ts";
 import { casingResults, drillStringResults } from "./casing/index.ts";
-import { cementFaults, cementResults } from "./cement/index.ts";
+import { cementResults } from "./cement/index.ts";
 import { geologyResults } from "./depths/index.ts";
 import { maybe, openGaps } from "./gaps.ts";
 import { isolationResults } from "./isolation/index.ts";
 import { logisticsResults } from "./logistics/index.ts";
-import { pressureFaults, pressureResults } from "./pressure/index.ts";
+import { pressureResults } from "./pressure/index.ts";
 import type { Results } from "./results.ts";
 import { safetyResults } from "./safety/index.ts";
 import { siteResults } from "./site/index.ts";
-import { annulusFaults, ladderFaults, stimulationResults, toeFaults } from "./stimulation/index.ts";
+import { stimulationResults } from "./stimulation/index.ts";
 import { targetFaults } from "./stimulation/target-faults.ts";
 import { trajectoryResults } from "./trajectory/index.ts";
 import { validityFaults } from "./validity-faults.ts";
@@ -33,11 +33,6 @@ export const calculate = (well: Well): Checked<Results> => {
 	if (hasErrors(outside)) return { diagnostics: [...diagnostics, ...outside] };
 	const cement = cementResults(well, path, casing, gaps);
 	const stimulation = stimulationResults(well, path, casing, gaps);
-	const ladder = [
-		...(stimulation?.ladder === undefined ? [] : ladderFaults(stimulation.ladder)),
-		...toeFaults(well, stimulation),
-		...annulusFaults(well, stimulation),
-	];
 	const pressure = pressureResults(well, path, gaps, casing);
 	const site = siteResults(well, path, trajectory, gaps);
 	const isolation = isolationResults(
@@ -66,9 +61,6 @@ export const calculate = (well: Well): Checked<Results> => {
 		diagnostics: [
 			...diagnostics,
 			...outside,
-			...cementFaults(well, path, cement),
-			...pressureFaults(well, pressure),
-			...ladder,
 			// A path that is at fault itself passes its beds elsewhere: told once, of the path.
 			...(diagnostics.length > 0 ? [] : targetFaults(well, stimulation, trajectory.landing)),
 			...validityFaults(value),

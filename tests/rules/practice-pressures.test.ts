@@ -348,7 +348,8 @@ describe("isolation and treatment", () => {
 			]),
 		).toMatchObject({
 			verdict: "not met",
-			because: "Pump kickout 3 is not below the relief valve; none is allowed.",
+			because:
+				"One treating limit is out of order: pump kickout 3 (9,450 psi) is not below the relief valve (9,400 psi); none is allowed.",
 		});
 		expect(verdict("treatment.ladder", "well", ["    line_test: 10500 psi\n", ""])).toBe("cannot tell");
 		expect(

@@ -210,7 +210,7 @@ describe("records held against what was designed", () => {
 	test("a job without returns at the surface is not met", () => {
 		const findings = judged(["to_surface: 62 bbl", "to_surface: 0 bbl"]);
 		expect(because(findings, "returns", "surface")).toBe(
-			"The record shows that no cement returned to surface.",
+			"1.07 times the calculated cement was pumped, and the record shows that none returned to surface.",
 		);
 	});
 

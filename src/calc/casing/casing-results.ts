@@ -18,7 +18,6 @@ import { askOfSalt } from "./loads/mobile-salt.ts";
 import { openRock } from "./loads/open-rock.ts";
 import { stringLoads } from "./loads/string-loads.ts";
 import { carriesPreventers, surfacePressureWhileDrilling } from "./loads/surface-pressure-of-string.ts";
-import { notReached } from "./not-reached.ts";
 import { plainEndMass } from "./pipe-body.ts";
 import { sectionRatings } from "./section-ratings.ts";
 import { greatestGasSeen, type SourExposure, sourServiceOf } from "./sour-service.ts";
@@ -49,7 +48,6 @@ export const casingResults = (
 			return sectionResults(section, ratings, path, { pressure, string, well });
 		});
 		const results = stringResults(string, sections, { well, path, gaps });
-		diagnostics.push(...notReached(string, results));
 		return [string.id, results] as const;
 	});
 	if (well.safety?.hydrogen_sulfide === undefined)

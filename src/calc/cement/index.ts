@@ -19,7 +19,6 @@ import * as slurryDesign from "./slurry-design.ts";
 import * as standoff from "./standoff.ts";
 import * as strengthTests from "./strength-tests.ts";
 
-export { cementFaults } from "./cement-faults.ts";
 export { cementResults } from "./cement-results.ts";
 
 export const cementFormulas: readonly AnyFormula[] = formulasIn(

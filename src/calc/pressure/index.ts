@@ -15,7 +15,6 @@ import * as openHole from "./open-hole.ts";
 import * as shoeStrength from "./shoe-strength.ts";
 import * as window from "./window.ts";
 
-export { pressureFaults } from "./pressure-faults.ts";
 export { pressureResults } from "./pressure-results.ts";
 
 export const pressureFormulas: readonly AnyFormula[] = formulasIn(

@@ -29,10 +29,7 @@ import * as slurry from "./slurry.ts";
 import * as stageCourse from "./stage-course.ts";
 import * as treatingPressure from "./treating-pressure.ts";
 
-export { annulusFaults } from "./annulus-faults.ts";
-export { ladderFaults } from "./ladder-faults.ts";
 export { stimulationResults } from "./stimulation-results.ts";
-export { toeFaults } from "./toe.ts";
 
 export const stimulationFormulas: readonly AnyFormula[] = formulasIn(
 	stageLayout,

@@ -1,12 +1,7 @@
 import type { Known } from "../../cite/known.ts";
-import { diagnose } from "../../diagnostics/diagnose.ts";
-import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
-import { message, type Said } from "../../messages/message.ts";
-import type { Well } from "../../well/well.ts";
+import { message } from "../../messages/message.ts";
 import { columnPressure, DATUM_DEPTH } from "../pressure/hydrostatic.ts";
-import type { StimulationResults } from "../results.ts";
 import { tvdAt } from "../trajectory/at-depth.ts";
-import { pressureAsWritten, writtenAt } from "../written-at.ts";
 import type { StageContext } from "./stage-results.ts";
 import { surfaceOpeningPressure } from "./treating-pressure.ts";
 
@@ -40,44 +35,4 @@ export const toeOpening = ({ stimulation, path, gaps }: StageContext): Known<"pr
 				}),
 			})
 		: toe.opensAt;
-};
-
-/** A valve that the casing test opens, or that nothing allowed can open. */
-export const toeFaults = (
-	{ stimulation, strings }: Well,
-	results: StimulationResults | undefined,
-): readonly Diagnostic[] => {
-	const opening = results?.toe_opens_at_surface;
-	const stated = stimulation?.toe?.opensAt;
-	if (stimulation === undefined || opening === undefined || stated === undefined) return [];
-	const test = strings.find(({ id }) => id === stimulation.treatedThrough)?.pressureTest;
-	const tested = test?.actual?.pressure ?? test?.pressure;
-	const most = stimulation.limits?.maximumTreatingPressure ?? results?.limiting?.allowed;
-	const fault = (what: Said, expected: Said, limit: Known, label: Said) =>
-		diagnose("calc/toe-valve", writtenAt(stated, AT), {
-			what,
-			expected,
-			found: pressureAsWritten(opening),
-			mend: message("calc/toe-valve.mend"),
-			...(limit.from.kind === "definition" ? { related: [{ at: writtenAt(limit, AT), label }] } : {}),
-		});
-	if (tested !== undefined && opening.value <= tested.value)
-		return [
-			fault(
-				message("calc/casing-test-would-open-initiation-valve"),
-				message("calc/above-at-surface", { pressureAsWritten: pressureAsWritten(tested) }),
-				tested,
-				message("calc/casing-test"),
-			),
-		];
-	if (most !== undefined && opening.value > most.value)
-		return [
-			fault(
-				message("calc/no-allowed-pressure-opens-initiation-valve"),
-				message("calc/at-most-at-surface", { pressureAsWritten: pressureAsWritten(most) }),
-				most,
-				message("calc/maximum"),
-			),
-		];
-	return [];
 };

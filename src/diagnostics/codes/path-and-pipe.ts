@@ -17,12 +17,4 @@ export const PATH_AND_PIPE_CODES = {
 			"A path is carried from the depth datum down. Where the first station stands below it in a hole already inclined, the " +
 			"way there is taken as one arc from vertical, which no hole need have followed. Give the stations from the surface.",
 	},
-	"calc/factor-not-reached": {
-		severity: "warning",
-		title: "A string does not reach a design factor",
-		explain:
-			"Each load that a string may see is laid beside its rating foot by foot. Here the rating over the load is less than the " +
-			"factor that the design basis asks for. Take stronger pipe or a stronger connection, lower the load, or state another " +
-			"factor and answer for it.",
-	},
 } as const satisfies Record<string, CodeEntry>;

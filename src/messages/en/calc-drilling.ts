@@ -26,30 +26,6 @@ export const CALC_DRILLING = {
 		"The load of a truck is not given ({field}).",
 		"Why a result is not given, printed as a sentence in the papers. field: a field of the definition.",
 	],
-	"calc/kick-not-held.what": [
-		"the {detail} shoe holds a kick of {held} while the {hole} hole is drilled, {short} less than the design kick",
-		"What is wrong, for calc/kick-not-held. detail: short name of a string; held: a value; hole: short name of a drilled section; short: a value.",
-	],
-	"calc/kick-not-held.expected": [
-		"at least {kick}",
-		"What is expected instead, for calc/kick-not-held. kick: a value.",
-	],
-	"calc/kick-not-held.mend": [
-		"test the shoe to more, set it deeper, or state a smaller `kick` for a hole whose pressures are known",
-		"What to do about it, for calc/kick-not-held.",
-	],
-	"calc/preventers-too-weak.what": [
-		"gas of the {hole} hole may bring {gas} to preventers rated for {rating}",
-		"What is wrong, for calc/preventers-too-weak. hole: short name of a drilled section; gas: a value; rating: a value.",
-	],
-	"calc/preventers-too-weak.expected": [
-		"at least {gas}",
-		"What is expected instead, for calc/preventers-too-weak. gas: a value.",
-	],
-	"calc/preventers-too-weak.mend": [
-		"fit stronger preventers, or show that less can come",
-		"What to do about it, for calc/preventers-too-weak.",
-	],
 	"calc/hole-ends-above-shoe-vertically": [
 		"The hole ends above the shoe, vertically.",
 		"Why a result is not given, printed as a sentence in the papers.",

@@ -66,10 +66,6 @@ export const CALC_STRINGS = {
 		"The joint's dimensions leave no strength.",
 		"Why a result is not given, printed as a sentence in the papers.",
 	],
-	"calc/factor-not-reached.mend": [
-		"take stronger pipe or a stronger connection, lower the load, or state the factor that is asked for",
-		"What to do about it, for calc/factor-not-reached.",
-	],
 	"calc/whether-hydrogen-sulfide-is-expected-is": [
 		"Whether hydrogen sulfide is expected is not given.",
 		"Why a result is not given, printed as a sentence in the papers.",

@@ -18,45 +18,6 @@ export const CALC_TREATMENT = {
 		"The string treated through has no pipe.",
 		"Why a result is not given, printed as a sentence in the papers.",
 	],
-	"calc/annulus-stop.what": [
-		"the {between} annulus may rise above where the job stops without a leak",
-		"What is wrong, for calc/annulus-stop. between: two strings.",
-	],
-	"calc/annulus-stop.expected": [
-		"at least {pressureAsWritten}",
-		"What is expected instead, for calc/annulus-stop. pressureAsWritten: a value.",
-	],
-	"calc/annulus-stop.mend": [
-		"state the relief valve that holds the annulus below the stop, or raise the stop as far as both strings allow",
-		"What to do about it, for calc/annulus-stop.",
-	],
-	"calc/annulus-stop.set-relief-valve-below-stop": [
-		"set the relief valve below the stop",
-		"What to do about it, for calc/annulus-stop.",
-	],
-	"calc/ladder-faults.mend": ["correct the pressures", "What to do about it, for calc/ladder-faults."],
-	"calc/test-line-to-maximum-treating-pressure": [
-		"test the line to the maximum treating pressure or above it",
-		"Part of a sentence.",
-	],
-	"calc/lower-rate-or-design-for-higher": [
-		"lower the rate, or design for a higher limit",
-		"Part of a sentence.",
-	],
-	"calc/lower-limit-or-use-stronger-element": [
-		"lower the limit, or use a stronger element or a higher test",
-		"Part of a sentence.",
-	],
-	"calc/set-them-from-lowest-up-kickouts": [
-		"set them from the lowest up: kickouts, relief valve, maximum",
-		"Part of a sentence.",
-	],
-	"calc/expected-treating-pressure": ["the expected treating pressure", "Part of a sentence."],
-	"calc/kickout": ["kickout {name}", "Part of a sentence. name: a name, as typed."],
-	"calc/relief-valve": ["the relief valve", "Part of a sentence."],
-	"calc/maximum-treating-pressure": ["the maximum treating pressure", "Part of a sentence."],
-	"calc/the-line-test": ["the line test", "Part of a sentence."],
-	"calc/what-is-allowed": ["what the {name} is allowed", "Part of a sentence. name: a name, as typed."],
 	"calc/no-rating-is-known-for": [
 		"No rating is known for {element}.",
 		"Why a result is not given, printed as a sentence in the papers. element: what holds pressure.",
@@ -89,26 +50,4 @@ export const CALC_TREATMENT = {
 		"The initiation valve has no opening pressure.",
 		"Why a result is not given, printed as a sentence in the papers.",
 	],
-	"calc/toe-valve.mend": [
-		"choose another opening pressure, or another way to open the toe",
-		"What to do about it, for calc/toe-valve.",
-	],
-	"calc/casing-test-would-open-initiation-valve": [
-		"the casing test would open the initiation valve",
-		"Part of a sentence.",
-	],
-	"calc/above-at-surface": [
-		"above {pressureAsWritten} at the surface",
-		"Part of a sentence. pressureAsWritten: a value.",
-	],
-	"calc/casing-test": ["the casing test", "Part of a sentence."],
-	"calc/no-allowed-pressure-opens-initiation-valve": [
-		"no allowed pressure opens the initiation valve",
-		"Part of a sentence.",
-	],
-	"calc/at-most-at-surface": [
-		"at most {pressureAsWritten} at the surface",
-		"Part of a sentence. pressureAsWritten: a value.",
-	],
-	"calc/maximum": ["the maximum", "Part of a sentence."],
 } as const satisfies Entries;

@@ -148,7 +148,7 @@ export const RULES_CASING = {
 		"Noun phrase without its article: what is measured or is missing (casing loads). kind: burst, collapse, …; string: a string's short name, as typed.",
 	],
 	"rules/string-has-factor-where-is-asked-it": [
-		"the {string} string has a {kind} factor of {value} {situation}{weak}, where {required} is asked: {of} of it",
+		"the {string} string has a {kind} factor of {value} {situation}{weak}{place}, where {required} is asked: {of} of it",
 		"Clause without a full stop: why a limit came out as it did (casing loads). kind: burst, collapse, ….",
 	],
 	"rules/overpull-left-at-greatest-pick-up": [
@@ -319,4 +319,5 @@ export const RULES_CASING = {
 		"the {string} string stops short of its shoe depth with the greatest friction",
 		"Clause without a full stop: why a measure has no meaning (casing loads).",
 	],
+	"rules/at-measured-depth": [" at {md}", "Ending of a clause (casing). md: a measured depth."],
 } as const satisfies Entries;

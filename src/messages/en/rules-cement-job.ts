@@ -207,4 +207,76 @@ export const RULES_CEMENT_JOB = {
 		", which is at {rock} at its foot",
 		"Clause without a full stop: why a limit came out as it did (cement job).",
 	],
+	"rules/strength-when-drilled-out": [
+		"strength of the cement at the shoe when it is drilled out",
+		"Noun phrase without its article: what is measured or is missing (cement job).",
+	],
+	"rules/strength-tests-of-slurry": [
+		"strength tests of the {slurry} slurry",
+		"Noun phrase without its article: what is measured or is missing (cement job). slurry: a name, as typed.",
+	],
+	"rules/cement-at-shoe-has": [
+		"the cement at the {string} shoe has {part} after {after}{detail}",
+		"Clause without a full stop: why a limit came out as it did (cement job). string: a string's short name; part: the value; after: the wait; detail: empty, or when the strength is reached.",
+	],
+	"rules/it-reaches-strength-after": [
+		", and {wanted} after {reached}",
+		"Ending of a clause (cement job). wanted: a strength; reached: a time.",
+	],
+	"rules/hold-down-while-cementing": [
+		"force that holds the string down while it is cemented",
+		"Noun phrase without its article: what is measured or is missing (cement job).",
+	],
+	"rules/hold-down-of-one-diameter": [
+		"the force on a string of several diameters, or of a liner, is not calculated: {string}",
+		"Clause without a full stop: why a limit came out as it did (cement job). string: a string's short name.",
+	],
+	"rules/cement-job-lifts": [
+		"the cement job lifts the {string} string with {size} more than holds it down",
+		"Clause without a full stop: why a limit came out as it did (cement job). size: a force.",
+	],
+	"rules/cement-job-holds-down": [
+		"the {string} string is held down by at least {size} while it is cemented",
+		"Clause without a full stop: why a limit came out as it did (cement job). size: a force.",
+	],
+	"rules/recorded-cement-top-below-water-zone": [
+		"recorded cement top below the top of a water zone",
+		"Noun phrase without its article: what is measured or is missing (cement job).",
+	],
+	"rules/string-passes-no-water-bare": [
+		"the {string} string passes no water zone that outer cement leaves bare",
+		"Clause without a full stop: why a limit came out as it did (cement job). string: a string's short name.",
+	],
+	"rules/cement-stops-below-water": [
+		"cement behind the {string} string stops {size} below the top of the {zone}",
+		"Clause without a full stop: why a limit came out as it did (cement job). zone: a name, as typed.",
+	],
+	"rules/cement-covers-water": [
+		"cement behind the {string} string covers the {zone}",
+		"Clause without a full stop: why a limit came out as it did (cement job). zone: a name, as typed.",
+	],
+	"rules/while-fluid-passes": [
+		", while the {fluid} passes",
+		"Ending of a clause (cement job). fluid: spacer, mud, or a slurry's name.",
+	],
+	"rules/while-fluid-is-pumped": [
+		", while the {fluid} is pumped",
+		"Ending of a clause (cement job). fluid: spacer, displacement, or a slurry's name.",
+	],
+	"rules/no-cement-returned-of": [
+		"{over} times the calculated cement was pumped, and the record shows that none returned to surface.",
+		"Sentence: why a limit came out as it did (cement). over: a ratio.",
+	],
+	"rules/strength-wanted-at-drill-out": [
+		"strength that drilling out waits for",
+		"Noun phrase without its article: what is measured or is missing (cement job).",
+	],
+	"rules/strength-wanted-is": [
+		"drilling out waits for {part}",
+		"Clause without a full stop: why a limit came out as it did (cement job). part: the value.",
+	],
+	"rules/no-strength-is-stated-for-drilling-out": [
+		"no strength is stated for drilling out the {string} shoe",
+		"Clause without a full stop: why a limit came out as it did (cement job). string: a string's short name.",
+	],
 } as const satisfies Entries;

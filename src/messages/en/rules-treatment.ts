@@ -161,4 +161,52 @@ export const RULES_TREATMENT = {
 		"protected water to the highest modeled fracture top",
 		"Noun phrase without its article: what is measured or is missing (treatment).",
 	],
+	"rules/expected-treating-pressure": [
+		"expected treating pressure",
+		"Noun phrase without its article: what is measured or is missing (treatment).",
+	],
+	"rules/treatment-is-expected-to-need": [
+		"the treatment is expected to need {part} at its highest-pressure stage",
+		"Clause without a full stop: why a limit came out as it did (treatment). part: the value.",
+	],
+	"rules/toe-valve-opening-pressure": [
+		"surface pressure that opens the toe valve",
+		"Noun phrase without its article: what is measured or is missing (treatment).",
+	],
+	"rules/no-toe-valve": [
+		"the toe is not opened by an initiation valve",
+		"Clause without a full stop: why a limit came out as it did (treatment).",
+	],
+	"rules/toe-valve-opens-at": [
+		"the toe valve opens at {part} at surface",
+		"Clause without a full stop: why a limit came out as it did (treatment). part: the value.",
+	],
+	"rules/casing-test-of-treated-string": [
+		"casing test of the string that is treated through",
+		"Noun phrase without its article: what is measured or is missing (treatment).",
+	],
+	"rules/treated-string-is-tested-to": [
+		"the string that is treated through is tested to {part}",
+		"Clause without a full stop: why a limit came out as it did (treatment). part: the value.",
+	],
+	"rules/annulus-pressure-without-leak": [
+		"annulus pressure without a leak",
+		"Noun phrase without its article: what is measured or is missing (treatment).",
+	],
+	"rules/annulus-not-watched": [
+		"no pressure limit is stated for this annulus",
+		"Clause without a full stop: why a limit came out as it did (treatment).",
+	],
+	"rules/annulus-does-not-rise": [
+		"no rise of this annulus was calculated or predicted",
+		"Clause without a full stop: why a limit came out as it did (treatment).",
+	],
+	"rules/annulus-may-rise-to": [
+		"the annulus may rise to {part} without a leak",
+		"Clause without a full stop: why a limit came out as it did (treatment). part: the value.",
+	],
+	"rules/limits-out-of-order": [
+		"{count, plural, one {one treating limit is} other {# treating limits are}} out of order: {list}",
+		"Clause without a full stop: why a limit came out as it did (treatment). count: how many; list: the pairs.",
+	],
 } as const satisfies Entries;

@@ -199,12 +199,12 @@ export const RULES_VERDICT = {
 		"Noun phrase. basis: planned, recorded or calculated; ids: a list of strings' short names.",
 	],
 	"rules/cement-stays-above-pore": [
-		"the cement job of the {string} string stays {size} above the pore pressure of the rock at rest",
-		"Clause. size: a pressure.",
+		"the cement job of the {string} string stays {size} above the pore pressure of the {formation}{detail}, at rest",
+		"Clause. size: a pressure; formation: a name, as typed; detail: a depth and the fluid that passes.",
 	],
 	"rules/cement-stays-below-pore": [
-		"the cement job of the {string} string stays {size} below the pore pressure of the rock at rest",
-		"Clause. size: a pressure.",
+		"the cement job of the {string} string falls {size} below the pore pressure of the {formation}{detail}, at rest",
+		"Clause. size: a pressure; formation: a name, as typed; detail: a depth and the fluid that passes.",
 	],
 	"rules/competence-not-stated": [
 		"the definition does not say whether it is competent",
@@ -329,12 +329,12 @@ export const RULES_VERDICT = {
 	"rules/relief-valve-setting": ["relief valve's setting", "An input that is missing, without its article."],
 	"rules/rock": ["rock", "A formation that has no name."],
 	"rules/rung-is-above": [
-		"{lower} is above {upper}",
-		"Part of a list. lower, upper: limits of the treating pressure, with their articles.",
+		"{lower} ({at}) is above {upper} ({limit})",
+		"Part of a list. lower, upper: limits of the treating pressure, with their articles; at, limit: what they are set to.",
 	],
 	"rules/rung-is-not-below": [
-		"{lower} is not below {upper}",
-		"Part of a list. lower, upper: limits of the treating pressure, with their articles.",
+		"{lower} ({at}) is not below {upper} ({limit})",
+		"Part of a list. lower, upper: limits of the treating pressure, with their articles; at, limit: what they are set to.",
 	],
 	"rules/sampled-on": [
 		"{name} was sampled on {sampled}",

@@ -40,41 +40,4 @@ export const CALC_CEMENT: Translation<typeof ENGLISH> = {
 		"Un liner se desplaza por su sarta de corrida, cuyo diámetro interior no se indicó.",
 	"calc/no-shoe-track-is-given-so":
 		"No se indicó tramo entre cople flotador y zapata, así que no hay cople flotador hasta el cual desplazar.",
-	"calc/margin-fault.expected": "a lo más {rock} ahí",
-	"calc/margin-fault.at-least-there": "al menos {rock} ahí",
-	"calc/margin-fault.mend":
-		"bombee más despacio, aligere la lechada, acorte la columna, o coloque una herramienta de etapas por encima",
-	"calc/margin-fault.shorten-or-weight-spacer-or":
-		"acorte o densifique el espaciador, o mantenga presión en el espacio anular",
-	"calc/lifts-casing.what": "la cementación levanta la TR {string} con {least} más de lo que la sujeta",
-	"calc/lifts-casing.expected": "más peso dentro de la tubería y de ella misma que empuje en su extremo",
-	"calc/lifts-casing.found": "{least} hacia arriba, después de {atpumped}",
-	"calc/lifts-casing.upward-when-plug-lands": "{least} hacia arriba al asentar el tapón",
-	"calc/lifts-casing.mend":
-		"desplace con un fluido más pesado, sujete la tubería con cadenas, o aligere la lechada",
-	"calc/bump-above-limit.what":
-		"asentar {plug} de la TR {string} requiere {bumppressure}, {bumppressure2} más de lo que permite: {element}",
-	"calc/bump-above-limit.expected": "a lo más {allowed}",
-	"calc/bump-above-limit.mend": "baje el gasto antes de que llegue el tapón, o asiéntelo con menos presión",
-	"calc/sets-before-placed.what":
-		"la lechada {id} de la TR {string} espesa {inuse} antes de que llegue el tapón",
-	"calc/sets-before-placed.expected": "un tiempo de espesamiento de más de {inuse}",
-	"calc/sets-before-placed.mend": "retarde la lechada, o bombee más rápido",
-	"calc/drill-out-before-strength.what":
-		"la zapata de la TR {string} se va a perforar a las {when}, cuando su cemento tiene {strength}",
-	"calc/drill-out-before-strength.found": "{strength} según las pruebas de laboratorio",
-	"calc/drill-out-before-strength.mend": "espere una prueba que muestre la resistencia",
-	"calc/drill-out-before-strength.wait-or-have-laboratory-show":
-		"espere {reached}, o pida al laboratorio que muestre antes la resistencia",
-	"calc/no-returns.what": "se bombeó {over} del cemento calculado de la TR {string} y no regresó nada",
-	"calc/no-returns.expected": "cemento en superficie",
-	"calc/no-returns.mend": "encuentre la cima con un registro, y anótela en `top`",
-	"calc/cement-short-of-water.what":
-		"el cemento detrás de la TR {string} se queda {short} por debajo de la cima de {name}",
-	"calc/cement-short-of-water.expected": "cemento desde {top} TVD o más arriba",
-	"calc/cement-short-of-water.found": "cima a {tvd} TVD, por retornos",
-	"calc/cement-short-of-water.top-at-tvd-by": "cima a {tvd} TVD, por {topmethod}",
-	"calc/cement-short-of-water.mend":
-		"avise a la autoridad, y coloque lo que falta antes de seguir perforando",
-	"calc/no-returns.found": "{back} de {pumped}",
 };

@@ -11,14 +11,6 @@ export const CALC_DRILLING: Translation<typeof ENGLISH> = {
 	"calc/string-which-has-to-protect-water":
 		"La TR {must}, que debe proteger el agua, no tiene a la vez su zapata por debajo de la base del agua protegida y cemento a través de ella.",
 	"calc/load-truck-is-not-given": "No se indicó la carga de un camión ({field}).",
-	"calc/kick-not-held.what":
-		"la zapata {detail} resiste un brote de {held} mientras se perfora el agujero {hole}, {short} menos que el brote de diseño",
-	"calc/kick-not-held.expected": "al menos {kick}",
-	"calc/kick-not-held.mend":
-		"pruebe la zapata a más, asiéntela más abajo, o indique un `kick` menor para un agujero de presiones conocidas",
-	"calc/preventers-too-weak.what": "el gas del agujero {hole} puede llevar {gas} a preventores de {rating}",
-	"calc/preventers-too-weak.expected": "al menos {gas}",
-	"calc/preventers-too-weak.mend": "instale preventores más fuertes, o demuestre que puede llegar menos",
 	"calc/hole-ends-above-shoe-vertically": "El agujero termina, en vertical, por encima de la zapata.",
 	"calc/mud-is-lighter-than-influx-or":
 		"El lodo es más ligero que el fluido invasor, o el agujero termina por encima de la zapata.",

@@ -24,8 +24,6 @@ export const CALC_STRINGS: Translation<typeof ENGLISH> = {
 	"calc/connections-are-not-in-catalogue-and.connections-are-not-in-catalogue":
 		"Las conexiones {connection} no están en el catálogo y no se indicó su capacidad a la tensión.",
 	"calc/joints-dimensions-leave-no-strength": "Las dimensiones de la junta no dejan resistencia.",
-	"calc/factor-not-reached.mend":
-		"use tubería o conexión más fuerte, baje la carga, o indique el factor que se pide",
 	"calc/whether-hydrogen-sulfide-is-expected-is": "No se indicó si se espera ácido sulfhídrico.",
 	"calc/no-formation-is-given-at-shoe": "No se indicó formación en la zapata.",
 	"calc/no-fracture-gradient-is-given-for": "No se indicó gradiente de fractura para {formation}.",

@@ -46,7 +46,7 @@ export const RULES_CASING: Translation<typeof ENGLISH> = {
 	"rules/factor-over-its-design-factor": "el factor de {kind} sobre su factor de diseño",
 	"rules/design.what": "un dato de las cargas de {kind} de la TR {string}",
 	"rules/string-has-factor-where-is-asked-it":
-		"la TR {string} tiene un factor de {kind} de {value} {situation}{weak}, donde se pide {required}: {of} de lo pedido",
+		"la TR {string} tiene un factor de {kind} de {value} {situation}{weak}{place}, donde se pide {required}: {of} de lo pedido",
 	"rules/overpull-left-at-greatest-pick-up":
 		"la sobretensión (overpull) disponible en el mayor peso al levantar",
 	"rules/string-is-run-on-another": "la TR {string} se corre colgada de otra",
@@ -97,4 +97,5 @@ export const RULES_CASING: Translation<typeof ENGLISH> = {
 		"aun con la menor fricción la TR {string} se detiene en {part} por su propio peso{why}",
 	"rules/coiled-at": ", pandeada en hélice a {md} por {compression} de compresión, donde bastan {helical}",
 	"rules/string-stops-short": "con la mayor fricción la TR {string} se detiene antes de su zapata",
+	"rules/at-measured-depth": " a {md}",
 };

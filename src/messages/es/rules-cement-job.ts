@@ -67,4 +67,28 @@ export const RULES_CEMENT_JOB: Translation<typeof ENGLISH> = {
 		" ({restriction} que puede perder el cemento al gelificarse, sobre {overbalance})",
 	"rules/against-rock-at": " frente a roca a {rock}",
 	"rules/which-is-at-at-its-foot": ", que está a {rock} en su pie",
+	"rules/strength-when-drilled-out": "la resistencia del cemento de la zapata al molerlo",
+	"rules/strength-tests-of-slurry": "las pruebas de resistencia de la lechada {slurry}",
+	"rules/cement-at-shoe-has": "el cemento de la zapata {string} tiene {part} después de {after}{detail}",
+	"rules/it-reaches-strength-after": ", y {wanted} después de {reached}",
+	"rules/hold-down-while-cementing": "la fuerza que sujeta la sarta mientras se cementa",
+	"rules/hold-down-of-one-diameter":
+		"no se calcula la fuerza sobre una sarta de varios diámetros o un liner: {string}",
+	"rules/cement-job-lifts": "la cementación levanta la sarta {string} con {size} más de lo que la sujeta",
+	"rules/cement-job-holds-down": "la sarta {string} queda sujeta con al menos {size} mientras se cementa",
+	"rules/recorded-cement-top-below-water-zone":
+		"la cima de cemento registrada por debajo de la cima de una zona de agua",
+	"rules/string-passes-no-water-bare":
+		"la sarta {string} no pasa por ninguna zona de agua que el cemento exterior deje descubierta",
+	"rules/cement-stops-below-water":
+		"el cemento detrás de la sarta {string} termina {size} por debajo de la cima de {zone}",
+	"rules/cement-covers-water": "el cemento detrás de la sarta {string} cubre {zone}",
+	"rules/while-fluid-passes": ", mientras pasa {fluid}",
+	"rules/while-fluid-is-pumped": ", mientras se bombea {fluid}",
+	"rules/no-cement-returned-of":
+		"se bombeó {over} veces el cemento calculado, y el registro muestra que nada regresó a la superficie.",
+	"rules/strength-wanted-at-drill-out": "la resistencia que se espera antes de moler",
+	"rules/strength-wanted-is": "para moler se espera a {part}",
+	"rules/no-strength-is-stated-for-drilling-out":
+		"no se indica una resistencia para moler la zapata {string}",
 };

@@ -58,4 +58,18 @@ export const RULES_TREATMENT: Translation<typeof ENGLISH> = {
 		"las propiedades mecánicas de la roca tratada, para un modelo de fractura",
 	"rules/protected-water-to-highest-modeled-fracture":
 		"la distancia del agua protegida a la cima modelada más alta de las fracturas",
+	"rules/expected-treating-pressure": "la presión de tratamiento esperada",
+	"rules/treatment-is-expected-to-need":
+		"se espera que el tratamiento necesite {part} en su etapa de mayor presión",
+	"rules/toe-valve-opening-pressure": "la presión en superficie que abre la válvula de la punta",
+	"rules/no-toe-valve": "la punta no se abre con una válvula de inicio",
+	"rules/toe-valve-opens-at": "la válvula de la punta abre a {part} en superficie",
+	"rules/casing-test-of-treated-string": "la prueba de la TR por la que se trata",
+	"rules/treated-string-is-tested-to": "la TR por la que se trata se prueba a {part}",
+	"rules/annulus-pressure-without-leak": "la presión del espacio anular sin fuga",
+	"rules/annulus-not-watched": "no se indica un límite de presión para este espacio anular",
+	"rules/annulus-does-not-rise": "no se calculó ni se predijo un alza en este espacio anular",
+	"rules/annulus-may-rise-to": "el espacio anular puede subir a {part} sin fuga",
+	"rules/limits-out-of-order":
+		"{count, plural, one {un límite de tratamiento está} other {# límites de tratamiento están}} fuera de orden: {list}",
 };

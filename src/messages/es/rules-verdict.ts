@@ -70,9 +70,9 @@ export const RULES_VERDICT: Translation<typeof ENGLISH> = {
 	"rules/planned-cement-top": "la cima de cemento planeada",
 	"rules/cement-of-strings": "el cemento {basis} de {count, plural, one {la TR} other {las TR}} {ids}",
 	"rules/cement-stays-above-pore":
-		"la cementación de la TR {string} queda {size} por encima de la presión de poro de la roca, en reposo",
+		"la cementación de la sarta {string} queda {size} por encima de la presión de poro de {formation}{detail}, en reposo",
 	"rules/cement-stays-below-pore":
-		"la cementación de la TR {string} queda {size} por debajo de la presión de poro de la roca, en reposo",
+		"la cementación de la sarta {string} cae {size} por debajo de la presión de poro de {formation}{detail}, en reposo",
 	"rules/competence-not-stated": "la definición no dice si es competente",
 	"rules/stated-competent": "se declara competente",
 	"rules/stated-not-competent": "se declara no competente",
@@ -118,8 +118,8 @@ export const RULES_VERDICT: Translation<typeof ENGLISH> = {
 	"rules/pore-pressures": "las presiones de poro",
 	"rules/relief-valve-setting": "el ajuste de la válvula de alivio",
 	"rules/rock": "la roca",
-	"rules/rung-is-above": "{lower} está por encima de {upper}",
-	"rules/rung-is-not-below": "{lower} no está por debajo de {upper}",
+	"rules/rung-is-above": "{lower} ({at}) está por encima de {upper} ({limit})",
+	"rules/rung-is-not-below": "{lower} ({at}) no está por debajo de {upper} ({limit})",
 	"rules/sampled-on": "{name} se muestreó el {sampled}",
 	"rules/sampled-days-before":
 		"{said}, más de {count, plural, one {# día} other {# días}} antes de {event}, con fecha planeada del {date}.",

@@ -58,4 +58,14 @@ export const cementJobChecks = {
 		looksAt: "strength at drill-out, and test temperature against the rock",
 		explain: "A test warmer than the rock promises a strength that the cement in the hole reaches later.",
 	},
+	"casing-lift": {
+		title: "Hold-down while cementing",
+		looksAt: "weight in and of the pipe, less the push on its end, over the job and when the plug lands",
+		explain: "Light fluid inside and heavy slurry outside can push a short string out of the hole.",
+	},
+	"water-zone-record": {
+		title: "Recorded cement beside water",
+		looksAt: "recorded cement top against the top of each water zone that no outer string covers",
+		explain: "Water that stands beside bare pipe is not shut off, whatever the plan was.",
+	},
 } as const satisfies Readonly<Record<string, Check>>;

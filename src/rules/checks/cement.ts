@@ -1,7 +1,7 @@
 import type { LimitLeaf } from "../../catalog/limits/limit.ts";
 import { type Fact, message, type Said } from "../../messages/message.ts";
 import { type Case, missingAt, missingOf } from "../case.ts";
-import { cementOf } from "../measures/cement.ts";
+import { cementOf, noCementReturned } from "../measures/cement.ts";
 import { stringOf } from "../measures/shoe.ts";
 import { isFlowZone } from "../open-zones.ts";
 import { allOf, cannotTell, doesNotApply, met, notMet, type Outcome } from "../outcome.ts";
@@ -35,7 +35,7 @@ const atSurface = (the: Case): Outcome => {
 			message("rules/cement-top-is-at-not-at-surface", { basis: BASIS[basis], md: cement.top.md }),
 		);
 	if (actual?.returnsToSurface !== undefined && actual.returnsToSurface.value <= 0)
-		return notMet(message("rules/record-shows-that-no-cement-returned-to"));
+		return notMet(noCementReturned(the));
 	if (actual?.returnsToSurface !== undefined)
 		return met(
 			message("rules/record-shows-cement-returned-to-surface", { returnsToSurface: actual.returnsToSurface }),

@@ -1,6 +1,7 @@
 import type { LimitLeaf } from "../../catalog/limits/limit.ts";
 import { message } from "../../messages/message.ts";
 import { type Case, missingAt, missingOf } from "../case.ts";
+import { noCementReturned } from "../measures/cement.ts";
 import { stringOf } from "../measures/shoe.ts";
 import { cannotTell, doesNotApply, met, notMet, type Outcome } from "../outcome.ts";
 import type { Check } from "./check.ts";
@@ -42,8 +43,7 @@ const returns = (the: Case, { words }: Words): Outcome => {
 				);
 	if (cement !== undefined && cement.value > 0 && words.includes("cement at surface"))
 		return met(message("rules/record-shows-cement-returned-to-surface-2", { cement }));
-	if (cement !== undefined && cement.value <= 0)
-		return notMet(message("rules/record-shows-that-no-cement-returned-to"));
+	if (cement !== undefined && cement.value <= 0) return notMet(noCementReturned(the));
 	return cannotTell([
 		missingOf(
 			the,

@@ -13,6 +13,24 @@ export const treatmentChecks = {
 		explain:
 			"Friction reducer is late, weak or used up at times. The expected pressure with half of it shows what then happens.",
 	},
+	"expected-pressure": {
+		title: "Expected treating pressure",
+		looksAt: "expected pressure of the highest-pressure stage against the first kickout",
+		explain: "A job that needs more than its first kickout trips its pumps on an ordinary day.",
+	},
+	"toe-opening": {
+		title: "Toe valve against casing test and maximum",
+		looksAt:
+			"surface pressure that opens the initiation valve, against the casing test and the maximum treating pressure",
+		explain:
+			"A valve that the casing test opens ends the test; one that no allowed pressure opens ends the job.",
+	},
+	"annulus-rise": {
+		title: "Annulus rise against its stop",
+		looksAt: "highest pressure of the annulus without a leak, against the pressure at which the job stops",
+		explain:
+			"A rise that needs no leak must stay below the stop, or the stop cannot tell a leak from the work.",
+	},
 	"annulus-stop": {
 		title: "Annulus stop against allowable pressure",
 		looksAt:

@@ -74,7 +74,8 @@ const design = (kind: LoadKind): Measure => ({
 				value: { told: worst.least_factor, from: worst.required },
 				situation: SITUATION[worst.situation] ?? worst.situation,
 				weak,
-				required: worst.required,
+				place: worst.at === undefined ? "" : message("rules/at-measured-depth", { md: worst.at.md }),
+				required: { factor: worst.required },
 				of: factorReached.of({ SF: worst.least_factor, DF: worst.required }),
 			}),
 		];

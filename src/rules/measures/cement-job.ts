@@ -1,7 +1,7 @@
 import type { PlacementResults } from "../../calc/results.ts";
 import { constant, type Known } from "../../cite/known.ts";
 import { cite } from "../../cite/source.ts";
-import { message, type Said } from "../../messages/message.ts";
+import { message } from "../../messages/message.ts";
 import type { Slurry } from "../../well/well.ts";
 import { type Case, missingAt, missingOf } from "../case.ts";
 import type { MissingInput } from "../finding.ts";
@@ -12,7 +12,7 @@ import { absent, known, lacking, type Measure, type Reading } from "./reading.ts
 import { stringOf } from "./shoe.ts";
 
 /** A reading of a job that is still to be pumped: once it is on record its plan can hurt nobody. */
-const planned =
+export const planned =
 	(read: (the: Case) => Reading) =>
 	(the: Case): Reading => {
 		const string = stringOf(the);
@@ -24,7 +24,7 @@ const planned =
 	};
 
 /** A job with a spacer, a displacement and a plug; a string grouted from the surface has none. */
-const pumped = (read: (the: Case) => Reading) =>
+export const pumped = (read: (the: Case) => Reading) =>
 	planned((the) => {
 		const string = stringOf(the);
 		const { cement } = string;
@@ -33,57 +33,19 @@ const pumped = (read: (the: Case) => Reading) =>
 		return read(the);
 	});
 
-const placements = (the: Case): readonly PlacementResults[] => {
+export const placements = (the: Case): readonly PlacementResults[] => {
 	const cement = cementOf(the);
 	return [cement?.placement, cement?.second_stage?.placement].filter((each) => each !== undefined);
 };
 
-const least = <K extends Known>(values: readonly K[]): K | undefined =>
+export const least = <K extends Known>(values: readonly K[]): K | undefined =>
 	[...values].sort((a, b) => a.value - b.value)[0];
 
-const friction = (the: Case): MissingInput =>
+export const friction = (the: Case): MissingInput =>
 	missingOf(the, stringOf(the), message("rules/plastic-viscosity-and-yield-point-every"), "cement");
 
-const hasFriction = (the: Case): boolean => placements(the).every(({ with_friction }) => with_friction);
-
-/** Least margin to fracture, moving and in place; at rest alone it only bounds what the job comes to. */
-const fracture = (pick: "margin" | "density") =>
-	planned((the) => {
-		const cement = cementOf(the);
-		const still = cement?.least_fracture_margin;
-		const moving = placements(the).flatMap(({ fracture: found }) => found ?? []);
-		const value =
-			pick === "margin"
-				? least([...moving.map(({ margin }) => margin), ...(still === undefined ? [] : [still.margin])])
-				: least([
-						...moving.map(({ least_as_density }) => least_as_density),
-						...(still === undefined ? [] : [still.as_density]),
-					]);
-		if (value !== undefined && !hasFriction(the))
-			return { state: "bounded", atMost: value, missing: [friction(the)] };
-		return known(
-			value,
-			missingAt(message("rules/fracture-gradient-rock-behind-cement"), "geology", "formations"),
-		);
-	});
-
-const where = (the: Case): Said => {
-	const still = cementOf(the)?.least_fracture_margin;
-	const moving = placements(the).flatMap(({ fracture: found }) => found ?? []);
-	const all = [
-		...moving.map(({ margin, formation }) => ({ value: margin.value, formation })),
-		...(still === undefined ? [] : [{ value: still.margin.value, formation: still.formation }]),
-	];
-	return all.sort((a, b) => a.value - b.value)[0]?.formation ?? message("rules/rock");
-};
-
-const at = (the: Case) => {
-	const still = cementOf(the)?.least_fracture_margin;
-	const moving = placements(the).flatMap(({ fracture: found }) => found ?? []);
-	return [...moving, ...(still === undefined ? [] : [still])].sort(
-		(a, b) => a.margin.value - b.margin.value,
-	)[0]?.at.tvd;
-};
+export const hasFriction = (the: Case): boolean =>
+	placements(the).every(({ with_friction }) => with_friction);
 
 const SILICA = /silica/i;
 const SHARE = /(\d+(?:\.\d+)?)\s*%[^,;]*silica|silica[^,;]*?(\d+(?:\.\d+)?)\s*%/i;
@@ -155,52 +117,12 @@ const standoff = (the: Case) =>
 		.sort((a, b) => a.value.value - b.value.value)[0];
 
 export const cementJobMeasures = {
-	"cement margin to fracture": {
-		noun: message("rules/least-margin-cement-job-to-fracture"),
-		read: fracture("margin"),
-		say: ({ value, size }, the) => {
-			const tvd = at(the);
-			return [
-				message("rules/cement-job-string-comes-bears", {
-					string: stringOf(the).id,
-					detail: {
-						parts:
-							value.value < 0
-								? [message("rules/above-what", { size })]
-								: [message("rules/within-what", { size })],
-					},
-					where: where(the),
-					detail2: { parts: tvd === undefined ? [] : [message("rules/at", { tvd })] },
-				}),
-			];
-		},
-	},
-	"cement margin to fracture as density": {
-		noun: message("rules/least-margin-cement-job-to-fracture-2"),
-		read: fracture("density"),
-		say: ({ part }, the) => [
-			message("rules/as-density-least-margin-cement-job-to", { string: stringOf(the).id, part }),
-		],
-	},
-	"cement margin over pore": {
-		noun: message("rules/least-margin-cement-job-over-pore"),
-		read: pumped((the) =>
-			known(
-				least(placements(the).flatMap(({ pore }) => pore?.margin ?? [])),
-				missingAt(message("rules/pore-pressure-rock-behind-cement"), "geology", "formations"),
-			),
-		),
-		say: ({ value, size }, the) => [
-			value.value < 0
-				? message("rules/cement-stays-below-pore", { string: stringOf(the).id, size })
-				: message("rules/cement-stays-above-pore", { string: stringOf(the).id, size }),
-		],
-	},
 	"plug bump pressure": {
 		noun: message("rules/plug-bump-pressure"),
 		read: pumped((the) => {
 			const { cement } = stringOf(the);
-			if ((cement?.plugs.length ?? 0) === 0) return absent(message("rules/no-plug-is-bumped"));
+			if ((cement?.plugs.length ?? 0) === 0 && cement?.bump === undefined)
+				return absent(message("rules/no-plug-is-bumped"));
 			if (cement?.bump === undefined)
 				return lacking(
 					missingOf(

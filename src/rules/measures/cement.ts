@@ -37,6 +37,14 @@ export const heightBetween = (lower: Mark, upper: Mark, along: Along): Known<"of
 const topMissing = (the: Case) =>
 	missingOf(the, stringOf(the), message("rules/cement-top"), "cement", "slurries");
 
+/** That nothing came back, and how much was pumped where the record says. */
+export const noCementReturned = (the: Case): Said => {
+	const over = cementOf(the)?.pumped_over_calculated;
+	return over === undefined
+		? message("rules/record-shows-that-no-cement-returned-to")
+		: message("rules/no-cement-returned-of", { over });
+};
+
 /** How the cement top is, or will be, known. */
 export const topMethodOf = (the: Case): TopMethod | undefined => {
 	const { cement } = stringOf(the);

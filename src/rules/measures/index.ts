@@ -9,16 +9,19 @@ import type { MeasureName } from "../../catalog/limits/vocabulary.ts";
 import { casingLoadMeasures } from "./casing-loads.ts";
 import { cementHeights } from "./cement.ts";
 import { cementJobMeasures } from "./cement-job.ts";
+import { cementMarginMeasures } from "./cement-margins.ts";
 import { neighboringWellMeasures } from "./neighboring-wells.ts";
 import { openHoleMeasures } from "./open-hole.ts";
 import { pressureMeasures } from "./pressure.ts";
 import type { Measure } from "./reading.ts";
 import { recordMeasures } from "./records.ts";
+import { settingMeasures } from "./setting.ts";
 import { shoeMeasures } from "./shoe.ts";
 import { siteMeasures } from "./site.ts";
 import { sizeMeasures } from "./size.ts";
 import { strengthMeasures } from "./strength.ts";
 import { treatmentMeasures } from "./treatment.ts";
+import { treatmentLimitMeasures } from "./treatment-limits.ts";
 
 /** Every measure of the vocabulary; one without code does not compile. */
 export const MEASURE_CODE: Readonly<Record<MeasureName, Measure>> = {
@@ -31,7 +34,10 @@ export const MEASURE_CODE: Readonly<Record<MeasureName, Measure>> = {
 	...openHoleMeasures,
 	...casingLoadMeasures,
 	...cementJobMeasures,
+	...cementMarginMeasures,
 	...treatmentMeasures,
+	...treatmentLimitMeasures,
+	...settingMeasures,
 	...neighboringWellMeasures,
 	...recordMeasures,
 };

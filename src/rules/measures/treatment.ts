@@ -9,7 +9,7 @@ import { outerOf, rolesOf } from "../subject.ts";
 import { absent, belowOrAbove, known, lacking, type Measure, type Reading } from "./reading.ts";
 
 /** A reading of a treatment that is planned. */
-const treated =
+export const treated =
 	(read: (the: Case) => Reading) =>
 	(the: Case): Reading =>
 		the.well.stimulation === undefined ? absent(message("rules/no-stimulation-is-planned-2")) : read(the);
@@ -37,8 +37,16 @@ const disordered = (the: Case) => {
 	);
 };
 
+const rungOf = (the: Case, id: string) =>
+	the.results.stimulation?.ladder?.rungs.find((rung) => rung.id === id);
+
+/** Kickouts have to lie below what comes next; the other limits may equal it. */
+const strict = (the: Case, id: string): boolean => rungOf(the, id)?.tier === "kickout";
+
+const rungPressure = (the: Case, id: string): Known<"pressure"> | string => rungOf(the, id)?.pressure ?? "";
+
 const rungName = (the: Case, id: string): Said => {
-	const rung = the.results.stimulation?.ladder?.rungs.find((each) => each.id === id);
+	const rung = rungOf(the, id);
 	switch (rung?.tier) {
 		case "kickout":
 			return message("rules/pump-kickout", { rung: rung.name ?? "" });
@@ -55,7 +63,7 @@ const rungName = (the: Case, id: string): Said => {
 	}
 };
 
-const annulus = ({ subject }: Case) => {
+export const annulus = ({ subject }: Case) => {
 	if (subject.kind !== "annulus") throw new TypeError(`a measure of annuli was asked of a ${subject.kind}`);
 	return subject;
 };
@@ -103,19 +111,19 @@ export const treatmentMeasures = {
 			return pairs.length === 0
 				? [message("rules/kickouts-relief-valve-maximum-ratings-and-line")]
 				: [
-						listed(
-							pairs.map(({ lower, upper }) =>
-								upper === "line-test"
-									? message("rules/rung-is-above", {
-											lower: rungName(the, lower),
-											upper: rungName(the, upper),
-										})
-									: message("rules/rung-is-not-below", {
-											lower: rungName(the, lower),
-											upper: rungName(the, upper),
-										}),
+						message("rules/limits-out-of-order", {
+							count: pairs.length,
+							list: listed(
+								pairs.map(({ lower, upper }) =>
+									message(strict(the, lower) ? "rules/rung-is-not-below" : "rules/rung-is-above", {
+										lower: rungName(the, lower),
+										at: rungPressure(the, lower),
+										upper: rungName(the, upper),
+										limit: rungPressure(the, upper),
+									}),
+								),
 							),
-						),
+						}),
 					];
 		},
 	},

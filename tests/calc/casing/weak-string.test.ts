@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import type { LoadCaseResults } from "../../../src/calc/results.ts";
+import { say } from "../../../src/rules/reason.ts";
 import { toldPlainly } from "../../told.ts";
 import { resultsOfWell, understandWell } from "../../wells.ts";
 
@@ -19,7 +20,13 @@ const short = (...edits: Edits) =>
 		.map(({ id, at, governed_by }) => [id, Math.round(at?.md.value ?? Number.NaN), governed_by]);
 
 const warned = (...edits: Edits) =>
-	understandWell(WEAK, ...edits).diagnostics.filter(({ code }) => code === "calc/factor-not-reached");
+	(understandWell(WEAK, ...edits).findings?.judgement.findings ?? [])
+		.filter(({ cite, verdict }) => cite.rule.startsWith("practice.strings.") && verdict === "not met")
+		.map(({ cite, subject, reason }) => [
+			cite.rule,
+			toldPlainly(subject),
+			say(reason).replaceAll("\u00a0", " "),
+		]);
 
 describe("a weak string", () => {
 	test("is caught: collapse where salt creeps, at the foot of the salt, and nothing else", () => {
@@ -36,13 +43,14 @@ describe("a weak string", () => {
 		expect(salt?.required).toMatchObject({ value: 1.125, from: { kind: "definition" } });
 	});
 
-	test("is told once, at its pipe, with the case, the depth and the factor asked for", () => {
-		const [warning, ...more] = warned();
-		expect(more).toEqual([]);
-		expect(warning?.at.path).toEqual(["casing", 1, "pipe", 1]);
-		expect(toldPlainly(warning?.what)).toContain("collapse where salt creeps");
-		expect(toldPlainly(warning?.expected)).toContain("1.125");
-		expect(toldPlainly(warning?.found)).toBe("1.07 at 7,800 ft, by its plastic collapse");
+	test("is told once, with the case, the depth and the factor asked for", () => {
+		expect(warned()).toEqual([
+			[
+				"practice.strings.collapse",
+				"production",
+				"The production string has a collapse factor of 1.07 under mobile salt at 7,800 ft, where 1.125 is asked: 0.95 of it; at least 1.00 is required.",
+			],
+		]);
 	});
 
 	test("with the next heavier pipe nothing is short, and nothing is told", () => {

@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import type { PlacementResults } from "../../../src/calc/results.ts";
 import { loadCatalog } from "../../../src/catalog/load-catalog.ts";
 import { type Understanding, understand } from "../../../src/pipeline.ts";
+import { say } from "../../../src/rules/reason.ts";
 import { applyEdits } from "../../broken/broken-case.ts";
 import { toldPlainly } from "../../told.ts";
 
@@ -24,8 +25,15 @@ const understood = (text: string): Understanding => {
 };
 const base = fixture("cementing.yaml");
 const changed = (name: string) => understood(applyEdits(fixture(`cementing-${name}.edit`), base));
-const told = (found: Understanding) =>
-	found.diagnostics.map(({ code, what }) => `${code}: ${toldPlainly(what)}`);
+/** Faults of the writing, and what practice finds wrong with the cement jobs. */
+const told = ({ diagnostics, findings }: Understanding) => [
+	...diagnostics.map(({ code, what }) => `${code}: ${toldPlainly(what)}`),
+	...(findings?.judgement.findings ?? [])
+		.filter(({ cite, verdict }) => CEMENT.test(cite.rule) && verdict === "not met")
+		.map(({ cite, reason }) => `${cite.rule}: ${say(reason).replaceAll("\u00a0", " ")}`),
+];
+const CEMENT =
+	/^practice\.(cement\.(fracture-margin|pore-margin|casing-lift|strength-at-drill-out)|records\.(water-zone|returns))$/;
 
 describe("whole cement jobs", () => {
 	it("the job they are made from has no fault, and every figure", () => {
@@ -45,7 +53,7 @@ describe("whole cement jobs", () => {
 		const [only, ...more] = told(changed("losses"));
 		expect(more).toEqual([]);
 		expect(only).toMatch(
-			/^calc\/breaks-rock-while-placing: as the lead passes, the cement job of the surface string breaks down the Cinder Sand at 9[06]0 ft, from [\d.]+ bbl on and by \d+ psi at worst$/,
+			/^practice\.cement\.fracture-margin: The cement job of the surface string comes \d+ psi above what the Cinder Sand bears at 9[06]0 ft, while the lead passes;/,
 		);
 		const margin = changed("losses").findings?.results.cement["surface"]?.placement?.fracture;
 		// It is broken before the plug lands: while lead stands opposite the zone, not only at the end.
@@ -55,13 +63,13 @@ describe("whole cement jobs", () => {
 
 	it("cement short over an aquifer", () => {
 		expect(told(changed("short"))).toContain(
-			"calc/cement-short-of-water: cement behind the surface string stops 260 ft below the top of the Bramble aquifer",
+			"practice.records.water-zone: Cement behind the surface string stops 260 ft below the top of the Bramble aquifer; at most 0 ft is allowed.",
 		);
 	});
 
 	it("115 % pumped and no returns", () => {
 		expect(told(changed("no-returns"))).toEqual([
-			"calc/no-returns: 115.4 % of the calculated cement of the surface string was pumped and none came back",
+			"practice.records.returns: 1.15 times the calculated cement was pumped, and the record shows that none returned to surface.",
 		]);
 	});
 
@@ -69,15 +77,16 @@ describe("whole cement jobs", () => {
 		const found = told(changed("lift"));
 		expect(found).toHaveLength(1);
 		expect(found[0]).toMatch(
-			/^calc\/lifts-casing: the cement job lifts the surface string with [\d,]+ lbf more than holds it down$/,
+			/^practice\.cement\.casing-lift: The cement job lifts the surface string with [\d,]+ lbf more than holds it down;/,
 		);
 	});
 
 	it("drill-out before strength", () => {
 		// 500 psi after 8 hours, nothing at the start: 375 psi after 6.
-		expect(told(changed("green"))).toEqual([
-			"calc/drill-out-before-strength: the shoe of the surface string is to be drilled after 6 hr, when its cement has 375 psi",
-		]);
+		const [only] = told(changed("green"));
+		expect(only).toContain(
+			"practice.cement.strength-at-drill-out: The cement at the surface shoe has at most 375 psi after 6 hr, and 500 psi after 8 hr; at least 500 psi is required.",
+		);
 	});
 });
 
@@ -88,7 +97,7 @@ describe("a job in two stages", () => {
 		const [only, ...more] = told(changed("one-stage"));
 		expect(more).toEqual([]);
 		expect(only).toMatch(
-			/^calc\/breaks-rock-while-placing: as the tail passes, the cement job of the production string breaks down the Target Lime at 4,990 ft/,
+			/^practice\.cement\.fracture-margin: The cement job of the production string comes \d+ psi above what the Target Lime bears at 4,990 ft, while the tail passes;/,
 		);
 		expect(told(changed("two-stage"))).toEqual([]);
 	});
@@ -139,7 +148,7 @@ describe("a job in two stages", () => {
 			applyEdits(fixture("cementing-two-stage.edit"), base),
 		);
 		expect(told(understood(weak)).join("\n")).toMatch(
-			/as the lead passes, the second stage of the cement job of the production string breaks down the Anvil Shale/,
+			/production string comes \d+ psi above what the Anvil Shale bears at 2,600 ft, while the lead passes;/,
 		);
 	});
 

@@ -2,8 +2,7 @@ import { describe, expect, test } from "vitest";
 import { openGaps } from "../../../src/calc/gaps.ts";
 import type { CasingResults } from "../../../src/calc/results.ts";
 import { boundaryResults } from "../../../src/calc/stimulation/boundary.ts";
-import { annulusFaults } from "../../../src/calc/stimulation/index.ts";
-import type { AnnulusLimit, CementJob, Stimulation, Well } from "../../../src/well/well.ts";
+import type { AnnulusLimit, CementJob, Stimulation } from "../../../src/well/well.ts";
 import { hole, md, slurry, string, well } from "../a-well.ts";
 import { given } from "../given.ts";
 import { only, planned, pumped, results } from "./a-stimulation.ts";
@@ -94,22 +93,6 @@ describe("annuli", () => {
 
 	test("strings named in a ring end", () => {
 		expect(annuli([between("middle", "outer"), between("outer", "middle")]).length).toBe(2);
-	});
-
-	test("a stop below what sound pipe does is told, at the stop or over it not", () => {
-		const highest = annuli([between("production", "middle")])[0]?.highest?.value ?? Number.NaN;
-		const told = (stopAbove: number) => {
-			const stimulation = planned({
-				annuli: [between("production", "middle", { stopAbove: psi(stopAbove) })],
-				limits,
-			});
-			return annulusFaults({ stimulation } as Well, results(stimulation, {}, strings).found).map(
-				({ code }) => code,
-			);
-		};
-		expect(told(highest - 1)).toEqual(["calc/annulus-stop"]);
-		expect(told(highest)).toEqual([]);
-		expect(told(highest + 1)).toEqual([]);
 	});
 });
 

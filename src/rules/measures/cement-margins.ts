@@ -1,0 +1,126 @@
+import type { TightestMargin } from "../../calc/results.ts";
+import { message, type Said } from "../../messages/message.ts";
+import { type Case, missingAt } from "../case.ts";
+import { cementOf } from "./cement.ts";
+import { friction, hasFriction, least, placements, planned, pumped } from "./cement-job.ts";
+import { known, type Measure } from "./reading.ts";
+import { stringOf } from "./shoe.ts";
+
+/** Least margin to fracture, moving and in place; at rest alone it only bounds what the job comes to. */
+const fracture = (pick: "margin" | "density") =>
+	planned((the) => {
+		const cement = cementOf(the);
+		const still = cement?.least_fracture_margin;
+		const moving = placements(the).flatMap(({ fracture: found }) => found ?? []);
+		const value =
+			pick === "margin"
+				? least([...moving.map(({ margin }) => margin), ...(still === undefined ? [] : [still.margin])])
+				: least([
+						...moving.map(({ least_as_density }) => least_as_density),
+						...(still === undefined ? [] : [still.as_density]),
+					]);
+		if (value !== undefined && !hasFriction(the))
+			return { state: "bounded", atMost: value, missing: [friction(the)] };
+		return known(
+			value,
+			missingAt(message("rules/fracture-gradient-rock-behind-cement"), "geology", "formations"),
+		);
+	});
+
+const where = (the: Case): Said => {
+	const still = cementOf(the)?.least_fracture_margin;
+	const moving = placements(the).flatMap(({ fracture: found }) => found ?? []);
+	const all = [
+		...moving.map(({ margin, formation }) => ({ value: margin.value, formation })),
+		...(still === undefined ? [] : [{ value: still.margin.value, formation: still.formation }]),
+	];
+	return all.sort((a, b) => a.value - b.value)[0]?.formation ?? message("rules/rock");
+};
+
+const at = (the: Case) => {
+	const still = cementOf(the)?.least_fracture_margin;
+	const moving = placements(the).flatMap(({ fracture: found }) => found ?? []);
+	return [...moving, ...(still === undefined ? [] : [still])].sort(
+		(a, b) => a.margin.value - b.margin.value,
+	)[0]?.at.tvd;
+};
+
+/** The fluid that passes the weakest place when the job comes nearest to it; nothing where that is with cement in place. */
+const passing = (the: Case): Said | undefined => {
+	const still = cementOf(the)?.least_fracture_margin;
+	const moving = placements(the).flatMap(({ fracture: found }) => found ?? []);
+	const tightest = [...moving].sort((a, b) => a.margin.value - b.margin.value)[0];
+	if (tightest === undefined || (still !== undefined && still.margin.value < tightest.margin.value))
+		return undefined;
+	return whileMoving(tightest);
+};
+
+/** What is on the move then: the fluid at the place once the margin is lost there, else the one that is pumped. */
+const whileMoving = ({ lost, during }: Pick<TightestMargin, "lost" | "during">): Said =>
+	lost === undefined
+		? message("rules/while-fluid-is-pumped", { fluid: during })
+		: message("rules/while-fluid-passes", { fluid: lost.passing });
+
+/** Where and when the job comes nearest to pore pressure. */
+const nearestPore = (the: Case) =>
+	[...placements(the).flatMap(({ pore }) => pore ?? [])].sort((a, b) => a.margin.value - b.margin.value)[0];
+
+export const cementMarginMeasures = {
+	"cement margin to fracture": {
+		noun: message("rules/least-margin-cement-job-to-fracture"),
+		read: fracture("margin"),
+		say: ({ value, size }, the) => {
+			const tvd = at(the);
+			const fluid = passing(the);
+			return [
+				message("rules/cement-job-string-comes-bears", {
+					string: stringOf(the).id,
+					detail: {
+						parts:
+							value.value < 0
+								? [message("rules/above-what", { size })]
+								: [message("rules/within-what", { size })],
+					},
+					where: where(the),
+					detail2: {
+						parts: [
+							...(tvd === undefined ? [] : [message("rules/at", { tvd })]),
+							...(fluid === undefined ? [] : [fluid]),
+						],
+					},
+				}),
+			];
+		},
+	},
+	"cement margin to fracture as density": {
+		noun: message("rules/least-margin-cement-job-to-fracture-2"),
+		read: fracture("density"),
+		say: ({ part }, the) => [
+			message("rules/as-density-least-margin-cement-job-to", { string: stringOf(the).id, part }),
+		],
+	},
+	"cement margin over pore": {
+		noun: message("rules/least-margin-cement-job-over-pore"),
+		read: pumped((the) =>
+			known(
+				least(placements(the).flatMap(({ pore }) => pore?.margin ?? [])),
+				missingAt(message("rules/pore-pressure-rock-behind-cement"), "geology", "formations"),
+			),
+		),
+		say: ({ value, size }, the) => {
+			const nearest = nearestPore(the);
+			const facts = {
+				string: stringOf(the).id,
+				size,
+				formation: nearest?.formation ?? message("rules/rock"),
+				detail: {
+					parts:
+						nearest === undefined ? [] : [message("rules/at", { tvd: nearest.at.tvd }), whileMoving(nearest)],
+				},
+			};
+			return [
+				message(value.value < 0 ? "rules/cement-stays-below-pore" : "rules/cement-stays-above-pore", facts),
+			];
+		},
+	},
+} as const satisfies Readonly<Record<string, Measure>>;
