@@ -6,9 +6,11 @@ import type { Drawing } from "./document/shapes.ts";
 import { composePaper } from "./paper/compose.ts";
 import type { Findings } from "./paper/context.ts";
 import { deadlineCalendar } from "./paper/deadlines.ts";
+import { findingsFor } from "./paper/findings-for.ts";
 import { forPaper } from "./paper/for-paper.ts";
 import { findJob, jobName, jobsOfWell, nextJob } from "./paper/jobs.ts";
 import { wellDrawings } from "./paper/parts/figures.ts";
+import { frameDrawings, sequenceDocument } from "./paper/sequence/sequence.ts";
 import { loadWords } from "./paper/words/words.ts";
 import { resultsLines } from "./render/json/results-lines.ts";
 import type { Attachment } from "./render/pdf/render-pdf.ts";
@@ -149,6 +151,56 @@ export const drawings = (
 			.join("."),
 		drawing,
 	}));
+
+const contextOf = (findings: Findings, units: UnitSystem, language: Language, paper: Paper) => ({
+	...findingsFor(findings, paper),
+	paper,
+	units,
+	words: loadWords(language),
+});
+
+const sequenceName = (
+	{ well }: Findings,
+	units: UnitSystem,
+	language: Language,
+	paper: Paper,
+	which: string,
+): string =>
+	[
+		fileSlug(well.identity.name),
+		which,
+		paper === "landowner" ? undefined : paper,
+		language === "en" ? undefined : language,
+		units === "field" ? undefined : units,
+	]
+		.filter((part) => part !== undefined)
+		.join(".");
+
+/** The well being built, a drawing a step, with the name each file takes; in order by name. */
+export const sequenceDrawings = (
+	findings: Findings,
+	units: UnitSystem,
+	language: Language = "en",
+	paper: Paper = "landowner",
+): readonly { readonly name: string; readonly drawing: Drawing }[] =>
+	frameDrawings(contextOf(findings, units, language, paper)).map((drawing, i) => ({
+		name: sequenceName(findings, units, language, paper, `${String(i + 1).padStart(2, "0")}-${drawing.id}`),
+		drawing,
+	}));
+
+/** The same as one page that shows the steps in turn. */
+export const sequencePage = async (
+	findings: Findings,
+	units: UnitSystem,
+	language: Language = "en",
+	paper: Paper = "landowner",
+): Promise<{ readonly name: string; readonly text: string }> => {
+	const { renderSequence } = await import("./render/html/render-sequence.ts");
+	return {
+		name: sequenceName(findings, units, language, paper, "sequence"),
+		text: renderSequence(sequenceDocument(contextOf(findings, units, language, paper))),
+	};
+};
 
 /** A drawing as a PNG picture. The library is loaded only here. */
 export const renderPicture = async (drawing: Drawing): Promise<Uint8Array> => {

@@ -1,6 +1,11 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
+import { findingsFor } from "../src/paper/findings-for.ts";
+import { toldFrames } from "../src/paper/sequence/frames.ts";
+import { frameDrawings } from "../src/paper/sequence/sequence.ts";
+import { loadWords } from "../src/paper/words/words.ts";
 import { drawings } from "../src/pipeline.ts";
+import { printInline } from "../src/render/print/print-text.ts";
 import { renderSvg } from "../src/render/svg/render-svg.ts";
 import { renderText } from "../src/render/text/render-text.ts";
 import { resultsInFull } from "./results-in-full.ts";
@@ -22,6 +27,9 @@ const compare = (name: string, made: string): void => {
 	expect(existsSync(file), `fixtures/golden/${name} is missing; ${HOW}`).toBe(true);
 	expect(made, `fixtures/golden/${name} differs; ${HOW}`).toBe(readFileSync(file, "utf8"));
 };
+
+/** Of the steps one with cement on its way and one with a close-up of the treated rock. */
+const GOLDEN_STEPS: ReadonlySet<string> = new Set(["step-cement-surface", "step-stage"]);
 
 /** Values to 9 significant digits: enough to see a change, not the last bit of an engine's sine. */
 const steady = (_: string, value: unknown): unknown =>
@@ -49,6 +57,23 @@ describe.each(STARTERS)("goldens of %s", (starter) => {
 	it.each(["regulator", "landowner", "handout", "answers", "crew"] as const)("%s paper", (paper) => {
 		const { documents } = composeOnce(findingsOf(starter), [{ paper, language: "en", units: "field" }]);
 		for (const document of documents) compare(`${starter}.${paper}.txt`, renderText(document.paper));
+	});
+
+	it("the well being built", () => {
+		const findings = findingsOf(starter);
+		const context = {
+			...findingsFor(findings, "landowner"),
+			paper: "landowner" as const,
+			words: loadWords("en"),
+			units: "field" as const,
+		};
+		const lines = toldFrames(context).map(
+			({ step, title, say, shows }) =>
+				`${step.id} | ${title} | ${printInline(say, { units: "field", language: "en" })} | ${shows}`,
+		);
+		compare(`${starter}.sequence.txt`, `${lines.join("\n")}\n`);
+		for (const drawing of frameDrawings(context).filter(({ id }) => GOLDEN_STEPS.has(id)))
+			compare(`${starter}.${drawing.id}.svg`, renderSvg(drawing, { embedFonts: false }));
 	});
 
 	it("drawings", () => {

@@ -6,6 +6,7 @@ import { LANGUAGES, type Language } from "../document/document.ts";
 import { precompileTemplate } from "../paper/words/compile-template.ts";
 import { questionGroups } from "../paper/words/questions.ts";
 import { wordFiles } from "../paper/words/word-files.ts";
+import { WORDED_LISTS, wordedEntries } from "../paper/words/worded-list.ts";
 import { packageFile } from "../shipped/package-file.ts";
 
 /*
@@ -79,6 +80,11 @@ const wordsOf = (
 		programs[place] = precompileTemplate(source, `${language}/${place}`);
 		return () => [];
 	});
+	for (const list of WORDED_LISTS)
+		wordedEntries(data[list.file], list, (place, source) => {
+			programs[place] = precompileTemplate(source, `${language}/${place}`);
+			return () => [];
+		});
 	return { data, programs };
 };
 

@@ -3,9 +3,10 @@ import { Argument, Command, Option } from "commander";
 import { type Language, PAPERS, type Paper } from "../document/document.ts";
 import { fileSlug } from "../document/file-slug.ts";
 import { DRAWING_WORDS } from "../drawing/drawing-words.ts";
-import { drawings, renderPicture } from "../pipeline.ts";
+import { drawings, renderPicture, sequenceDrawings, sequencePage } from "../pipeline.ts";
 import { renderSvg } from "../render/svg/render-svg.ts";
 import type { UnitSystem } from "../units/format.ts";
+import { EXIT } from "./exit-codes.ts";
 import type { Session } from "./program.ts";
 import { readWell, rulesOption } from "./read-well.ts";
 import { openShipped } from "./shipped.ts";
@@ -16,8 +17,10 @@ interface DrawOptions {
 	readonly out: string;
 	readonly units: UnitSystem;
 	readonly lang: Language;
-	readonly for: Paper;
+	readonly for?: Paper;
 	readonly png?: true;
+	readonly sequence?: true;
+	readonly format: "svg" | "html";
 	readonly rules: readonly string[];
 }
 
@@ -27,6 +30,12 @@ export const drawCommand = (session: Session): Command =>
 		.addArgument(new Argument("<file>", "a definition; - is standard input"))
 		.option("--out <folder>", "where to write", "papers")
 		.option("--png", "write a PNG picture beside each SVG, 300 dots to the inch")
+		.option("--sequence", "the well being built instead, a picture a step")
+		.addOption(
+			new Option("--format <format>", "of the sequence: a file a step, or one page that shows them in turn")
+				.choices(["svg", "html"])
+				.default("svg"),
+		)
 		.addOption(
 			new Option("--units <system>", "units of the drawings").choices(["field", "metric"]).default("field"),
 		)
@@ -38,15 +47,34 @@ export const drawCommand = (session: Session): Command =>
 		.addOption(
 			new Option("--for <paper>", "whose readers the drawings are for: without what is kept from them")
 				.choices([...PAPERS])
-				.default("regulator"),
+				.default(undefined, "regulator; of the sequence landowner"),
 		)
 		.addOption(rulesOption())
-		.addHelpText("after", "\nExample:\n  casebound draw my-well.yaml --out papers --units metric --png")
+		.addHelpText(
+			"after",
+			"\nExamples:\n  casebound draw my-well.yaml --out papers --units metric --png\n  casebound draw my-well.yaml --sequence --format html",
+		)
 		.action(async (file: string, options: DrawOptions) => {
+			if (options.format === "html" && options.sequence !== true) {
+				terminal.err("casebound: --format html makes one page of the sequence; add --sequence");
+				session.end(EXIT.usage);
+				return;
+			}
 			const findings = readWell(file, options.rules, openShipped(), session);
 			if (findings === undefined) return;
 			const files: NewFile[] = [];
-			for (const { name, drawing } of drawings(findings, options.units, options.lang, options.for)) {
+			const asked = [options.units, options.lang, options.for] as const;
+			if (options.format === "html") {
+				const { name, text } = await sequencePage(findings, ...asked);
+				files.push({ name: `${name}.html`, content: text });
+			}
+			const made =
+				options.format === "html"
+					? []
+					: options.sequence === true
+						? sequenceDrawings(findings, ...asked)
+						: drawings(findings, ...asked);
+			for (const { name, drawing } of made) {
 				files.push({ name: `${name}.svg`, content: renderSvg(drawing) });
 				if (options.png === true) files.push({ name: `${name}.png`, content: await renderPicture(drawing) });
 			}

@@ -5,6 +5,10 @@ export const ENGLISH = {
 	plainTitle: "The well, drawn to its true depth",
 	datum: "Depths from the {datum}, {above} above ground. Ground elevation {elevation}.",
 	spud: "Spud {date}.",
+	frameProtected: "protected water to",
+	frameInset: "Close-up, not to scale",
+	frameScale:
+		"Depth is to scale, and the same scale in every picture. Widths, distances sideways and close-ups are not.",
 	datumGround: "Depths are below ground level.",
 	scalePieces:
 		"Depth is to scale within each of {count} stretches. Widths and distances sideways are not to scale.",

@@ -6,6 +6,10 @@ export const SPANISH: DrawingWords = {
 	plainTitle: "El pozo, dibujado a su profundidad real",
 	datum: "Profundidades desde: {datum}, {above} sobre el terreno. Elevación del terreno {elevation}.",
 	spud: "Inicio de perforación {date}.",
+	frameProtected: "agua protegida hasta",
+	frameInset: "Acercamiento, sin escala",
+	frameScale:
+		"La profundidad está a escala, la misma en todas las imágenes. Los anchos, las distancias laterales y los acercamientos no lo están.",
 	datumGround: "Las profundidades se cuentan desde el nivel del terreno.",
 	scalePieces:
 		"La profundidad está a escala en cada uno de {count} tramos. Los anchos y las distancias laterales no están a escala.",

@@ -1,6 +1,7 @@
 import { fromCanonical } from "./convert.ts";
 import type { Dimension } from "./dimensions.ts";
 import { decimalsForSignificant, nearestMultiple, roundedDigits } from "./round-decimal.ts";
+import { type SpokenLanguage, spoken } from "./spoken.ts";
 import { definitionOf, isUnitless, unitOf, writtenAs } from "./units-of.ts";
 
 /** Units a paper is printed in. The calculation never changes with it. */
@@ -27,6 +28,8 @@ export interface QuantityStyle {
 	readonly sign?: boolean;
 	/** Print the size alone: the words beside it say which way, as `34 ft below`. The value keeps its sign. */
 	readonly unsigned?: boolean;
+	/** As it is said to a room: `15 million gallons`. */
+	readonly spoken?: boolean;
 }
 
 /** A number with what is needed to print it. */
@@ -117,8 +120,14 @@ export const joinUnit = ({ number, unit }: PrintedQuantity): string =>
 	unit === "" ? number : /^°(?![CF])/.test(unit) ? number + unit : number + NO_BREAK_SPACE + unit;
 
 /** `10,000 psi`, as running text has it. */
-export const quantityString = (item: Printable, system: UnitSystem): string =>
-	joinUnit(formatQuantity(item, system));
+export const quantityString = (
+	item: Printable,
+	system: UnitSystem,
+	language: SpokenLanguage = "en",
+): string => {
+	const printed = formatQuantity(item, system);
+	return item.style?.spoken === true ? spoken(printed, language) : joinUnit(printed);
+};
 
 /** The unit that a table's head names for a column of such numbers. */
 export const printedUnit = (dimension: Dimension, system: UnitSystem, style: QuantityStyle = {}): string =>

@@ -27,8 +27,12 @@ export const wellPart = (view: View): Shape[] => {
 };
 
 /** What bounds a string's annulus outside: steel above the shoe of the string around it, rock below. */
-const annulusParts = (view: View, string: CasingString, from: number, to: number) => {
-	const { well, nest } = view;
+export const annulusParts = (
+	{ well, nest }: Pick<View, "well" | "nest">,
+	string: CasingString,
+	from: number,
+	to: number,
+) => {
 	const near = nest.string(string).outer;
 	const outside = well.strings.find((other) => other.id === string.within);
 	const shoe = shoeOutside(well, string);

@@ -17,6 +17,7 @@ import type { DrawingWords } from "../../drawing/words.ts";
 import type { UnitSystem } from "../../units/format.ts";
 import type { Findings, PaperContext } from "../context.ts";
 import { findingsFor } from "../findings-for.ts";
+import { frameForJob, sequenceStrip } from "../sequence/sequence.ts";
 import { isWaterShownProtected } from "../water-verdict.ts";
 import type { Part } from "./part.ts";
 
@@ -194,6 +195,10 @@ export const figures: Readonly<Record<string, Part>> = {
 	"schematic-small": (context) =>
 		schematicWithoutBeds({ ...context, language: context.words.language }, 300).map(figure),
 	"ladder-drawing": ladderOfJob,
+	// Two pages, for a section that begins one.
+	"sequence-strip": (context) => sequenceStrip(context).map(figure),
+	"well-at-job": (context) =>
+		context.job === undefined ? [] : one(frameForJob(context, context.job)).map(figure),
 	// Each drawing counts in a note of its own what it leaves out.
 	"drawings-left-out": ({ drawn = [], words }) => undrawnTable(drawn, DRAWING_WORDS[words.language]),
 };

@@ -6,6 +6,7 @@ import { type PageOrder, pageOrder } from "./page-order.ts";
 import { type QuestionGroup, questionGroups } from "./questions.ts";
 import type { Template } from "./template.ts";
 import { wordFiles } from "./word-files.ts";
+import { FRAME_WORDS, SLIDE_WORDS, type WordedEntry, wordedEntries } from "./worded-list.ts";
 
 /** The words of one language: labels, page orders and running text. A missing word is a fault of ours and throws. */
 export interface Words {
@@ -23,6 +24,10 @@ export interface Words {
 	readonly steps: (job: string) => readonly JobStep[];
 	/** What neighbors ask, from `answers/questions.yaml`. */
 	readonly questions: () => readonly QuestionGroup[];
+	/** The words of each step of the well being built, from `sequence/frames.yaml`. */
+	readonly frames: () => readonly WordedEntry[];
+	/** Claims, sentences and notes of the slides, from `slides/slides.yaml`. */
+	readonly slides: () => readonly WordedEntry[];
 	/** Fills `<paper>/<name>.md.hbs`, or `shared/<name>.md.hbs` where the paper has none of its own. */
 	readonly blocks: (paper: Paper, name: string, data: Readonly<Record<string, unknown>>) => Block[];
 }
@@ -88,6 +93,8 @@ const readWords = (language: Language): Words => {
 		steps: (job) => jobSteps(data(`crew/steps/${job}.yaml`), `templates/${language}/crew/steps/${job}.yaml`),
 		questions: () =>
 			questionGroups(data("answers/questions.yaml"), "answers/questions.yaml", files.templateWithin),
+		frames: () => wordedEntries(data(FRAME_WORDS.file), FRAME_WORDS, files.templateWithin),
+		slides: () => wordedEntries(data(SLIDE_WORDS.file), SLIDE_WORDS, files.templateWithin),
 		blocks: (paper, name, values) =>
 			template(files.hasTemplate(`${paper}/${name}`) ? `${paper}/${name}` : `shared/${name}`)(values),
 	};

@@ -18,8 +18,8 @@ export const printingOf = (document: PaperDocument): Printing => ({
 /** A dash, for a cell that holds nothing because nothing belongs there. */
 export const NOTHING = "–";
 
-export const printQuantity = (quantity: QuantityText, { units }: Printing): string =>
-	quantityString(quantity, units);
+export const printQuantity = (quantity: QuantityText, { units, language }: Printing): string =>
+	quantityString(quantity, units, language);
 
 /** The words of running text, without its emphasis and links. */
 export const printInline = (children: readonly Inline[], printing: Printing): string =>

@@ -1,0 +1,81 @@
+import type { WellStep } from "../../drawing/sequence/steps.ts";
+import type { PaperContext } from "../context.ts";
+import { asGiven, namedInWords } from "../parts/part.ts";
+import { isWaterShownProtected } from "../water-verdict.ts";
+import { isBuilt } from "./done.ts";
+import { about, say, sayText } from "./say.ts";
+
+/** Words about one step of the well being built: its string, its hole, and what has its record already. */
+export const stepWords = (context: PaperContext, step: WellStep): Record<string, unknown> => ({
+	...stringWords(context, step),
+	...treatmentStepWords(context),
+	pad_after: about(context, context.well.site.pad?.area_after),
+});
+
+const stringWords = (context: PaperContext, step: WellStep): Record<string, unknown> => {
+	const { well, results } = context;
+	const last = well.strings.at(-1);
+	// With the wellhead the last string is tested.
+	const string = well.strings.find(({ id }) => id === (step.kind === "wellhead" ? last?.id : step.string));
+	const casing = string && results.casing[string.id];
+	const cement = string && results.cement[string.id];
+	const hole = results.pressure.holes.find(({ id }) => id === string?.hole.id)?.bottom;
+	const base = results.geology.protected_water_base;
+	const gallons = context.units === "metric" ? undefined : "gal";
+	const test = string?.pressureTest;
+	const actual = string?.cement?.actual;
+	const returned = actual?.returnsToSurface;
+	const preventer = well.wellControl?.preventers?.find(({ over }) => over === string?.id);
+	const guards = string !== undefined && string.id === results.isolation.protecting_string;
+	return {
+		string: string === undefined ? false : namedInWords(context, string.id),
+		hole_size: say(context, string?.hole.diameter, { pipeSize: true }),
+		pipe_size: say(context, string?.sections.at(-1)?.outsideDiameter, { pipeSize: true }),
+		hole_depth: say(context, hole?.below_ground),
+		shoe_depth: say(context, casing?.shoe.below_ground),
+		length: about(context, casing?.length, 3),
+		fluid: string === well.strings.at(-1) ? false : sayText(asGiven(context, string?.hole.fluid?.kind)),
+		through_water: base !== undefined && hole !== undefined && hole.tvd.value >= base.tvd.value,
+		below_water:
+			guards && isWaterShownProtected(context)
+				? say(context, results.isolation.shoe_below_protected_water)
+				: false,
+		cement_volume: about(context, cement?.pumped_volume ?? cement?.slurry_volume, 2, gallons),
+		gap_volume: about(context, cement?.annulus_volume, 2, gallons),
+		returned: returned !== undefined && returned.value > 0 ? about(context, returned, 2, gallons) : false,
+		to_surface: cement?.to_surface === true,
+		cement_top: about(context, cement?.top.below_ground),
+		wait: say(context, string?.cement?.waitOnCement, { unit: "hr", decimals: 0 }),
+		compares_pressure: context.units === "field" && step.kind === "test",
+		test: say(context, test?.actual?.pressure ?? test?.pressure),
+		minutes: say(context, test?.actual === undefined ? test?.hold : test.actual.hold),
+		preventer_test: say(context, preventer?.actual?.high ?? preventer?.test?.high),
+		drilled: isBuilt(context),
+		run: string?.plannedShoe !== undefined || string?.landed !== undefined || isBuilt(context),
+		cemented: actual !== undefined,
+		tested: test?.actual !== undefined,
+		drilled_on: isBuilt(context),
+	};
+};
+
+const treatmentStepWords = (context: PaperContext): Record<string, unknown> => {
+	const { well, results } = context;
+	const gallons = context.units === "metric" ? undefined : "gal";
+	const stage = results.stimulation?.stages[0];
+	const plan = well.stimulation?.stages[0];
+	const record = stage?.as_pumped;
+	const plug = results.stimulation?.stages.find((each) => each.plug !== undefined)?.plug;
+	return {
+		kickoff: about(context, results.trajectory.kickoff?.below_ground),
+		shots: say(context, stage?.perforations),
+		opening_depth: about(context, stage?.top.below_ground),
+		stage_recorded: record?.clean_volume !== undefined,
+		stage_water: about(context, record?.clean_volume ?? stage?.clean_volume, 2, gallons),
+		stage_sand: about(context, record?.proppant_mass ?? stage?.proppant_mass),
+		stage_pressure: say(context, plan?.actual?.maximumPressure),
+		plugs_out: well.schedule?.some(
+			({ phase, actual }) => phase === "plug drill-out" && actual?.ended !== undefined,
+		),
+		plug_md: about(context, plug?.md, 3),
+	};
+};
