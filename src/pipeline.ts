@@ -1,8 +1,12 @@
+import { type Changes, compare } from "./compare/compare.ts";
+import { keysThatMoved } from "./compare/moved-results.ts";
 import { definitionFor } from "./definition/definition-for.ts";
 import { mayAppear } from "./definition/privacy.ts";
 import type { Language, Paper, PaperDocument } from "./document/document.ts";
 import { fileSlug } from "./document/file-slug.ts";
 import type { Drawing } from "./document/shapes.ts";
+import { changesForAgency, composeChanges } from "./paper/changes/compose-changes.ts";
+import { markChanged } from "./paper/changes/mark-changed.ts";
 import { composePaper } from "./paper/compose.ts";
 import type { Findings } from "./paper/context.ts";
 import { deadlineCalendar } from "./paper/deadlines.ts";
@@ -10,6 +14,7 @@ import { findingsFor } from "./paper/findings-for.ts";
 import { forPaper } from "./paper/for-paper.ts";
 import { findJob, jobName, jobsOfWell, nextJob } from "./paper/jobs.ts";
 import { wellDrawings } from "./paper/parts/figures.ts";
+import { placesIn } from "./paper/places.ts";
 import { frameDrawings, sequenceDocument } from "./paper/sequence/sequence.ts";
 import { loadWords } from "./paper/words/words.ts";
 import { resultsLines } from "./render/json/results-lines.ts";
@@ -53,8 +58,17 @@ export interface ComposedPapers {
 	readonly unknownNeighbor?: { readonly asked: string; readonly neighbors: readonly string[] };
 }
 
-/** Composes the papers asked for. */
-export const composePapers = (findings: Findings, requests: readonly PaperRequest[]): ComposedPapers => {
+/**
+ * Composes the papers asked for.
+ *
+ * @param before  an earlier state of the well: the regulator's paper then lists what changed and marks what moved, and
+ *                the paper of changes is composed as well
+ */
+export const composePapers = (
+	findings: Findings,
+	requests: readonly PaperRequest[],
+	before?: Findings,
+): ComposedPapers => {
 	const jobs = jobsOfWell(findings.well);
 	const documents: NamedPaper[] = [];
 	let otherJobs: readonly string[] = [];
@@ -73,15 +87,24 @@ export const composePapers = (findings: Findings, requests: readonly PaperReques
 		if (crew && job === undefined)
 			return { documents: [], otherJobs: [], unknownJob: { asked: asked ?? "", jobs: jobs.map(jobName) } };
 		if (job !== undefined) otherJobs = jobs.filter((other) => other !== job).map(jobName);
-		const document = composePaper({
+		const changes =
+			before === undefined || paper !== "regulator" ? undefined : changesForAgency(before, findings, units);
+		const composed = composePaper({
 			...findings,
 			paper,
 			words: loadWords(language),
 			units,
+			...(changes === undefined ? {} : { changes }),
 			...(job === undefined ? {} : { job }),
 			...(own === undefined ? {} : { neighbor: { id: own, ...(sampled === undefined ? {} : { sampled }) } }),
 		});
+		const document = changes === undefined ? composed : markChanged(composed, keysThatMoved(changes));
 		documents.push({ name: paperName(findings, document), paper: document });
+	}
+	const [asked] = requests;
+	if (before !== undefined && asked !== undefined) {
+		const paper = composeChangesPaper(before, findings, asked);
+		documents.push({ name: paperName(findings, paper), paper });
 	}
 	return { documents, otherJobs };
 };
@@ -130,6 +153,26 @@ export const attachmentsOf = (
 			relationship: "Data",
 		},
 	];
+};
+
+/** Lays two states of a well side by side; a difference counts once these units print it. */
+export const compareStates = (before: Findings, after: Findings, units: UnitSystem): Changes =>
+	compare({ before, after, units });
+
+/** The paper of what changed between two states of a well. */
+export const composeChangesPaper = (
+	before: Findings,
+	after: Findings,
+	{ language, units }: Pick<PaperRequest, "language" | "units">,
+): PaperDocument => composeChanges({ ...after, words: loadWords(language), units }, before);
+
+/** Whether the regulator's paper prints a value, by its key. */
+export const printedByRegulator = (
+	findings: Findings,
+	{ language, units }: Pick<PaperRequest, "language" | "units">,
+): ((key: string) => boolean) => {
+	const at = placesIn(composePaper({ ...findings, paper: "regulator", words: loadWords(language), units }));
+	return (key) => at(key) !== undefined;
 };
 
 /** Every drawing of the well as the readers of one paper may see it, with the name its file takes. */

@@ -38,7 +38,17 @@ describe("the built command", () => {
 	it("gives help with an example for every command", () => {
 		const help = casebound(["--help"]);
 		expect(help.status).toBe(0);
-		for (const command of ["new", "check", "bind", "results", "draw", "explain", "list", "schema"]) {
+		for (const command of [
+			"new",
+			"check",
+			"bind",
+			"compare",
+			"results",
+			"draw",
+			"explain",
+			"list",
+			"schema",
+		]) {
 			expect(help.stdout).toContain(command);
 			const own = casebound([command, "--help"]);
 			expect(own.status, command).toBe(0);

@@ -47,6 +47,10 @@ const ROOMS: Readonly<Record<string, { readonly may: readonly string[]; readonly
 		may: ["units", "messages", "diagnostics", "cite", "document", "definition", "catalog", "well", "calc"],
 		because: "checks meet limits; they neither compute the well nor print it",
 	},
+	compare: {
+		may: ["units", "messages", "diagnostics", "cite", "document", "definition", "well", "rules"],
+		because: "two states are laid side by side as they were found; nothing is worked anew",
+	},
 	drawing: {
 		may: [
 			"units",
@@ -78,6 +82,7 @@ const ROOMS: Readonly<Record<string, { readonly may: readonly string[]; readonly
 			"well",
 			"calc",
 			"rules",
+			"compare",
 			"drawing",
 		],
 		because: "a paper chooses and orders; a renderer prints",
@@ -161,6 +166,7 @@ const LIBRARIES: Readonly<Record<string, { readonly rooms: readonly string[]; re
 		because: "user files at the door, shipped files through one small door a room",
 	},
 	"node:fs/promises": { rooms: ["cli"], because: "files are touched at the door" },
+	"node:child_process": { rooms: ["cli"], because: "git is asked for an earlier state at the door" },
 	"node:path": { rooms: ["cli"], because: "paths belong with files" },
 	"node:url": {
 		rooms: ["cli", "shipped", "measure"],

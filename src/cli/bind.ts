@@ -15,6 +15,7 @@ import { commaList } from "./options.ts";
 import { openPaperPool, type PaperPool, usualThreads } from "./paper-pool.ts";
 import type { Session } from "./program.ts";
 import { nameOf } from "./read-bytes.ts";
+import { understandSince } from "./read-since.ts";
 import { rulesOption, tellDiagnostics, understandFile } from "./read-well.ts";
 import { ENGINES, type Engine, type PaperSet } from "./set-paper.ts";
 import { openShipped, readRulesFiles, type ShippedData } from "./shipped.ts";
@@ -31,6 +32,7 @@ interface BindOptions {
 	readonly with: readonly Extra[];
 	readonly engine: Engine;
 	readonly strict?: boolean;
+	readonly since?: string;
 	readonly rules: readonly string[];
 	readonly threads: number;
 }
@@ -76,6 +78,10 @@ export const bindCommand = (session: Session): Command =>
 				.choices(ENGINES)
 				.default("own"),
 		)
+		.option(
+			"--since <earlier>",
+			"mark in the regulator's paper what moved since an earlier state, and write a paper of the changes: a file, or a git revision such as HEAD~1",
+		)
 		.addOption(rulesOption())
 		.option("--strict", "exit with 2 if a check is not met or cannot be told")
 		.addOption(
@@ -92,6 +98,11 @@ export const bindCommand = (session: Session): Command =>
 				terminal.err(
 					"casebound: --neighbor makes an edition of the landowner packet; add landowner to --for",
 				);
+				session.end(EXIT.usage);
+				return;
+			}
+			if (options.since !== undefined && files.length > 1) {
+				terminal.err("casebound: --since names the earlier state of one definition; bind one at a time");
 				session.end(EXIT.usage);
 				return;
 			}
@@ -172,7 +183,9 @@ const prepare = (
 			...(options.neighbor === undefined ? {} : { neighbor: options.neighbor }),
 		}),
 	);
-	const papers = composePapers(findings, requests);
+	const earlier = earlierOf(file, options, ownRules, shipped);
+	if (earlier !== undefined && "why" in earlier) return { ...nothing, understanding, refused: earlier };
+	const papers = composePapers(findings, requests, earlier);
 	const why = unknownOf(papers);
 	if (why !== undefined) return { ...nothing, understanding, refused: { why, exit: EXIT.usage } };
 	const tasks = papers.documents.map(({ name, paper }) => ({
@@ -185,6 +198,25 @@ const prepare = (
 		json: options.with.includes("json"),
 	}));
 	return { understanding, findings, tasks, otherJobs: papers.otherJobs };
+};
+
+/** The earlier state to bind against; or why it cannot be had. */
+const earlierOf = (
+	file: string,
+	{ since }: BindOptions,
+	ownRules: Surroundings["ownRules"],
+	shipped: ShippedData,
+): Findings | Prepared["refused"] => {
+	if (since === undefined) return undefined;
+	try {
+		const { name, understanding } = understandSince(file, since, ownRules, shipped);
+		if (understanding.findings !== undefined) return understanding.findings;
+		const why = `${name} has errors, so that nothing can be compared with it; casebound check tells them`;
+		return { why, exit: EXIT.badDefinition };
+	} catch (cause) {
+		if (!(cause instanceof FileFault)) throw cause;
+		return { why: cause.message, exit: cause.exit };
+	}
 };
 
 const unknownOf = ({ unknownJob, unknownNeighbor }: ReturnType<typeof composePapers>): string | undefined => {

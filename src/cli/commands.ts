@@ -31,6 +31,12 @@ export const COMMANDS: readonly Listed[] = [
 		load: async (session) => (await import("./bind.ts")).bindCommand(session),
 	},
 	{
+		name: "compare",
+		takes: "[options] <file...>",
+		about: "say what a revision changed: inputs, findings worst first, and the results that moved",
+		load: async (session) => (await import("./compare.ts")).compareCommand(session),
+	},
+	{
 		name: "results",
 		takes: "[options] <file>",
 		about: "print every value as JSON: unit, formula, source and inputs",

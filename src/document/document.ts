@@ -3,6 +3,8 @@ import type { Section, SheetName } from "./blocks.ts";
 
 export const PAPERS = ["regulator", "landowner", "handout", "answers", "crew"] as const;
 export type Paper = (typeof PAPERS)[number];
+/** What is bound: a paper of the well, or the paper of what changed between two states of it. */
+export type BoundPaper = Paper | "changes";
 export const LANGUAGES = ["en", "es"] as const;
 export type Language = (typeof LANGUAGES)[number];
 
@@ -38,7 +40,7 @@ export interface Imprint {
 
 /** A whole paper, ready for any renderer: numbers are still numbers, and nothing refers back to the well. */
 export interface PaperDocument {
-	readonly paper: Paper;
+	readonly paper: BoundPaper;
 	/** Added to the file name: the job of a crew pack. */
 	readonly part?: string;
 	readonly language: Language;

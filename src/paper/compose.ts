@@ -1,5 +1,5 @@
 import type { Block, Section } from "../document/blocks.ts";
-import type { Imprint, PaperDocument } from "../document/document.ts";
+import type { BoundPaper, Imprint, PaperDocument } from "../document/document.ts";
 import type { Drawing } from "../document/shapes.ts";
 import type { PaperContext } from "./context.ts";
 import { findingsFor } from "./findings-for.ts";
@@ -107,7 +107,13 @@ const spokenJob = (context: PaperContext, { id, string }: NonNullable<PaperConte
 		.replace("{string}", named(context, string).toLowerCase());
 };
 
-const imprint = (context: PaperContext, title: string, subtitle: string | undefined): Imprint => {
+/** What the head, foot and metadata of a paper say of this well. */
+export const imprint = (
+	context: PaperContext,
+	title: string,
+	subtitle: string | undefined,
+	bound: BoundPaper = context.paper,
+): Imprint => {
 	const { identity } = context.well;
 	const label = context.words.label;
 	const job = context.job === undefined ? undefined : spokenJob(context, context.job);
@@ -126,7 +132,7 @@ const imprint = (context: PaperContext, title: string, subtitle: string | undefi
 		...(identity.valid_until === undefined ? {} : { validUntil: identity.valid_until }),
 		digest: context.digest,
 		caution: label("imprint.caution"),
-		subject: label(`imprint.subject.${context.paper}`),
+		subject: label(`imprint.subject.${bound}`),
 		words: {
 			page: label("imprint.page"),
 			of: label("imprint.of"),

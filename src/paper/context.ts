@@ -5,6 +5,7 @@ import type { Job } from "../catalog/jobs.ts";
 import type { ValueIndex } from "../cite/index-values.ts";
 import { isRating } from "../cite/is-rating.ts";
 import { isKnown, type Known } from "../cite/known.ts";
+import type { Changes } from "../compare/compare.ts";
 import type { Cell } from "../document/blocks.ts";
 import type { Paper } from "../document/document.ts";
 import type { Inline, QuantityStyle, QuantityText } from "../document/inline.ts";
@@ -47,6 +48,8 @@ export interface PaperContext extends Findings {
 	readonly saidElsewhere?: (word: string) => boolean;
 	/** Keys of the numbers that the paper prints, for the part that lists the inputs it has not printed. */
 	readonly printedKeys?: ReadonlySet<string>;
+	/** What changed since an earlier state of the well, where the paper is bound against one. */
+	readonly changes?: Changes;
 	/** The drawings that stand in the paper, for the part that tells what they leave out. */
 	readonly drawn?: readonly Drawing[];
 	/** Of a crew pack: the job, and the string it is done on. */

@@ -43,7 +43,8 @@ const keysOfInline = (inline: Inline): string[] => {
 	}
 };
 
-const keysOfCell = (cell: Cell): string[] => {
+/** Every key printed in a cell. */
+export const keysOfCell = (cell: Cell): string[] => {
 	if (cell.kind === "quantity") return cell.key === undefined ? [] : [cell.key];
 	return cell.kind === "rich" ? cell.children.flatMap(keysOfInline) : [];
 };
@@ -53,12 +54,14 @@ const keysOfShape = (shape: Shape): string[] => {
 	return shape.kind === "text" && shape.key !== undefined ? [shape.key] : [];
 };
 
+/** `6 Hole and casing`. */
+export const placeOf = ({ number, title }: Section): string =>
+	number === undefined ? title : `${number} ${title}`;
+
 /** Where a paper first prints a value outside its appendix: number and title of the section. */
 export const placesIn = (document: PaperDocument): ((key: string) => string | undefined) => {
 	const places = new Map<string, string>();
-	const name = (section: Section): string =>
-		section.number === undefined ? section.title : `${section.number} ${section.title}`;
 	for (const section of document.sections)
-		for (const key of keysIn(section.blocks)) if (!places.has(key)) places.set(key, name(section));
+		for (const key of keysIn(section.blocks)) if (!places.has(key)) places.set(key, placeOf(section));
 	return (key) => places.get(key);
 };

@@ -4,6 +4,7 @@ import { CALC_DRILLING } from "./calc-drilling.ts";
 import { CALC_STRINGS } from "./calc-strings.ts";
 import { CALC_TREATMENT } from "./calc-treatment.ts";
 import { CHECK } from "./check.ts";
+import { COMPARE } from "./compare.ts";
 import { CSV } from "./csv.ts";
 import { DATES } from "./dates.ts";
 import { DEFINITION } from "./definition.ts";
@@ -45,6 +46,7 @@ export const ENGLISH = {
 	...CALC_TREATMENT,
 	...CALC,
 	...CHECK,
+	...COMPARE,
 	...SEED,
 	...CSV,
 	...DEFINITION,

@@ -6,6 +6,7 @@ import { CALC_DRILLING } from "./calc-drilling.ts";
 import { CALC_STRINGS } from "./calc-strings.ts";
 import { CALC_TREATMENT } from "./calc-treatment.ts";
 import { CHECK } from "./check.ts";
+import { COMPARE } from "./compare.ts";
 import { CSV } from "./csv.ts";
 import { DATES } from "./dates.ts";
 import { DEFINITION } from "./definition.ts";
@@ -47,6 +48,7 @@ export const SPANISH: Translation<EnglishEntries> = {
 	...CALC_TREATMENT,
 	...CALC,
 	...CHECK,
+	...COMPARE,
 	...SEED,
 	...CSV,
 	...DEFINITION,

@@ -1,3 +1,4 @@
+import { changesSince } from "../changes/changes-since.ts";
 import { crewLimits } from "../crew/limits.ts";
 import { crewNumbers } from "../crew/sheet.ts";
 import { crewAdditives, crewContacts, crewSignIn, crewSite } from "../crew/site.ts";
@@ -99,6 +100,7 @@ export const PARTS: Readonly<Record<string, Part>> = {
 	"identity-facts": identityFacts,
 	"check-tally": checkTally,
 	"open-checks": openChecks,
+	"changes-since": changesSince,
 	"missing-information": missingInformation,
 	"revisions-table": revisionsTable,
 	"assumptions-table": assumptionsTable,

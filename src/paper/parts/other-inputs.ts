@@ -1,6 +1,7 @@
 import type { Given } from "../../cite/known.ts";
 import { SETTING } from "../../definition/audience.ts";
 import { definitionSchema } from "../../definition/definition.ts";
+import { namesOf } from "../../definition/entry-names.ts";
 import { mayAppear } from "../../definition/privacy.ts";
 import { fieldAt } from "../../definition/schema-walk.ts";
 import { type Path, pathKey } from "../../diagnostics/path.ts";
@@ -92,20 +93,3 @@ const isBehind = (path: Path, printed: ReadonlySet<string>): boolean =>
 
 const isSaid = ({ saidElsewhere }: PaperContext, value: Leaf["value"]): boolean =>
 	typeof value === "string" && saidElsewhere?.(value) === true;
-
-/** `casing › surface › cement › witness`: entries of lists by their own names where they have one. */
-export const namesOf = (path: Path, written: unknown): string => {
-	let node = written;
-	const names: string[] = [];
-	for (const step of path) {
-		node = (node as Readonly<Record<string | number, unknown>>)[step];
-		names.push(typeof step === "number" ? (ownName(node) ?? String(step + 1)) : step);
-	}
-	return names.join(" › ");
-};
-
-const ownName = (item: unknown): string | undefined => {
-	if (typeof item !== "object" || item === null) return undefined;
-	const { id, name } = item as { readonly id?: unknown; readonly name?: unknown };
-	return typeof id === "string" ? id : typeof name === "string" ? name : undefined;
-};

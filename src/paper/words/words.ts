@@ -1,5 +1,5 @@
 import type { Block } from "../../document/blocks.ts";
-import type { Language, Paper } from "../../document/document.ts";
+import type { BoundPaper, Language, Paper } from "../../document/document.ts";
 import type { Said } from "../../messages/message.ts";
 import { tellSaid } from "../../messages/print.ts";
 import { type PageOrder, pageOrder } from "./page-order.ts";
@@ -19,7 +19,7 @@ export interface Words {
 	readonly requirement: (rule: string, written: Said) => string;
 	/** The name of a formula, by its id; as declared where the language has none of its own. */
 	readonly formulaName: (formula: string, declared: string) => string;
-	readonly order: (paper: Paper) => PageOrder;
+	readonly order: (paper: BoundPaper) => PageOrder;
 	/** The steps of a job, from `crew/steps/<job>.yaml`. */
 	readonly steps: (job: string) => readonly JobStep[];
 	/** What neighbors ask, from `answers/questions.yaml`. */

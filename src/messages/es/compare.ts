@@ -1,0 +1,62 @@
+import type { COMPARE as ENGLISH } from "../en/compare.ts";
+import type { Translation } from "../entries.ts";
+
+export const COMPARE: Translation<typeof ENGLISH> = {
+	"compare/earlier": "anterior",
+	"compare/later": "posterior",
+	"compare/state": "{file}, revisión {revision}, código del documento {digest}",
+	"compare/other-well": "Las dos definiciones nombran pozos distintos: {before} y {after}.",
+	"compare/nothing": "No cambia ningún dato, resultado, hallazgo ni plazo.",
+	"compare/inputs": "Datos que cambiaron ({count})",
+	"compare/added": "agregado",
+	"compare/removed": "quitado",
+	"compare/same-amount": "misma cantidad, escrita de otro modo",
+	"compare/file-rows": "{rows, plural, one {cambia # fila} other {cambian # filas}}",
+	"compare/file-values": "{values, plural, one {cambia # valor} other {cambian # valores}}",
+	"compare/assumed": "supuesto, sin dato",
+	"compare/verdicts": "Hallazgos que cambiaron ({count}), primero los peores",
+	"compare/new-finding": "nuevo",
+	"compare/no-longer": "ya no se evalúa",
+	"compare/margins": "Márgenes que se movieron, mismo veredicto ({count})",
+	"compare/gaps": "Información faltante ({count})",
+	"compare/now-missing": "{what}: ahora falta",
+	"compare/now-given": "{what}: ya no falta",
+	"compare/days": "Plazos que se movieron ({count})",
+	"compare/results": "Resultados que se movieron ({moved} de {compared})",
+	"compare/from": "por {inputs}",
+	"compare/from-choice": "por {inputs}, que no es un número",
+	"compare/row": "tabla {row}",
+	"compare/rows-of-table": "{rows, plural, one {# fila} other {# filas}}",
+	"compare/smaller":
+		"{count, plural, one {# resultado más se movió} other {# resultados más se movieron}} menos que la última cifra impresa.",
+	"compare/further":
+		"Se {count, plural, one {movió # resultado más} other {movieron # resultados más}} que el documento del regulador no imprime: agregue --all.",
+	"compare/further-paper":
+		"También se {count, plural, one {movió # resultado intermedio} other {movieron # resultados intermedios}} que el documento del regulador no imprime.",
+	"compare/since": "Cambios desde la revisión {revision} (código del documento {digest})",
+	"compare/marked":
+		"Δ marca cada fila con un valor que se movió. {worse, plural, =0 {Ningún hallazgo empeoró} one {# hallazgo empeoró} other {# hallazgos empeoraron}}.",
+	"compare/since-nothing": "No cambió ningún dato.",
+	"compare/input": "Dato",
+	"compare/number": "N.º",
+	"compare/what": "Qué es",
+	"compare/was": "Antes",
+	"compare/is": "Ahora",
+	"compare/change": "Cambio",
+	"compare/follows-from": "Por el dato",
+	"compare/result": "Resultado",
+	"compare/requirement": "Requisito",
+	"compare/because": "Hallazgo actual",
+	"compare/margin-was": "Margen antes",
+	"compare/margin-is": "Margen ahora",
+	"compare/deadline": "Aviso o informe",
+	"compare/revision": "Revisión",
+	"compare/ids": "Códigos del documento",
+	"compare/issued": "Fechas de emisión",
+	"compare/why": "Motivo de la revisión",
+	"compare/tally": "Cambios",
+	"compare/tally-of":
+		"{inputs, plural, one {# dato} other {# datos}}, {verdicts, plural, one {# hallazgo} other {# hallazgos}}, {results, plural, one {# resultado impreso} other {# resultados impresos}}",
+	"compare/worse":
+		"{count, plural, one {# hallazgo es peor que antes} other {# hallazgos son peores que antes}}",
+};
