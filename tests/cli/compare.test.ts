@@ -123,7 +123,9 @@ describe("an earlier state in git", () => {
 		]);
 		expect([status, stderr]).toEqual([0, ""]);
 		expect(stdout).toContain("earlier: repo/wells/well.yaml at HEAD~1, revision");
-		expect(stdout).toMatch(/INPUTS CHANGED \(1\)\n {2}1\. .*horizontal-as-built-survey\.csv: 1 row\s+differs/u);
+		expect(stdout).toMatch(
+			/INPUTS CHANGED \(1\)\n {2}1\. .*horizontal-as-built-survey\.csv: 1 row\s+differs/u,
+		);
 		expect(stdout).toMatch(/weight_in_air: .*, from 1\n/u);
 	});
 
