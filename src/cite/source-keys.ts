@@ -44,6 +44,7 @@ export const SOURCE_KEYS = [
 	"iscwsa-collision-rule",
 	"karney-2013",
 	"gda-technical-manual",
+	"geographiclib-tests",
 	"snyder-1987",
 	"lapeyrouse",
 	"lyons-carter-lapeyrouse",

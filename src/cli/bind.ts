@@ -10,7 +10,7 @@ import type { Surroundings, Understanding } from "../understand.ts";
 import type { UnitSystem } from "../units/format.ts";
 import { EXIT } from "./exit-codes.ts";
 import { FileFault } from "./file-fault.ts";
-import { totalsLine } from "./findings-text.ts";
+import { wrappedTotals } from "./findings-text.ts";
 import { commaList } from "./options.ts";
 import { openPaperPool, type PaperPool, usualThreads } from "./paper-pool.ts";
 import type { Session } from "./program.ts";
@@ -293,7 +293,8 @@ const finish = async (
 			`${identity.name}, revision ${revision ?? "–"} (${findings.digest})`,
 			...told,
 			...beside.map((line) => `  ${line}`),
-			`  ${totalsLine(findings.judgement, ENGLISH_READER)} (not an opinion on the law)`,
+			...wrappedTotals(findings.judgement, ENGLISH_READER, terminal.width - 2).map((line) => `  ${line}`),
+			"  (not an opinion on the law)",
 			...(otherJobs.length > 0 ? [`  other crew packs: --job ${otherJobs.join(" | ")}`] : []),
 		].join("\n"),
 	);

@@ -27,10 +27,7 @@ export const findingsText = (file: string, found: Findings, options: FindingsTex
 	const { judgement, missing, well } = found;
 	const { reader } = options;
 	const words = PRINT_WORDS[reader.language].verdicts;
-	const totals = ORDER.map((verdict) => `${capital(words[verdict])} ${judgement.counts[verdict]}`).join(
-		" · ",
-	);
-	const head = [`${file}: ${well.identity.name}`, totals];
+	const head = [`${file}: ${well.identity.name}`, ...wrap(totalsLine(judgement, reader), options.width)];
 	if (options.quiet === true) return head.join("\n");
 	const sorted = worstFirst(judgement.findings);
 	const shown = ORDER.filter((verdict) => options.all === true || TO_ACT_ON.includes(verdict));
@@ -75,6 +72,21 @@ export const totalsLine = ({ counts }: Findings["judgement"], { language }: Read
 	ORDER.map((verdict) => `${capital(PRINT_WORDS[language].verdicts[verdict])} ${counts[verdict]}`).join(
 		" · ",
 	);
+
+/** The totals in lines of at most `width`, no word parted from its count. */
+export const wrappedTotals = (
+	judgement: Findings["judgement"],
+	reader: Reader,
+	width: number,
+): readonly string[] => {
+	const lines: string[] = [];
+	for (const total of totalsLine(judgement, reader).split(" · ")) {
+		const longer = `${lines.at(-1) ?? ""} · ${total}`;
+		if (lines.length > 0 && longer.length <= width) lines.splice(-1, 1, longer);
+		else lines.push(total);
+	}
+	return lines;
+};
 
 const ORDER: readonly Verdict[] = ["not met", "cannot tell", "needs judgement", "met", "does not apply"];
 

@@ -1,4 +1,5 @@
 import { Command, CommanderError } from "commander";
+import { wrap } from "../diagnostics/print.ts";
 import { COMMANDS, type Listed } from "./commands.ts";
 import { EXIT, type ExitCode } from "./exit-codes.ts";
 import { FileFault } from "./file-fault.ts";
@@ -21,7 +22,7 @@ export const run = async (argv: readonly string[]): Promise<number> => {
 			"Binds one YAML well definition into papers that agree: for the regulator, the landowner and the crew.",
 		)
 		.version(VERSION)
-		.configureHelp({ subcommandTerm: (command) => `${command.name()} ${command.usage()}` })
+		.configureHelp({ ...HELP, subcommandTerm: (command) => `${command.name()} ${command.usage()}` })
 		.exitOverride()
 		.configureOutput(OUTPUT)
 		.showHelpAfterError("Run casebound --help for the commands, or casebound <command> --help for one.");
@@ -48,19 +49,23 @@ const whole = async ({ load, about }: Listed, session: Session): Promise<Command
 /** What the list of commands tells of one that is not run. */
 const headOf = ({ name, takes, about }: Listed): Command => new Command(name).description(about).usage(takes);
 
+/** Help is wrapped on narrow terminals too, down to a column of so many letters. */
+const HELP = { minWidthToWrap: 20 };
+
 const OUTPUT = {
 	writeOut: (text: string) => terminal.out(text.trimEnd()),
 	writeErr: (text: string) => terminal.err(text.trimEnd()),
 };
 
 const inherit = (command: Command): Command =>
-	command.exitOverride().configureOutput(OUTPUT).showHelpAfterError();
+	command.exitOverride().configureHelp(HELP).configureOutput(OUTPUT).showHelpAfterError();
 
 /** Says what went wrong, and gives the exit code for it. */
 const told = async (fault: unknown): Promise<ExitCode> => {
 	if (fault instanceof CommanderError) return fault.exitCode === 0 ? EXIT.done : EXIT.usage;
 	if (fault instanceof FileFault) {
-		terminal.err(`casebound: ${fault.message}`);
+		const text = `casebound: ${fault.message}`;
+		terminal.err(terminal.watched ? wrap(text, terminal.width).join("\n") : text);
 		return fault.exit;
 	}
 	if (fault instanceof SeedFault) {

@@ -36,7 +36,8 @@ const calendar = {
 
 /** Rows of the CSV as another program reads them: quotes, commas and line ends by RFC 4180. */
 const pythonRows = (file) => {
-	const program = "import csv,json,sys; print(json.dumps(list(csv.reader(open(sys.argv[1], encoding='utf-8-sig', newline='')))))";
+	const program =
+		"import csv,json,sys; print(json.dumps(list(csv.reader(open(sys.argv[1], encoding='utf-8-sig', newline='')))))";
 	return JSON.parse(run("python3", ["-c", program, file]).stdout);
 };
 
@@ -67,13 +68,23 @@ const schema = {
 		const { parse } = await import("yaml");
 		const told = JSON.parse(casebound(["schema"]).stdout);
 		const validate = new Ajv({ strict: false, allErrors: true, validateFormats: false }).compile(told);
-		const starters = ["horizontal", "horizontal-as-built", "vertical-metric"].map((name) => `seeds/starters/${name}.yaml`);
+		const starters = ["horizontal", "horizontal-as-built", "vertical-metric"].map(
+			(name) => `seeds/starters/${name}.yaml`,
+		);
 		const found = starters.flatMap((file) =>
 			validate(parse(readFileSync(join(root, file), "utf8")))
 				? []
-				: validate.errors.map(({ instancePath, message }) => ({ where: file, what: `${instancePath} ${message}` })),
+				: validate.errors.map(({ instancePath, message }) => ({
+						where: file,
+						what: `${instancePath} ${message}`,
+					})),
 		);
-		return { version: projectRequire("ajv/package.json").version, read: "3 YAML", checks: starters.length, found };
+		return {
+			version: projectRequire("ajv/package.json").version,
+			read: "3 YAML",
+			checks: starters.length,
+			found,
+		};
 	},
 };
 

@@ -17,14 +17,25 @@ const nuChecker = {
 		if (!isThere("java")) return { absent: "no Java on this machine" };
 		const jar = join(dirname(judgesRequire.resolve("vnu-jar/package.json")), "build/dist/vnu.jar");
 		const pages = pagesOf(outputs);
-		const { stdout } = run("java", ["-Xss4m", "-jar", jar, "--format", "json", "--stdout", "--exit-zero-always", ...pages]);
+		const { stdout } = run("java", [
+			"-Xss4m",
+			"-jar",
+			jar,
+			"--format",
+			"json",
+			"--stdout",
+			"--exit-zero-always",
+			...pages,
+		]);
 		const { version, messages } = JSON.parse(stdout);
 		return {
 			version: version.split(" ")[0],
 			read: `${pages.length} HTML`,
 			checks: pages.length,
 			found: messages
-				.filter(({ type, subType }) => type === "error" || type === "non-document-error" || subType === "warning")
+				.filter(
+					({ type, subType }) => type === "error" || type === "non-document-error" || subType === "warning",
+				)
 				.map(({ url, lastLine, message }) => ({ where: `${url}:${lastLine}`, what: message })),
 		};
 	},
@@ -78,7 +89,8 @@ const judgePage = async (browser, file, { width, height, colorScheme }) => {
 	page.on("pageerror", (error) => found.push({ where, what: `script: ${error.message}` }));
 	page.on("request", (request) => {
 		const url = request.url();
-		if (!url.startsWith("file:") && !url.startsWith("data:")) found.push({ where, what: `asks the network for ${url}` });
+		if (!url.startsWith("file:") && !url.startsWith("data:"))
+			found.push({ where, what: `asks the network for ${url}` });
 	});
 	await page.goto(pathToFileURL(file).href);
 	await page.evaluate(readFileSync(projectRequire.resolve("axe-core/axe.min.js"), "utf8"));
@@ -97,7 +109,8 @@ const judgePage = async (browser, file, { width, height, colorScheme }) => {
 
 const chromium = {
 	name: "axe in Chromium",
-	reads: "at 390 px light and 1280 px dark: accessibility, contrast, console, network, sideways scrolling, keyboard, print",
+	reads:
+		"at 390 px light and 1280 px dark: accessibility, contrast, console, network, sideways scrolling, keyboard, print",
 	of: (outputs) =>
 		inChromium(async (browser, version) => {
 			const pages = pagesOf(outputs);

@@ -20,15 +20,22 @@ const { values: options } = parseArgs({
 	},
 });
 
-const JUDGES = [...pdfJudges, ...htmlJudges, ...svgJudges, ...dataJudges, ...numberJudges, ...terminalJudges].filter(
-	({ name }) => options.only === undefined || name.toLowerCase().includes(options.only.toLowerCase()),
-);
+const JUDGES = [
+	...pdfJudges,
+	...htmlJudges,
+	...svgJudges,
+	...dataJudges,
+	...numberJudges,
+	...terminalJudges,
+].filter(({ name }) => options.only === undefined || name.toLowerCase().includes(options.only.toLowerCase()));
 
 mkdirSync(outFolder, { recursive: true });
 const started = Date.now();
 const outputs = bindOutputs(options);
 const seconds = () => Math.round((Date.now() - started) / 1000);
-console.log(`bound ${outputs.flatMap(({ files }) => files).length} files in ${outputs.length} editions, ${seconds()} s`);
+console.log(
+	`bound ${outputs.flatMap(({ files }) => files).length} files in ${outputs.length} editions, ${seconds()} s`,
+);
 
 const shown = (where) => (where.startsWith("file:") ? where.slice(5) : where).replace(`${root}`, "");
 const rows = [];
@@ -40,9 +47,15 @@ for (const { name, reads, of } of JUDGES) {
 		continue;
 	}
 	const { version, read, checks, found } = judged;
-	console.log(`${found.length === 0 ? "passed " : "FOUND  "}  ${name} ${version}: ${read}, ${checks} checks, ${found.length} found`);
-	for (const { where, what } of found.slice(0, 20)) console.log(`           ${shown(where)}\n             ${what.trim()}`);
-	if (found.length > 20) console.log(`           and ${found.length - 20} more; all in ${relative(root, join(outFolder, "found.json"))}`);
+	console.log(
+		`${found.length === 0 ? "passed " : "FOUND  "}  ${name} ${version}: ${read}, ${checks} checks, ${found.length} found`,
+	);
+	for (const { where, what } of found.slice(0, 20))
+		console.log(`           ${shown(where)}\n             ${what.trim()}`);
+	if (found.length > 20)
+		console.log(
+			`           and ${found.length - 20} more; all in ${relative(root, join(outFolder, "found.json"))}`,
+		);
 }
 writeFileSync(join(outFolder, "found.json"), JSON.stringify(rows, null, 1));
 console.log(`${seconds()} s in all`);

@@ -8,7 +8,10 @@ const STARTERS = ["horizontal", "horizontal-as-built", "vertical-metric"];
 
 const editions = (short) =>
 	["en", "es"].flatMap((language) =>
-		(short ? [language === "en" ? "field" : "metric"] : ["field", "metric"]).map((units) => ({ language, units })),
+		(short ? [language === "en" ? "field" : "metric"] : ["field", "metric"]).map((units) => ({
+			language,
+			units,
+		})),
 	);
 
 const filesUnder = (folder) =>
@@ -24,7 +27,8 @@ const listed = (what) =>
 		.filter((word) => word !== "");
 
 /** Jobs of one starter that a crew pack can be bound for, as `bind` itself names them. */
-const otherJobs = (printed) => (/--job (.+)$/m.exec(printed)?.[1] ?? "").split(" | ").filter((job) => job !== "");
+const otherJobs = (printed) =>
+	(/--job (.+)$/m.exec(printed)?.[1] ?? "").split(" | ").filter((job) => job !== "");
 
 /**
  * Binds and draws everything into `out/judges/outputs`, a folder an edition.
@@ -33,7 +37,8 @@ const otherJobs = (printed) => (/--job (.+)$/m.exec(printed)?.[1] ?? "").split("
  */
 export const bindOutputs = ({ short, bound }) => {
 	const top = join(outFolder, "outputs");
-	if (bound) return readdirSync(top).map((name) => ({ folder: join(top, name), files: filesUnder(join(top, name)) }));
+	if (bound)
+		return readdirSync(top).map((name) => ({ folder: join(top, name), files: filesUnder(join(top, name)) }));
 	rmSync(top, { recursive: true, force: true });
 	const papers = listed("papers").join(",");
 	return STARTERS.flatMap((starter) =>

@@ -106,7 +106,11 @@ const popplerStructure = quietCommand({
 		status === 0 && stderr === "" && stdout.includes("H1") ? undefined : stderr || "no heading in the tree",
 });
 
-const fontLines = (stdout) => stdout.split("\n").slice(2).filter((line) => line.trim() !== "");
+const fontLines = (stdout) =>
+	stdout
+		.split("\n")
+		.slice(2)
+		.filter((line) => line.trim() !== "");
 
 const popplerFonts = quietCommand({
 	name: "poppler, fonts",

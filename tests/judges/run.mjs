@@ -21,7 +21,8 @@ export const run = (program, args, options = {}) => {
 /** The built tool itself; a bind that fails stops the judging, since nothing would be judged. */
 export const casebound = (args, options = {}) => {
 	const done = run(process.execPath, [join(root, "dist/main.js"), ...args], options);
-	if (done.status !== 0) throw new Error(`casebound ${args.join(" ")} ended with ${done.status}\n${done.stderr}`);
+	if (done.status !== 0)
+		throw new Error(`casebound ${args.join(" ")} ended with ${done.status}\n${done.stderr}`);
 	return done;
 };
 

@@ -102,7 +102,10 @@ const alike = {
 			let most = 0;
 			for (const file of drawings) {
 				const own = drawnByResvg(readFileSync(file, "utf8"));
-				const others = { Chromium: await drawnByChromium(page, file), librsvg: drawnByLibrsvg(file, folder, env) };
+				const others = {
+					Chromium: await drawnByChromium(page, file),
+					librsvg: drawnByLibrsvg(file, folder, env),
+				};
 				for (const [name, other] of Object.entries(others)) {
 					if (other === undefined) {
 						found.push({ where: file, what: `${name} does not draw it` });
@@ -110,7 +113,8 @@ const alike = {
 					}
 					const { by, at } = greatestDifference(own, other);
 					most = Math.max(most, by);
-					if (by > MOST) found.push({ where: file, what: `${name} and resvg differ by ${Math.round(by)} at ${at}` });
+					if (by > MOST)
+						found.push({ where: file, what: `${name} and resvg differ by ${Math.round(by)} at ${at}` });
 				}
 			}
 			return {

@@ -14,7 +14,7 @@ const TYPED = [
 	["list starters", 0],
 	["list papers", 0],
 	[`check ${starter}`, 0],
-	["explain shoe_below_water", 0],
+	["explain surface-shoe-depth", 0],
 	["frobnicate", 64],
 	["bind", 64],
 	["check no-such-file.yaml", 66],
@@ -29,7 +29,10 @@ const typed = async (session, width, words, environment) => {
 	const folder = mkdtempSync(join(tmpdir(), "casebound-terminal-"));
 	const code = join(folder, "code");
 	const script = join(folder, "typed.sh");
-	writeFileSync(script, `cd ${root}\n${environment} node dist/main.js ${words}\necho $? > ${code}\nsleep 60\n`);
+	writeFileSync(
+		script,
+		`cd ${root}\n${environment} node dist/main.js ${words}\necho $? > ${code}\nsleep 60\n`,
+	);
 	const started = tmux("new-session", "-d", "-s", session, "-x", String(width), "-y", "400", "bash", script);
 	if (started.status !== 0) throw new Error(`tmux did not start: ${started.stderr}`);
 	for (let tries = 0; tries < 2400; tries += 1) {
@@ -65,11 +68,17 @@ const terminal = {
 					found.push({ where, what: "color although NO_COLOR is set" });
 				}
 				const long = screen.split("\n").find((line) => codePoints(line.trimEnd()) > width);
-				if (long !== undefined) found.push({ where, what: `a line runs over the edge: ${long.slice(0, 100)}` });
+				if (long !== undefined)
+					found.push({ where, what: `a line runs over the edge: ${long.slice(0, 100)}` });
 			}
 		}
 		tmux("kill-server");
-		return { version: versionOf("tmux", "-V"), read: `${TYPED.length} commands, ${WIDTHS.length} widths`, checks, found };
+		return {
+			version: versionOf("tmux", "-V"),
+			read: `${TYPED.length} commands, ${WIDTHS.length} widths`,
+			checks,
+			found,
+		};
 	},
 };
 
