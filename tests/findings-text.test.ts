@@ -16,11 +16,12 @@ const text = (more: Partial<Parameters<typeof findingsText>[2]> = {}) =>
 
 describe("findings on the terminal", () => {
 	it("begin with the totals, then what does not meet its limit, with number, limit, margin and place", () => {
-		const [, totals, , first] = findingsText("well.yaml", findings, {
+		const [, totals, rest, , first] = findingsText("well.yaml", findings, {
 			width: 80,
 			reader: ENGLISH_READER,
 		}).split("\n");
 		expect(totals).toMatch(/^Does not meet 1 · Insufficient data \d+ · Engineer to confirm \d+ · Meets \d+/);
+		expect(rest).toMatch(/^Not applicable \d+$/);
 		expect(first).toBe("DOES NOT MEET (1)");
 		expect(text()).toContain(
 			"practice, well: The relief valve's setting is 9,600 psi; at most 9,500 psi is allowed",
