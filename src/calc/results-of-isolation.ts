@@ -210,11 +210,60 @@ export interface HolePressureResults {
 	readonly design_kick?: Known<"volume">;
 	/** Tolerance less the design kick; negative where the shoe does not hold it. */
 	readonly kick_margin?: Known<"volume">;
+	/** What pumps and moving pipe add to the mud or take from it; absent where neither rate nor speed is stated. */
+	readonly hydraulics?: HydraulicsResults;
 	/** The most that gas of this hole may bring to surface; nothing to do with pressures while treating. */
 	readonly anticipated_surface_pressure?: Known<"pressure">;
 	/** Of the preventers on the string that is drilled out of. */
 	readonly preventer_rating?: Known<"pressure">;
 	readonly preventer_margin?: Known<"pressure-difference">;
+}
+
+/** A place of the open hole against a moving column, as equivalent densities. */
+export interface OpenHoleMargin {
+	/** Id of the string at the shoe, or the formation's name. */
+	readonly place: string;
+	/** Of the moving column there. */
+	readonly density: Known<"density">;
+	/** What the rock bears, or its pore pressure. */
+	readonly against: Known<"density">;
+	/** Below zero the rock is broken, or may flow. */
+	readonly margin: Known<"density">;
+}
+
+type AnnulusColumn = KnownTable<"md" | "tvd" | "pressure" | "density">;
+
+export interface HydraulicsResults {
+	readonly model: "Herschel–Bulkley" | "Bingham";
+	readonly yield_stress?: Known<"yield-point">;
+	readonly flow_index?: Known<"ratio">;
+	/** lbf·sⁿ/100 ft². */
+	readonly consistency?: Known<"ratio">;
+	readonly rate?: Known<"flow-rate">;
+	/** With the bit at the bottom of the hole. */
+	readonly circulating?: AnnulusColumn;
+	readonly annulus_loss?: Known<"pressure">;
+	readonly ecd_at_bottom?: Known<"density">;
+	readonly ecd_at_shoe?: Known<"density">;
+	readonly weakest_over_ecd?: OpenHoleMargin;
+	readonly string_loss?: Known<"pressure">;
+	readonly bit_loss?: Known<"pressure">;
+	/** Annulus, string, bit and the tools stated; surface lines not counted. */
+	readonly pump_pressure?: Known<"pressure">;
+	readonly moving: readonly SurgeResults[];
+}
+
+/** Closed pipe run into a hole, or pulled out of it, at its bottom. */
+export interface SurgeResults {
+	/** `drill string`, or a string's id. */
+	readonly by: string;
+	readonly speed: Known<"fluid-velocity">;
+	readonly surge: AnnulusColumn;
+	readonly surge_at_bottom: Known<"density">;
+	readonly weakest_over_surge?: OpenHoleMargin;
+	readonly swab?: AnnulusColumn;
+	readonly swab_at_bottom?: Known<"density">;
+	readonly swab_over_pore?: OpenHoleMargin;
 }
 
 /** Horizontal distances from coordinates; a surveyed distance stands before them. */

@@ -3,7 +3,7 @@ import { EVERY, RECORD, TECHNICAL } from "./audience.ts";
 import { columnsOf } from "./columns-field.ts";
 import { measuredDepth } from "./depth-field.ts";
 import { date, entry, group, identifier, list, optional, text } from "./field.ts";
-import { q } from "./quantity-field.ts";
+import { q, ratio } from "./quantity-field.ts";
 
 /** What the hole is drilled with. */
 export const drillingFluid = group(
@@ -22,6 +22,14 @@ export const drillingFluid = group(
 			q("plastic-viscosity", "Plastic viscosity", "Friction while cementing.", TECHNICAL),
 		),
 		yield_point: optional(q("yield-point", "Yield point", "Friction while cementing.", TECHNICAL)),
+		readings: optional(
+			group("Viscometer readings", "Friction while drilling and running pipe.", TECHNICAL, {
+				r600: ratio("At 600 rev/min", "Degrees of the dial.", TECHNICAL),
+				r300: ratio("At 300 rev/min", "Degrees of the dial.", TECHNICAL),
+				r6: ratio("At 6 rev/min", "Yield stress comes of it.", TECHNICAL),
+				r3: ratio("At 3 rev/min", "Yield stress comes of it.", TECHNICAL),
+			}),
+		),
 	},
 );
 
@@ -70,6 +78,25 @@ const hole = entry("Hole section", "One diameter of drilled hole.", EVERY, {
 		),
 	),
 	fluid: optional(drillingFluid),
+	drilling: optional(
+		group("Drilling of this hole", "What circulating and tripping add to the mud's pressure.", TECHNICAL, {
+			rate: optional(q("flow-rate", "Greatest rate", "Friction in the annulus adds to the mud.", TECHNICAL)),
+			cuttings: optional(
+				q("density", "Density added by cuttings", "As estimated; they are not worked here.", TECHNICAL),
+			),
+			nozzles: optional(
+				list(
+					"Nozzles",
+					"Pressure lost at the bit.",
+					TECHNICAL,
+					q("diameter", "Nozzle", "32nds of an inch.", TECHNICAL),
+				),
+			),
+			trip_speed: optional(
+				q("fluid-velocity", "Greatest trip speed", "Pipe run surges, pipe pulled swabs.", TECHNICAL),
+			),
+		}),
+	),
 	actual: optional(
 		group("As drilled", "Calculations use it where given.", RECORD, {
 			to: optional(measuredDepth("Drilled to", "Depth reached.", RECORD)),

@@ -303,6 +303,9 @@ export const ENGLISH = {
 		pore: "pore pressure",
 		fracture: "fracture pressure",
 		mud: "drilling fluid, along its hole",
+		circulating: "circulating at the greatest rate",
+		surge: "pipe run at its greatest speed",
+		swab: "pipe pulled at its greatest speed",
 		cement: "cement in place, below the shoe before",
 	},
 	strengthBasis: {

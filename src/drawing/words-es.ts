@@ -292,6 +292,9 @@ export const SPANISH: DrawingWords = {
 		pore: "presión de poro",
 		fracture: "presión de fractura",
 		mud: "fluido de perforación, en su agujero",
+		circulating: "en circulación al mayor gasto",
+		surge: "tubería bajada a su mayor velocidad",
+		swab: "tubería sacada a su mayor velocidad",
 		cement: "cemento en su lugar, bajo la zapata anterior",
 	},
 	strengthBasis: {

@@ -42,6 +42,7 @@ export const resolveHoles = (
 				: { kick: { intensity: each.kick.intensity, ...maybe("volume", each.kick.volume) } }),
 			...maybe("caliper", resolveCaliper(each, i, files, desk)),
 			...(fluid === undefined ? {} : { fluid }),
+			...maybe("drilling", drillingOf(each)),
 		};
 	});
 };
@@ -88,6 +89,14 @@ const resolveCaliper = (
 	};
 };
 
+const drillingOf = ({ drilling }: HoleDefinition): Hole["drilling"] =>
+	drilling && {
+		...maybe("rate", drilling.rate),
+		...maybe("cuttings", drilling.cuttings),
+		...maybe("nozzles", drilling.nozzles),
+		...maybe("tripSpeed", drilling.trip_speed),
+	};
+
 const resolveFluid = ({ fluid, actual }: HoleDefinition): DrillingFluid | undefined => {
 	if (fluid === undefined) return undefined;
 	const density = actual?.fluid_density ?? fluid.density;
@@ -96,6 +105,7 @@ const resolveFluid = ({ fluid, actual }: HoleDefinition): DrillingFluid | undefi
 		...(density === undefined ? {} : { density }),
 		...(fluid.plastic_viscosity === undefined ? {} : { plasticViscosity: fluid.plastic_viscosity }),
 		...(fluid.yield_point === undefined ? {} : { yieldPoint: fluid.yield_point }),
+		...maybe("readings", fluid.readings),
 	};
 };
 

@@ -234,6 +234,13 @@ export interface Hole {
 	/** Where it is not the well's. */
 	readonly kick?: { readonly intensity: Known<"density">; readonly volume?: Known<"volume"> };
 	readonly fluid?: DrillingFluid;
+	/** How it is drilled, as stated. */
+	readonly drilling?: {
+		readonly rate?: Known<"flow-rate">;
+		readonly cuttings?: Known<"density">;
+		readonly nozzles?: readonly Known<"diameter">[];
+		readonly tripSpeed?: Known<"fluid-velocity">;
+	};
 }
 
 export interface DrillingFluid {
@@ -242,6 +249,8 @@ export interface DrillingFluid {
 	readonly density?: Known<"density">;
 	readonly plasticViscosity?: Known<"plastic-viscosity">;
 	readonly yieldPoint?: Known<"yield-point">;
+	/** Degrees of the viscometer's dial. */
+	readonly readings?: Readonly<Record<"r600" | "r300" | "r6" | "r3", Known<"ratio">>>;
 }
 
 export interface CasingString {

@@ -72,6 +72,26 @@ describe("open hole and well control", () => {
 		expect(verdict("open-hole.mud-over-pore", "conductor hole")).toBe("does not apply");
 	});
 
+	test("pumps and moving pipe: what they add, what they take, and what they are asked with", () => {
+		const production = (rule: string, ...edits: readonly Edit[]) =>
+			found(`open-hole.${rule}`, "production hole", ...edits);
+		expect(production("circulating").because).toMatch(
+			/^Intermediate shoe bears 1\.7\d lb\/gal more than the circulating density of the production hole \(12\.2\d lb\/gal there\); at least 0\.20 lb\/gal is required\.$/,
+		);
+		const FAST: Edit = ["drilling: { rate: 500 gal/min, ", "drilling: { rate: 1400 gal/min, "];
+		expect(production("circulating", FAST).verdict).toBe("not met");
+		const SILENT: Edit = ["drilling: { rate: 500 gal/min, ", "drilling: { "];
+		expect(production("circulating", SILENT)).toMatchObject({ verdict: "cannot tell" });
+		expect(production("surge").verdict).toBe("met");
+		const HASTY: Edit = ["running: { speed: 90 ft/min,", "running: { speed: 900 ft/min,"];
+		expect(production("surge", HASTY)).toMatchObject({ verdict: "not met", stop: ["casing"] });
+		expect(production("swab").because).toMatch(
+			/^With the drill string pulled, the mud of the production hole stays 0\.4\d lb\/gal over the pore pressure of the Rushford Shale \(11\.3\d lb\/gal\)/,
+		);
+		expect(production("swab", mud("11.4")).verdict).toBe("needs judgement");
+		expect(production("swab", mud("11.2")).verdict).toBe("not met");
+	});
+
 	test("the weakest place against the mud at rest", () => {
 		const shoeTo = (ppg: string): Edit => ["equivalent: 14.0 ppg", `equivalent: ${ppg} ppg`];
 		expect(verdict("open-hole.rock-over-mud", "production hole", shoeTo("12.1"))).toBe("met");

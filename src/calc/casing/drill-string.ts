@@ -31,6 +31,17 @@ export const drillPipeLength = formula({
 	compute: ({ MD, L_collars }) => Math.max(0, MD - L_collars),
 });
 
+/** Where the collars begin with the bit at a depth [ft]. */
+export const drillPipeFoot = formula({
+	id: "casing/drill-pipe-foot",
+	name: "Foot of the drill pipe with the bit at a depth",
+	expression: "MD_foot = MD − L_collars, no less than zero",
+	source: cite("definition"),
+	inputs: { MD: "measured-depth", L_collars: "length" },
+	gives: "measured-depth",
+	compute: ({ MD, L_collars }) => Math.max(0, MD - L_collars),
+});
+
 const NO_COLLARS = constant("length", 0, "no collars are given", cite("definition"));
 
 /** The string that drills each hole, at its bottom: joints to pick up, and what they weigh. */

@@ -9,9 +9,12 @@ import type { AnyFormula } from "../../cite/formula.ts";
 import { formulasIn } from "../formulas-in.ts";
 import * as binghamFlow from "./bingham-flow.ts";
 import * as fractureGradient from "./fracture-gradient.ts";
+import * as herschelBulkley from "./herschel-bulkley.ts";
 import * as hydrostatic from "./hydrostatic.ts";
 import * as kickTolerance from "./kick-tolerance.ts";
+import * as movingPipe from "./moving-pipe.ts";
 import * as openHole from "./open-hole.ts";
+import * as rheometer from "./rheometer.ts";
 import * as shoeStrength from "./shoe-strength.ts";
 import * as window from "./window.ts";
 
@@ -24,5 +27,8 @@ export const pressureFormulas: readonly AnyFormula[] = formulasIn(
 	kickTolerance,
 	openHole,
 	binghamFlow,
+	rheometer,
+	herschelBulkley,
+	movingPipe,
 	window,
 );

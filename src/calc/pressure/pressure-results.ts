@@ -8,6 +8,7 @@ import { type Gaps, maybe } from "../gaps.ts";
 import type { CasingResults, HoleMark, HolePressureResults, PressureResults } from "../results.ts";
 import { inclinationAt } from "../trajectory/at-depth.ts";
 import { fracturePressure } from "./fracture-gradient.ts";
+import { hydraulicsOf } from "./hydraulics-results.ts";
 import {
 	equivalentMudWeight,
 	hydrostaticPressure,
@@ -93,6 +94,7 @@ const holeResults = (well: Well, path: KnownTable, hole: Hole, gaps: Gaps): Hole
 		...maybe("mud_hydrostatic_at_bottom", density && hydrostaticPressure.of({ ρ: density, D: bottom.tvd })),
 		...maybe("bottom_temperature", T_s && G && temperatureAtDepth.of({ T_s, G, D: bottom.below_ground })),
 		...shoeResults(well, path, hole, bottom, gaps),
+		...maybe("hydraulics", hydraulicsIn(well, path, hole)),
 	};
 };
 
@@ -149,6 +151,12 @@ const shoeResults = (well: Well, path: KnownTable, hole: Hole, bottom: HoleMark,
 		),
 		...kickResults(well, path, hole, { shoe, bottom, strength: strength.value, density, pore }, gaps),
 	};
+};
+
+const hydraulicsIn = (well: Well, path: KnownTable, hole: Hole) => {
+	const above = stringAbove(well, hole);
+	const strength = above && strengthOf(well, above, holeMark(path, above.shoe, well.datum))?.value;
+	return hydraulicsOf({ well, path, hole, above, strength });
 };
 
 const GROUND = ({ datum }: Well): Known<"true-vertical-depth"> =>

@@ -13,7 +13,7 @@ export interface PressureAt {
 	readonly pressure: number;
 }
 
-export type WindowLineKind = "pore" | "fracture" | "mud" | "cement";
+export type WindowLineKind = "pore" | "fracture" | "mud" | "circulating" | "surge" | "swab" | "cement";
 
 /** One line of the window: a stretch of depth without a gap. */
 export interface WindowLine {
@@ -28,6 +28,9 @@ export const STROKES: Readonly<Record<WindowLineKind, Stroke>> = {
 	pore: { color: BLUISH_GREEN, width: 2.2 },
 	fracture: { color: VERMILLION, width: 2.2, dash: [7, 1.8] },
 	mud: { color: INK, width: 1.5, dash: [2.2, 1.6] },
+	circulating: { color: INK, width: 1 },
+	surge: { color: INK, width: 0.7, dash: [5, 1.6] },
+	swab: { color: INK, width: 0.7, dash: [5, 1.6, 1, 1.6] },
 	cement: { color: BLUE, width: 1.5, dash: [7, 2, 1.4, 2] },
 };
 
@@ -67,6 +70,23 @@ const ofMud = (well: Well, results: Results): WindowLine[] => {
 	});
 };
 
+/** What pumps and moving pipe make of the mud, along its own hole: the greatest surge, and the drill string's swab. */
+const ofMoving = (well: Well, results: Results): WindowLine[] =>
+	well.holes.flatMap((hole): WindowLine[] => {
+		const found = results.pressure.holes.find((each) => each.id === hole.id)?.hydraulics;
+		const [most] = (found?.moving ?? []).toSorted(
+			(a, b) => b.surge_at_bottom.value - a.surge_at_bottom.value,
+		);
+		const swab = found?.moving.find((each) => each.swab !== undefined)?.swab;
+		const columns = { circulating: found?.circulating, surge: most?.surge, swab } as const;
+		return (["circulating", "surge", "swab"] as const).flatMap((kind): WindowLine[] => {
+			const points = (columns[kind]?.rows ?? [])
+				.filter(({ md }) => md >= hole.top.value)
+				.map(({ tvd, pressure }) => ({ tvd, pressure }));
+			return points.length < 2 ? [] : [{ kind, points, hole }];
+		});
+	});
+
 /** Cement in place outside a string, along the hole below the string before it: that is where the rock feels it. */
 const ofCement = (well: Well, results: Results): WindowLine[] =>
 	well.strings.flatMap((string): WindowLine[] => {
@@ -95,6 +115,7 @@ export const windowLines = (well: Well, results: Results): WindowLine[] => [
 	...ofRock(results, "pore"),
 	...ofRock(results, "fracture"),
 	...ofMud(well, results),
+	...ofMoving(well, results),
 	...ofCement(well, results),
 ];
 

@@ -263,4 +263,54 @@ export const RULES_PRESSURE = {
 		"Clause without a full stop: why a limit came out as it did (pressure). part: the value.",
 	],
 	"rules/over-pore-pressure": [", {intensity} over pore pressure", "Further part of a clause (open hole)."],
+	"rules/strength-weakest-place-over-ecd": [
+		"strength of the weakest place over the circulating density",
+		"Noun phrase without its article: what is measured or is missing (open hole).",
+	],
+	"rules/strength-weakest-place-over-surge": [
+		"strength of the weakest place over mud with surge",
+		"Noun phrase without its article: what is measured or is missing (open hole).",
+	],
+	"rules/swabbed-mud-over-pore": [
+		"swabbed mud over the highest pore pressure",
+		"Noun phrase without its article: what is measured or is missing (open hole).",
+	],
+	"rules/rate-of-hole": [
+		"greatest rate that the {hole} hole is drilled with",
+		"Noun phrase without its article: what is measured or is missing (open hole).",
+	],
+	"rules/speed-of-pipe-in-hole": [
+		"greatest speed of pipe in the {hole} hole",
+		"Noun phrase without its article: what is measured or is missing (open hole).",
+	],
+	"rules/readings-of-mud": [
+		"viscometer readings of the mud of the {hole} hole",
+		"Noun phrase without its article: what is measured or is missing (open hole).",
+	],
+	"rules/bears-more-than-ecd": [
+		"{place} bears {size} more than the circulating density of the {hole} hole ({density} there)",
+		"Clause without a full stop: why a limit came out as it did (open hole). place: a shoe or a formation; density: an equivalent density.",
+	],
+	"rules/bears-less-than-ecd": [
+		"{place} bears {size} less than the circulating density of the {hole} hole ({density} there)",
+		"Clause without a full stop: why a limit came out as it did (open hole). place: a shoe or a formation; density: an equivalent density.",
+	],
+	"rules/bears-more-than-surge": [
+		"with {pipe} run at {speed}, {place} bears {size} more than the mud and its surge in the {hole} hole ({density} there)",
+		"Clause without a full stop: why a limit came out as it did (open hole). pipe: a string; place: a shoe or a formation; density: an equivalent density.",
+	],
+	"rules/bears-less-than-surge": [
+		"with {pipe} run at {speed}, {place} bears {size} less than the mud and its surge in the {hole} hole ({density} there)",
+		"Clause without a full stop: why a limit came out as it did (open hole). pipe: a string; place: a shoe or a formation; density: an equivalent density.",
+	],
+	"rules/the-drill-string": ["the drill string", "Part of a clause: which pipe moves (open hole)."],
+	"rules/the-string-called": ["the {string} string", "Part of a clause: which pipe moves (open hole)."],
+	"rules/swabbed-above-pore": [
+		"with the drill string pulled, the mud of the {hole} hole stays {size} over the pore pressure of the {formation}{detail}",
+		"Clause without a full stop: why a limit came out as it did (open hole). formation: a name; detail: the equivalent density in brackets, or nothing.",
+	],
+	"rules/swabbed-below-pore": [
+		"with the drill string pulled, the mud of the {hole} hole falls {size} below the pore pressure of the {formation}{detail}",
+		"Clause without a full stop: why a limit came out as it did (open hole). formation: a name; detail: the equivalent density in brackets, or nothing.",
+	],
 } as const satisfies Entries;

@@ -75,4 +75,25 @@ export const RULES_PRESSURE: Translation<typeof ENGLISH> = {
 	"rules/predicted-rise": "el aumento previsto",
 	"rules/annulus-pressure-is-predicted-to-rise-by": "se prevé que la presión anular suba {part}",
 	"rules/over-pore-pressure": ", {intensity} sobre la presión de poro",
+	"rules/strength-weakest-place-over-ecd":
+		"la resistencia del punto más débil sobre la densidad de circulación",
+	"rules/strength-weakest-place-over-surge": "la resistencia del punto más débil sobre el lodo con surgencia",
+	"rules/swabbed-mud-over-pore": "el lodo con suaveo sobre la mayor presión de poro",
+	"rules/rate-of-hole": "el mayor gasto con que se perfora el agujero {hole}",
+	"rules/speed-of-pipe-in-hole": "la mayor velocidad de la tubería en el agujero {hole}",
+	"rules/readings-of-mud": "las lecturas del viscosímetro del lodo del agujero {hole}",
+	"rules/bears-more-than-ecd":
+		"{place} resiste {size} más que la densidad de circulación del agujero {hole} (ahí {density})",
+	"rules/bears-less-than-ecd":
+		"{place} resiste {size} menos que la densidad de circulación del agujero {hole} (ahí {density})",
+	"rules/bears-more-than-surge":
+		"al bajar {pipe} a {speed}, {place} resiste {size} más que el lodo con su surgencia en el agujero {hole} (ahí {density})",
+	"rules/bears-less-than-surge":
+		"al bajar {pipe} a {speed}, {place} resiste {size} menos que el lodo con su surgencia en el agujero {hole} (ahí {density})",
+	"rules/the-drill-string": "la sarta de perforación",
+	"rules/the-string-called": "la TR {string}",
+	"rules/swabbed-above-pore":
+		"al sacar la sarta de perforación, el lodo del agujero {hole} queda {size} sobre la presión de poro de {formation}{detail}",
+	"rules/swabbed-below-pore":
+		"al sacar la sarta de perforación, el lodo del agujero {hole} cae {size} por debajo de la presión de poro de {formation}{detail}",
 };

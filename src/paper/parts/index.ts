@@ -27,6 +27,7 @@ import { chemicalsTable, disclosureTable, flowbackFacts } from "./disclosure.ts"
 import { figures } from "./figures.ts";
 import { fractureRange } from "./fractures.ts";
 import { formationsTable, protectedWaterFacts, waterTable } from "./geology.ts";
+import { circulatingTable, surgeTable } from "./hydraulics.ts";
 import { exposureRadii } from "./hydrogen-sulfide.ts";
 import {
 	assumptionsTable,
@@ -122,6 +123,8 @@ export const PARTS: Readonly<Record<string, Part>> = {
 	"strings-table": stringFacts,
 	"centralizers-table": centralizersTable,
 	"drill-string-table": drillStringTable,
+	"circulating-table": circulatingTable,
+	"surge-table": surgeTable,
 	"design-basis": designBasisFacts,
 	"load-situations": loadSituations,
 	"tightest-factors": tightestFactors,

@@ -5,13 +5,34 @@ export const openHoleChecks = {
 		title: "Mud weight against pore pressure",
 		looksAt: "mud density of each hole against the highest pore pressure open to it",
 		explain:
-			"Mud lighter than the rock lets the well flow as soon as the pumps stop. The margin over the highest pore pressure of the open hole has to cover what is lost when pipe is pulled (the trip margin). Swab pressures are not calculated.",
+			"Mud lighter than the rock lets the well flow as soon as the pumps stop. The margin over the highest pore pressure of the open hole has to cover what is lost when pipe is pulled (the trip margin).",
 	},
 	"rock-over-mud": {
 		title: "Mud weight against the weakest rock",
 		looksAt: "mud density at rest against the lesser of shoe test and fracture gradients of the open hole",
 		explain:
-			"Circulating adds to the mud what friction takes, and running pipe adds surge; neither is calculated here. The margin at rest has to leave room for both.",
+			"Circulating adds to the mud what friction takes, and running pipe adds surge. The margin at rest has to leave room for both.",
+	},
+	"circulating-density": {
+		title: "Circulating density against the weakest rock",
+		looksAt:
+			"mud with cuttings and annular friction, along the open hole, against shoe test and fracture gradients",
+		explain:
+			"Friction by API RP 13D for Herschel–Bulkley mud where the viscometer readings are stated, else Bingham. Gauge hole, pipe in the middle and not turning, bit at the bottom of the hole. Mud is taken as cold and not compressed; cuttings are as stated.",
+	},
+	surge: {
+		title: "Surge while pipe is run",
+		looksAt:
+			"mud and the friction that closed pipe drags up at its greatest speed, along the open hole, against shoe test and fracture gradients",
+		explain:
+			"Steady speed with the clinging constant of Burkhardt's chart, pipe closed at its foot; drill string at its trip speed and casing at its running speed, whichever leaves less. Starting and stopping jerks and gels are not counted.",
+	},
+	swab: {
+		title: "Swab while pipe is pulled",
+		looksAt:
+			"mud less the friction that the drill string drags up at its trip speed, along the open hole, against pore pressures",
+		explain:
+			"What is swabbed has to stay within the trip margin, or the rock flows while pipe is pulled. Steady speed, pipe closed at its foot; a balled bit and gels swab more.",
 	},
 	"kick-tolerance": {
 		title: "Kick tolerance",

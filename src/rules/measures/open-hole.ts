@@ -1,8 +1,9 @@
-import type { HolePressureResults } from "../../calc/results.ts";
+import type { HolePressureResults, OpenHoleMargin, SurgeResults } from "../../calc/results.ts";
 import { message } from "../../messages/message.ts";
 import type { Hole } from "../../well/well.ts";
 import { type Case, missingAt, stringPath } from "../case.ts";
 import type { MissingInput } from "../finding.ts";
+import type { Reason } from "../reason.ts";
 import type { PreventerStack } from "../subject.ts";
 import { absent, known, lacking, type Measure, type Reading } from "./reading.ts";
 
@@ -62,6 +63,68 @@ const isDrilledThrough = ({ well }: Case, { over }: PreventerStack): boolean => 
 
 const test = ({ test: planned }: PreventerStack) => planned;
 
+const isBelowShoe = (the: Case): boolean => {
+	const { hole } = holeOf(the);
+	return the.well.strings.some(
+		(string) => string.shoe.value < hole.bottom.value && string.hole.id !== hole.id,
+	);
+};
+
+const hasSpeed = (the: Case): boolean => {
+	const { hole } = holeOf(the);
+	return (
+		hole.drilling?.tripSpeed !== undefined ||
+		the.well.strings.some(({ hole: own, running }) => own.id === hole.id && running?.speed !== undefined)
+	);
+};
+
+/** What friction cannot be worked without. */
+const frictionMissing = (the: Case): MissingInput => {
+	const { hole, at } = holeOf(the);
+	if (the.well.drillString === undefined) return missingAt(message("rules/drill-string"), "drill_string");
+	return missingAt(message("rules/readings-of-mud", { hole: hole.id }), ...at, "fluid", "readings");
+};
+
+/** The pipe that leaves least under the weakest rock, run at its greatest speed. */
+const surgeOf = (the: Case) => {
+	const margins = (holeOf(the).found?.hydraulics?.moving ?? []).flatMap(
+		({ by, speed, weakest_over_surge }) =>
+			weakest_over_surge === undefined ? [] : [{ ...weakest_over_surge, by, speed }],
+	);
+	return margins.sort((a, b) => a.margin.value - b.margin.value)[0];
+};
+
+const swabOf = (the: Case) =>
+	(holeOf(the).found?.hydraulics?.moving ?? []).flatMap(({ swab_over_pore }) => swab_over_pore ?? [])[0];
+
+/** The weakest place beside a column that moves: `the shoe of the intermediate string bears 1.89 lb/gal more than …`. */
+const saidOfColumn = (
+	the: Case,
+	margin: number,
+	size: Reason[number],
+	found: (OpenHoleMargin & Partial<Pick<SurgeResults, "by" | "speed">>) | undefined,
+	how: "circulating" | "surge",
+): Reason => {
+	const { hole, found: results } = holeOf(the);
+	if (found === undefined) return [];
+	const place =
+		found.place === results?.shoe ? message("rules/shoe-of", { string: found.place }) : found.place;
+	const facts = { place, size, hole: hole.id, density: found.density };
+	if (how === "circulating")
+		return [
+			margin < 0 ? message("rules/bears-less-than-ecd", facts) : message("rules/bears-more-than-ecd", facts),
+		];
+	const { by = "", speed } = found;
+	const pipe =
+		by === "drill string"
+			? message("rules/the-drill-string")
+			: message("rules/the-string-called", { string: by });
+	const run = { ...facts, pipe, speed: { parts: speed === undefined ? [] : [speed] } };
+	return [
+		margin < 0 ? message("rules/bears-less-than-surge", run) : message("rules/bears-more-than-surge", run),
+	];
+};
+
 export const openHoleMeasures = {
 	"mud over pore pressure": {
 		noun: message("rules/mud-density-over-highest-pore-pressure"),
@@ -112,6 +175,71 @@ export const openHoleMeasures = {
 				value.value < 0
 					? message("rules/bears-less-than-mud", { place: named, size, hole: hole.id })
 					: message("rules/bears-more-than-mud", { place: named, size, hole: hole.id }),
+			];
+		},
+	},
+	"weakest place over circulating density": {
+		noun: message("rules/strength-weakest-place-over-ecd"),
+		read: open((the, found) => {
+			const { hole, at } = holeOf(the);
+			if (!isBelowShoe(the)) return absent(message("rules/no-shoe-is-above-hole", { hole: hole.id }));
+			if (hole.drilling?.rate === undefined)
+				return lacking(
+					missingAt(message("rules/rate-of-hole", { hole: hole.id }), ...at, "drilling", "rate"),
+				);
+			return known(found?.hydraulics?.weakest_over_ecd?.margin, frictionMissing(the));
+		}),
+		say: ({ value, size }, the) =>
+			saidOfColumn(the, value.value, size, holeOf(the).found?.hydraulics?.weakest_over_ecd, "circulating"),
+	},
+	"weakest place over surge": {
+		noun: message("rules/strength-weakest-place-over-surge"),
+		read: open((the) => {
+			const { hole, at } = holeOf(the);
+			if (!isBelowShoe(the)) return absent(message("rules/no-shoe-is-above-hole", { hole: hole.id }));
+			if (!hasSpeed(the))
+				return lacking(
+					missingAt(
+						message("rules/speed-of-pipe-in-hole", { hole: hole.id }),
+						...at,
+						"drilling",
+						"trip_speed",
+					),
+				);
+			return known(surgeOf(the)?.margin, frictionMissing(the));
+		}),
+		say: ({ value, size }, the) => saidOfColumn(the, value.value, size, surgeOf(the), "surge"),
+	},
+	"swabbed mud over pore pressure": {
+		noun: message("rules/swabbed-mud-over-pore"),
+		read: open((the, found, missing) => {
+			const { hole, at } = holeOf(the);
+			if (hole.drilling?.tripSpeed === undefined)
+				return lacking(
+					missingAt(
+						message("rules/speed-of-pipe-in-hole", { hole: hole.id }),
+						...at,
+						"drilling",
+						"trip_speed",
+					),
+				);
+			if (found?.hydraulics === undefined || the.well.drillString === undefined)
+				return lacking(frictionMissing(the));
+			return known(swabOf(the)?.margin, missing);
+		}),
+		say: ({ value, size }, the) => {
+			const { hole } = holeOf(the);
+			const found = swabOf(the);
+			const facts = {
+				hole: hole.id,
+				size,
+				formation: found?.place ?? message("rules/rock"),
+				detail: { parts: found === undefined ? [] : [" (", found.density, ")"] },
+			};
+			return [
+				value.value < 0
+					? message("rules/swabbed-below-pore", facts)
+					: message("rules/swabbed-above-pore", facts),
 			];
 		},
 	},
