@@ -24,10 +24,10 @@ export const drillingFluid = group(
 		yield_point: optional(q("yield-point", "Yield point", "Friction while cementing.", TECHNICAL)),
 		readings: optional(
 			group("Viscometer readings", "Friction while drilling and running pipe.", TECHNICAL, {
-				r600: ratio("At 600 rev/min", "Degrees of the dial.", TECHNICAL),
-				r300: ratio("At 300 rev/min", "Degrees of the dial.", TECHNICAL),
-				r6: ratio("At 6 rev/min", "Yield stress comes of it.", TECHNICAL),
-				r3: ratio("At 3 rev/min", "Yield stress comes of it.", TECHNICAL),
+				six_hundred: ratio("At 600 rev/min", "Degrees of the dial.", TECHNICAL),
+				three_hundred: ratio("At 300 rev/min", "Degrees of the dial.", TECHNICAL),
+				six: ratio("At 6 rev/min", "Yield stress comes of it.", TECHNICAL),
+				three: ratio("At 3 rev/min", "Yield stress comes of it.", TECHNICAL),
 			}),
 		),
 	},

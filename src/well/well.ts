@@ -250,7 +250,7 @@ export interface DrillingFluid {
 	readonly plasticViscosity?: Known<"plastic-viscosity">;
 	readonly yieldPoint?: Known<"yield-point">;
 	/** Degrees of the viscometer's dial. */
-	readonly readings?: Readonly<Record<"r600" | "r300" | "r6" | "r3", Known<"ratio">>>;
+	readonly readings?: Readonly<Record<"six_hundred" | "three_hundred" | "six" | "three", Known<"ratio">>>;
 }
 
 export interface CasingString {

@@ -46,7 +46,7 @@ interface Rubbing {
 
 const rubbingOf = ({ fluid }: Hole, ρ: Known<"density">): Rubbing | undefined => {
 	if (fluid?.readings !== undefined) {
-		const { r600: R_600, r300: R_300, r6: R_6, r3: R_3 } = fluid.readings;
+		const { six_hundred: R_600, three_hundred: R_300, six: R_6, three: R_3 } = fluid.readings;
 		const PV = plasticViscosityOfReadings.of({ R_600, R_300 });
 		const YP = yieldPointOfReadings.of({ R_600, R_300 });
 		const τ_y = yieldStress.of({ R_6, R_3 });
