@@ -3,14 +3,17 @@ import { hasErrors } from "../diagnostics/diagnostic.ts";
 import { diagnosticsToJson } from "../diagnostics/json.ts";
 import { LANGUAGES, type Language } from "../document/document.ts";
 import type { Reader } from "../messages/print.ts";
+import type { Surroundings } from "../understand.ts";
 import type { UnitSystem } from "../units/format.ts";
+import { definitionsOf, type Shard, shardOption } from "./definitions-in.ts";
 import { EXIT } from "./exit-codes.ts";
 import { findingsJson } from "./findings-json.ts";
 import { findingsText } from "./findings-text.ts";
 import type { Session } from "./program.ts";
 import { rulesOption, tellDiagnostics, understandOrTell } from "./read-well.ts";
 import { SeedFault } from "./seed-fault.ts";
-import { openShipped, readRulesFiles } from "./shipped.ts";
+import { openShipped, readRulesFiles, type ShippedData } from "./shipped.ts";
+import { tellFault } from "./tell-fault.ts";
 import { terminal } from "./terminal.ts";
 
 interface CheckOptions {
@@ -20,13 +23,14 @@ interface CheckOptions {
 	readonly strict?: boolean;
 	readonly all?: boolean;
 	readonly quiet?: boolean;
+	readonly shard?: Shard;
 	readonly rules: readonly string[];
 }
 
 /** `casebound check`: every fault at once, then what each limit comes to here. Writes nothing. */
 export const checkCommand = (session: Session): Command =>
 	new Command("check")
-		.addArgument(new Argument("<file...>", "one definition or more; - is standard input"))
+		.addArgument(new Argument("<file...>", "definitions, or folders of them; - is standard input"))
 		.addOption(
 			new Option("--format <format>", "text for people, json for editors and scripts")
 				.choices(["text", "json"])
@@ -39,12 +43,16 @@ export const checkCommand = (session: Session): Command =>
 			]),
 		)
 		.addOption(new Option("--lang <language>", "en or es").choices(LANGUAGES).default("en"))
+		.addOption(shardOption())
 		.addOption(rulesOption())
 		.option("--all", "also list what is met and what does not apply")
 		.option("--quiet", "print totals only")
 		.option("--strict", "exit with 2 if a finding is not met or lacks data")
-		.addHelpText("after", "\nExample:\n  casebound check my-well.yaml --strict")
-		.action((files: readonly string[], options: CheckOptions) => {
+		.addHelpText(
+			"after",
+			"\nExamples:\n  casebound check my-well.yaml --strict\n  casebound check wells/ --quiet",
+		)
+		.action(async (files: readonly string[], options: CheckOptions) => {
 			const shipped = openShipped();
 			const ownRules = rulesOrFaults(options);
 			if (!("length" in ownRules)) {
@@ -52,24 +60,43 @@ export const checkCommand = (session: Session): Command =>
 				return session.end(EXIT.badSeed);
 			}
 			const documents: object[] = [];
-			for (const file of files) {
-				const understanding = understandOrTell(file, ownRules, shipped, session);
-				if (understanding === undefined) continue;
-				if (hasErrors(understanding.diagnostics)) session.end(EXIT.badDefinition);
-				const { findings } = understanding;
-				const reader: Reader = { language: options.lang, units: options.units ?? understanding.units };
-				if (options.format === "json") documents.push(findingsJson(file, understanding, reader));
-				else {
-					tellDiagnostics(understanding, reader);
-					const { width } = terminal;
-					if (findings) terminal.out(findingsText(file, findings, { ...options, reader, width }));
+			for (const file of definitionsOf(files, options.shard))
+				try {
+					const told = checkOne(file, options, { ownRules, shipped, session });
+					if (told !== undefined) documents.push(told);
+				} catch (fault) {
+					// Whatever is wrong with one file is told, and the next one is checked.
+					session.end(await tellFault(fault));
 				}
-				const { counts } = findings?.judgement ?? { counts: undefined };
-				if (options.strict === true && counts && counts["not met"] + counts["cannot tell"] > 0)
-					session.end(EXIT.verdicts);
-			}
 			if (options.format === "json") terminal.out(JSON.stringify({ files: documents }, null, 2));
 		});
+
+interface CheckWith {
+	readonly ownRules: Surroundings["ownRules"];
+	readonly shipped: ShippedData;
+	readonly session: Session;
+}
+
+/** Tells what is wrong with one definition and what is found of it; as data where that was asked for. */
+const checkOne = (
+	file: string,
+	options: CheckOptions,
+	{ ownRules, shipped, session }: CheckWith,
+): object | undefined => {
+	const understanding = understandOrTell(file, ownRules, shipped, session);
+	if (understanding === undefined) return undefined;
+	if (hasErrors(understanding.diagnostics)) session.end(EXIT.badDefinition);
+	const { findings } = understanding;
+	const { counts } = findings?.judgement ?? { counts: undefined };
+	if (options.strict === true && counts && counts["not met"] + counts["cannot tell"] > 0)
+		session.end(EXIT.verdicts);
+	const reader: Reader = { language: options.lang, units: options.units ?? understanding.units };
+	if (options.format === "json") return findingsJson(file, understanding, reader);
+	tellDiagnostics(understanding, reader);
+	const { width } = terminal;
+	if (findings) terminal.out(findingsText(file, findings, { ...options, reader, width }));
+	return undefined;
+};
 
 /** Faults of a rules file are told in the form that was asked for. */
 const rulesOrFaults = ({ rules, format, lang, units = "field" }: CheckOptions) => {

@@ -1,6 +1,6 @@
 import { Argument, Command } from "commander";
 import { JURISDICTION_CODES, loadJurisdictions } from "../catalog/jurisdictions.ts";
-import { PAPERS } from "../document/document.ts";
+import { PAPERS, type Paper } from "../document/document.ts";
 import { CHECKS } from "../rules/index.ts";
 import { quantityString } from "../units/format.ts";
 import { EXIT } from "./exit-codes.ts";
@@ -51,6 +51,14 @@ export const listCommand = (session: Session): Command =>
 			for (const line of findings === undefined ? [] : comparisonSheet(findings)) terminal.out(line);
 		});
 
+const PAPERS_ARE: Readonly<Record<Paper, string>> = {
+	regulator: "attachment to the agency's own forms",
+	landowner: "packet for the neighbors; --neighbor makes one neighbor's own edition",
+	handout: "one sheet for a meeting or a notice board",
+	answers: "the presenter's sheet for a meeting",
+	crew: "pre-job safety sheet; --job says of which job",
+};
+
 const shippedSets = () => loadJurisdictions(JURISDICTION_CODES).value ?? [];
 
 const LISTS: Readonly<
@@ -91,7 +99,10 @@ const LISTS: Readonly<
 				.join(", "),
 		]),
 	starters: () => starterNames().map((name) => [name, "fictional"]),
-	papers: () => PAPERS.filter((paper) => paper !== "handout" && paper !== "answers").map((paper) => [paper]),
+	papers: () => [
+		...PAPERS.map((paper) => [paper, PAPERS_ARE[paper]]),
+		["changes", "what a revision changed, for an amendment; made by compare --out and bind --since"],
+	],
 	jobs: ({ catalog }) =>
 		catalog.jobs.map((job) => [job.id, job.on === "string" ? "once a casing string" : "once for the well"]),
 };

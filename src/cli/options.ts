@@ -1,4 +1,5 @@
 import { InvalidArgumentError } from "commander";
+import { nearestName } from "../diagnostics/nearest-name.ts";
 
 /** Parses `a,b,c`, each of them one of the allowed words. */
 export const commaList =
@@ -10,7 +11,10 @@ export const commaList =
 			.filter((word) => word !== "")
 			.map((word) => {
 				const found = allowed.find((candidate) => candidate === word);
-				if (found === undefined)
-					throw new InvalidArgumentError(`"${word}" is no ${thing}; write ${allowed.join(", ")}.`);
+				if (found === undefined) {
+					const near = nearestName(word, allowed);
+					const meant = near === undefined ? "" : ` Did you mean ${near}?`;
+					throw new InvalidArgumentError(`"${word}" is no ${thing}; write ${allowed.join(", ")}.${meant}`);
+				}
 				return found;
 			});

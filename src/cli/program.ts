@@ -1,9 +1,7 @@
-import { Command, CommanderError } from "commander";
-import { wrap } from "../diagnostics/print.ts";
+import { Command } from "commander";
 import { COMMANDS, type Listed } from "./commands.ts";
 import { EXIT, type ExitCode } from "./exit-codes.ts";
-import { FileFault } from "./file-fault.ts";
-import { SeedFault } from "./seed-fault.ts";
+import { tellFault } from "./tell-fault.ts";
 import { outcomeOfOutput, terminal } from "./terminal.ts";
 import { VERSION } from "./version.ts";
 
@@ -32,7 +30,7 @@ export const run = async (argv: readonly string[]): Promise<number> => {
 			program.addCommand(inherit(listed.name === named ? await whole(listed, session) : headOf(listed)));
 		await program.parseAsync(argv);
 	} catch (fault) {
-		exit = Math.max(exit, await told(fault));
+		exit = Math.max(exit, await tellFault(fault));
 	}
 	return Math.max(exit, await outcomeOfOutput());
 };
@@ -55,28 +53,13 @@ const HELP = { minWidthToWrap: 20 };
 const OUTPUT = {
 	writeOut: (text: string) => terminal.out(text.trimEnd()),
 	writeErr: (text: string) => terminal.err(text.trimEnd()),
+	/** A wrong use is told in two lines: what is wrong, with what may have been meant; and where to look. */
+	outputError: (text: string, write: (text: string) => void) => write(text.replace("\n(Did", " (Did")),
 };
 
 const inherit = (command: Command): Command =>
-	command.exitOverride().configureHelp(HELP).configureOutput(OUTPUT).showHelpAfterError();
-
-/** Says what went wrong, and gives the exit code for it. */
-const told = async (fault: unknown): Promise<ExitCode> => {
-	if (fault instanceof CommanderError) return fault.exitCode === 0 ? EXIT.done : EXIT.usage;
-	if (fault instanceof FileFault) {
-		const text = `casebound: ${fault.message}`;
-		terminal.err(terminal.watched ? wrap(text, terminal.width).join("\n") : text);
-		return fault.exit;
-	}
-	if (fault instanceof SeedFault) {
-		terminal.err(fault.message);
-		return EXIT.badSeed;
-	}
-	terminal.err(
-		"casebound: internal/fault: this is a defect of the tool, not of your definition. Please report it with the definition that showed it.",
-	);
-	const stack = fault instanceof Error ? (fault.stack ?? fault.message) : String(fault);
-	const { readableStack } = await import("./readable-stack.ts");
-	terminal.err(readableStack(stack));
-	return EXIT.fault;
-};
+	command
+		.exitOverride()
+		.configureHelp(HELP)
+		.configureOutput(OUTPUT)
+		.showHelpAfterError(`Run casebound ${command.name()} --help for what it takes.`);

@@ -8,6 +8,10 @@ export interface Terminal {
 	/** Text in pieces, as they come; the next one is asked for when there is room for it, and none once nobody reads. */
 	readonly stream: (pieces: Iterable<string>) => Promise<void>;
 	readonly err: (text: string) => void;
+	/** A line for the moment, in the place of the one before; an empty text takes it away. For whoever watches. */
+	readonly status: (text: string) => void;
+	/** Empties the screen, where somebody watches it. */
+	readonly clear: () => void;
 	readonly color: boolean;
 	readonly width: number;
 	/** A person is watching stderr. */
@@ -50,8 +54,21 @@ const PIECE = 1 << 16;
 
 const color = process.stderr.isTTY === true && !process.env["NO_COLOR"] && process.env["TERM"] !== "dumb";
 
+/** Begins the last line anew and empties it. */
+const LINE_ANEW = "\r\u001b[K";
+const SCREEN_ANEW = "\u001b[2J\u001b[H";
+
+let statusShown = false;
+
+/** What is said to stay does not stand behind what was said for the moment. */
+const withoutStatus = (): void => {
+	if (statusShown) process.stderr.write(LINE_ANEW);
+	statusShown = false;
+};
+
 export const terminal: Terminal = {
 	out: (text) => {
+		withoutStatus();
 		if (outFault === undefined) process.stdout.write(`${safe(text, false)}\n`);
 	},
 	stream: async (pieces) => {
@@ -65,7 +82,19 @@ export const terminal: Terminal = {
 		}
 		await said(text);
 	},
-	err: (text) => void process.stderr.write(`${safe(text, color)}\n`),
+	err: (text) => {
+		withoutStatus();
+		process.stderr.write(`${safe(text, color)}\n`);
+	},
+	status: (text) => {
+		if (process.stderr.isTTY !== true) return;
+		withoutStatus();
+		if (text !== "") process.stderr.write(safe(text, false).slice(0, (process.stderr.columns ?? 80) - 1));
+		statusShown = text !== "";
+	},
+	clear: () => {
+		if (process.stdout.isTTY === true) process.stdout.write(SCREEN_ANEW);
+	},
 	color,
 	width: Math.min(WIDEST, process.stderr.columns ?? 80),
 	watched: process.stderr.isTTY === true,

@@ -32,9 +32,14 @@ describe("what is no file of text", () => {
 	])("%s is not read", (_, file, why) => {
 		if (file === "pipe" && !existsSync(join(folder, file))) execFileSync("mkfifo", [join(folder, file)]);
 		for (const args of [
-			["check", file],
+			// A folder stands for the definitions in it where several are taken: tests/cli/folders.test.ts.
+			...(file === "."
+				? [["results", file]]
+				: [
+						["check", file],
+						["bind", file],
+					]),
 			["check", WELL, "--rules", file],
-			["bind", file],
 		]) {
 			const { status, stdout, stderr } = run(...args);
 			expect(stderr, args.join(" ")).toContain(`casebound: cannot read ${file}: ${why}`);

@@ -34,11 +34,9 @@ export const renderCsv = (document: PaperDocument): readonly TableFile[] =>
 		}),
 	}));
 
-const cellsOf = (row: PlainTable["rows"][number], { columns }: PlainTable): readonly string[] =>
-	columns.map(({ id }) => {
-		const value = row[id];
-		return value === null || value === undefined ? "" : String(value);
-	});
+/** A number stays one: a leading minus is escaped in text alone, where a spreadsheet might take it for a formula. */
+const cellsOf = (row: PlainTable["rows"][number], { columns }: PlainTable): readonly (string | number)[] =>
+	columns.map(({ id }) => row[id] ?? "");
 
 /** All tables of a paper in one JSON file, with the paper's own identity, so that a table is never taken for another's. */
 export const renderTablesJson = (document: PaperDocument): string => {
