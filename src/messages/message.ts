@@ -35,6 +35,8 @@ export type Fact =
 	| { readonly sentence: readonly Fact[] }
 	/** Sentences one after another, none of them twice. */
 	| { readonly sentences: readonly Message[] }
+	/** A text declared in English where it belongs, beside a formula or in a file of rules; `es/declared.ts` has the Spanish. */
+	| { readonly declared: string }
 	/** A part of a sentence that has an entry of its own. */
 	| Message;
 

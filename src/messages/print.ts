@@ -1,7 +1,9 @@
 import { IntlMessageFormat } from "intl-messageformat";
 import { type QuantityStyle, quantityString, type UnitSystem } from "../units/format.ts";
 import { ENGLISH } from "./en/index.ts";
+import { DECLARED } from "./es/declared.ts";
 import { SPANISH } from "./es/index.ts";
+import { NAMED_PLACES } from "./es/named-places.ts";
 import {
 	type Fact,
 	isMessage,
@@ -57,12 +59,16 @@ class Placed {
 	}
 }
 
+/** A string or a hole that goes by a name of the trade is called by it in the reader's language; any other name is as typed. */
+const nameFact = (name: string, fact: Fact, { language }: Reader): Fact =>
+	language === "es" && typeof fact === "string" ? (NAMED_PLACES.get(name)?.[fact] ?? fact) : fact;
+
 /** The words of a message, its values still values, for a paper that prints each with the key it is known by. */
 export const tellParts = ({ code, facts }: Message, reader: Reader): readonly ToldPart[] => {
 	const given = Object.fromEntries(
 		Object.entries(facts).map(([name, fact]) => [
 			name,
-			typeof fact === "number" ? fact : new Placed(factParts(fact, reader)),
+			typeof fact === "number" ? fact : new Placed(factParts(nameFact(name, fact, reader), reader)),
 		]),
 	);
 	const formatted = formatOf(code, reader.language).formatToParts<Placed>(given);
@@ -94,11 +100,16 @@ export const capital = (text: string): string => text.charAt(0).toUpperCase() + 
 const quantityOf = ({ known, value, style }: Exclude<ToldPart, string>, units: UnitSystem): string =>
 	quantityString({ dimension: known.dimension, value, style }, units);
 
+/** A declared text in the reader's language; one of the user's own is told as written. */
+export const declaredText = (text: string, { language }: Pick<Reader, "language">): string =>
+	language === "es" ? (DECLARED.get(text) ?? text) : text;
+
 /** A fact in parts. */
 export const factParts = (fact: Fact, reader: Reader): readonly ToldPart[] => {
 	if (typeof fact === "string") return [fact];
 	if (typeof fact === "number") return [new Intl.NumberFormat(LOCALES[reader.language]).format(fact)];
 	if (isMessage(fact)) return tellParts(fact, reader);
+	if ("declared" in fact) return [declaredText(fact.declared, reader)];
 	if ("list" in fact) return listParts(fact.list, fact.joined, reader);
 	if ("parts" in fact) return fact.parts.flatMap((part) => factParts(part, reader));
 	if ("sentence" in fact) return sentenceCase(fact.sentence.flatMap((part) => factParts(part, reader)));

@@ -79,12 +79,12 @@ export const subjectsOfRule = (rule: Rule, well: Well): readonly Subject[] | Out
 
 /** Of a rule on neighbors of which none is listed: whether that means that there are none. */
 export const noneListed = (well: Well, kinds: readonly string[]): Outcome => {
-	const named = orListed(kinds);
+	const named = orListed(kinds.map((kind) => ({ declared: kind })));
 	const always = kinds.find((kind) => EVERYWHERE.has(kind));
 	// What every well has near it is not absent because nobody listed it.
 	if (always !== undefined)
 		return cannotTell(
-			[missingAt(message("rules/distance-to", { always }), "site", "neighbors")],
+			[missingAt(message("rules/distance-to", { always: { declared: always } }), "site", "neighbors")],
 			message("rules/no-is-listed-every-well-has-one", { named }),
 		);
 	return well.site.neighbors_complete === true
@@ -106,6 +106,6 @@ export const ruleSubject = ({ check, appliesTo }: Rule): Said => {
 	if (subject === "string")
 		return message("rules/listed", { listed: listed(appliesTo.strings.map(selectorWords)) });
 	return subject === "neighbor"
-		? message("rules/listed", { listed: listed(appliesTo.neighbors) })
+		? message("rules/listed", { listed: listed(appliesTo.neighbors.map((kind) => ({ declared: kind }))) })
 		: SUBJECT_WORDS[subject];
 };

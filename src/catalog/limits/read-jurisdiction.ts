@@ -4,7 +4,7 @@ import type { Checked } from "../../diagnostics/diagnostic.ts";
 import { pathKey } from "../../diagnostics/path.ts";
 import { message } from "../../messages/message.ts";
 import { type Desk, report } from "./fault.ts";
-import { type Jurisdiction, LAW_KINDS, type RuleSetKind } from "./limit.ts";
+import { type Jurisdiction, LAW_KINDS, type Rule, type RuleSetKind } from "./limit.ts";
 import { howKnownShape, readRule, reportShape } from "./read-rule.ts";
 
 const text = z.string().trim().min(1);
@@ -40,6 +40,15 @@ const citationOf = (row: unknown): string =>
 
 const idOf = (row: unknown): string =>
 	typeof row === "object" && row !== null && "id" in row ? String(row.id) : "";
+
+/** Practice is cited in words of ours, law by its number. */
+const inOwnWords = (rule: Rule): Rule => ({
+	...rule,
+	citation:
+		typeof rule.citation === "string"
+			? message("limits/practice.citation", { citation: { declared: rule.citation } })
+			: rule.citation,
+});
 
 /** Practice is one body to its reader, whatever files it comes in. */
 export const PRACTICE_NAME = "Engineering practice";
@@ -117,8 +126,9 @@ export const readJurisdiction = (raw: unknown, file: string): Checked<Jurisdicti
 		};
 		return readRule(rowDesk, row, ["rules", i]);
 	});
+	const found = read.filter((rule) => rule !== undefined);
 	return {
-		value: { ...head, rules: read.filter((rule) => rule !== undefined) },
+		value: { ...head, rules: head.kind === "practice" ? found.map(inOwnWords) : found },
 		diagnostics: desk.faults,
 	};
 };

@@ -219,6 +219,10 @@ export const LIMITS = {
 		"name the copy, or write not compared",
 		"What to do about it, of a rules file or a limit. ",
 	],
+	"limits/practice.citation": [
+		"{citation}",
+		"Where a limit of engineering practice is cited from. citation: its own words.",
+	],
 	"limits/own.id": [
 		"a shipped row already has this id, and both would apply",
 		"What is wrong, of a rules file or a limit. ",

@@ -87,6 +87,7 @@ export const RULES_CASING = {
 		"the plan drills {said}; the rule names {orList}.",
 		"Sentence: why a limit came out as it did (casing). said: the clause before; orList: words of the rule, joined by or.",
 	],
+	"rules/evacuated": ["fully evacuated", "Clause that names a load case, after a factor."],
 	"rules/while-it-is-run": [
 		"while it is run",
 		"Clause without a full stop: why a limit came out as it did (casing loads).",

@@ -67,6 +67,7 @@ export const LIMITS: Translation<typeof ENGLISH> = {
 	"limits/copy.expected": "standing: compared with a public copy, y public_copy: '{ at, dated, kind, read }'",
 	"limits/copy.say": 'escriba "standing", o quite la copia',
 	"limits/copy.name": "nombre la copia, o escriba not compared",
+	"limits/practice.citation": "{citation}",
 	"limits/own.id": "un renglón incluido ya tiene este identificador, y se aplicarían los dos",
 	"limits/own.id-expected": "un identificador propio, o replaces: {id}",
 	"limits/own.id-mend":

@@ -30,6 +30,7 @@ export const RULES_CASING: Translation<typeof ENGLISH> = {
 	"rules/drilling-fluid-hole": "el fluido de perforación del agujero {id}",
 	"rules/plan-drills": "el plan perfora {said}.",
 	"rules/plan-drills-rule-names": "el plan perfora {said}; la regla admite {orList}.",
+	"rules/evacuated": "con evacuación total",
 	"rules/while-it-is-run": "durante la corrida",
 	"rules/pulled-back-through-curve": "al sacarla por la curva",
 	"rules/stopped-short-while-it-is-run": "al detenerse de golpe durante la corrida",

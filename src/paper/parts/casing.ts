@@ -1,6 +1,6 @@
 import type { CasingString, PipeSection } from "../../well/well.ts";
 import { cell, type PaperContext, textCell } from "../context.ts";
-import { named, type Part, quantityColumn, row, table, textColumn } from "./part.ts";
+import { asGiven, named, type Part, quantityColumn, row, table, textColumn } from "./part.ts";
 
 const RATING = { nearest: 10 } as const;
 const JOINT = { nearest: 1000 } as const;
@@ -67,7 +67,7 @@ export const casingTable: Part = (context) =>
 				drift: cell(context, section.drift),
 				grade: textCell(section.grade),
 				connection: textCell(section.connection),
-				condition: textCell(section.condition),
+				condition: textCell(asGiven(context, section.condition)),
 				from: cell(context, section.top),
 				to: cell(context, section.bottom),
 				to_tvd: cell(context, computed?.bottom.tvd),
@@ -152,7 +152,7 @@ export const centralizersTable: Part = (context) =>
 			string.centralizers.map((run) =>
 				row({
 					string: textCell(named(context, string.id)),
-					centralizer_kind: textCell(run.kind),
+					centralizer_kind: textCell(asGiven(context, run.kind)),
 					from: cell(context, run.top),
 					to: cell(context, run.bottom),
 					every_joints: cell(context, run.everyJoints),

@@ -3,7 +3,7 @@ import type { Block, Cell, Column } from "../../document/blocks.ts";
 import type { CasingString, Slurry } from "../../well/well.ts";
 import { cell, type PaperContext, shown, textCell } from "../context.ts";
 import { placementBlocks } from "./cement-placement.ts";
-import { named, type Part, quantityColumn, row, table, textColumn } from "./part.ts";
+import { asGiven, named, type Part, quantityColumn, row, table, textColumn } from "./part.ts";
 import { returnsNote, returnsTable } from "./returns-table.ts";
 
 /** Cemented strings with what was worked of them, from the outside in. */
@@ -196,8 +196,8 @@ export const cementFacts: Part = (context) =>
 		["cement_columns", (_, cement) => columnsCell(context, cement)],
 		["cement_top_tvd", (_, { to_surface, top }) => (to_surface ? { kind: "none" } : cell(context, top.tvd))],
 		["cement_top_basis", (_, { top_basis }) => textCell(context.words.label(`phrases.top_${top_basis}`))],
-		["cement_top_method", ({ cement }) => textCell(cement?.topMethod)],
-		["volume_basis", ({ cement }) => textCell(cement?.volumeBasis)],
+		["cement_top_method", ({ cement }) => textCell(asGiven(context, cement?.topMethod))],
+		["volume_basis", ({ cement }) => textCell(asGiven(context, cement?.volumeBasis))],
 		["annulus_volume", (_, { annulus_volume }) => cell(context, annulus_volume)],
 		["spacer", ({ cement }) => cell(context, cement?.spacer?.volume)],
 		["displacement_volume", (_, { displacement_volume }) => cell(context, displacement_volume)],
@@ -267,7 +267,7 @@ const jobRecords: Part = (context) => {
 				},
 			],
 			["recorded_top", (string) => cell(context, record(string)?.top?.depth)],
-			["recorded_top_method", (string) => textCell(record(string)?.top?.method)],
+			["recorded_top_method", (string) => textCell(asGiven(context, record(string)?.top?.method))],
 			["calculated_lift", (string, { final_lift: lift }) => cell(context, record(string)?.lift && lift)],
 			["recorded_lift", (string) => cell(context, record(string)?.lift)],
 			["recorded_bump", (string) => cell(context, record(string)?.bump)],

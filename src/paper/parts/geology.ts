@@ -1,5 +1,5 @@
 import { cell, textCell } from "../context.ts";
-import { facts, type Part, quantityColumn, row, table, textColumn } from "./part.ts";
+import { asGiven, facts, type Part, quantityColumn, row, table, textColumn } from "./part.ts";
 
 export const formationsTable: Part = (context) => {
 	const marks = new Map(context.results.geology.formations.map((f) => [f.id, f]));
@@ -26,7 +26,7 @@ export const formationsTable: Part = (context) => {
 			];
 			return row({
 				formation: textCell(formation.name),
-				lithology: textCell(formation.lithology),
+				lithology: textCell(asGiven(context, formation.lithology)),
 				top_tvd: cell(context, mark?.top.tvd),
 				top_below_ground: cell(context, mark?.top.below_ground),
 				pore_pressure: cell(context, formation.porePressure, { decimals: 1 }),

@@ -4,7 +4,7 @@ import { VERDICTS } from "../../document/verdict.ts";
 import { tellSaid } from "../../messages/print.ts";
 import type { Well } from "../../well/well.ts";
 import { cell, type PaperContext, readerOf, saidCell, shown, textCell } from "../context.ts";
-import { facts, type Part, row, table, textColumn } from "./part.ts";
+import { asGiven, facts, type Part, row, table, textColumn } from "./part.ts";
 
 /** Latitude, longitude and datum, to a tenth of a foot or so: as agencies ask for it. */
 export const surfaceLocation = (site: Well["site"]): string | undefined => {
@@ -27,9 +27,9 @@ export const identityFacts: Part = (context) => {
 		["field", textCell(identity.field)],
 		["county", textCell(site.county)],
 		["location", textCell(surfaceLocation(site))],
-		["class", textCell(identity.class)],
-		["purpose", textCell(identity.purpose)],
-		["state", textCell(identity.state)],
+		["class", textCell(asGiven(context, identity.class))],
+		["purpose", textCell(asGiven(context, identity.purpose))],
+		["state", textCell(asGiven(context, identity.state))],
 		["revision", textCell(identity.revisions?.at(-1)?.id)],
 		["issued", textCell(identity.issued)],
 		["valid_until", textCell(identity.valid_until)],

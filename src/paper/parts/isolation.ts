@@ -2,7 +2,7 @@ import type { AnnulusGap, IsolationLayer, ZonePhase } from "../../calc/results.t
 import type { Cell } from "../../document/blocks.ts";
 import type { Inline } from "../../document/inline.ts";
 import { cell, type PaperContext, shown, textCell } from "../context.ts";
-import { facts, named, type Part, quantityColumn, row, table, textColumn, titled } from "./part.ts";
+import { asGiven, facts, named, type Part, quantityColumn, row, table, textColumn, titled } from "./part.ts";
 import { uncertaintyCell } from "./path-places.ts";
 
 const sentence = (words: readonly string[]): string => titled(words.join(", "));
@@ -291,7 +291,7 @@ export const neighborsTable: Part = (context) => {
 		context.well.neighbors.map((neighbor) =>
 			row({
 				neighbor: textCell(neighbor.name),
-				neighbor_kind: textCell(neighbor.kind),
+				neighbor_kind: textCell(asGiven(context, neighbor.kind)),
 				from_wellhead: distanceCell(context, neighbor, "wellhead"),
 				from_pad: distanceCell(context, neighbor, "pad edge"),
 				from_path: distanceCell(context, neighbor, "wellbore"),

@@ -1,6 +1,6 @@
 import type { Cell } from "../../document/blocks.ts";
 import { cell, type PaperContext, textCell } from "../context.ts";
-import { named, type Part, quantityColumn, row, table, textColumn } from "./part.ts";
+import { asGiven, named, type Part, quantityColumn, row, table, textColumn } from "./part.ts";
 
 const TENTH = { decimals: 1 } as const;
 const WHOLE = { decimals: 0 } as const;
@@ -29,7 +29,7 @@ export const kickTable: Part = (context) =>
 					hole: textCell(named(context, hole.id)),
 					shoe: textCell(hole.shoe === undefined ? undefined : named(context, hole.shoe)),
 					shoe_strength: cell(context, hole.shoe_strength, TENTH),
-					shoe_strength_basis: textCell(hole.shoe_strength_basis),
+					shoe_strength_basis: textCell(asGiven(context, hole.shoe_strength_basis)),
 					maximum_annulus: cell(context, hole.maximum_annulus_pressure),
 					kick_intensity: cell(context, hole.kick_intensity, TENTH),
 					kick_held: cell(context, hole.kick_tolerance, TENTH),

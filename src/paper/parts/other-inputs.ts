@@ -14,18 +14,19 @@ import { type Part, row, table, textColumn } from "./part.ts";
  */
 export const otherInputs: Part = (context) => {
 	const printed = placesBehind(context);
+	// Titles of fields are written for who types a definition, in English.
+	const english = context.words.language === "en";
 	const rows = leavesOf(context.written, []).flatMap(({ path, value }) => {
 		if (!mayAppear(context.paper, path, context.written) || isSetting(path)) return [];
 		if (isBehind(path, printed) || isSaid(context, value)) return [];
 		return [
 			row({
 				input: textCell(namesOf(path, context.written)),
-				what_it_is: textCell(fieldAt(definitionSchema, path)?.title),
+				...(english ? { what_it_is: textCell(fieldAt(definitionSchema, path)?.title) } : {}),
 				as_written: textCell(String(value)),
 			}),
 		];
 	});
-	const english = context.words.language === "en";
 	return table(
 		context,
 		"other_inputs",

@@ -3,6 +3,7 @@ import { isTable } from "../../cite/known.ts";
 import type { SourceRef } from "../../cite/source.ts";
 import type { SourceKey } from "../../cite/source-keys.ts";
 import type { Inline } from "../../document/inline.ts";
+import { declaredText } from "../../messages/print.ts";
 import { EVERY_FORMULA } from "../../rules/every-formula.ts";
 import { type PaperContext, shown, textCell } from "../context.ts";
 import { type Part, row, table, textColumn } from "./part.ts";
@@ -25,7 +26,9 @@ export const formulasTable: Part = (context) => {
 				: [
 						row({
 							formula: textCell(context.words.formulaName(id, formula.name)),
-							expression: textCell(`${formula.expression} ${sourceMark(formula.source)}`),
+							expression: textCell(
+								`${declaredText(formula.expression, context.words)} ${sourceMark(formula.source, context)}`,
+							),
 							worked_line: { kind: "rich", children: workedLine(use, context) },
 						}),
 					];
@@ -48,7 +51,7 @@ const MOST_TERMS = 3;
 const workedLine = ({ key, value }: { key: string; value: Known }, context: PaperContext): Inline[] => {
 	if (value.from.kind !== "worked") return [];
 	const inputs = Object.entries(value.from.inputs).flatMap(([symbol, given], i): Inline[] => [
-		{ kind: "text", text: `${i === 0 ? " ← " : "; "}${symbol} = ` },
+		{ kind: "text", text: `${i === 0 ? " ← " : "; "}${declaredText(symbol, context.words)} = ` },
 		...givenText(given, context),
 	]);
 	return [{ kind: "text", text: `${key} = ` }, shown(context, value), ...inputs];
@@ -74,7 +77,8 @@ const givenText = (given: Given, context: PaperContext): Inline[] => {
 const isSeveral = (given: Given): given is readonly Known[] => Array.isArray(given);
 
 /** `· api-5c3, § 3`: a key of the list of sources at the end. */
-const sourceMark = ({ key, at }: SourceRef): string => `· ${key}${at === undefined ? "" : `, ${at}`}`;
+const sourceMark = ({ key, at }: SourceRef, { words }: PaperContext): string =>
+	`· ${key}${at === undefined ? "" : `, ${declaredText(at, words)}`}`;
 
 const sourceText = (key: SourceKey, context: PaperContext): string => {
 	const { authors, publisher, title, year } = context.sources[key];

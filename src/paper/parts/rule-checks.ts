@@ -1,4 +1,5 @@
 import type { Inline } from "../../document/inline.ts";
+import type { Said } from "../../messages/message.ts";
 import { capital, tellSaid } from "../../messages/print.ts";
 import { type Finding, isOpen } from "../../rules/finding.ts";
 import { worstFirst } from "../../rules/index.ts";
@@ -7,6 +8,12 @@ import { type PaperContext, readerOf, saidCell, textCell, toldInlines } from "..
 import { standingWords } from "../words/not-compared.ts";
 import { unknownRules } from "./identity.ts";
 import { type Part, row, table, textColumn, verdictColumn } from "./part.ts";
+
+/** What a finding was made on: a string as the paper's language names it. */
+const subjectText = (subject: Said, context: PaperContext): string =>
+	typeof subject === "string" && context.words.language !== "en"
+		? (context.words.findLabel(`names.${subject}`) ?? subject)
+		: tellSaid(subject, readerOf(context));
 
 /** Every check of every limit, in groups by jurisdiction: requirement, value here, verdict, and how the text is known. */
 export const ruleChecks: Part = (context) => {
@@ -29,7 +36,7 @@ export const ruleChecks: Part = (context) => {
 				.map((finding) =>
 					row({
 						citation: textCell(
-							`${tellSaid(finding.cite.citation, readerOf(context))}, ${tellSaid(finding.subject, readerOf(context))}`,
+							`${tellSaid(finding.cite.citation, readerOf(context))}, ${subjectText(finding.subject, context)}`,
 						),
 						requirement: textCell(context.words.requirement(finding.cite.rule, finding.requirement)),
 						because: { kind: "rich", children: because(finding, context) },
@@ -85,7 +92,7 @@ export const openChecks: Part = (context) => {
 		open.map((finding) =>
 			row({
 				citation: saidCell(context, finding.cite.citation),
-				subject: textCell(tellSaid(finding.subject, readerOf(context))),
+				subject: textCell(subjectText(finding.subject, context)),
 				because: { kind: "rich", children: because(finding, context) },
 				verdict: { kind: "verdict", verdict: finding.verdict },
 			}),
@@ -108,7 +115,7 @@ export const judgementChecks: Part = (context) =>
 			.map((finding) =>
 				row({
 					citation: saidCell(context, finding.cite.citation),
-					subject: textCell(tellSaid(finding.subject, readerOf(context))),
+					subject: textCell(subjectText(finding.subject, context)),
 					requirement: textCell(context.words.requirement(finding.cite.rule, finding.requirement)),
 				}),
 			),

@@ -4,7 +4,7 @@ import type { Block, Cell } from "../../document/blocks.ts";
 import type { QuantityStyle } from "../../document/inline.ts";
 import type { Stage } from "../../well/well.ts";
 import { cell, type PaperContext, textCell } from "../context.ts";
-import { facts, type Part, quantityColumn, row, table, textColumn } from "./part.ts";
+import { asGiven, facts, named, type Part, quantityColumn, row, table, textColumn } from "./part.ts";
 
 export const stimulationTotals: Part = (context) => {
 	const totals = context.results.stimulation;
@@ -14,8 +14,8 @@ export const stimulationTotals: Part = (context) => {
 	const total = (value: Known | undefined, style?: QuantityStyle) =>
 		cell(context, totals.as_pumped === undefined ? value : undefined, style);
 	return facts(context, [
-		["method", textCell(plan.method)],
-		["treated_through", textCell(plan.treatedThrough)],
+		["method", textCell(asGiven(context, plan.method))],
+		["treated_through", textCell(named(context, plan.treatedThrough))],
 		["base_fluid", textCell(plan.baseFluid.kind)],
 		["base_fluid_density", cell(context, plan.baseFluid.density)],
 		["stage_count", cell(context, totals.stage_count)],
@@ -35,7 +35,7 @@ export const stimulationTotals: Part = (context) => {
 		["proppant_per_length", total(totals.averages?.proppant_per_length, { decimals: 0 })],
 		["shot_diameter", cell(context, alike(plan.stages.map(({ shotDiameter }) => shotDiameter)))],
 		["phasing", cell(context, alike(plan.stages.map(({ phasing }) => phasing)), { decimals: 0 })],
-		["toe_kind", textCell(plan.toe?.kind)],
+		["toe_kind", textCell(asGiven(context, plan.toe?.kind))],
 		["toe_depth", cell(context, plan.toe?.depth)],
 		["toe_opens_at", cell(context, totals.toe_opens_at_surface, { nearest: 10 })],
 	]);
@@ -261,7 +261,7 @@ export const additivesTable: Part = (context) => {
 		(context.well.stimulation?.additives ?? []).flatMap((additive) => {
 			const stated = {
 				additive: textCell(additive.name),
-				additive_purpose: textCell(additive.purpose),
+				additive_purpose: textCell(asGiven(context, additive.purpose)),
 				supplier: textCell(additive.supplier),
 				additive_rate: cell(context, additive.rate),
 				density: cell(context, additive.density),

@@ -1,7 +1,7 @@
 import type { HoleMark } from "../../calc/results.ts";
 import type { Cell } from "../../document/blocks.ts";
 import { cell, type PaperContext, shown, textCell } from "../context.ts";
-import { facts, type Part, quantityColumn, row, table, textColumn } from "./part.ts";
+import { asGiven, facts, named, type Part, quantityColumn, row, table, textColumn } from "./part.ts";
 import { uncertaintyCell } from "./path-places.ts";
 
 /** Stations printed of a path: the ends of segments and every so many feet between, not every one of thousands. */
@@ -16,8 +16,8 @@ export const trajectoryFacts: Part = (context) => {
 		["survey_tool", textCell(survey?.tool)],
 		["survey_dates", textCell(survey?.dates?.join(" – "))],
 		["vertical_section_azimuth", cell(context, trajectory.vertical_section_azimuth)],
-		["north_reference", textCell(context.well.site.north?.reference)],
-		["survey_north", textCell(survey?.north)],
+		["north_reference", textCell(asGiven(context, context.well.site.north?.reference))],
+		["survey_north", textCell(asGiven(context, survey?.north))],
 		["lateral_length", cell(context, trajectory.lateral_length)],
 		["maximum_dogleg", cell(context, trajectory.maximum_dogleg)],
 		["maximum_inclination", cell(context, trajectory.maximum_inclination)],
@@ -135,7 +135,7 @@ export const shoesAgainstPlan: Part = (context) => {
 		],
 		moved.map(({ string, shoe, planned }) =>
 			row({
-				string: textCell(string.id),
+				string: textCell(named(context, string.id)),
 				planned_md: cell(context, planned),
 				actual_md: cell(context, shoe.md),
 				tvd: cell(context, shoe.tvd),

@@ -23,7 +23,7 @@ const filing = ({ well }: Case, { fields }: Extract<LimitLeaf, { form: "present"
 };
 
 const byHand = (_: Case, { question }: Extract<LimitLeaf, { form: "judgement" }>): Outcome =>
-	needsJudgement(question);
+	needsJudgement({ declared: question });
 
 const deadlines = { deadline: judgeDeadline };
 

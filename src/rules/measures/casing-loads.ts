@@ -26,7 +26,7 @@ const SITUATION: Readonly<Record<string, Said>> = {
 	"bumped-plug": message("rules/when-plug-is-bumped"),
 	"pressure-test": message("rules/in-pressure-test"),
 	"gas-kick": message("rules/with-gas-kick-shut-in"),
-	evacuation: "evacuated",
+	evacuation: message("rules/evacuated"),
 	stimulation: message("rules/at-maximum-treating-pressure"),
 	"shut-in-gas": message("rules/shut-in-full-gas"),
 	"tubing-leak": message("rules/with-tubing-leak-at-surface"),

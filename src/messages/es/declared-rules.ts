@@ -1,0 +1,164 @@
+/** Questions that rules put to a person, citations of practice, and kinds of neighbors. */
+export const RULE_TEXTS: Readonly<Record<string, string>> = {
+	"A geologist must state whether the bed is competent and would hold a shut-in.":
+		"Un geólogo debe decir si la capa es competente y soportaría un cierre.",
+	"A geologist must state whether the bed is competent.": "Un geólogo debe decir si la capa es competente.",
+	"A geologist must state whether the formation is impervious.":
+		"Un geólogo debe decir si la formación es impermeable.",
+	"A geologist must state whether the formation at the shoe is competent.":
+		"Un geólogo debe decir si la formación en la zapata es competente.",
+	"A geologist must state whether the shoe is set in consolidated rock.":
+		"Un geólogo debe decir si la zapata queda en roca consolidada.",
+	"Look up whether an area rule applies at this well, and which of the two is stricter.":
+		"Verifique si en este pozo rige una regla de área y cuál de las dos es más estricta.",
+	"State the permit under which the stimulation is done.": "Indique con qué permiso se hace la estimulación.",
+	"State whether any planned operation is on the list of those that need prior approval.":
+		"Indique si alguna operación planeada está en la lista de las que requieren aprobación previa.",
+	"State whether the gradients used rest on data, or lie within the ranges allowed for wells without data.":
+		"Indique si los gradientes usados se basan en datos o caen en los rangos para pozos sin datos.",
+	"State which wells are monitored and who stops the job.":
+		"Indique qué pozos se vigilan y quién detiene el trabajo.",
+	"A treating string is not part of this plan; an engineer must judge it where one is used.":
+		"Este plan no incluye una sarta de tratamiento; si se usa una, un ingeniero debe juzgarla.",
+	"An engineer must state that the materials suit the type of well, its depth and its pressures.":
+		"Un ingeniero debe declarar que los materiales son adecuados para el tipo de pozo, su profundidad y sus presiones.",
+	"An engineer must state the pressures expected on completion and confirm that the planned test covers them.":
+		"Un ingeniero debe decir qué presiones traerá la terminación y confirmar que la prueba planeada las cubre.",
+	"An engineer must state that the planned centralizers are enough to isolate the completed interval from the zones above it.":
+		"Un ingeniero debe declarar que los centralizadores planeados bastan para aislar el intervalo terminado de las zonas superiores.",
+	"Applies only if a test fails; the person in charge must know it before the test.":
+		"Aplica solo si falla una prueba; la persona a cargo debe saberlo antes de la prueba.",
+	"Applies only if fresh water flows; the driller must know it.":
+		"Aplica solo si fluye agua dulce; el perforador debe saberlo.",
+	"Applies only if it happens; the person in charge must know whom to notify.":
+		"Aplica solo si ocurre; la persona a cargo debe saber a quién avisar.",
+	"Applies only if the floats do not hold; the cementing crew must know it beforehand.":
+		"Aplica solo si no sella el equipo de flotación; la cuadrilla de cementación debe saberlo de antemano.",
+	"Applies only to a dry hole; the operator must know the deadline.":
+		"Aplica solo a un pozo seco; la operadora debe conocer el plazo.",
+	"Applies only to welded pipe; state whether any is used.":
+		"Aplica solo a tubería soldada; indique si se usa.",
+	"Applies only on request.": "Aplica solo a solicitud.",
+	"Applies only on request; the operator must be able to answer.":
+		"Aplica solo a solicitud; la operadora debe poder responder.",
+	"Only the topics of the directive were read here (barriers, offset-well risk, setbacks from water wells and bedrock, notice before the job); work through the directive itself.":
+		"Aquí solo se leyeron los temas de la directiva (barreras, riesgo de pozos vecinos, distancias a pozos de agua y roca firme, aviso antes del trabajo); revise la directiva misma.",
+	"Where the lease is federal, confirm that copies of the federal forms were sent.":
+		"Si el arrendamiento es federal, confirme que se enviaron las copias de las formas federales.",
+	"Distances between wellheads are not measured here; compare them, on the pad and off it.":
+		"Aquí no se miden las distancias entre bocas de pozo; compárelas, dentro y fuera de la localización.",
+	"Distances to other wells of the same reservoir are not part of this plan; check them against the field rules.":
+		"Las distancias a otros pozos del mismo yacimiento no están en este plan; revíselas contra las reglas del campo.",
+	"Inspections come after completion; the operator must schedule them.":
+		"Las inspecciones vienen después de la terminación; la operadora debe programarlas.",
+	"The operator must plan the monitoring after the job.":
+		"La operadora debe planear la vigilancia posterior al trabajo.",
+	"The notice to nearby operators is not part of this plan; look up the rule and confirm the notice.":
+		"El aviso a las operadoras cercanas no está en este plan; consulte la regla y confirme el aviso.",
+	"Permeability is not part of this plan; attach the laboratory report.":
+		"La permeabilidad no está en este plan; adjunte el informe del laboratorio.",
+	"Production reports come after completion; the operator must schedule them.":
+		"Los informes de producción vienen después de la terminación; la operadora debe programarlos.",
+	"Attach proof of the well search; it is not part of this plan.":
+		"Adjunte la prueba de la búsqueda de pozos; no está en este plan.",
+	"Count the rotating hours when the next hole section is drilled; a plan cannot state them.":
+		"Cuente las horas de rotación cuando se perfore la siguiente sección; un plan no puede darlas.",
+	"Attach the application’s description of the treatment; it is not part of this plan.":
+		"Adjunte la descripción del tratamiento de la solicitud; no está en este plan.",
+	"Attach the approval, with its number and date; it is not part of this plan.":
+		"Adjunte la aprobación, con su número y fecha; no está en este plan.",
+	"The rule’s sampling area was not read as a distance; choose the water sources to sample.":
+		"El área de muestreo de la regla no se leyó como una distancia; elija las fuentes de agua por muestrear.",
+	"Attach the cement log with its date; it is not judged here.":
+		"Adjunte el registro de cementación con su fecha; aquí no se juzga.",
+	"Confirm which channels are recorded; they are not part of this plan.":
+		"Confirme qué canales se registran; no están en este plan.",
+	"Look up the commission’s list for the county and the injection permits within a quarter mile, and mark those formations; this plan does not hold them.":
+		"Consulte la lista de la comisión para el condado y los permisos de inyección a menos de un cuarto de milla, y marque esas formaciones; este plan no las tiene.",
+	"Confirm the disclosure lists and the community notice, with their dates; they are made outside this plan.":
+		"Confirme las listas de divulgación y el aviso a la comunidad, con sus fechas; se hacen fuera de este plan.",
+	"Confirm that the drilling log records the tests and any sign of usable water; the log is kept outside this plan.":
+		"Confirme que la bitácora de perforación registra las pruebas y cualquier indicio de agua aprovechable; la bitácora se lleva fuera de este plan.",
+	"Confirm the entry in the national chemical disclosure registry and its date; it is made outside this plan.":
+		"Confirme la inscripción en el registro nacional de divulgación química y su fecha; se hace fuera de este plan.",
+	"Attach the form, the surface use plan and the evidence of bond; they are not part of this plan.":
+		"Adjunte la forma, el plan de uso de la superficie y la constancia de la fianza; no están en este plan.",
+	"Attach the list of neighbors notified, with the dates; it is not part of this plan.":
+		"Adjunte la lista de vecinos avisados, con las fechas; no está en este plan.",
+	"Attach the list of owners and the proof of notice; they are not part of this plan.":
+		"Adjunte la lista de propietarios y la constancia del aviso; no están en este plan.",
+	"Attach the pipe’s mill test record; it is not part of this plan.":
+		"Adjunte el registro de la prueba de fábrica de la tubería; no está en este plan.",
+	"Confirm the mud system and the pit; they are not part of this plan.":
+		"Confirme el sistema de lodo y la fosa; no están en este plan.",
+	"Attach the notices to owners of dwellings; they are kept outside this plan.":
+		"Adjunte los avisos a los dueños de viviendas; se guardan fuera de este plan.",
+	"Attach the permit forms, the plat, the bond and the notices; they are not part of this plan.":
+		"Adjunte las formas del permiso, el plano, la fianza y los avisos; no están en este plan.",
+	"Confirm that the permit describes the processes, volumes and materials of the treatment, or that the plan was sent.":
+		"Confirme que el permiso describe los procesos, volúmenes y materiales del tratamiento, o que se envió el plan.",
+	"The pressure that the rule sets for production casing was cut off in the copy at hand; read it in the official text.":
+		"La presión que la regla fija para la TR de producción estaba cortada en la copia disponible; léala en el texto oficial.",
+	"The rule sets no number; an engineer must state that the design factors suit the load cases shown.":
+		"La regla no fija un número; un ingeniero debe declarar que los factores de diseño son adecuados para los casos de carga mostrados.",
+	"Compare the shut-in pressure after completion with the rule; it is not part of this plan.":
+		"Compare con la regla la presión de cierre después de la terminación; no está en este plan.",
+	"Confirm the sign on site; it is not part of this plan.":
+		"Confirme el letrero en el sitio; no está en este plan.",
+	"Compare the test record of the idle well with the rule; it is not part of this plan.":
+		"Compare con la regla el registro de la prueba del pozo inactivo; no está en este plan.",
+	"Measure the distance to treated intervals of other wells; they are not part of this plan.":
+		"Mida la distancia a los intervalos tratados de otros pozos; no están en este plan.",
+	"Whether an aquifer is exempted is for the agency to decide; look it up.":
+		"La agencia decide si un acuífero está exento; consúltelo.",
+	"Where the tract was pooled by order, measure the distance; this plan does not say whether it was.":
+		"Si el predio se integró por orden, mida la distancia; este plan no dice si fue así.",
+	"Confirm which pressures are recorded during the job; this plan does not say.":
+		"Confirme qué presiones se registran durante el trabajo; este plan no lo dice.",
+	"Look up workable coal seams; this plan does not mark them.":
+		"Consulte los mantos de carbón explotables; este plan no los marca.",
+	"Attach a laboratory report, not older than 12 months, with Young’s modulus, permeability and the share of Portland cement.":
+		"Adjunte un informe de laboratorio, de no más de 12 meses, con el módulo de Young, la permeabilidad y la proporción de cemento Portland.",
+	"16 TAC § 3.36(c), as practice": "16 TAC § 3.36(c), como práctica",
+	"API RP 100-1; common practice": "API RP 100-1; práctica común",
+	"API RP 100-1; interference rules of several states":
+		"API RP 100-1; reglas de interferencia de varios estados",
+	"API RP 10B-2; common practice": "API RP 10B-2; práctica común",
+	"API RP 10D-2; common practice": "API RP 10D-2; práctica común",
+	"API RP 54; API RP 100-1; common practice": "API RP 54; API RP 100-1; práctica común",
+	"API RP 54; common practice": "API RP 54; práctica común",
+	"API RP 5C5; common practice": "API RP 5C5; práctica común",
+	"API RP 65-2; common practice": "API RP 65-2; práctica común",
+	"API STD 53; common practice": "API STD 53; práctica común",
+	"ISCWSA collision avoidance rule, SPE 187073; API RP 78":
+		"regla de anticolisión de ISCWSA, SPE 187073; API RP 78",
+	"Wu and Juvkam-Wold, SPE 26336; common practice": "Wu y Juvkam-Wold, SPE 26336; práctica común",
+	"Sutton, Sabins and Faul 1984; API STD 65-2": "Sutton, Sabins y Faul 1984; API STD 65-2",
+	"common practice": "práctica común",
+	"common practice, no source": "práctica común, sin fuente",
+	"common practice; API RP 100-1": "práctica común; API RP 100-1",
+	"common practice; several states": "práctica común; varios estados",
+	"common practice; several states ask for 1,000 to 2,000 ft":
+		"práctica común; varios estados piden de 1,000 a 2,000 pies",
+	"company design basis; single-bubble kick tolerance, common practice":
+		"bases de diseño de la compañía; tolerancia al brote de una sola burbuja, práctica común",
+	"design factors as stated, else common practice":
+		"factores de diseño como se indican; si no, práctica común",
+	"water well": "pozo de agua",
+	"public water supply": "suministro público de agua",
+	spring: "manantial",
+	dwelling: "vivienda",
+	school: "escuela",
+	hospital: "hospital",
+	"place of worship": "lugar de culto",
+	"public building": "edificio público",
+	stream: "arroyo",
+	"lake or pond": "lago o estanque",
+	wetland: "humedal",
+	road: "camino",
+	railroad: "ferrocarril",
+	pipeline: "ducto",
+	"property line": "lindero del predio",
+	"lease line": "lindero del arrendamiento",
+	other: "otro",
+};

@@ -1,0 +1,8 @@
+import { EXPRESSIONS } from "./declared-expressions.ts";
+import { MARKS } from "./declared-marks.ts";
+import { RULE_TEXTS } from "./declared-rules.ts";
+
+/** Texts that are declared in English where they belong, beside a formula or in a file of rules, by that English. */
+export const DECLARED: ReadonlyMap<string, string> = new Map(
+	[EXPRESSIONS, MARKS, RULE_TEXTS].flatMap((texts) => Object.entries(texts)),
+);
