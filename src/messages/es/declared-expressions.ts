@@ -17,8 +17,6 @@ export const EXPRESSIONS: Readonly<Record<string, string>> = {
 		"F + f en cemento, f = 2 ν (A_i Δp_i − A_o Δp_o) − α E A_p ΔT; F + ∫ (f / A_p) dL / ∫ dL / A_p en un tramo libre",
 	"F + σ_b A_p, σ_b = E κ D / 2, against the lesser of pipe body and joint, worn, times Y_p(T)/Y_p":
 		"F + σ_b A_p, σ_b = E κ D / 2, contra el menor de cuerpo y junta, con desgaste, por Y_p(T)/Y_p",
-	"F = 2 (2√2 − 1) √(E J w sin I / r), at least 5.55 (E J w²)^⅓; J = π (D⁴ − d⁴) / 64":
-		"F = 2 (2√2 − 1) √(E J w sin I / r), al menos 5.55 (E J w²)^⅓; J = π (D⁴ − d⁴) / 64",
 	"F = rating / design factor": "F = resistencia / factor de diseño",
 	"F = √[(w_b L sin I − T ΔI)² + (T ΔA sin I)²], w_b = w (1 − ρ/65.5), T = w_b (D_shoe − D), ΔI down the hole":
 		"F = √[(w_b L sin I − T ΔI)² + (T ΔA sin I)²], w_b = w (1 − ρ/65.5), T = w_b (D_shoe − D), ΔI hacia el fondo",
@@ -73,8 +71,6 @@ export const EXPRESSIONS: Readonly<Record<string, string>> = {
 	"a fluid pumped after S is at S_w − S, S_w the volume gone round; p_pump = p_out + Σ ΔP − p_in ≥ 0; where it would be less, S_w runs ahead of the pump until p_out + Σ ΔP = p_in; F = W + Σ p_in A − p_out (π/4) D²":
 		"un fluido bombeado después de S está en S_w − S, S_w el volumen circulado; p_pump = p_out + Σ ΔP − p_in ≥ 0; donde sería menor, S_w se adelanta a la bomba hasta que p_out + Σ ΔP = p_in; F = W + Σ p_in A − p_out (π/4) D²",
 	"atan2(E, N), brought into 0 to 360°": "atan2(E, N), llevado a 0–360°",
-	"axial force at the top of the string, without friction and let down or pulled with the least and the greatest":
-		"fuerza axial en el extremo superior de la sarta, sin fricción y bajada o levantada con la fricción mínima y la máxima",
 	"azimuth at the first place of the shortest line on the Clarke 1866 ellipsoid":
 		"azimut en el primer lugar de la línea más corta sobre el Clarke 1866",
 	"azimuth at the first place of the shortest line on the GRS 80 ellipsoid":
@@ -257,8 +253,6 @@ export const EXPRESSIONS: Readonly<Record<string, string>> = {
 	"Σ w ΔTVD + overpull against the lesser of pipe body and joint, worn, times Y_p(T)/Y_p":
 		"Σ w ΔTVD + sobretensión contra el menor de cuerpo y junta, con desgaste, por Y_p(T)/Y_p",
 	"σ_θ = a + b, a and b as for the radial stress": "σ_θ = a + b, a y b como en el esfuerzo radial",
-	"−(F − p_i A_i + p_o A_o), F let down with friction; F_helical at the inclination there":
-		"−(F − p_i A_i + p_o A_o), F al bajar con fricción; F_helical a la inclinación de ese punto",
 	above: "arriba",
 	annulus: "anular",
 	below: "abajo",
@@ -327,4 +321,30 @@ export const EXPRESSIONS: Readonly<Record<string, string>> = {
 	"I* of t* = [sin((1−f)β) t1 + sin(fβ) t2] / sin β": "I* de t* = [sin((1−f)β) t1 + sin(fβ) t2] / sin β",
 	"D at min SF": "D en el SF mín.",
 	"MD at min SF": "MD en el SF mín.",
+	"F = 2 (2√2 − 1) √(E J w_c / r), w_c = w sin I + F κ; at least 5.55 (E J w²)^⅓; J = π (D⁴ − d⁴) / 64":
+		"F = 2 (2√2 − 1) √(E J w_c / r), w_c = w sin I + F κ; al menos 5.55 (E J w²)^⅓; J = π (D⁴ − d⁴) / 64",
+	"F = 2 √(E J w_c / r), w_c = w sin I + F κ; at least 1.94 (E J w²)^⅓; J = π (D⁴ − d⁴) / 64":
+		"F = 2 √(E J w_c / r), w_c = w sin I + F κ; al menos 1.94 (E J w²)^⅓; J = π (D⁴ − d⁴) / 64",
+	"MD where the hook load let down comes to nothing, or the shoe":
+		"MD donde la carga al gancho al bajar llega a cero, o la zapata",
+	"MD_foot = MD − L_collars, no less than zero": "MD_foot = MD − L_collars, no menor que cero",
+	"axial force at the top of the string, without friction and pulled with the least and the greatest":
+		"fuerza axial en el extremo superior de la sarta, sin fricción y levantada con la fricción mínima y la máxima",
+	"axial force at the top: ΔF = W cos Ī − μ (N + N_h ΔL), N_h = r F² / (4 E J) where the compression is above that of helical buckling":
+		"fuerza axial en el extremo superior: ΔF = W cos Ī − μ (N + N_h ΔL), N_h = r F² / (4 E J) donde la compresión supera la del pandeo helicoidal",
+	"density at MD, between rows of the column": "densidad en MD, entre renglones de la columna",
+	"dp/dL = 1.076 ρ V² f / (10⁵ d_h); f = (f_i¹² + f_l¹²)^(1/12), f_i = (f_tr⁻⁸ + f_t⁻⁸)^(−1/8), f_l = 16/Re, f_tr = 16 Re / (3470 − 1370 n)², f_t = a / Re^b, a = (log n + 3.93)/50, b = (1.75 − log n)/7; Re = ρ V² / (19.36 τ_w), τ_w = 1.066 [(3/2)ⁿ τ_y + k (2.4 V (2n + 1) / (3n d_h))ⁿ], d_h = D − d, V in ft/min":
+		"dp/dL = 1.076 ρ V² f / (10⁵ d_h); f = (f_i¹² + f_l¹²)^(1/12), f_i = (f_tr⁻⁸ + f_t⁻⁸)^(−1/8), f_l = 16/Re, f_tr = 16 Re / (3470 − 1370 n)², f_t = a / Re^b, a = (log n + 3.93)/50, b = (1.75 − log n)/7; Re = ρ V² / (19.36 τ_w), τ_w = 1.066 [(3/2)ⁿ τ_y + k (2.4 V (2n + 1) / (3n d_h))ⁿ], d_h = D − d, V en ft/min",
+	"dp/dL = 1.076 ρ V² f / (10⁵ d_h); f = (f_i¹² + f_l¹²)^(1/12), f_i = (f_tr⁻⁸ + f_t⁻⁸)^(−1/8), f_l = 16/Re, f_tr = 16 Re / (3470 − 1370 n)², f_t = a / Re^b, a = (log n + 3.93)/50, b = (1.75 − log n)/7; Re = ρ V² / (19.36 τ_w), τ_w = 1.066 [(4/3)ⁿ τ_y + k (1.6 V (3n + 1) / (4n d))ⁿ], d_h = d, V in ft/min":
+		"dp/dL = 1.076 ρ V² f / (10⁵ d_h); f = (f_i¹² + f_l¹²)^(1/12), f_i = (f_tr⁻⁸ + f_t⁻⁸)^(−1/8), f_l = 16/Re, f_tr = 16 Re / (3470 − 1370 n)², f_t = a / Re^b, a = (log n + 3.93)/50, b = (1.75 − log n)/7; Re = ρ V² / (19.36 τ_w), τ_w = 1.066 [(4/3)ⁿ τ_y + k (1.6 V (3n + 1) / (4n d))ⁿ], d_h = d, V en ft/min",
+	"hook load at the last MD": "carga al gancho en la última MD",
+	"p = 0.052 ρ TVD + Σ G ΔMD from the surface down; as density p / (0.052 TVD)":
+		"p = 0.052 ρ TVD + Σ G ΔMD desde la superficie hacia abajo; como densidad, p / (0.052 TVD)",
+	"p = 0.052 ρ TVD − Σ G ΔMD from the surface down; as density p / (0.052 TVD)":
+		"p = 0.052 ρ TVD − Σ G ΔMD desde la superficie hacia abajo; como densidad, p / (0.052 TVD)",
+	"ΔP = 156.5 ρ Q² / (Σ N²)², gal/min, N in 32nds of an inch":
+		"ΔP = 156.5 ρ Q² / (Σ N²)², gal/min, N en 32avos de pulgada",
+	"τ_y = 2 R_3 − R_6, at least zero": "τ_y = 2 R_3 − R_6, al menos cero",
+	"−(F − p_i A_i + p_o A_o), F let down with friction and the drag of coiled pipe; F_sinusoidal, F_helical there":
+		"−(F − p_i A_i + p_o A_o), F al bajar con fricción y el arrastre de la tubería en hélice; F_sinusoidal y F_helical en ese punto",
 };

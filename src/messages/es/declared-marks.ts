@@ -277,4 +277,27 @@ export const MARKS: Readonly<Record<string, string>> = {
 	"width equation and Carter's material balance solved together":
 		"ecuación del ancho y balance de materia de Carter, resueltos juntos",
 	"yield strength collapse": "colapso de cedencia",
+	"Herschel–Bulkley; the power law where τ_y is zero; equations read in copies, the rest from memory":
+		"Herschel–Bulkley; ley de potencia donde τ_y es cero; ecuaciones leídas en copias, lo demás de memoria",
+	"ch. 5, surge and swab pressures": "cap. 5, presiones de surgencia y suaveo",
+	"ch. 5, surge and swab pressures; after Burkhardt 1961":
+		"cap. 5, presiones de surgencia y suaveo; según Burkhardt 1961",
+	"contact force of a fully developed helix; from memory":
+		"fuerza de contacto de una hélice completa; de memoria",
+	"drag of helically buckled pipe on that of the soft string of johancsik-1984; from memory":
+		"arrastre de tubería pandeada en hélice, sobre el de la sarta flexible de johancsik-1984; de memoria",
+	"eq. 2.81, after Burkhardt's chart for laminar flow":
+		"ec. 2.81, según la gráfica de Burkhardt para flujo laminar",
+	"frictional drag of helically buckled pipe, w = μ r F² / (4 E J); from memory":
+		"arrastre por fricción de tubería pandeada en hélice, w = μ r F² / (4 E J); de memoria",
+	"inclined hole; the least is Lubinski's of vertical hole; from memory":
+		"agujero inclinado; el mínimo es el de Lubinski para agujero vertical; de memoria",
+	"low-shear-rate yield point; equations read in copies, the rest from memory":
+		"punto de cedencia a bajo corte; ecuaciones leídas en copias, lo demás de memoria",
+	"rheological models; equations read in copies, the rest from memory":
+		"modelos reológicos; ecuaciones leídas en copias, lo demás de memoria",
+	"simplified hydraulics, annulus; equations read in copies, the rest from memory":
+		"hidráulica simplificada, espacio anular; ecuaciones leídas en copias, lo demás de memoria",
+	"simplified hydraulics, pipe; equations read in copies, the rest from memory":
+		"hidráulica simplificada, tubería; ecuaciones leídas en copias, lo demás de memoria",
 };

@@ -132,8 +132,9 @@ export const RULE_TEXTS: Readonly<Record<string, string>> = {
 	"API STD 53; common practice": "API STD 53; práctica común",
 	"ISCWSA collision avoidance rule, SPE 187073; API RP 78":
 		"regla de anticolisión de ISCWSA, SPE 187073; API RP 78",
-	"Wu and Juvkam-Wold, SPE 26336; common practice": "Wu y Juvkam-Wold, SPE 26336; práctica común",
 	"Sutton, Sabins and Faul 1984; API STD 65-2": "Sutton, Sabins y Faul 1984; API STD 65-2",
+	"Wu and Juvkam-Wold, SPE 25503; common practice": "Wu y Juvkam-Wold, SPE 25503; práctica común",
+	"API RP 13D; common practice": "API RP 13D; práctica común",
 	"common practice": "práctica común",
 	"common practice, no source": "práctica común, sin fuente",
 	"common practice; API RP 100-1": "práctica común; API RP 100-1",
