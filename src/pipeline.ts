@@ -69,7 +69,7 @@ export const composePapers = (
 	requests: readonly PaperRequest[],
 	before?: Findings,
 ): ComposedPapers => {
-	const jobs = jobsOfWell(findings.well);
+	const jobs = jobsOfWell(findings.well, findings.jobs);
 	const documents: NamedPaper[] = [];
 	let otherJobs: readonly string[] = [];
 	const places = forPaper(findings.well, "landowner").neighbors;

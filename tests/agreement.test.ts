@@ -25,6 +25,7 @@ const numbersOf = (blocks: readonly Block[]): QuantityText[] =>
 			case "table":
 				return block.rows.flatMap((row) => Object.values(row.cells).flatMap(ofCell));
 			case "callout":
+			case "columns":
 				return numbersOf(block.blocks);
 			default:
 				return [];

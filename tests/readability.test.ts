@@ -59,7 +59,7 @@ describe.each(STARTERS)("the words for the public, %s", (starter) => {
 		for (const job of jobsOfWell(findingsOf(starter).well)) {
 			const steps = sectionsOf(starter, "crew", jobName(job)).flatMap((section) =>
 				section.blocks.flatMap((block) =>
-					block.kind === "table" && section.id === "steps"
+					block.kind === "table" && block.id === "steps"
 						? block.rows.flatMap((row) =>
 								["control", "stop_if"].flatMap((id) =>
 									row.cells[id]?.kind === "text" ? [row.cells[id].text] : [],

@@ -51,6 +51,8 @@ export const runningText = (blocks: readonly Block[]): string =>
 					return block.items.map((item) => runningText(item));
 				case "callout":
 					return [ended(block.title), runningText(block.blocks)];
+				case "columns":
+					return [runningText(block.blocks)];
 				default:
 					return [];
 			}

@@ -16,7 +16,7 @@ import { bowSpringRows, centralizerSchema } from "./centralizer-table.ts";
 import { checkSeed, repeatedNames } from "./check-seed.ts";
 import { glossarySchema, glossaryTerms } from "./glossary.ts";
 import { gradeKey, gradeRows, gradeSchema } from "./grade-table.ts";
-import { JOB_IDS, jobSchema } from "./jobs.ts";
+import { commonSchema, JOB_IDS, jobSchema, withCommon } from "./jobs.ts";
 import { plausibilitySchema } from "./plausibility.ts";
 import { type ReadSeed, readShippedSeed } from "./seed-file.ts";
 import { sourService, sourServiceSchema } from "./sour-service-table.ts";
@@ -82,7 +82,11 @@ export const loadCatalog = (readSeed: ReadSeed = readShippedSeed): Checked<Catal
 	const plausibility = table("plausibility.yaml", plausibilitySchema);
 	const states = table("states.yaml", stateSchema);
 	const glossary = table("glossary.yaml", glossarySchema);
-	const jobs = JOB_IDS.flatMap((id) => table(`jobs/${id}.yaml`, jobSchema) ?? []);
+	const common = table("jobs/common.yaml", commonSchema);
+	const jobs = withCommon(
+		JOB_IDS.flatMap((id) => table(`jobs/${id}.yaml`, jobSchema) ?? []),
+		common ?? { id: "common" },
+	);
 	const repeated = (name: string, list: string, names: readonly string[] | undefined): void => {
 		diagnostics.push(
 			...repeatedNames(

@@ -77,6 +77,35 @@ export const safety = group(
 		person_in_charge: optional(
 			text("Person in charge", "The crew must know who stops and starts the job.", CREW),
 		),
+		crew: optional(
+			list(
+				"Crew by name",
+				"Each role of a job is somebody's.",
+				CREW,
+				entry("Role of the crew", "Who does what.", CREW, {
+					role: text("Role", "As the sheet of the job has it, or another.", CREW, "Zone guard"),
+					name: text("Name", "Who does it.", CREW),
+					job: optional(oneOf(JOBS, "Job", "Where the role is of one job alone.", CREW)),
+				}),
+			),
+		),
+		first_aider: optional(text("First aider", "Who comes first.", CREW)),
+		lessons: optional(
+			list(
+				"Lessons",
+				"What went wrong before is told before it can again.",
+				CREW,
+				text("Lesson", "One line.", CREW),
+			),
+		),
+		alongside: optional(
+			list(
+				"Who else works here",
+				"Two jobs at once can hurt each other.",
+				CREW,
+				text("Work alongside", "Who, where and when.", CREW),
+			),
+		),
 		emergency: optional(
 			group("Emergency", "Read out to the dispatcher.", EVERY, {
 				number: text("Emergency number", "Whom to call first.", EVERY, '"911"'),
@@ -100,6 +129,7 @@ export const safety = group(
 				entry("Muster point", "Where heads are counted.", SITE, {
 					id: identifier("Short name", "What it is called on the radio.", SITE),
 					at: text("Place", "Where it is.", SITE, "North gate"),
+					route: optional(text("Way there", "Nobody looks for it in smoke.", SITE, "West side of the tanks")),
 				}),
 			),
 		),

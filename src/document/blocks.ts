@@ -82,12 +82,26 @@ export type Block =
 			readonly kind: "sign-in";
 			readonly columns: readonly { readonly head: string; readonly width: number }[];
 			readonly lines: number;
+			/** So many lines stand beside each other, each with all the columns. */
+			readonly abreast?: 2;
 	  }
+	/** Blocks that run down two columns, as high as each other. */
+	| { readonly kind: "columns"; readonly blocks: readonly Block[] }
 	| { readonly kind: "contents" }
 	| { readonly kind: "page-break" };
 
-/** What pages are set on: letter, letter turned, or a 16:9 page for a screen. */
-export type SheetName = "letter" | "letter-landscape" | "screen";
+/**
+ * What pages are set on: letter, letter turned, or a 16:9 page for a screen; and for jobs letter or A4 with narrow
+ * margins, and 11 × 17 in or A3, turned.
+ */
+export type SheetName =
+	| "letter"
+	| "letter-landscape"
+	| "screen"
+	| "job-letter"
+	| "job-a4"
+	| "job-tabloid"
+	| "job-a3";
 
 export interface Section {
 	/** Stable; the link target and the bookmark. */
@@ -102,4 +116,8 @@ export interface Section {
 	readonly sheet?: SheetName;
 	/** Stands behind the paper itself. */
 	readonly appendix?: boolean;
+	/** Set on one page: the type gives way down to a stated least, and where that is too large the paper is faulty. */
+	readonly onePage?: boolean;
+	/** The head of the paper heads it: it has no head of its own. */
+	readonly headless?: boolean;
 }

@@ -48,6 +48,8 @@ export interface PaperDocument {
 	readonly setting: Setting;
 	/** A letter page where absent. */
 	readonly sheet?: SheetName;
+	/** Taken for every page where a section that is to keep to one page does not on `sheet`. */
+	readonly largerSheet?: SheetName;
 	readonly imprint: Imprint;
 	readonly sections: readonly Section[];
 }

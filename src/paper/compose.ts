@@ -1,7 +1,8 @@
-import type { Block, Section } from "../document/blocks.ts";
+import type { Block, Section, SheetName } from "../document/blocks.ts";
 import type { BoundPaper, Imprint, PaperDocument } from "../document/document.ts";
 import type { Drawing } from "../document/shapes.ts";
 import type { PaperContext } from "./context.ts";
+import { jobTitle } from "./crew/job.ts";
 import { findingsFor } from "./findings-for.ts";
 import { jobName } from "./jobs.ts";
 import { isBuilt, isFinished } from "./narrative/done.ts";
@@ -51,6 +52,8 @@ export const composePaper = (asked: PaperContext): PaperDocument => {
 			...(order.numbered ? { number: section.appendix ? letter(i - body) : String(i + 1) } : {}),
 			...(section.newPage || (section.appendix && i === body) ? { newPage: true } : {}),
 			...(section.appendix ? { appendix: true } : {}),
+			...(section.onePage ? { onePage: true } : {}),
+			...(section.headless ? { headless: true } : {}),
 			blocks,
 		}),
 	);
@@ -60,6 +63,7 @@ export const composePaper = (asked: PaperContext): PaperDocument => {
 		language: context.words.language,
 		units: context.units,
 		setting: order.setting,
+		...(order.sheet === undefined ? {} : { sheet: jobSheet(context) }),
 		imprint: imprint(
 			context,
 			(isBuilt(context) ? order.titleBuilt : undefined) ?? order.title,
@@ -68,6 +72,9 @@ export const composePaper = (asked: PaperContext): PaperDocument => {
 		sections,
 	};
 };
+
+/** Metric readers print on A4. */
+const jobSheet = ({ units }: PaperContext): SheetName => (units === "metric" ? "job-a4" : "job-letter");
 
 /** Parts that speak of what the rest of the paper says and shows. */
 const LATE: ReadonlySet<string> = new Set(["glossary", "drawings-left-out", "other-inputs"]);
@@ -100,7 +107,7 @@ const partOf = ({ job, neighbor }: PaperContext): { readonly part?: string } => 
 /** A string has its jobs as the others have theirs: a sheet that did not say whose could be read out for another's. */
 const spokenJob = (context: PaperContext, { id, string }: NonNullable<PaperContext["job"]>): string => {
 	const { label } = context.words;
-	const name = label(`jobs.${id}`);
+	const name = jobTitle(context, id);
 	if (string === undefined) return name;
 	return label("phrases.job_of_string")
 		.replace("{job}", name)

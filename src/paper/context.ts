@@ -53,7 +53,12 @@ export interface PaperContext extends Findings {
 	/** The drawings that stand in the paper, for the part that tells what they leave out. */
 	readonly drawn?: readonly Drawing[];
 	/** Of a crew pack: the job, and the string it is done on. */
-	readonly job?: { readonly id: string; readonly string?: string };
+	readonly job?: {
+		readonly id: string;
+		readonly string?: string;
+		readonly done?: boolean;
+		readonly doneOn?: string;
+	};
 	/** Of a neighbor's own edition: whose; and when their own water was sampled, which no other edition tells. */
 	readonly neighbor?: { readonly id: string; readonly sampled?: string };
 }

@@ -1,13 +1,14 @@
-import type { JobId } from "../catalog/jobs.ts";
-import { JOB_IDS } from "../catalog/jobs.ts";
+import { JOB_IDS, type Job } from "../catalog/jobs.ts";
 import type { Well } from "../well/well.ts";
 
 /** A job of the well: which, and on which string where it is done once a string. */
 export interface WellJob {
-	readonly id: JobId;
+	readonly id: string;
 	readonly string?: string;
 	/** Whether the definition has its record already. */
 	readonly done: boolean;
+	/** The day of that record, where it says one. */
+	readonly doneOn?: string;
 }
 
 /** `cementing-surface`: how a job is asked for, and how its pack is named. */
@@ -16,34 +17,63 @@ export const jobName = (job: { readonly id: string; readonly string?: string }):
 
 const slug = (words: string): string => words.replaceAll(/\s+/gu, "-");
 
-/** The jobs that the definition names, in the order of the well's life: string by string, then the treatment. */
-export const jobsOfWell = (well: Well): readonly WellJob[] => {
+const recorded = (record: { readonly date?: string } | undefined): Pick<WellJob, "done" | "doneOn"> => ({
+	done: record !== undefined,
+	...(record?.date === undefined ? {} : { doneOn: record.date }),
+});
+
+/**
+ * The jobs that the definition names, in the order of the well's life: string by string, then the treatment, then a
+ * company's own.
+ *
+ * @param jobs data of jobs; those that do not ship with the tool are jobs of every well they are given for
+ */
+export const jobsOfWell = (well: Well, jobs: readonly Job[] = []): readonly WellJob[] => {
 	const named = new Set((well.safety?.jobs ?? []).map(slug));
-	const asked = (id: JobId): boolean => named.size === 0 || named.has(id);
+	const asked = (id: string): boolean => named.size === 0 || named.has(id);
 	const treated = well.stimulation !== undefined;
-	const stagesDone = well.stimulation?.stages.every((stage) => stage.actual !== undefined) ?? false;
+	const stages = well.stimulation?.stages ?? [];
+	const stagesDone = stages.length > 0 && stages.every((stage) => stage.actual !== undefined);
+	const last = stages.at(-1)?.actual?.date;
+	const treatedOn = { done: stagesDone, ...(stagesDone && last !== undefined ? { doneOn: last } : {}) };
 	const perString = well.strings.flatMap((string): WellJob[] => [
-		{ id: "casing", string: string.id, done: string.plannedShoe !== undefined },
-		...(string.cement
-			? [{ id: "cementing" as const, string: string.id, done: string.cement.actual !== undefined }]
-			: []),
+		{
+			id: "casing",
+			string: string.id,
+			...recorded(
+				string.plannedShoe === undefined && string.landed === undefined
+					? undefined
+					: string.landed === undefined
+						? {}
+						: { date: string.landed },
+			),
+		},
+		...(string.cement ? [{ id: "cementing", string: string.id, ...recorded(string.cement.actual) }] : []),
 		...(string.pressureTest
-			? [{ id: "pressure-test" as const, string: string.id, done: string.pressureTest.actual !== undefined }]
+			? [{ id: "pressure-test", string: string.id, ...recorded(string.pressureTest.actual) }]
 			: []),
 	]);
 	const treatment: WellJob[] = treated
 		? [
-				{ id: "wireline-and-perforating", done: stagesDone },
-				{ id: "pumping", done: stagesDone },
+				{ id: "wireline-and-perforating", ...treatedOn },
+				{ id: "pumping", ...treatedOn },
 				{ id: "plug-drill-out", done: false },
 				{ id: "flowback", done: false },
 			]
 		: [];
+	const begun = perString.some((job) => job.done);
 	const before: WellJob[] = [
-		{ id: "rig-up", done: perString.some((job) => job.done) },
-		...(well.wellControl ? [{ id: "preventer-test" as const, done: perString.some((job) => job.done) }] : []),
+		{ id: "rig-up", done: begun },
+		...(well.wellControl ? [{ id: "preventer-test", done: begun }] : []),
 	];
-	return [...before, ...perString, ...treatment].filter((job) => asked(job.id) && JOB_IDS.includes(job.id));
+	const own = jobs
+		.filter(({ id }) => JOB_IDS.every((shipped) => shipped !== id))
+		.flatMap(({ id, on }): WellJob[] =>
+			on === "well"
+				? [{ id, done: false }]
+				: well.strings.map((string) => ({ id, string: string.id, done: false })),
+		);
+	return [...[...before, ...perString, ...treatment].filter((job) => asked(job.id)), ...own];
 };
 
 /** The first job without a record; the last one where all have theirs. */

@@ -20,6 +20,7 @@ const keysOfBlock = (block: Block): string[] => {
 		case "figure":
 			return block.drawing.shapes.flatMap(keysOfShape);
 		case "callout":
+		case "columns":
 			return keysIn(block.blocks);
 		case "heading":
 		case "sign-in":

@@ -23,6 +23,8 @@ const wordsOfBlock = (block: Block): string[] => {
 			];
 		case "callout":
 			return [block.title, ...wordsIn(block.blocks)];
+		case "columns":
+			return wordsIn(block.blocks);
 		case "figure":
 		case "sign-in":
 		case "contents":

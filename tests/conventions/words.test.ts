@@ -38,12 +38,16 @@ describe.each(languages)("words in %s", (language) => {
 	});
 
 	it("has steps for every job, and words for every number of its sheet", () => {
-		for (const id of JOB_IDS) expect(words.steps(id).length, id).toBeGreaterThan(3);
-		for (const job of findingsOf("horizontal").jobs)
-			for (const { value } of job.numbers) {
+		const { jobs } = findingsOf("horizontal");
+		expect(jobs.map(({ id }) => id)).toEqual([...JOB_IDS]);
+		for (const job of jobs) {
+			expect(job.steps.length, job.id).toBeGreaterThan(3);
+			expect(words.findLabel(`jobs.${job.id}`), job.id).toBeDefined();
+			for (const value of [...job.numbers.map((number) => number.value), ...job.site]) {
 				expect(Object.keys(SHEET_VALUES), value).toContain(value);
 				expect(words.findLabel(`crew.numbers.${value}`), value).toBeDefined();
 			}
+		}
 	});
 
 	it("never prints the word that promises a legal conclusion", () => {

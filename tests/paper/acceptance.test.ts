@@ -46,7 +46,7 @@ const documentsOf = (
 const blocksIn = (blocks: readonly Block[]): Block[] =>
 	blocks.flatMap((block) => [
 		block,
-		...(block.kind === "callout" ? blocksIn(block.blocks) : []),
+		...(block.kind === "callout" || block.kind === "columns" ? blocksIn(block.blocks) : []),
 		...(block.kind === "list" ? block.items.flatMap(blocksIn) : []),
 	]);
 const allBlocks = (document: PaperDocument): Block[] =>
@@ -160,9 +160,8 @@ describe("2: an input that is taken out", () => {
 			const unset = (of: ReturnType<typeof findingsOf>): number =>
 				documentsOf(of, "crew")
 					.flatMap(allBlocks)
-					.flatMap((block) => (block.kind === "table" ? block.rows : []))
-					.flatMap((row) => Object.values(row.cells))
-					.filter((cell) => cell.kind === "unset").length;
+					.flatMap((block) => (block.kind === "facts" ? block.items : []))
+					.filter(({ value }) => value.kind === "unset").length;
 			expect(unset(findings)).toBeGreaterThan(unset(findingsOf("horizontal")));
 		},
 	);

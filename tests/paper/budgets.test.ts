@@ -11,6 +11,7 @@ import { findingsOf, STARTERS } from "../starters.ts";
 const BUDGETS: readonly (readonly [Paper, number, number])[] = [
 	["landowner", 8, 12],
 	["handout", 2, 2],
+	["crew", 2, 2],
 	["answers", 2, 4],
 ];
 
@@ -23,13 +24,10 @@ const pagesOf = async (document: PaperDocument, keep: (section: Section) => bool
 	return pages;
 };
 
-/** A crew pack: numbers, steps, site, sign-in, a page each; pumping has its limits in full and the ladder on one more. */
-const crewPages = (job: string): number => (job === "pumping" ? 5 : 4);
-
 const of = (...papers: readonly Paper[]): readonly Edition[] =>
 	EDITIONS.filter(({ request }) => papers.includes(request.paper));
 
-it.each(of("landowner", "handout", "answers"))(
+it.each(of("landowner", "handout", "crew", "answers"))(
 	"$title: has the pages that its readers are given",
 	async (edition) => {
 		const document = documentOf(edition);
@@ -53,14 +51,6 @@ it.each(of("regulator"))(
 		expect(body - beyond).toBeLessThanOrEqual(BODY.most[document.language]);
 	},
 );
-
-it.each(of("crew"))("$title: a crew pack has its pages, its numbers on the first alone", async (edition) => {
-	const document = documentOf(edition);
-	const numbers = await setOnce({ ...document, sections: document.sections.slice(0, 1) });
-	const whole = await setOnce(document);
-	expect(whole.findings).toEqual([]);
-	expect([numbers.pages, whole.pages]).toEqual([1, crewPages(document.part ?? "")]);
-});
 
 describe.each(STARTERS)("crew packs of %s", (starter) => {
 	it.each(LANGUAGES)("say in %s of which string each job is", (language) => {

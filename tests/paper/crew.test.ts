@@ -80,15 +80,15 @@ describe("STOP boxes", () => {
 
 	it("asks no mud of a hole drilled with air, and none of the figures of a plug where none is landed", () => {
 		const findings = findingsOf("horizontal");
-		expect(firstPage(pack(findings, "casing-conductor"))).toContain("Mud in hole | none, drilled with air");
+		expect(firstPage(pack(findings, "casing-conductor"))).toContain("Mud in hole: none, drilled with air");
 		const cementing = textOf(pack(findings, "cementing-conductor"));
-		expect(cementing).toContain("Displacement to collar | none, no plug is landed");
+		expect(cementing).toContain("Displacement to collar: none, no plug is landed");
 		expect(cementing).not.toMatch(/Bump the plug|Land the plug/u);
 	});
 
 	it("asks for the mud of a hole whose fluid is not told", () => {
 		const findings = changed(["to: 108 ft, fluid: { kind: air } }", "to: 108 ft }"]);
-		expect(firstPage(pack(findings, "casing-conductor"))).toContain("Mud in hole | NOT SET: DO NOT START");
+		expect(firstPage(pack(findings, "casing-conductor"))).toContain("Mud in hole: NOT SET: DO NOT START");
 	});
 });
 
@@ -97,12 +97,24 @@ describe("limits", () => {
 		const findings = findingsOf("horizontal");
 		const { annuli = [] } = findings.well.stimulation ?? {};
 		const printed = textOf(pack(findings, "pumping"));
-		const [, limits = ""] = printed.split("[Limits: do not exceed]");
-		const lines = limits.split("\n").filter((line) => line.includes(" | "));
-		// The head, the weakest element, each annulus, and the rules' own limits: more than the six of old.
-		expect(lines.length).toBeGreaterThan(1 + 1 + annuli.length + 4);
-		for (const { verdict, check, cite } of findings.judgement.findings)
-			if (check === "casing-pressure-test" && verdict === "met") expect(limits).toContain(cite.citation);
+		const [, limits = ""] = printed.split("[Limits for today]");
+		for (const { stopAbove } of annuli) expect(limits).toContain(`at most ${stopAbove?.value} psi`);
+		let seen = 0;
+		for (const { verdict, check, cite, subject, required } of findings.judgement.findings)
+			if (check === "casing-pressure-test" && subject === "production" && verdict === "met" && required) {
+				seen += 1;
+				expect(limits).toContain(cite.citation);
+			}
+		expect(seen).toBeGreaterThan(1);
+	});
+
+	it("on one thing are one line: the strictest, with the others beside it", () => {
+		const limits = textOf(pack(findingsOf("horizontal"), "pumping")).split("[Limits for today]")[1] ?? "";
+		expect(limits.match(/^Pressure in the annulus: Production × intermediate/gmu)).toHaveLength(1);
+		expect(limits.match(/^Pressure test: production/gmu)).toHaveLength(1);
+		expect(limits).toMatch(/at least 9,500 psi \| 9,800 psi \| [^|\n]+; [^|\n]+\(at least 1,500 psi\)/u);
+		// Other strings were tested before they were cemented over.
+		expect(limits).not.toContain("Pressure test: surface");
 	});
 });
 
@@ -112,12 +124,12 @@ describe("operating numbers", () => {
 
 	it("of running casing: pull, torque, hook load and speed with their numbers", () => {
 		const printed = sheet("casing-surface");
-		expect(printed).toContain("Maximum pull (rig and gear may allow less) | 250,000 lbf");
-		expect(printed).toContain("Make-up torque | 6,500 ft·lbf to 9,500 ft·lbf");
-		expect(printed).toContain("Running speed, at most | 150 ft/min");
-		expect(printed).toContain("Hook load at bottom, in and out | in 55,000 lbf; out 55,000 lbf");
+		expect(printed).toContain("250,000 lbf Maximum pull (rig and gear may allow less)");
+		expect(printed).toContain("Make-up torque: 6,500 ft·lbf to 9,500 ft·lbf");
+		expect(printed).toContain("150 ft/min Running speed, at most");
+		expect(printed).toContain("Hook load at bottom, in and out: in 55,000 lbf; out 55,000 lbf");
 		expect(sheet("casing-production")).toMatch(
-			/Hook load at bottom, in and out \| in [\d,]+ lbf to [\d,]+ lbf; out [\d,]+ lbf to [\d,]+ lbf/u,
+			/Hook load at bottom, in and out: in [\d,]+ lbf to [\d,]+ lbf; out [\d,]+ lbf to [\d,]+ lbf/u,
 		);
 	});
 
@@ -130,9 +142,9 @@ describe("operating numbers", () => {
 			],
 			["speed: 150 ft/min, ", ""],
 		);
-		expect(printed).toContain("Make-up torque | NOT SET");
-		expect(printed).toContain("Running speed, at most | NOT SET");
-		expect(sheet("casing-conductor")).toContain("Hook load at bottom, in and out | NOT SET");
+		expect(printed).toContain("Make-up torque: NOT SET");
+		expect(printed).toContain("Running speed, at most: NOT SET");
+		expect(sheet("casing-conductor")).toContain("Hook load at bottom, in and out: NOT SET");
 	});
 
 	it("of a pull that nobody stated: what pipe and connection allow", () => {
@@ -141,7 +153,7 @@ describe("operating numbers", () => {
 		expect(maximum_pull?.value).toBe(250_000);
 		// Tension factor of the starter: 1.6.
 		const allowed = Math.round(Number(least_tension?.value) / 1.6 / 1000);
-		expect(printed).toContain(`Maximum pull (rig and gear may allow less) | ${allowed},000 lbf`);
+		expect(printed).toContain(`${allowed},000 lbf Maximum pull (rig and gear may allow less)`);
 	});
 
 	it("the weakest of pipe and connection is the one shown", () => {
@@ -158,36 +170,37 @@ describe("operating numbers", () => {
 
 	it("of cementing: line test and strokes, or NOT SET", () => {
 		const printed = sheet("cementing-surface");
-		expect(printed).toContain("Line test | 1,500 psi");
+		expect(printed).toContain("Line test: 1,500 psi");
 		const { displacement_volume, displacement_strokes } =
 			findingsOf("horizontal").results.cement["surface"] ?? {};
 		expect(displacement_strokes?.value).toBe(Math.round(Number(displacement_volume?.value) / 0.0997));
-		expect(printed).toMatch(/Displacement in strokes \| 1,\d{3} at 0\.0997 bbl/u);
+		expect(printed).toMatch(/Displacement in strokes: 1,\d{3} at 0\.0997 bbl/u);
 		const without = sheet(
 			"cementing-surface",
 			["      line_test: 1500 psi\n", ""],
 			[" pump_output: 0.0997 bbl,", ""],
 		);
-		expect(without).toContain("Line test | NOT SET");
-		expect(without).toContain("Displacement in strokes | NOT SET");
+		expect(without).toContain("Line test: NOT SET");
+		expect(without).toContain("Displacement in strokes: NOT SET");
 	});
 });
 
 describe("STOP conditions and the first page", () => {
 	it("say the same of returns that stop", () => {
 		const printed = textOf(pack(findingsOf("horizontal"), "cementing-surface"));
-		expect(printed).toContain("If returns stop | Slow to 3 bbl/min and finish the job.");
+		expect(printed).toContain("If returns stop: Slow to 3 bbl/min and finish the job.");
 		expect(printed).toContain("If returns stop, do what page 1 says.");
 		expect(printed).not.toMatch(/\| Returns stop/u);
 	});
 
 	it.each(LANGUAGES)("%s: every number that a step names is a value of a sheet", (language) => {
-		const words = loadWords(language);
 		let named = 0;
-		for (const { id } of loadCatalog().value?.jobs ?? [])
-			for (const step of words.steps(id))
-				for (const text of [step.step, step.hazard, step.control, step.stop_if])
-					for (const [, name = ""] of text.matchAll(/\{([^}]*)\}/gu)) {
+		for (const { id, steps } of loadCatalog().value?.jobs ?? [])
+			for (const step of steps)
+				for (const words of [step.step, step.hazard, step.control, step.stop_if])
+					for (const [, name = ""] of (typeof words === "string" ? words : words[language]).matchAll(
+						/\{([^}]*)\}/gu,
+					)) {
 						named += 1;
 						expect(Object.keys(SHEET_VALUES), `${id}: ${name}`).toContain(name);
 					}
@@ -203,9 +216,9 @@ describe("questions asked back", () => {
 		(_, job) => {
 			const onSheet = job.numbers.map(({ value }) => value);
 			for (const { question, answers } of job.ask) {
-				for (const answer of answers) expect(onSheet, question).toContain(answer);
+				for (const answer of answers) expect(onSheet, String(question)).toContain(answer);
 				for (const language of LANGUAGES)
-					expect(loadWords(language).findLabel(`crew.ask.${question}`), question).toBeDefined();
+					expect(loadWords(language).findLabel(`crew.ask.${question}`), String(question)).toBeDefined();
 			}
 		},
 	);
@@ -215,25 +228,58 @@ describe("questions asked back", () => {
 			const document = pack(findingsOf("horizontal"), name);
 			expect(textOf(document), name).toContain("Ask the crew, and wait for the answer");
 			expect(firstPage(document), name).toContain("North gate");
-			expect(firstPage(document), name).toContain("100 ft from wellhead and pressured iron");
+			expect(firstPage(document), name).toMatch(
+				/100 ft (?:from|Nobody this close to) wellhead and pressured iron/u,
+			);
 		}
 	});
 });
 
 describe("what is typed for the crew", () => {
-	it.each([
-		["31.483300°, -98.773000°", "the landing site"],
-		["Flame-resistant clothing within | 150 ft from wellhead", "flame-resistant clothing"],
-		["Man-lift comes down above | 25 mph", "the man-lift's wind"],
-		["10 mi; after the last strike wait 30 min", "lightning, in the unit a person says it in"],
-		["Hearing protection above | 85 dBA", "hearing protection"],
-		["half mask with P100 filters", "the respirator"],
-		["oxygen | BELOW 19.5 %", "the side that oxygen warns on"],
-		["hydrogen sulfide | above 10 ppm; leave at once above 15 ppm", "both alarms of a gas"],
-	])("is printed on every sheet: %s (%s)", (words) => {
-		const findings = findingsOf("horizontal");
-		for (const job of jobsOfWell(findings.well).map(jobName))
-			expect(textOf(pack(findings, job)), job).toContain(words);
+	const everywhere = ["31.483300°, −98.773000°", "R. Okafor", "North gate. West side of the water tanks"];
+	const where: readonly (readonly [words: string, jobs: readonly string[], what: string])[] = [
+		["Flame-resistant clothing within: 150 ft from wellhead", ["pumping", "casing-surface"], "clothing"],
+		["25 mph Man-lift comes down above", ["rig-up"], "the man-lift's wind"],
+		[
+			"10 mi Lightning: stop within",
+			["rig-up", "wireline-and-perforating"],
+			"in the unit a person says it in",
+		],
+		["10 mi; after the last strike wait 30 min", ["rig-up", "wireline-and-perforating"], "the wait"],
+		["Hearing protection above: 85 dBA", ["pumping"], "hearing protection"],
+		["half mask with P100 filters", ["pumping"], "the respirator"],
+		["19.5 % Oxygen: ALARM BELOW", ["flowback"], "the side that oxygen warns on"],
+		["hydrogen sulfide: above 10 ppm; leave at once above 15 ppm", ["flowback", "pumping"], "both alarms"],
+		["Zone guard: M. Ferreira (fictional)", ["pumping"], "a role by name"],
+		["Well 2: a trip was set on one pump of three.", ["pumping"], "a lesson"],
+		["Water haulers on the south road until 18:00", ["pumping"], "who else works there"],
+	];
+
+	/** With rigging up, which the starter does not ask for. */
+	const all = (() => {
+		const { findings } = understandText(starterText("horizontal").replace(/^ {2}jobs: .*\n/mu, ""));
+		if (findings === undefined) throw new Error("the starter does not read");
+		return findings;
+	})();
+
+	it.each(where)("is printed where the job meets it: %s", (words, jobs) => {
+		for (const job of jobs) expect(textOf(pack(all, job)), job).toContain(words);
+	});
+
+	it("what help needs is on every sheet", () => {
+		for (const job of jobsOfWell(all.well).map(jobName))
+			for (const words of everywhere)
+				expect(textOf(pack(all, job)), job).toContain(words.replaceAll("−", "-"));
+	});
+
+	it("a fact of the site that the job does not meet is not there", () => {
+		expect(textOf(pack(all, "casing-surface"))).not.toContain("P100");
+		expect(textOf(pack(all, "flowback"))).not.toContain("Radios and phones OFF");
+	});
+
+	it("a distance is not told in feet where a person says miles", () => {
+		for (const job of jobsOfWell(all.well).map(jobName))
+			expect(textOf(pack(all, job))).not.toContain("52,800");
 	});
 
 	it("handling of additives is on the sheet of the job that handles them", () => {
@@ -256,7 +302,7 @@ describe("what is typed for the crew", () => {
 describe("the sheet of the pumping job", () => {
 	const limitsOf = (findings: Findings): string => {
 		const text = textOf(pack(findings, "pumping"));
-		return text.slice(text.indexOf("Limits: do not exceed"), text.indexOf("Anyone may stop this job"));
+		return text.slice(text.indexOf("Limits for today"), text.indexOf("Anyone may stop this job"));
 	};
 
 	it("gives the treating maximum as the limit, and no part that holds more as one to go to", () => {
@@ -298,7 +344,7 @@ describe("the sheet of the pumping job", () => {
 		const findings = changed(["density: 8.4 ppg, viscosity: 1.2 cP", "density: 8.4 ppg"]);
 		const page = firstPage(pack(findings, "pumping"));
 		expect(page).not.toContain("psi expected");
-		expect(page).toContain("Rate, pressure, proppant | NOT SET");
+		expect(page).toContain("Rate, pressure, proppant: NOT SET");
 	});
 });
 
@@ -313,8 +359,32 @@ describe("the sheet of a cement job", () => {
 				"cementing-production",
 			),
 		);
-		expect(page).toMatch(/Pressure before the plug lands \| NOT SET/u);
-		expect(page).toMatch(/Bump the plug at \| NOT SET/u);
+		expect(page).toMatch(/Pressure before the plug lands: NOT SET/u);
+		expect(page).toMatch(/Bump the plug at: NOT SET/u);
+	});
+});
+
+describe("a job that is on record as done", () => {
+	const built = (() => {
+		const { findings } = understandText(starterText("horizontal-as-built").replace(/^ {2}jobs: .*\n/mu, ""));
+		if (findings === undefined) throw new Error("the starter does not read");
+		return findings;
+	})();
+
+	it("says so, with the date, and asks for nothing that is not set", () => {
+		const done = jobsOfWell(built.well).filter((job) => job.done);
+		expect(done.length).toBeGreaterThan(5);
+		for (const job of done) {
+			const page = firstPage(pack(built, jobName(job)));
+			expect(page, jobName(job)).toContain("On record as done");
+			if (job.doneOn !== undefined) expect(page).toContain(`On record as done, ${job.doneOn}`);
+			expect(page, jobName(job)).not.toContain("NOT SET");
+		}
+		expect(done.some(({ id, doneOn }) => id === "casing" && doneOn !== undefined)).toBe(true);
+	});
+
+	it("a job still to be done says nothing of the kind", () => {
+		expect(firstPage(pack(built, "flowback"))).not.toContain("On record as done");
 	});
 });
 

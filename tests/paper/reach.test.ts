@@ -76,7 +76,7 @@ describe("what is asked for the people on location", () => {
 	it.each(fields.map(({ pattern, meta }) => [pattern, meta] as const))(
 		"%s is printed for them",
 		(pattern, meta) => {
-			const found = written.get(pattern) ?? [];
+			const found = written.get(pattern) ?? written.get(`${pattern}[]`) ?? [];
 			expect(found.length, "the starter does not show the field").toBeGreaterThan(0);
 			for (const { path, value } of found)
 				if (meta?.dimension === undefined) expect(printed, pathKey(path)).toContain(String(value).trim());

@@ -16,7 +16,11 @@ type TableBlock = Extract<Block, { kind: "table" }>;
 
 const tablesIn = (blocks: readonly Block[]): readonly TableBlock[] =>
 	blocks.flatMap((block) =>
-		block.kind === "table" ? [block] : block.kind === "callout" ? tablesIn(block.blocks) : [],
+		block.kind === "table"
+			? [block]
+			: block.kind === "callout" || block.kind === "columns"
+				? tablesIn(block.blocks)
+				: [],
 	);
 
 /** Tables as the papers print them: each table of a starter's regulator paper that is long enough to be broken. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { DESIGNS, INK } from "../../src/render/pdf/design.ts";
+import { DESIGNS, designAt, INK, SCALES } from "../../src/render/pdf/design.ts";
 
 /** Relative luminance and contrast: WCAG 2.1, definitions of "relative luminance" and "contrast ratio". */
 const luminance = (color: string): number => {
@@ -30,10 +30,14 @@ describe("the design", () => {
 	it("keeps every reader's least sizes", () => {
 		expect(DESIGNS.office.dense).toBeGreaterThanOrEqual(9);
 		expect(DESIGNS.public.body).toBeGreaterThanOrEqual(12);
-		expect(DESIGNS.field.body).toBeGreaterThanOrEqual(12);
-		expect(DESIGNS.field.body).toBeLessThanOrEqual(14);
-		expect(DESIGNS.field.figure.least).toBeGreaterThanOrEqual(24);
-		expect(DESIGNS.field.figure.wish).toBeLessThanOrEqual(36);
+		// A sheet of a job has all of it on two pages: its type gives way to 8 points, its large figures never below 18.
+		const least = designAt("field", Math.min(...SCALES));
+		expect(least.body).toBeGreaterThanOrEqual(8);
+		expect(least.table).toBeGreaterThanOrEqual(7.9);
+		expect(Math.min(least.dense, least.note)).toBeGreaterThanOrEqual(7);
+		expect(least.figure).toEqual(DESIGNS.field.figure);
+		expect(least.figure.least).toBeGreaterThanOrEqual(18);
+		expect(least.pencil / 72).toBeCloseTo(9 / 25.4, 10);
 		for (const { rule } of Object.values(DESIGNS))
 			expect(Math.min(...Object.values(rule))).toBeGreaterThanOrEqual(0.5);
 	});

@@ -38,6 +38,8 @@ export const stringsOf = (blocks: readonly Block[], printing: Printing = FIELD):
 				return [printInline(block.caption, printing), block.drawing.scale, ...labels(block.drawing.shapes)];
 			case "callout":
 				return [block.title, ...stringsOf(block.blocks, printing)];
+			case "columns":
+				return stringsOf(block.blocks, printing);
 			case "sign-in":
 				return block.columns.map((column) => column.head);
 			case "contents":

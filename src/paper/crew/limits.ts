@@ -25,30 +25,35 @@ const OF_JOB: Readonly<Record<string, readonly string[]>> = {
 	flowback: ["annulus-limit"],
 };
 
-/** Jobs under treating pressure: the weakest element and the annuli limit them. */
+/** Jobs under treating pressure: the weakest element limits them. */
 const UNDER_PRESSURE = ["pumping"];
+/** Tests of other strings than the treated one are past when it is treated. */
+const OF_TREATED: readonly string[] = ["casing-pressure-test"];
+/** Told in the row of the annulus, with the stop that the crew keeps to. */
+const ANNULUS = "annulus-limit";
 
-/** The list of what today's job may not break: by rule and permit, by the weakest element, by the annuli. All of it. */
+/** What today's job may not break: the law's limits and the permit's first, then the weakest element's and the annuli's. All of it. */
 export const crewLimits: Part = (context) => {
 	const { job } = context;
 	if (job === undefined) return [];
-	const lines = [...(UNDER_PRESSURE.includes(job.id) ? boundary(context) : []), ...ruled(context, job)];
+	const checks = OF_JOB[job.id] ?? [];
+	const found = findingsOf(context, job, checks);
+	const lines = [
+		...ruled(context, job, found, checks),
+		...(checks.includes(ANNULUS) ? annuli(context, found) : []),
+		...(UNDER_PRESSURE.includes(job.id) ? boundary(context) : []),
+	];
 	return table(
 		context,
 		"crew_limits",
 		[
-			textColumn(context, "may_not_break", { width: 3, rowHead: true }),
-			textColumn(context, "limit", { width: 2 }),
-			textColumn(context, "today", { width: 1.6 }),
-			textColumn(context, "whose", { width: 2.4 }),
+			textColumn(context, "limit_of", { width: 3, rowHead: true }),
+			textColumn(context, "limit", { width: 1.6 }),
+			textColumn(context, "today", { width: 1.4 }),
+			textColumn(context, "whose", { width: 3 }),
 		],
 		lines.map(({ what, limit, today, whose }) =>
-			row({
-				may_not_break: { kind: "text", text: what },
-				limit,
-				today,
-				whose: { kind: "text", text: whose },
-			}),
+			row({ limit_of: { kind: "text", text: what }, limit, today, whose: { kind: "rich", children: whose } }),
 		),
 		{ dense: true },
 	);
@@ -58,18 +63,17 @@ interface LimitLine {
 	readonly what: string;
 	readonly limit: Cell;
 	readonly today: Cell;
-	readonly whose: string;
+	readonly whose: readonly Inline[];
 }
 
 const NONE: Cell = { kind: "none" };
 const rich = (...children: readonly Inline[]): Cell => ({ kind: "rich", children });
 const words = (text: string): Inline => ({ kind: "text", text });
 
-/** The weakest element under treating pressure, and the stop of each annulus. */
+/** The maximum of the treatment, and the weakest element where it holds less. */
 const boundary = (context: PaperContext): readonly LimitLine[] => {
 	const label = context.words.label;
 	const limiting = context.results.stimulation?.limiting;
-	const annuli = context.well.stimulation?.annuli ?? [];
 	const maximum = context.well.stimulation?.limits?.maximumTreatingPressure;
 	return [
 		...(maximum === undefined
@@ -79,7 +83,7 @@ const boundary = (context: PaperContext): readonly LimitLine[] => {
 						what: label("facts.maximum_treating_pressure"),
 						limit: rich(words(`${label("crew.comparison.at most")} `), shown(context, maximum)),
 						today: cell(context, context.results.stimulation?.expected_treating_pressure),
-						whose: label("crew.company_limit"),
+						whose: [words(label("crew.company_limit"))],
 					},
 				]),
 		// A part that holds more than the maximum is no limit to go to.
@@ -93,56 +97,117 @@ const boundary = (context: PaperContext): readonly LimitLine[] => {
 							shown(context, limiting.allowed, { nearest: 10 }),
 						),
 						today: NONE,
-						whose: named(context, limiting.element),
+						whose: [words(named(context, limiting.element))],
 					},
 				]),
-		...annuli.flatMap(({ between: [inner, outer], stopAbove }) =>
-			stopAbove === undefined
-				? []
-				: [
-						{
-							what: `${label("crew.annulus_stop")}: ${named(context, inner)} × ${named(context, outer).toLowerCase()}`,
-							limit: rich(words(`${label("crew.comparison.at most")} `), shown(context, stopAbove)),
-							today: NONE,
-							whose: label("crew.company_limit"),
-						},
-					],
-		),
 	];
 };
 
-/** Limits of the rules and of the permit on this job's string; the same limit of several rules is one line. */
-const ruled = (context: PaperContext, job: NonNullable<PaperContext["job"]>): readonly LimitLine[] => {
-	const checks = OF_JOB[job.id] ?? [];
+/** One row an annulus: the pressure at which the crew stops, and beside it the rules on that annulus. */
+const annuli = (context: PaperContext, found: readonly Finding[]): readonly LimitLine[] => {
 	const label = context.words.label;
-	const found = context.judgement.findings
-		.filter(({ check, verdict, subject }) => {
-			const here = job.string === undefined || subject === job.string || isWell(subject);
-			return checks.includes(check) && here && verdict !== "does not apply" && verdict !== "cannot tell";
-		})
-		// A rule that only asks for a plan is no limit of today.
-		.filter(({ required, check }) => required !== undefined || check === "cement-to-surface")
-		.sort((a, b) => checks.indexOf(a.check) - checks.indexOf(b.check));
-	const lines = new Map<string, LimitLine>();
-	for (const finding of found) {
+	const rules = found.filter(({ check }) => check === ANNULUS);
+	return (context.well.stimulation?.annuli ?? []).flatMap(
+		({ between: [inner, outer], stopAbove }): LimitLine[] => {
+			if (stopAbove === undefined) return [];
+			const own = rules.filter(
+				({ measured, subject }) => measured === stopAbove || isBetween(subject, inner, outer),
+			);
+			return [
+				{
+					what: `${label("crew.annulus_stop")}: ${named(context, inner)} × ${named(context, outer).toLowerCase()}`,
+					limit: rich(words(`${label("crew.comparison.at most")} `), shown(context, stopAbove)),
+					today: NONE,
+					whose: [
+						...own.flatMap((rule) => [...cited(context, rule, stopAbove), words("; ")]),
+						words(label("crew.company_limit")),
+					],
+				},
+			];
+		},
+	);
+};
+
+/** Whether a finding speaks of the annulus between two strings. */
+const isBetween = (subject: Finding["subject"], inner: string, outer: string): boolean => {
+	const told = JSON.stringify(subject);
+	return told.includes(`"${inner}"`) && told.includes(`"${outer}"`);
+};
+
+/** A rule by its citation, with what it asks where that is another figure than the one in the row. */
+const cited = (context: PaperContext, finding: Finding, printed: Known | undefined): readonly Inline[] => {
+	const { required, comparison, cite } = finding;
+	return required === undefined || comparison === undefined || isSame(required, printed)
+		? [words(tellSaid(cite.citation, readerOf(context)))]
+		: [
+				words(`${tellSaid(cite.citation, readerOf(context))} (${context.words.label(`crew.comparison.${comparison}`)} `),
+				shown(context, required, hours(required)),
+				words(")"),
+			];
+};
+
+const isSame = (one: Known, other: Known | undefined): boolean =>
+	other !== undefined && Math.abs(one.value - other.value) <= 1e-9 * Math.abs(one.value);
+
+const findingsOf = (
+	context: PaperContext,
+	job: NonNullable<PaperContext["job"]>,
+	checks: readonly string[],
+): readonly Finding[] => {
+	const treated = context.well.stimulation?.treatedThrough;
+	return (
+		context.judgement.findings
+			.filter(({ check, verdict, subject }) => {
+				const string = OF_TREATED.includes(check) && job.string === undefined ? treated : job.string;
+				const here = string === undefined || subject === string || isWell(subject);
+				return checks.includes(check) && here && verdict !== "does not apply" && verdict !== "cannot tell";
+			})
+			// A rule that only asks for a plan is no limit of today.
+			.filter(({ required, check }) => required !== undefined || check === "cement-to-surface")
+	);
+};
+
+/** Limits of the rules and of the permit on this job's string: of several on one thing the strictest, and the others beside it. */
+const ruled = (
+	context: PaperContext,
+	job: NonNullable<PaperContext["job"]>,
+	all: readonly Finding[],
+	checks: readonly string[],
+): readonly LimitLine[] => {
+	const label = context.words.label;
+	const groups = new Map<string, Finding[]>();
+	for (const finding of all.filter(({ check }) => check !== ANNULUS)) {
 		const of = tellSaid(finding.subject, readerOf(context));
-		const key = `${finding.check} ${of} ${finding.comparison ?? ""} ${finding.required?.value ?? ""}`;
-		const before = lines.get(key);
-		const whose = [before?.whose, tellSaid(finding.cite.citation, readerOf(context))]
-			.filter((part) => part !== undefined)
-			.join("; ");
-		const subject =
-			isWell(finding.subject) || finding.subject === job.string
-				? ""
-				: `: ${named(context, of).toLowerCase()}`;
-		lines.set(key, {
-			what: `${label(`crew.checks.${nameOf(finding)}`)}${subject}`,
-			limit: limitCell(context, finding),
-			today: todayCell(context, finding),
-			whose,
-		});
+		const key = `${finding.check} ${of} ${finding.comparison ?? ""} ${finding.required?.dimension ?? ""}`;
+		groups.set(key, [...(groups.get(key) ?? []), finding]);
 	}
-	return [...lines.values()];
+	return [...groups.values()]
+		.map((group) => group.toSorted(strictestFirst))
+		.sort(([a], [b]) => checks.indexOf(a?.check ?? "") - checks.indexOf(b?.check ?? ""))
+		.flatMap(([first, ...others]): LimitLine[] => {
+			if (first === undefined) return [];
+			const of = tellSaid(first.subject, readerOf(context));
+			const subject =
+				isWell(first.subject) || first.subject === job.string ? "" : `: ${named(context, of).toLowerCase()}`;
+			return [
+				{
+					what: `${label(`crew.checks.${nameOf(first)}`)}${subject}`,
+					limit: limitCell(context, first),
+					today: todayCell(context, [first, ...others].find(({ verdict }) => verdict === "not met") ?? first),
+					whose: [
+						words(tellSaid(first.cite.citation, readerOf(context))),
+						...others.flatMap((other) => [words("; "), ...cited(context, other, first.required)]),
+					],
+				},
+			];
+		});
+};
+
+const LOWEST_IS_STRICT: readonly string[] = ["at most", "less than"];
+
+const strictestFirst = (a: Finding, b: Finding): number => {
+	const [one, other] = [a.required?.value ?? 0, b.required?.value ?? 0];
+	return LOWEST_IS_STRICT.includes(a.comparison ?? "") ? one - other : other - one;
 };
 
 /** A wait is kept by the clock or by the cement's strength, and a crew has to know which. */

@@ -1,113 +1,137 @@
 import type { Block, Cell } from "../../document/blocks.ts";
-import type { CasingString } from "../../well/well.ts";
-import type { PaperContext } from "../context.ts";
-import { type Part, row, table, textColumn } from "../parts/part.ts";
+import { type PaperContext, textCell } from "../context.ts";
+import type { Part } from "../parts/part.ts";
 import { brokenPairs } from "../parts/treating-pressure.ts";
+import { isDone, jobOf, stringOf } from "./job.ts";
 import { SHEET_VALUES, type SheetLine } from "./numbers.ts";
 import { NOT_APPLICABLE, withNote } from "./values/line.ts";
 
 /** A job whose sheet has this number is done under treating pressure. */
 const TREATING = "maximum_treating_pressure";
+/** Stands in the head of the sheet. */
+const LEADER = "person_in_charge";
+/** As many as are read at arm's length. */
+const LARGE = 5;
 
 interface SheetNumber {
 	readonly value: string;
 	readonly label: string;
 	readonly critical: boolean;
 	readonly operating: boolean;
-	readonly large: boolean;
+	/** Set large: each with the words under it. */
+	readonly large: readonly { readonly cell: Cell; readonly label: string }[];
+	/** Printed among the limits. */
+	readonly limit: boolean;
 	readonly lines: readonly SheetLine[];
 }
 
-/** More rows than this stand on one page in smaller type only. */
-const MOST_ROWS = 12;
-
-/** The numbers of today's job: the largest first, and whatever must not be missing said at the top. */
-export const crewNumbers: Part = (context) => {
-	const numbers = sheetNumbers(context);
-	const missing = numbers.filter((number) => number.critical && number.lines.length === 0);
-	const large = numbers.filter((number) => number.large && number.lines.length > 0);
-	const rest = numbers.filter((number) => !large.includes(number));
-	const rows = [
-		...rest.flatMap((number) => linesOf(number, context)),
-		row({
-			what_to_know: { kind: "text", text: context.words.label("crew.wind_now") },
-			value: { kind: "blank" },
-		}),
-		row({
-			what_to_know: { kind: "text", text: context.words.label("crew.changed") },
-			value: { kind: "blank" },
-		}),
-	];
+/** The line of the meeting: when, led by whom, how many, what is other than last time. */
+export const crewHead: Part = (context) => {
+	const label = (key: string): string => context.words.label(`crew.${key}`);
+	const leader = textCell(context.well.safety?.person_in_charge);
+	const blank: Cell = { kind: "blank" };
+	const unset: Cell = { kind: "unset", text: label("number_not_set") };
 	return [
-		...missingCallout(missing, context),
-		...(numbers.some(({ value }) => value === TREATING) ? brokenPairs(context) : []),
-		...(large.length === 0
-			? []
-			: [
-					{
-						kind: "figures" as const,
-						items: large.flatMap((n) =>
-							n.lines.map((line) => ({ value: line.cell, label: underLarge(n, line) })),
-						),
-					},
-				]),
-		...table(
-			context,
-			"numbers",
-			[
-				textColumn(context, "what_to_know", { width: 2, rowHead: true }),
-				textColumn(context, "value", { width: 3.5 }),
+		{
+			kind: "facts",
+			columns: 3,
+			items: [
+				{ label: label("date"), value: blank },
+				{ label: label("time"), value: blank },
+				{ label: label("leader"), value: leader.kind !== "none" ? leader : isDone(context) ? blank : unset },
+				{ label: label("heads"), value: blank },
+				{ label: label("wind_now"), value: blank },
+				{ label: label("changed"), value: blank },
 			],
-			rows,
-			{ dense: rows.length > MOST_ROWS },
-		),
+		},
 	];
 };
 
-/** The string that a job is done on. */
-export const stringOf = (context: PaperContext): CasingString | undefined =>
-	context.well.strings.find((string) => string.id === context.job?.string);
+/** What must not be missing, and the five numbers of today at arm's length. */
+export const crewFigures: Part = (context) => {
+	const numbers = sheetNumbers(context);
+	const missing = numbers.filter((number) => number.critical && number.lines.length === 0);
+	const items = numbers.flatMap(({ large }) => large).slice(0, LARGE);
+	return [
+		...(isDone(context) ? doneCallout(context) : missingCallout(missing, context)),
+		...(numbers.some(({ value }) => value === TREATING) ? brokenPairs(context) : []),
+		...(items.length === 0
+			? []
+			: [{ kind: "figures" as const, items: items.map(({ cell, label }) => ({ value: cell, label })) }]),
+	];
+};
+
+/** The other numbers of the job. */
+export const crewNumbers: Part = (context) => {
+	let room = LARGE;
+	const items = sheetNumbers(context).flatMap((number) => {
+		const isLarge = number.large.length > 0 && number.large.length <= room && number.lines.length > 0;
+		room -= number.large.length;
+		const whole = isLarge && number.lines.every(({ more }) => more !== true);
+		return whole || number.limit || number.value === LEADER ? [] : itemsOf(number, context);
+	});
+	return items.length === 0 ? [] : [{ kind: "facts", columns: 2, items }];
+};
 
 const sheetNumbers = (context: PaperContext): SheetNumber[] => {
-	const job = context.jobs.find((entry) => entry.id === context.job?.id);
 	const string = stringOf(context);
-	return (job?.numbers ?? []).flatMap((number): SheetNumber[] => {
+	return (jobOf(context)?.numbers ?? []).flatMap((number): SheetNumber[] => {
 		const find = SHEET_VALUES[number.value];
 		if (find === undefined)
-			throw new Error(`seeds/jobs/${job?.id}.yaml names no known value: "${number.value}"`);
+			throw new Error(`the job ${context.job?.id} names no known value: "${number.value}"`);
 		const lines = find(context, string);
 		if (lines === NOT_APPLICABLE) return [];
+		const label = context.words.label(`crew.numbers.${number.value}`);
+		const large = lines.flatMap(
+			(line) =>
+				line.large ??
+				(line.cell.kind === "text" ? [] : [{ cell: line.cell, label: underLarge(label, line) }]),
+		);
 		return [
 			{
 				value: number.value,
-				label: context.words.label(`crew.numbers.${number.value}`),
+				label,
 				critical: number.critical === true,
 				operating: number.operating === true,
-				large: number.large === true && lines.every(({ cell }) => cell.kind !== "text"),
+				large: number.large === true ? large : [],
+				limit: number.limit === true,
 				lines,
 			},
 		];
 	});
 };
 
-const labelOf = (number: SheetNumber, line: SheetLine): string =>
-	line.of === undefined ? number.label : `${number.label}: ${line.of}`;
+const labelOf = (label: string, line: SheetLine): string =>
+	line.of === undefined ? label : `${label}: ${line.of}`;
 
 /** Under a large figure the label reads on from the number: `150 ft · Radios OFF this close to guns`. */
-const underLarge = (number: SheetNumber, line: SheetLine): string =>
-	line.under ?? `${labelOf(number, line)}${line.note ?? ""}`;
+const underLarge = (label: string, line: SheetLine): string =>
+	line.under ?? `${labelOf(label, line)}${line.note ?? ""}`;
 
-const linesOf = (number: SheetNumber, context: PaperContext) => {
-	const { label } = context.words;
-	const empty: Cell = number.critical
-		? { kind: "unset", text: label("crew.not_set") }
-		: number.operating
-			? { kind: "unset", text: label("crew.number_not_set") }
+/** A number that nobody set is no matter of a job that is done. */
+const itemsOf = ({ label, critical, operating, lines }: SheetNumber, context: PaperContext) => {
+	if (lines.length === 0 && isDone(context)) return [];
+	const word = context.words.label;
+	const empty: Cell = critical
+		? { kind: "unset", text: word("crew.not_set") }
+		: operating
+			? { kind: "unset", text: word("crew.number_not_set") }
 			: { kind: "blank" };
-	const lines: readonly SheetLine[] = number.lines.length > 0 ? number.lines : [{ cell: empty }];
-	return lines.map((line) =>
-		row({ what_to_know: { kind: "text", text: labelOf(number, line) }, value: withNote(line) }),
-	);
+	const found: readonly SheetLine[] = lines.length > 0 ? lines : [{ cell: empty }];
+	return found.map((line) => ({ label: labelOf(label, line), value: withNote(line) }));
+};
+
+const doneCallout = (context: PaperContext): Block[] => {
+	const { label } = context.words;
+	const on = context.job?.doneOn;
+	return [
+		{
+			kind: "callout",
+			tone: "caution",
+			title: on === undefined ? label("crew.done") : label("crew.done_on").replace("{date}", on),
+			blocks: [{ kind: "paragraph", children: [{ kind: "text", text: label("crew.done_means") }] }],
+		},
+	];
 };
 
 const missingCallout = (missing: readonly SheetNumber[], context: PaperContext): Block[] =>

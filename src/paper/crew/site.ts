@@ -1,120 +1,77 @@
-import type { Cell } from "../../document/blocks.ts";
+import type { Block, Cell } from "../../document/blocks.ts";
 import { cell, type PaperContext, textCell } from "../context.ts";
 import { surfaceLocation } from "../parts/identity.ts";
-import { asGiven, type Part, row, table, textColumn } from "../parts/part.ts";
-import { contactsFor } from "../parts/people.ts";
+import { titled } from "../parts/part.ts";
+import { jobOf, stringOf } from "./job.ts";
 import { SHEET_VALUES } from "./numbers.ts";
 import { withNote } from "./values/line.ts";
 
-/** A line of the site page: a value of the sheet under the sheet's own label. */
-const line = (context: PaperContext, value: string) =>
-	(SHEET_VALUES[value]?.(context, undefined) ?? []).map((found) =>
-		row({
-			item: textCell(
-				`${context.words.label(`crew.numbers.${value}`)}${found.of === undefined ? "" : `: ${found.of}`}`,
-			),
-			value: withNote(found),
-		}),
-	);
+type Item = Extract<Block, { kind: "facts" }>["items"][number];
 
-/** Whether the first page has it already. */
-const onSheet = (context: PaperContext, value: string): boolean =>
-	context.jobs
-		.find((entry) => entry.id === context.job?.id)
-		?.numbers.some((number) => number.value === value) === true;
+/** A line that nobody filled is a box to fill. */
+const box = (value: string | undefined): Cell => {
+	const made = textCell(value);
+	return made.kind === "none" ? { kind: "blank" } : made;
+};
 
-/** What a person on this site needs whatever the job; a line that the definition lacks is left out. */
-const ON_SITE = [
-	"muster_points",
-	"exclusion",
-	"ignition",
-	"flame_resistant_clothing",
-	"hearing_protection",
-	"silica_area",
-	"gas_alarms",
-	"wind_limit_crane",
-	"wind_limit_man_lift",
-	"lightning",
-] as const;
+/** A value of the sheet under the sheet's own label; what the definition lacks is left out. */
+const itemsOf = (context: PaperContext, value: string): readonly Item[] =>
+	(SHEET_VALUES[value]?.(context, stringOf(context)) ?? []).map((found) => ({
+		label: `${context.words.label(`crew.numbers.${value}`)}${found.of === undefined ? "" : `: ${found.of}`}`,
+		value: withNote(found),
+	}));
 
-/** Where to muster, what to tell the dispatcher, where help is. A line without a value is a box to fill. */
-export const crewSite: Part = (context) => {
+/** Whom to call, what to say, where help is and where to go. */
+export const emergency = (context: PaperContext): Block[] => {
 	const { safety, site } = context.well;
-	const label = context.words.label;
-	const box = (value: string | undefined): Cell => {
-		const made = textCell(value);
-		return made.kind === "none" ? { kind: "blank" } : made;
-	};
-	const emergency = safety?.emergency;
-	const hospital = cell(context, emergency?.hospital_distance, {
+	const label = (key: string): string => context.words.label(`crew.${key}`);
+	const of = safety?.emergency;
+	const distance = cell(context, of?.hospital_distance, {
 		unit: context.units === "metric" ? "km" : "mi",
 		decimals: 0,
 	});
-	return table(
-		context,
-		"site",
-		[textColumn(context, "item", { width: 2, rowHead: true }), textColumn(context, "value", { width: 3 })],
-		[
-			row({ item: textCell(label("crew.emergency")), value: box(emergency?.number) }),
-			row({ item: textCell(label("crew.say_this_address")), value: box(emergency?.site_address) }),
-			row({ item: textCell(label("facts.location")), value: box(surfaceLocation(site)) }),
-			row({
-				item: textCell(label("crew.hospital")),
-				value:
-					emergency?.hospital === undefined || hospital.kind !== "quantity"
-						? box(emergency?.hospital)
-						: { kind: "rich", children: [{ kind: "text", text: `${emergency.hospital}, ` }, hospital] },
-			}),
-			row({ item: textCell(label("crew.landing")), value: landing(context) }),
-			row({ item: textCell(label("crew.radio")), value: box(safety?.radio_channel) }),
-			row({ item: textCell(label("crew.eyewash")), value: box(safety?.eyewash) }),
-			row({ item: textCell(label("crew.extinguishers")), value: box(safety?.extinguishers) }),
-			...ON_SITE.filter((value) => !onSheet(context, value)).flatMap((value) => line(context, value)),
-		],
-		{ dense: true },
-	);
+	const hospital: Cell =
+		of?.hospital === undefined || distance.kind !== "quantity"
+			? box(of?.hospital)
+			: { kind: "rich", children: [{ kind: "text", text: `${of.hospital}, ` }, distance] };
+	const points = safety?.muster_points ?? [];
+	return [
+		{
+			kind: "facts",
+			caption: label("emergency_head"),
+			items: [
+				{ label: label("emergency"), value: box(of?.number) },
+				{ label: label("say_this_address"), value: box(of?.site_address) },
+				{ label: context.words.label("facts.location"), value: box(surfaceLocation(site)) },
+				{
+					label: label("landing"),
+					value: SHEET_VALUES["landing_site"]?.(context, undefined)[0]?.cell ?? box(undefined),
+				},
+				{ label: label("hospital"), value: hospital },
+				{ label: label("first_aider"), value: box(safety?.first_aider) },
+				...(points.length === 0
+					? [{ label: context.words.label("crew.numbers.muster_points"), value: box(undefined) }]
+					: points.map(({ id, at, route }) => ({
+							label: `${context.words.label("crew.numbers.muster_points")}: ${titled(id)}`,
+							value: textCell(route === undefined ? at : `${at}. ${route}`),
+						}))),
+				{ label: label("radio"), value: box(safety?.radio_channel) },
+				{ label: label("eyewash"), value: box(safety?.eyewash) },
+				{ label: label("extinguishers"), value: box(safety?.extinguishers) },
+				...(safety?.contacts ?? [])
+					.filter(({ papers }) => papers === undefined || papers.includes("crew"))
+					.map(({ role, name, phone }) => ({ label: role, value: textCell(`${name}, ${phone}`) })),
+			],
+		},
+	];
 };
 
-const landing = (context: PaperContext): Cell =>
-	SHEET_VALUES["landing_site"]?.(context, undefined)[0]?.cell ?? { kind: "blank" };
-
-/** How each additive is handled, where the job handles them. */
-export const crewAdditives: Part = (context) => {
-	const job = context.jobs.find((entry) => entry.id === context.job?.id);
-	if (job?.additives !== true) return [];
-	return table(
-		context,
-		"crew_additives",
-		[
-			textColumn(context, "additive", { width: 2, rowHead: true }),
-			textColumn(context, "handling", { width: 4 }),
-		],
-		(context.well.stimulation?.additives ?? [])
-			.filter(({ papers }) => papers === undefined || papers.includes("crew"))
-			.map(({ name, purpose, handling }) =>
-				row({
-					additive: textCell(`${name}: ${asGiven(context, purpose)}`),
-					handling: handling === undefined ? { kind: "blank" } : textCell(handling),
-				}),
-			),
-		{ dense: true },
-	);
+/** What of the site this job meets, where the front of the sheet does not have it already. */
+export const siteFacts = (context: PaperContext): Block[] => {
+	const job = jobOf(context);
+	const front = new Set(job?.numbers.map(({ value }) => value));
+	const items = ["flame_resistant_clothing", ...(job?.site ?? [])]
+		.filter((value) => !front.has(value))
+		.flatMap((value) => itemsOf(context, value));
+	return items.length === 0 ? [] : [{ kind: "facts", caption: context.words.label("crew.this_site"), items }];
 };
-
-export const crewContacts: Part = (context) => contactsFor(context);
-
-const SIGN_IN_LINES = 22;
-
-export const crewSignIn: Part = (context) => [
-	{
-		kind: "sign-in",
-		columns: [
-			{ head: context.words.label("crew.name"), width: 3 },
-			{ head: context.words.label("crew.company"), width: 2 },
-			{ head: context.words.label("crew.months"), width: 1 },
-			{ head: context.words.label("crew.muster"), width: 1.4 },
-			{ head: context.words.label("crew.signature"), width: 3 },
-		],
-		lines: SIGN_IN_LINES,
-	},
-];

@@ -1,15 +1,10 @@
-import type { Block, Cell } from "../../document/blocks.ts";
+import type { Cell } from "../../document/blocks.ts";
 import type { Inline } from "../../document/inline.ts";
 import { isGrouted } from "../../well/grouted.ts";
 import type { PaperContext } from "../context.ts";
 import { type Part, row, table, textColumn } from "../parts/part.ts";
+import { inPaperWords, isDone, jobOf, stringOf } from "./job.ts";
 import { SHEET_VALUES } from "./numbers.ts";
-import { stringOf } from "./sheet.ts";
-import { NOT_APPLICABLE } from "./values/line.ts";
-
-/** Whether a value has a meaning in this job: of a string that lands no plug, the pressure of landing one has none. */
-const applies = (context: PaperContext, value: string): boolean =>
-	SHEET_VALUES[value]?.(context, stringOf(context)) !== NOT_APPLICABLE;
 
 const landsPlug = (context: PaperContext): boolean => {
 	const string = stringOf(context);
@@ -25,15 +20,21 @@ const withNumbers = (context: PaperContext, text: string): Cell => {
 		const find = SHEET_VALUES[part];
 		if (find === undefined) throw new Error(`a step of ${context.job?.id} names no known value: "${part}"`);
 		const lines = find(context, stringOf(context));
-		if (lines.length === 0) return [{ kind: "text", text: context.words.label("crew.number_not_set") }];
+		const { label } = context.words;
+		if (lines.length === 0)
+			return [{ kind: "text", text: label(isDone(context) ? "crew.as_recorded" : "crew.number_not_set") }];
 		return lines.flatMap(({ of, cell }, k) => [
 			...(k === 0 ? [] : [{ kind: "text", text: "; " } as const]),
 			...(of === undefined ? [] : [{ kind: "text", text: `${of} ` } as const]),
-			...inlineOf(cell),
+			...inlineOf(cell).map(bold),
 		]);
 	});
 	return { kind: "rich", children: joined(children) };
 };
+
+/** What a hand looks for in a step is its number. */
+const bold = (inline: Inline): Inline =>
+	inline.kind === "quantity" ? { kind: "strong", children: [inline] } : inline;
 
 /** Words that follow each other as one run: a line may end between two runs, and would part a full stop from its word. */
 const joined = (children: readonly Inline[]): readonly Inline[] => {
@@ -53,47 +54,34 @@ const inlineOf = (cell: Cell): readonly Inline[] => {
 	return cell.kind === "text" ? [{ kind: "text", text: cell.text }] : [];
 };
 
-/** Questions asked back. Each has its answer on the first page: a job's data names which values those are. */
-export const crewAskBack: Part = (context) => {
-	const job = context.jobs.find((entry) => entry.id === context.job?.id);
-	if (job === undefined) return [];
-	const questions = job.ask.filter(({ answers }) => answers.some((value) => applies(context, value)));
-	return [
-		{ kind: "heading", level: 3, text: context.words.label("crew.ask_back") },
-		{
-			kind: "list",
-			ordered: true,
-			items: questions.map(({ question }): readonly Block[] => [
-				{
-					kind: "paragraph",
-					children: [{ kind: "text", text: context.words.label(`crew.ask.${question}`) }],
-				},
-			]),
-		},
-	];
-};
-
+/** What is done, what can hurt us, what we do about it, and when we stop. */
 export const crewSteps: Part = (context) => {
-	if (context.job === undefined) return [];
+	const said = (words: Parameters<typeof inPaperWords>[1]): Cell =>
+		withNumbers(context, inPaperWords(context, words));
 	return table(
 		context,
 		"steps",
 		[
-			textColumn(context, "job_step", { width: 2.2, rowHead: true }),
-			textColumn(context, "hazard", { width: 1.8 }),
-			textColumn(context, "control", { width: 2.8 }),
-			textColumn(context, "stop_if", { width: 1.8 }),
+			textColumn(context, "job_step", { width: 2, rowHead: true }),
+			textColumn(context, "hazard", { width: 1.7 }),
+			textColumn(context, "control", { width: 3.2 }),
+			textColumn(context, "stop_if", { width: 2 }),
 		],
-		context.words
-			.steps(context.job.id)
+		(jobOf(context)?.steps ?? [])
 			.filter(({ needs }) => needs !== "plug" || landsPlug(context))
-			.map((step) =>
+			.map((step, i) =>
 				row({
-					job_step: withNumbers(context, step.step),
-					hazard: withNumbers(context, step.hazard),
-					control: withNumbers(context, step.control),
-					stop_if: withNumbers(context, step.stop_if),
+					job_step: numbered(i, said(step.step)),
+					hazard: said(step.hazard),
+					control: said(step.control),
+					stop_if: said(step.stop_if),
 				}),
 			),
+		{ id: "steps" },
 	);
 };
+
+const numbered = (i: number, cell: Cell): Cell =>
+	cell.kind === "text"
+		? { kind: "text", text: `${i + 1}. ${cell.text}` }
+		: { kind: "rich", children: [{ kind: "text", text: `${i + 1}. ` }, ...inlineOf(cell)] };

@@ -1,8 +1,8 @@
 import { changesSince } from "../changes/changes-since.ts";
+import { crewBack, crewSignIn } from "../crew/back.ts";
 import { crewLimits } from "../crew/limits.ts";
-import { crewNumbers } from "../crew/sheet.ts";
-import { crewAdditives, crewContacts, crewSignIn, crewSite } from "../crew/site.ts";
-import { crewAskBack, crewSteps } from "../crew/steps.ts";
+import { crewFigures, crewHead, crewNumbers } from "../crew/sheet.ts";
+import { crewSteps } from "../crew/steps.ts";
 import { crewStops } from "../crew/stops.ts";
 import { answersTable, openQuestions } from "./answers.ts";
 import { casingTable, centralizersTable, holesTable, ratingsTable, stringFacts } from "./casing.ts";
@@ -199,13 +199,12 @@ export const PARTS: Readonly<Record<string, Part>> = {
 	"community-answers": communityAnswers,
 	glossary,
 	"crew-stops": crewStops,
+	"crew-head": crewHead,
+	"crew-figures": crewFigures,
 	"crew-numbers": crewNumbers,
 	"crew-steps": crewSteps,
 	"crew-limits": crewLimits,
-	"crew-site": crewSite,
-	"crew-additives": crewAdditives,
-	"crew-ask-back": crewAskBack,
-	"crew-contacts": crewContacts,
+	"crew-back": crewBack,
 	"crew-sign-in": crewSignIn,
 	answers: answersTable,
 	"open-questions": openQuestions,

@@ -7,6 +7,10 @@ export interface OrderSection {
 	/** Once the work is finished. */
 	readonly titleDone?: string;
 	readonly newPage: boolean;
+	/** Keeps to one page. */
+	readonly onePage: boolean;
+	/** The paper's title heads it. */
+	readonly headless: boolean;
 	/** Behind the paper itself: detail that a reader looks up and need not read. Lettered, where sections are numbered. */
 	readonly appendix: boolean;
 	readonly content: readonly OrderItem[];
@@ -20,6 +24,8 @@ export interface PageOrder {
 	readonly subtitle?: string;
 	readonly numbered: boolean;
 	readonly setting: "office" | "public" | "field";
+	/** Set on the sheet of a job, letter or A4; on letter with wide margins where absent. */
+	readonly sheet?: "job";
 	readonly sections: readonly OrderSection[];
 }
 
@@ -47,6 +53,7 @@ export const pageOrder = (data: unknown, file: string): PageOrder => {
 		title: words(root["title"], "title"),
 		...(root["title_built"] === undefined ? {} : { titleBuilt: words(root["title_built"], "title_built") }),
 		...(root["subtitle"] === undefined ? {} : { subtitle: words(root["subtitle"], "subtitle") }),
+		...(root["sheet"] === "job" ? { sheet: "job" as const } : {}),
 		numbered: root["numbered"] === true,
 		setting: setting as PageOrder["setting"],
 		sections: sections.map((node: unknown, i: number) => {
@@ -61,6 +68,8 @@ export const pageOrder = (data: unknown, file: string): PageOrder => {
 					? {}
 					: { titleDone: words(section["title_done"], `sections[${i}].title_done`) }),
 				newPage: section["new_page"] === true,
+				onePage: section["one_page"] === true,
+				headless: section["headless"] === true,
 				appendix: section["appendix"] === true,
 				content: content.map((item: unknown, j: number): OrderItem => {
 					const where = `sections[${i}].content[${j}]`;

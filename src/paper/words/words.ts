@@ -20,8 +20,6 @@ export interface Words {
 	/** The name of a formula, by its id; as declared where the language has none of its own. */
 	readonly formulaName: (formula: string, declared: string) => string;
 	readonly order: (paper: BoundPaper) => PageOrder;
-	/** The steps of a job, from `crew/steps/<job>.yaml`. */
-	readonly steps: (job: string) => readonly JobStep[];
 	/** What neighbors ask, from `answers/questions.yaml`. */
 	readonly questions: () => readonly QuestionGroup[];
 	/** The words of each step of the well being built, from `sequence/frames.yaml`. */
@@ -30,16 +28,6 @@ export interface Words {
 	readonly slides: () => readonly WordedEntry[];
 	/** Fills `<paper>/<name>.md.hbs`, or `shared/<name>.md.hbs` where the paper has none of its own. */
 	readonly blocks: (paper: Paper, name: string, data: Readonly<Record<string, unknown>>) => Block[];
-}
-
-/** One step of a job: what is done, what can hurt, what is done about it, and when to stop. */
-export interface JobStep {
-	readonly step: string;
-	readonly hazard: string;
-	readonly control: string;
-	readonly stop_if: string;
-	/** What the job must have for the step to be a step of it. */
-	readonly needs?: "plug";
 }
 
 const loaded = new Map<Language, Words>();
@@ -90,7 +78,6 @@ const readWords = (language: Language): Words => {
 			tellSaid(written, { language, units: "field" }),
 		formulaName: (formula, declared) => ownWords("formulas.yaml", formula) ?? declared,
 		order: (paper) => pageOrder(data(`${paper}/order.yaml`), `templates/${language}/${paper}/order.yaml`),
-		steps: (job) => jobSteps(data(`crew/steps/${job}.yaml`), `templates/${language}/crew/steps/${job}.yaml`),
 		questions: () =>
 			questionGroups(data("answers/questions.yaml"), "answers/questions.yaml", files.templateWithin),
 		frames: () => wordedEntries(data(FRAME_WORDS.file), FRAME_WORDS, files.templateWithin),
@@ -102,21 +89,3 @@ const readWords = (language: Language): Words => {
 
 const isRecord = (node: unknown): node is Record<string, unknown> =>
 	typeof node === "object" && node !== null && !Array.isArray(node);
-
-const STEP_WORDS = ["step", "hazard", "control", "stop_if"] as const;
-
-const jobSteps = (data: unknown, file: string): readonly JobStep[] => {
-	const steps = isRecord(data) ? data["steps"] : undefined;
-	if (!Array.isArray(steps)) throw new Error(`${file}: steps must be a list`);
-	return steps.map((node: unknown, i) => {
-		const words = STEP_WORDS.map((name) => {
-			const value = isRecord(node) ? node[name] : undefined;
-			if (typeof value !== "string" || value === "")
-				throw new Error(`${file}: steps[${i}].${name} must be words`);
-			return [name, value] as const;
-		});
-		const needs = isRecord(node) ? node["needs"] : undefined;
-		if (needs !== undefined && needs !== "plug") throw new Error(`${file}: steps[${i}].needs must be "plug"`);
-		return { ...Object.fromEntries(words), ...(needs === undefined ? {} : { needs }) } as unknown as JobStep;
-	});
-};

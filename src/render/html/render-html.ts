@@ -172,7 +172,7 @@ const signIn = (block: Kind<"sign-in">, scene: Scene): string => {
 <caption id="${id}" class="unseen">${escaped(`${scene.title}: ${scene.words.toFillIn}`)}</caption>
 <thead><tr>${heads}</tr></thead>
 <tbody>
-${Array.from({ length: block.lines }, () => line).join("\n")}
+${Array.from({ length: block.lines * (block.abreast ?? 1) }, () => line).join("\n")}
 </tbody>
 </table>`,
 	);
@@ -236,6 +236,8 @@ const setBlock = (block: Block, scene: Scene): string => {
 			return figure(block, scene);
 		case "callout":
 			return callout(block, scene);
+		case "columns":
+			return `<div class="columns">\n${setBlocks(block.blocks, scene)}\n</div>`;
 		case "sign-in":
 			return signIn(block, scene);
 		case "contents":
@@ -260,7 +262,7 @@ const setSection = (section: Section, scene: Scene): string => {
 	const number =
 		section.number === undefined ? "" : `<span class="number">${escaped(section.number)}</span> `;
 	return `<section id="${escaped(section.id)}"${classOf(section.newPage === true ? "new-page" : undefined)}>
-<h2>${number}${escaped(section.title)}</h2>
+<h2${classOf(section.headless === true ? "unseen" : undefined)}>${number}${escaped(section.title)}</h2>
 ${setBlocks(section.blocks, { ...scene, title: section.title })}
 </section>`;
 };
@@ -285,7 +287,7 @@ const textsOf = (document: PaperDocument, body: string): readonly string[] => {
 	const drawings = (blocks: readonly Block[]): readonly Drawing[] =>
 		blocks.flatMap((block) => {
 			if (block.kind === "figure") return [block.drawing];
-			if (block.kind === "callout") return drawings(block.blocks);
+			if (block.kind === "callout" || block.kind === "columns") return drawings(block.blocks);
 			return block.kind === "list" ? block.items.flatMap(drawings) : [];
 		});
 	const shown = body.replaceAll(/<[^>]*>/gu, "\n").replaceAll(/&(?:#39|quot|amp|lt|gt);/gu, "&'\"<>");

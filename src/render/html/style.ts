@@ -86,6 +86,7 @@ figcaption .scale{display:block;font-weight:400;color:${INK.text}}
 .caution{border:1px solid ${INK.rule};border-left-width:6px}
 .callout.remark{border-top:1px solid ${INK.rule};border-bottom:1px solid ${INK.rule};padding-left:.2em}
 .break{height:0}
+@media (min-width:60em){.columns{columns:2;column-gap:2em}}
 @media print{
 body{max-width:none;padding:0}
 .skip,.wide:focus{display:none}

@@ -32,11 +32,25 @@ export interface Design {
 	readonly pencil: number;
 }
 
-/** Pages that papers are set on [pt]: US letter, letter turned, and 16:9 for a screen. Margins hold head and foot. */
+/** A page for a job: as much room as a printer leaves, a line of head and three of foot. */
+const job = (width: number, height: number): Sheet => ({
+	width,
+	height,
+	top: 40,
+	bottom: 56,
+	side: 32,
+	rules: { head: 33, foot: 51 },
+});
+
+/** Pages that papers are set on [pt]: US letter, letter turned, and 16:9 for a screen. and those of jobs. Margins hold head and foot. */
 export const SHEETS: Readonly<Record<SheetName, Sheet>> = {
 	letter: { width: 612, height: 792, top: 68, bottom: 66, side: 54 },
 	"letter-landscape": { width: 792, height: 612, top: 68, bottom: 66, side: 54 },
 	screen: { width: 960, height: 540, top: 62, bottom: 58, side: 48 },
+	"job-letter": job(612, 792),
+	"job-a4": job(595.28, 841.89),
+	"job-tabloid": job(1224, 792),
+	"job-a3": job(1190.55, 841.89),
 };
 
 /** Width of a page's text [pt]. */
@@ -93,22 +107,57 @@ export const DESIGNS: Readonly<Record<Setting, Design>> = {
 	},
 	field: {
 		setting: "field",
-		body: 12.5,
-		lead: 14,
-		note: 11,
-		table: 12,
-		dense: 10,
-		title: 21,
-		h2: 15.5,
-		h3: 13.5,
-		h4: 12.5,
-		figure: { wish: 34, least: 24 },
-		running: 9,
-		leading: 1.28,
-		step: 6,
-		cellX: 5,
-		cellY: 2.4,
-		rule: { hair: 0.75, thin: 1, thick: 1.75, heavy: 3 },
-		pencil: 17.5,
+		body: 9.6,
+		lead: 10.5,
+		note: 8.5,
+		table: 9.5,
+		dense: 9,
+		title: 19,
+		h2: 12.5,
+		h3: 10.5,
+		h4: 10,
+		figure: { wish: 26, least: 18 },
+		running: 7.5,
+		leading: 1.18,
+		step: 3.4,
+		cellX: 3.5,
+		cellY: 1.1,
+		rule: { hair: 0.5, thin: 0.75, thick: 1.5, heavy: 2.5 },
+		// 9 mm.
+		pencil: (9 / 25.4) * 72,
 	},
+};
+
+/** Sizes that a page which is to hold all of something is tried at, as shares of the design's; the last is the least. */
+export const SCALES = [1.16, 1.12, 1.08, 1.04, 1, 0.97, 0.94, 0.91, 0.88, 0.86, 0.84] as const;
+
+const scaled = new Map<string, Design>();
+
+/**
+ * A design with its type and spaces at a share of their size. What is written on or read from afar stays as it is: the
+ * lines to sign on, the large figures, the head and foot.
+ */
+export const designAt = (setting: Setting, scale: number): Design => {
+	if (scale === 1) return DESIGNS[setting];
+	const key = `${setting} ${scale}`;
+	const whole = DESIGNS[setting];
+	const at = (size: number): number => Math.round(size * scale * 100) / 100;
+	const { body, lead, note, table, dense, title, h2, h3, h4, step, cellX, cellY } = whole;
+	const made = scaled.get(key) ?? {
+		...whole,
+		body: at(body),
+		lead: at(lead),
+		note: at(note),
+		table: at(table),
+		dense: at(dense),
+		title: at(title),
+		h2: at(h2),
+		h3: at(h3),
+		h4: at(h4),
+		step: at(step),
+		cellX: at(cellX),
+		cellY: at(cellY),
+	};
+	scaled.set(key, made);
+	return made;
 };

@@ -5,7 +5,8 @@ export type FindingKind =
 	| "off-page"
 	| "squeezed"
 	| "missing-glyph"
-	| "clipped-label";
+	| "clipped-label"
+	| "over-full";
 
 /** A fault of the set page. Any of them makes the paper unfit to issue. */
 export interface LayoutFinding {

@@ -85,16 +85,15 @@ export const runningMatter = (document: PaperDocument, sheet: Sheet = SHEETS.let
 	};
 };
 
-/** Rules that part head and foot from the text: from the top of the page and from its bottom [pt]. */
-const HEAD_RULE = 48;
-const FOOT_RULE = 54;
+/** Rules that part head and foot from the text, where the sheet has none of its own [pt]. */
+const USUAL_RULES = { head: 48, foot: 54 } as const;
 const RULE = 0.5;
 
 /** Draws head and foot on the current page. The caller marks them as running matter. */
 export const drawRunning = (
 	pen: Pen,
 	matter: RunningMatter,
-	{ width, height, side }: Sheet,
+	{ width, height, side, rules = USUAL_RULES }: Sheet,
 	page: number,
 	pages: number,
 ): void => {
@@ -105,12 +104,12 @@ export const drawRunning = (
 		pen.text(text, typefaceFor(weight), size, INK.text, x, baseline);
 	};
 	const rule = (y: number): void => pen.rectangle(side, y - RULE / 2, width - 2 * side, RULE, INK.rule);
-	const head = HEAD_RULE - 5;
+	const head = rules.head - 5;
 	put(matter.identity, matter.stacked ? head - line : head, "regular", false);
 	put(matter.title, head, "semibold", !matter.stacked);
-	rule(HEAD_RULE);
-	rule(height - FOOT_RULE);
-	const foot = height - FOOT_RULE + 11;
+	rule(rules.head);
+	rule(height - rules.foot);
+	const foot = height - rules.foot + size + 2.5;
 	for (const [i, text] of matter.caution.entries()) put(text, foot + i * line, "regular", false);
 	const last = foot + Math.max(1, matter.caution.length) * line;
 	put(matter.standing, last, "regular", false);

@@ -2,7 +2,7 @@ import type { Section } from "../../document/blocks.ts";
 import type { PaperDocument } from "../../document/document.ts";
 import { type Printing, printingOf } from "../print/print-text.ts";
 import { PRINT_WORDS, type PrintWords } from "../print/print-words.ts";
-import { DESIGNS, type Design, measureOf, SHEETS } from "./design.ts";
+import { DESIGNS, type Design, designAt, measureOf, SHEETS } from "./design.ts";
 import type { Sheet } from "./layout/vocabulary.ts";
 import type { Tag } from "./tags.ts";
 
@@ -27,6 +27,12 @@ export interface Scene {
 
 /** The same on pages of another size. */
 export const onSheet = (scene: Scene, sheet: Sheet): Scene => ({ ...scene, sheet, width: measureOf(sheet) });
+
+/** The same in type of a share of its size. */
+export const atScale = (scene: Scene, scale: number): Scene => {
+	const design = designAt(scene.design.setting, scale);
+	return { ...scene, design, gap: design.step };
+};
 
 export const sceneOf = (document: PaperDocument): Scene => ({
 	document,

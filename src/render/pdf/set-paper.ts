@@ -2,6 +2,7 @@ import type { PaperDocument } from "../../document/document.ts";
 import { auditPages } from "./audit.ts";
 import { Paper } from "./components/paper.tsx";
 import type { LayoutFinding } from "./findings.ts";
+import { fitPages } from "./fit-pages.ts";
 import type { LaidPage } from "./layout/laid.ts";
 import { layPages } from "./layout/pages.ts";
 import { sceneOf } from "./scene.ts";
@@ -18,6 +19,8 @@ export interface SetPaper {
  * @throws RangeError for a number that cannot be printed
  */
 export const setPaper = (document: PaperDocument): SetPaper => {
-	const pages = layPages(Paper(sceneOf(document)));
-	return { pages, findings: auditPages(pages) };
+	const scene = sceneOf(document);
+	const { fits, findings } = fitPages(scene);
+	const pages = layPages(Paper(scene, fits));
+	return { pages, findings: [...findings, ...auditPages(pages)] };
 };

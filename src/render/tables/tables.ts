@@ -55,6 +55,7 @@ const tablesIn = (blocks: readonly Block[], section: string, printing: Printing)
 					},
 				];
 			case "callout":
+			case "columns":
 				return tablesIn(block.blocks, section, printing);
 			default:
 				return [];

@@ -93,8 +93,12 @@ const setBlock = (block: Block, document: PaperDocument, printing: Printing): re
 				`! ${words.tones[block.tone]}: ${block.title}`,
 				...indented(setBlocks(block.blocks, document, printing)),
 			];
+		case "columns":
+			return setBlocks(block.blocks, document, printing);
 		case "sign-in":
-			return [`[${block.columns.map((column) => column.head).join(BETWEEN)}] × ${block.lines}`];
+			return [
+				`[${block.columns.map((column) => column.head).join(BETWEEN)}] × ${block.lines * (block.abreast ?? 1)}`,
+			];
 		case "contents":
 			return [`[${document.imprint.words.contents}]`];
 		case "page-break":

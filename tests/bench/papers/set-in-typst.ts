@@ -68,6 +68,8 @@ ${quoted(printInline(block.note ?? [], printing))}
 				return `#block(stroke: 1pt, inset: 6pt, width: 100%)[*${quoted(`${words.tones[block.tone]}: ${block.title}`)}*
 
 ${block.blocks.map(set).join("")}]\n`;
+			case "columns":
+				return block.blocks.map(set).join("");
 			case "sign-in":
 				return `#table(columns: ${block.columns.length}, ${block.columns.map(({ head }) => `[${quoted(head)}]`).join(", ")}, ${"[#v(16pt)], ".repeat(block.lines * block.columns.length)})\n`;
 			case "contents":

@@ -242,6 +242,9 @@ export const setOnPdfkit = async (paper: PaperDocument): Promise<Uint8Array> => 
 				write(`${words.tones[block.tone]}: ${block.title}`, "bold", 10.5, x + 8, width - 16);
 				for (const inner of block.blocks) set(inner, x + 8, width - 16);
 				break;
+			case "columns":
+				for (const inner of block.blocks) set(inner, x, width);
+				break;
 			case "sign-in":
 				for (let line = 0; line <= block.lines; line += 1)
 					grid(

@@ -36,12 +36,12 @@ describe("what a paper leaves out does not part an entry from its results", () =
 
 describe("what today may not break", () => {
 	it("is every limit of the job, each line with its limit and whose it is, none of it a laboratory's record", () => {
-		const limits = tables(crew).find(({ rows: [row] }) => row?.cells["may_not_break"] !== undefined);
+		const limits = tables(crew).find(({ rows: [row] }) => row?.cells["limit_of"] !== undefined);
 		// The list is not cut: what the page lacks room for would be the limit that is broken.
-		expect(limits?.rows.length).toBeGreaterThan(6);
+		expect(limits?.rows.length).toBeGreaterThanOrEqual(5);
 		for (const row of limits?.rows ?? []) {
 			expect(row.cells["limit"]?.kind).toMatch(/^(?:rich|text)$/u);
-			expect(row.cells["whose"]).toHaveProperty("text", expect.stringMatching(/\S/u));
+			expect(JSON.stringify(row.cells["whose"])).toMatch(/"text":"[^"]*\S/u);
 		}
 		const lines = limits?.rows.map(({ cells }) => JSON.stringify(cells)) ?? [];
 		expect(new Set(lines).size).toBe(lines.length);

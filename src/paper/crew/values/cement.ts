@@ -46,6 +46,13 @@ const bumped = (c: PaperContext, placement: PlacementResults | undefined): reado
 				shown(c, limit.allowed, { nearest: 10 }),
 				` (${c.words.label(`bump_limits.${limit.element}`)})`,
 			),
+			large: [
+				{ cell: shown(c, bump, WHOLE), label: c.words.label("crew.numbers.cement_bump_and_maximum") },
+				{
+					cell: shown(c, limit.allowed, { nearest: 10 }),
+					label: `${c.words.label("crew.never_bump_over")}: ${c.words.label(`bump_limits.${limit.element}`)}`,
+				},
+			],
 		},
 	];
 };
@@ -128,7 +135,13 @@ export const CEMENT_VALUES: SheetValues = {
 		const counted = (strokes: Known | undefined): readonly SheetLine[] =>
 			strokes === undefined || output === undefined
 				? []
-				: [{ cell: rich(shown(c, strokes), ` ${c.words.label("phrases.at")} `, shown(c, output, STROKE)) }];
+				: [
+						{
+							cell: rich(shown(c, strokes), ` ${c.words.label("phrases.at")} `, shown(c, output, STROKE)),
+							large: [{ cell: shown(c, strokes), label: c.words.label("crew.numbers.cement_strokes") }],
+							more: true,
+						},
+					];
 		const second = job?.second_stage;
 		return second === undefined
 			? counted(job?.displacement_strokes)

@@ -13,6 +13,10 @@ export interface SheetLine {
 	readonly note?: string;
 	/** Under a large figure, where its label and note would not read on from the number. */
 	readonly under?: string;
+	/** What of it is set large, each with the words under it; the whole line where absent. */
+	readonly large?: readonly { readonly cell: Cell; readonly label: string }[];
+	/** It says more than is set large of it, and so stands among the other numbers too. */
+	readonly more?: boolean;
 }
 
 /** Finds a sheet's value; no lines means that the definition does not have it. */

@@ -2,6 +2,7 @@ import type { Known } from "../../../cite/known.ts";
 import type { PaperContext } from "../../context.ts";
 import { shown, textCell } from "../../context.ts";
 import { asGiven, named, titled } from "../../parts/part.ts";
+import { isDone } from "../job.ts";
 import { one, type SheetLine, type SheetValues, spokenDistance, words } from "./line.ts";
 
 interface Zone {
@@ -77,6 +78,10 @@ export const SITE_VALUES: SheetValues = {
 					],
 				},
 				note: ` (${lightning.source})`,
+				large: [
+					{ cell: spokenDistance(c, lightning.distance), label: c.words.label("crew.numbers.lightning") },
+				],
+				...(wait === undefined ? {} : { more: true }),
 			},
 		];
 	},
@@ -122,7 +127,13 @@ export const SITE_VALUES: SheetValues = {
 			of: asGiven(c, each.gas) ?? each.gas,
 			cell: alarm(c, each),
 			note: ` (${each.source})`,
-			under: `${asGiven(c, each.gas) ?? each.gas} (${each.source})`,
+			large: [
+				{
+					cell: shown(c, each.low),
+					label: `${titled(asGiven(c, each.gas) ?? each.gas)}: ${c.words.label(`crew.alarm.${each.gas === "oxygen" ? "large_below" : "large_above"}`)}`,
+				},
+			],
+			more: true,
 		})),
 	hydrogen_sulfide: (c) => {
 		const gas = c.well.safety?.hydrogen_sulfide;
@@ -136,6 +147,10 @@ export const SITE_VALUES: SheetValues = {
 				: [
 						{
 							of: named(c, over),
+							large: [
+								{ cell: shown(c, test.high), label: `${c.words.label("crew.test_high")}: ${named(c, over)}` },
+							],
+							more: true,
 							cell: {
 								kind: "rich",
 								children: [
@@ -154,7 +169,14 @@ export const SITE_VALUES: SheetValues = {
 											]),
 									{ kind: "text", text: `; ${c.words.label("crew.rated")} ` },
 									shown(c, working_pressure),
-									{ kind: "text", text: `; ${c.words.label(`crew.test_plug.${testPlug(test.test_plug)}`)}` },
+									...(test.test_plug === undefined && isDone(c)
+										? []
+										: [
+												{
+													kind: "text" as const,
+													text: `; ${c.words.label(`crew.test_plug.${testPlug(test.test_plug)}`)}`,
+												},
+											]),
 								],
 							},
 						},

@@ -35,8 +35,19 @@ export const TREATMENT_VALUES: SheetValues = {
 			...(i === 0 ? [] : [{ kind: "text" as const, text: ", " }]),
 			shown(c, kickout),
 		]);
-		return [{ cell: { kind: "rich", children } }];
+		const [first] = kickouts.toSorted((a, b) => a.value - b.value);
+		return [
+			{
+				cell: { kind: "rich", children },
+				...(first === undefined
+					? {}
+					: { large: [{ cell: shown(c, first), label: c.words.label("crew.first_kickout") }] }),
+				...(kickouts.length > 1 ? { more: true } : {}),
+			},
+		];
 	},
+	/** At the surface, while the hardest stage is pumped as planned. */
+	expected_treating_pressure: (c) => one(c, c.results.stimulation?.expected_treating_pressure),
 	relief_valve: (c) => one(c, limits(c)?.reliefValve),
 	relief_discharges_to: (c) => words(limits(c)?.reliefDischargesTo),
 	line_test: (c) => one(c, limits(c)?.lineTest),
@@ -69,7 +80,7 @@ export const TREATMENT_VALUES: SheetValues = {
 			...(expected === undefined
 				? []
 				: [text(", "), shown(c, expected), text(` ${c.words.label("crew.pressure_expected")}`)]),
-			...(most === undefined ? [] : [text(", ≤ "), shown(c, most, { decimals: 2 })]),
+			...(most === undefined ? [] : [text(", ≤\u00a0"), shown(c, most, { decimals: 2 })]),
 		];
 		// Without the expected pressure the line would look whole; it is set when friction can be worked.
 		return rate === undefined || expected === undefined ? [] : [{ cell: { kind: "rich", children } }];

@@ -13,6 +13,9 @@ import { setInline } from "./rich.tsx";
 type Kind<K extends Block["kind"]> = Extract<Block, { kind: K }>;
 type Fact = Kind<"facts">["items"][number];
 
+/** Leading of pairs: closer on a sheet that has to hold all of something. */
+const leadingOf = ({ design }: Scene): number => (design.setting === "field" ? 1.18 : 1.28);
+
 /** A value standing by itself, outside a table. */
 const Value = ({
 	cell,
@@ -33,15 +36,30 @@ const Value = ({
 		case "blank":
 			return <PencilBox scene={scene} width={width} />;
 		case "rich":
-			return <Words style={{ ...type(size, 1.28), width }}>{setInline(cell.children, scene)}</Words>;
+			return (
+				<Words
+					style={{
+						...type(size, leadingOf(scene), scene.design.setting === "field" ? "semibold" : "regular"),
+						width,
+					}}
+				>
+					{setInline(cell.children, scene)}
+				</Words>
+			);
 		default:
 			return (
-				<Words style={{ ...type(size, 1.28, "semibold"), width }}>{printCell(cell, scene.printing)}</Words>
+				<Words style={{ ...type(size, leadingOf(scene), "semibold"), width }}>
+					{printCell(cell, scene.printing)}
+				</Words>
 			);
 	}
 };
 
 const GUTTER = 20;
+/** On a sheet that has to hold all of something. */
+const CLOSE = 10;
+
+const gutterOf = ({ design }: Scene): number => (design.setting === "field" ? CLOSE : GUTTER);
 
 const FactLine = ({
 	item,
@@ -69,7 +87,10 @@ const FactLine = ({
 				borderColor: INK.rule,
 			}}
 		>
-			<Words tag={{ role: "Lbl" }} style={{ ...type(size, 1.28), width: label, paddingRight: LABEL_GAP }}>
+			<Words
+				tag={{ role: "Lbl" }}
+				style={{ ...type(size, leadingOf(scene)), width: label, paddingRight: LABEL_GAP }}
+			>
 				{item.label}
 			</Words>
 			<Box tag={{ role: "LBody" }} style={{ width: width - label }}>
@@ -86,7 +107,8 @@ const FactLine = ({
 export const Facts = ({ block, scene }: { block: Kind<"facts">; scene: Scene }): ReactElement => {
 	const { design } = scene;
 	const columns = block.columns ?? 1;
-	const width = (scene.width - GUTTER * (columns - 1)) / columns;
+	const gutter = gutterOf(scene);
+	const width = (scene.width - gutter * (columns - 1)) / columns;
 	const lines = Array.from({ length: Math.ceil(block.items.length / columns) }, (_, i) =>
 		block.items.slice(i * columns, (i + 1) * columns),
 	);
@@ -106,7 +128,7 @@ export const Facts = ({ block, scene }: { block: Kind<"facts">; scene: Scene }):
 			)}
 			<Box tag={tag}>
 				{lines.map((line) => (
-					<Box key={line[0]?.label ?? ""} wrap={false} style={{ flexDirection: "row", columnGap: GUTTER }}>
+					<Box key={line[0]?.label ?? ""} wrap={false} style={{ flexDirection: "row", columnGap: gutter }}>
 						{line.map((item) => (
 							<FactLine key={item.label} item={item} scene={scene} width={width} label={label} />
 						))}
@@ -126,14 +148,18 @@ const figureSize = (values: readonly string[], width: number, scene: Scene): num
 	return size < least ? undefined : size;
 };
 
+/** A sheet for a job shows its five beside each other. */
+const mostAbreast = ({ design }: Scene): number => (design.setting === "field" ? 5 : 4);
+
 /** The few numbers that matter most: as many abreast as keep to one line each, large. */
 export const KeyFigures = ({ block, scene }: { block: Kind<"figures">; scene: Scene }): ReactElement => {
 	const { design } = scene;
 	const values = block.items
 		.filter((item) => item.value.kind !== "unset")
 		.map((item) => printCell(item.value, scene.printing));
-	const widthOf = (abreast: number): number => (scene.width - GUTTER * (abreast - 1)) / abreast;
-	let abreast = Math.min(block.items.length, 4);
+	const gutter = gutterOf(scene);
+	const widthOf = (abreast: number): number => (scene.width - gutter * (abreast - 1)) / abreast;
+	let abreast = Math.min(block.items.length, mostAbreast(scene));
 	while (abreast > 1 && figureSize(values, widthOf(abreast), scene) === undefined) abreast -= 1;
 	const width = widthOf(abreast);
 	const size = figureSize(values, width, scene) ?? design.figure.least;
@@ -157,7 +183,7 @@ export const KeyFigures = ({ block, scene }: { block: Kind<"figures">; scene: Sc
 							tag={{ role: "LI" }}
 							style={{
 								width,
-								...(i === 0 ? {} : { marginLeft: GUTTER }),
+								...(i === 0 ? {} : { marginLeft: gutter }),
 								borderTopWidth: design.rule.heavy,
 								borderColor: INK.heading,
 								paddingTop: design.step * 0.5,

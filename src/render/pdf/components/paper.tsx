@@ -1,9 +1,11 @@
 import { Fragment, type ReactElement, type ReactNode } from "react";
 import type { Block, Section } from "../../../document/blocks.ts";
 import { SHEETS } from "../design.ts";
-import { onSheet, type Scene } from "../scene.ts";
+import type { Sheet } from "../layout/vocabulary.ts";
+import { atScale, onSheet, type Scene } from "../scene.ts";
 import type { Tag } from "../tags.ts";
 import { Callout } from "./callout.tsx";
+import { Columns } from "./columns.tsx";
 import { Contents } from "./contents.tsx";
 import { Figure } from "./drawing.tsx";
 import { Facts, KeyFigures } from "./facts.tsx";
@@ -37,6 +39,8 @@ const setBlock = (
 			return <Figure block={block} scene={scene} />;
 		case "callout":
 			return <Callout block={block} scene={scene} blocks={setBlocks} />;
+		case "columns":
+			return <Columns block={block} scene={scene} blocks={setBlocks} />;
 		case "sign-in":
 			return <SignIn block={block} scene={scene} />;
 		case "contents":
@@ -56,7 +60,7 @@ const setBlocks = (blocks: readonly Block[], scene: Scene): ReactNode =>
 	});
 
 /** Runs of sections that share pages: each run begins on a new one. */
-const runs = (sections: readonly Section[]): readonly (readonly Section[])[] =>
+export const runsOf = (sections: readonly Section[]): readonly (readonly Section[])[] =>
 	sections.reduce<Section[][]>((all, section) => {
 		const last = all.at(-1);
 		if (last === undefined || section.newPage === true || section.sheet !== last[0]?.sheet)
@@ -65,30 +69,73 @@ const runs = (sections: readonly Section[]): readonly (readonly Section[])[] =>
 		return all;
 	}, []);
 
-/** A paper as an element tree. Blocks lie flat on the page, with no box around a section. */
-export const Paper = (scene: Scene): ReactElement => {
-	const groups = runs(scene.sections);
+/** How a run of sections is set, where that was to be found: on which sheet, in type of which share of its size. */
+export interface Fit {
+	readonly sheet: Sheet;
+	readonly scale: number;
+}
+
+/** The pages of one run. */
+const RunPages = ({
+	scene,
+	sections,
+	first,
+	fit,
+}: {
+	scene: Scene;
+	sections: readonly Section[];
+	/** The paper begins with it. */
+	first: boolean;
+	fit: Fit | undefined;
+}): ReactElement => {
+	const { sheet } = sections[0] ?? {};
+	const own = sheet === undefined ? scene : onSheet(scene, SHEETS[sheet]);
+	const here = fit === undefined ? own : atScale(onSheet(own, fit.sheet), fit.scale);
 	return (
-		<Root>
-			{(groups.length === 0 ? [[]] : groups).map((sections, page) => {
-				const { sheet } = sections[0] ?? {};
-				const here = sheet === undefined ? scene : onSheet(scene, SHEETS[sheet]);
+		<Pages sheet={here.sheet} fontSize={here.design.body}>
+			{first ? <TitleBlock scene={here} /> : null}
+			{sections.map((section, i) => {
+				const sect: Tag = { role: "Sect" };
+				const inside = { ...here, sect, title: section.title };
 				return (
-					<Pages key={sections[0]?.id ?? ""} sheet={here.sheet} fontSize={scene.design.body}>
-						{page === 0 ? <TitleBlock scene={here} /> : null}
-						{sections.map((section, i) => {
-							const sect: Tag = { role: "Sect" };
-							const inside = { ...here, sect, title: section.title };
-							return (
-								<Fragment key={section.id}>
-									<SectionHead section={section} scene={inside} first={i === 0} />
-									{setBlocks(section.blocks, inside)}
-								</Fragment>
-							);
-						})}
-					</Pages>
+					<Fragment key={section.id}>
+						{section.headless === true ? null : (
+							<SectionHead section={section} scene={inside} first={i === 0} />
+						)}
+						{setBlocks(section.blocks, inside)}
+					</Fragment>
 				);
 			})}
+		</Pages>
+	);
+};
+
+/** One run of sections as a paper of its own, to see how many pages it takes. */
+export const RunAlone = (
+	scene: Scene,
+	sections: readonly Section[],
+	first: boolean,
+	fit: Fit,
+): ReactElement => (
+	<Root>
+		<RunPages scene={scene} sections={sections} first={first} fit={fit} />
+	</Root>
+);
+
+/** A paper as an element tree. Blocks lie flat on the page, with no box around a section. */
+export const Paper = (scene: Scene, fits: readonly (Fit | undefined)[] = []): ReactElement => {
+	const groups = runsOf(scene.sections);
+	return (
+		<Root>
+			{(groups.length === 0 ? [[]] : groups).map((sections, i) => (
+				<RunPages
+					key={sections[0]?.id ?? ""}
+					scene={scene}
+					sections={sections}
+					first={i === 0}
+					fit={fits[i]}
+				/>
+			))}
 		</Root>
 	);
 };

@@ -26,6 +26,7 @@ export const Go = Link as unknown as ComponentType<WordsProps & { readonly src: 
 
 interface PageProps {
 	readonly size: readonly [number, number];
+	readonly rules?: Sheet["rules"];
 	readonly style: Readonly<Record<string, string | number>>;
 	readonly children: ReactNode;
 }
@@ -43,6 +44,7 @@ export const Pages = ({
 }): ReactElement => (
 	<PageOf
 		size={[sheet.width, sheet.height]}
+		{...(sheet.rules === undefined ? {} : { rules: sheet.rules })}
 		style={{
 			paddingTop: sheet.top,
 			paddingBottom: sheet.bottom,

@@ -9,6 +9,46 @@ import { Box, type, Words } from "./primitives.tsx";
 /** Space right of each of the facts below the title [pt]. */
 const GAP = 12;
 
+/** Head of a sheet for a job: what job, and how far the sheet may be relied on; its running head says of which well. */
+const SheetTitle = ({ scene }: { scene: Scene }): ReactElement => {
+	const { design, sections } = scene;
+	const { imprint } = scene.document;
+	const [first] = sections;
+	const outline = first?.headless === true ? { outline: { title: first.title, level: 1 as const } } : {};
+	const state = STATE_SHARE * scene.width;
+	return (
+		<Box wrap={false} style={{ marginBottom: design.step }}>
+			<Box style={{ flexDirection: "row", alignItems: "center" }}>
+				<Words
+					{...(first?.headless === true ? { id: first.id } : {})}
+					tag={{ role: "H1", ...outline }}
+					style={{ ...type(design.title, 1.1, "bold"), color: INK.heading, width: scene.width - state }}
+				>
+					{imprint.title}
+				</Words>
+				<Box tag={{ role: "P" }} style={{ width: state, alignItems: "flex-end" }}>
+					<Boxed
+						text={imprint.state}
+						size={design.body}
+						weight="bold"
+						rule={design.rule.thick}
+						room={state}
+						end
+					/>
+				</Box>
+			</Box>
+			{imprint.subtitle === undefined ? null : (
+				<Words tag={{ role: "P" }} style={{ ...type(design.lead, 1.2) }}>
+					{imprint.subtitle}
+				</Words>
+			)}
+		</Box>
+	);
+};
+
+/** Share of the width that the state of the paper may take beside its title. */
+const STATE_SHARE = 0.27;
+
 /** Head of the first page: whose paper, of which well, what it is, and how far it may be relied on. */
 export const TitleBlock = ({ scene }: { scene: Scene }): ReactElement => {
 	const { design, words } = scene;
@@ -20,7 +60,8 @@ export const TitleBlock = ({ scene }: { scene: Scene }): ReactElement => {
 		...(imprint.validUntil === undefined ? [] : [{ label: words.validUntil, value: imprint.validUntil }]),
 		{ label: words.digest, value: imprint.digest },
 	].map((item) => ({ ...item, label: item.label.charAt(0).toUpperCase() + item.label.slice(1) }));
-	const compact = design.setting === "field" || scene.document.paper === "handout";
+	if (design.setting === "field") return <SheetTitle scene={scene} />;
+	const compact = scene.document.paper === "handout";
 	const small = design.setting === "public" ? design.note : design.table;
 	const widths = fitColumns(
 		items.map(({ label, value }) => ({

@@ -9,6 +9,7 @@ import { inherited, type TextState } from "./words.ts";
 
 interface PageProps extends ElementProps {
 	readonly size?: readonly [number, number];
+	readonly rules?: Sheet["rules"];
 }
 
 /** As react-pdf has it where nothing is said. */
@@ -22,12 +23,13 @@ const PLAIN: TextState = {
 	underline: false,
 };
 
-const sheetOf = ({ size = [612, 792], style = {} }: PageProps): Sheet => ({
+const sheetOf = ({ size = [612, 792], style = {}, rules }: PageProps): Sheet => ({
 	width: size[0],
 	height: size[1],
 	top: style.paddingTop ?? 0,
 	bottom: style.paddingBottom ?? 0,
 	side: style.paddingLeft ?? 0,
+	...(rules === undefined ? {} : { rules }),
 });
 
 /** Blocks below each other from the top of a page; the margin above the first parts it from nothing. */

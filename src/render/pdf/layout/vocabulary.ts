@@ -92,4 +92,6 @@ export interface Sheet {
 	readonly bottom: number;
 	/** Margins at the left and the right. */
 	readonly side: number;
+	/** Rules that part head and foot from the text: from the top of the page and from its bottom. */
+	readonly rules?: { readonly head: number; readonly foot: number };
 }
