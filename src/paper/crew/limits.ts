@@ -140,7 +140,9 @@ const cited = (context: PaperContext, finding: Finding, printed: Known | undefin
 	return required === undefined || comparison === undefined || isSame(required, printed)
 		? [words(tellSaid(cite.citation, readerOf(context)))]
 		: [
-				words(`${tellSaid(cite.citation, readerOf(context))} (${context.words.label(`crew.comparison.${comparison}`)} `),
+				words(
+					`${tellSaid(cite.citation, readerOf(context))} (${context.words.label(`crew.comparison.${comparison}`)} `,
+				),
 				shown(context, required, hours(required)),
 				words(")"),
 			];
