@@ -7,6 +7,7 @@ import { practicallyEqual } from "../units/practically-equal.ts";
 import { type Case, missingAt } from "./case.ts";
 import type { MissingInput } from "./finding.ts";
 import { clampBetween, greatestOf, leastOf, multiple, sumOf } from "./formulas.ts";
+import { holds } from "./holds.ts";
 import { topMethodOf } from "./measures/cement.ts";
 import { MEASURE_CODE } from "./measures/index.ts";
 import { stringOf } from "./measures/shoe.ts";
@@ -100,6 +101,26 @@ const clamped = (
 	};
 };
 
+/** The step of a table that the measure falls in: at its end, taken in or left out as the rule words it. */
+const byStep = (
+	the: Case,
+	{ by, steps, beyond }: Extract<Amount, { kind: "steps" }>,
+	kind: Dimension,
+	depth: number,
+): Worth => {
+	const found = read(the, by);
+	if (!("value" in found)) return found;
+	const { value } = found.value;
+	const step = steps.find(({ end, including }) =>
+		holds(value, including ? "at most" : "less than", end.value),
+	);
+	const amount = worth(the, step?.amount ?? beyond, kind, depth + 1);
+	if (!("value" in amount)) return amount;
+	const noun = MEASURE_CODE[by].noun;
+	const how = message("rules/step-of-a-table", { noun, value: found.value });
+	return { ...amount, how: amount.how.length === 0 ? [how] : [...amount.how, ", ", how] };
+};
+
 const byMethod = (the: Case, { cases }: Extract<Amount, { kind: "by method" }>, kind: Dimension): Worth => {
 	const method = topMethodOf(the);
 	const string = stringOf(the);
@@ -142,6 +163,8 @@ export const worth = (the: Case, amount: Amount, kind: Dimension, depth = 0): Wo
 			return several(the, amount, kind, depth);
 		case "clamp":
 			return clamped(the, amount, kind, depth);
+		case "steps":
+			return byStep(the, amount, kind, depth);
 		case "by method":
 			return byMethod(the, amount, kind);
 	}

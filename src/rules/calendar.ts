@@ -14,7 +14,7 @@ export const addDays = (date: string, days: number): string => iso(stamp(date) +
 export const daysBetween = (from: string, to: string): number =>
 	(stamp(to) - stamp(from)) / MILLISECONDS_A_DAY;
 
-/** The same day so many months before, or the last day of that month where it has no such day. */
+/** The same day so many months before (negative: after), or the last day of that month where it has no such day. */
 export const monthsBefore = (date: string, months: number): string => {
 	const day = new Date(stamp(date));
 	const first = new Date(Date.UTC(day.getUTCFullYear(), day.getUTCMonth() - months, 1));

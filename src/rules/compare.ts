@@ -5,25 +5,11 @@ import { message, type Said } from "../messages/message.ts";
 import { practicallyEqual } from "../units/practically-equal.ts";
 import { worth } from "./amount.ts";
 import type { Case } from "./case.ts";
+import { holds } from "./holds.ts";
 import { MEASURE_CODE } from "./measures/index.ts";
 import type { Parameters, Reading } from "./measures/reading.ts";
 import { cannotTell, doesNotApply, notGiven, type Outcome } from "./outcome.ts";
 import type { Reason } from "./reason.ts";
-
-/** Whether a value lies on the right side of a boundary, the boundary itself taken as the rule words it. */
-export const holds = (value: number, operator: Operator, limit: number): boolean => {
-	const equal = practicallyEqual(value, limit);
-	switch (operator) {
-		case "at least":
-			return equal || value > limit;
-		case "more than":
-			return !equal && value > limit;
-		case "at most":
-			return equal || value < limit;
-		case "less than":
-			return !equal && value < limit;
-	}
-};
 
 const REQUIRED = {
 	"at least": "rules/at-least-required",

@@ -1,8 +1,9 @@
-import type { Condition } from "../catalog/limits/limit.ts";
+import type { Condition, Threshold } from "../catalog/limits/limit.ts";
 import type { FactName } from "../catalog/limits/vocabulary.ts";
 import { message, type Said } from "../messages/message.ts";
 import { type Case, missingAt } from "./case.ts";
 import { compare, operatorWords } from "./compare.ts";
+import { EVENT_WORDS, eventDate } from "./events.ts";
 import type { MissingInput } from "./finding.ts";
 import { MEASURE_CODE } from "./measures/index.ts";
 import { openZones } from "./open-zones.ts";
@@ -21,6 +22,68 @@ const stringOf = ({ subject, well }: Case) =>
 		? subject.string
 		: well.strings.find(({ id }) => id === well.stimulation?.treatedThrough);
 
+/** Whether a well is to produce gas, or oil; one for both is a well of either. */
+const produces =
+	(what: "gas" | "oil") =>
+	({ well }: Case): Holding => {
+		const { purpose } = well.identity;
+		return purpose === undefined
+			? { missing: [missingAt(message("rules/purpose-of-well"), "well", "purpose")] }
+			: told(
+					purpose.split(" ").includes(what),
+					message("rules/well-produces", { what }),
+					message("rules/well-is-for", { purpose }),
+				);
+	};
+
+/** A name as places are compared: without its case, "County" or "Parish", or a remark in brackets. */
+const placeName = (name: string): string =>
+	name
+		.toLowerCase()
+		.replace(/\([^)]*\)/g, " ")
+		.replace(/\b(?:county|parish|field|borough)\b/g, " ")
+		.replace(/\s+/g, " ")
+		.trim();
+
+const inPlace = ({ well }: Case, { of, names }: Extract<Condition, { kind: "place" }>): Holding => {
+	const name = of === "county" ? well.site.county : well.identity.field;
+	if (name === undefined)
+		return {
+			missing: [
+				of === "county"
+					? missingAt(message("rules/county-of-well"), "site", "county")
+					: missingAt(message("rules/field-of-well"), "well", "field"),
+			],
+		};
+	const found = names.some((each) => placeName(each) === placeName(name));
+	return told(
+		found,
+		message("rules/well-lies-in", { name }),
+		message("rules/well-lies-in-no-place-listed", { name }),
+	);
+};
+
+const onDay = (the: Case, { event, from, before }: Extract<Condition, { kind: "dated" }>): Holding => {
+	const at = eventDate(the.well, event, the.subject.kind === "string" ? the.subject.string.id : undefined);
+	if ("missing" in at)
+		return at.never === undefined ? { missing: [at.missing] } : { holds: false, because: [at.never] };
+	const late = from === undefined || at.date >= from;
+	const early = before === undefined || at.date < before;
+	const facts = { event: EVENT_WORDS[event], on: at.date };
+	return { holds: late && early, because: [message("rules/event-falls-on", facts)] };
+};
+
+/** Several conditions: one that decides is enough; where none does, what is missing keeps the whole open. */
+const several = (the: Case, { kind, of }: Extract<Condition, { kind: "all" | "any" }>): Holding => {
+	const held = of.map((each) => holding(the, each));
+	const decides = held.find((each) => "holds" in each && each.holds === (kind === "any"));
+	if (decides !== undefined) return decides;
+	const open = held.flatMap((each) => ("missing" in each ? each.missing : []));
+	if (open.length > 0) return { missing: open };
+	const because = listed(held.map((each) => ({ parts: "because" in each ? each.because : [] })));
+	return { holds: kind === "all", because: [because] };
+};
+
 const FACT_CODE: Readonly<Record<FactName, (the: Case) => Holding>> = {
 	"exploratory well": ({ well }) =>
 		well.identity.class === undefined
@@ -30,6 +93,8 @@ const FACT_CODE: Readonly<Record<FactName, (the: Case) => Holding>> = {
 					message("rules/well-is-exploratory"),
 					message("rules/well-is-class", { class: well.identity.class }),
 				),
+	"gas well": produces("gas"),
+	"oil well": produces("oil"),
 	"stimulation planned": ({ well }) =>
 		told(
 			well.stimulation !== undefined,
@@ -89,8 +154,19 @@ export const holding = (the: Case, condition: Condition): Holding => {
 		const found = FACT_CODE[condition.fact](the);
 		return "missing" in found ? found : { ...found, holds: found.holds === condition.holds };
 	}
-	const { operator, measure } = condition.threshold;
-	const { verdict, reason, missing, measured, required } = compare(the, condition.threshold);
+	if (condition.kind === "place") return inPlace(the, condition);
+	if (condition.kind === "dated") return onDay(the, condition);
+	if (condition.kind === "threshold") return comparing(the, condition.threshold);
+	if (condition.kind === "not") {
+		const found = holding(the, condition.of);
+		return "missing" in found ? found : { ...found, holds: !found.holds };
+	}
+	return several(the, condition);
+};
+
+const comparing = (the: Case, threshold: Threshold): Holding => {
+	const { operator, measure } = threshold;
+	const { verdict, reason, missing, measured, required } = compare(the, threshold);
 	if (verdict === "cannot tell") return { missing };
 	if (measured === undefined || required === undefined) return { holds: false, because: withoutStop(reason) };
 	return {

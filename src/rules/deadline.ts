@@ -1,7 +1,7 @@
-import type { Deadline } from "../catalog/limits/limit.ts";
+import type { Deadline, SpanUnit } from "../catalog/limits/limit.ts";
 import type { EventName } from "../catalog/limits/vocabulary.ts";
 import { message, type Said } from "../messages/message.ts";
-import { addBusinessDays, addDays, daysBetween, yearOf } from "./calendar.ts";
+import { addBusinessDays, addDays, daysBetween, monthsBefore, yearOf } from "./calendar.ts";
 import { type Case, missingAt } from "./case.ts";
 import { EVENT_WORDS, eventDate } from "./events.ts";
 import type { MissingInput } from "./finding.ts";
@@ -37,7 +37,46 @@ const SPANS = {
 	"business days after": "rules/business-days-after",
 	"business hours before": "rules/business-hours-before",
 	"business hours after": "rules/business-hours-after",
-} as const;
+	"calendar weeks before": "rules/weeks-before",
+	"calendar weeks after": "rules/weeks-after",
+	"calendar months before": "rules/months-before",
+	"calendar months after": "rules/months-after",
+	"calendar years before": "rules/years-before",
+	"calendar years after": "rules/years-after",
+} as const satisfies Readonly<Partial<Record<SpanKey, string>>>;
+
+type SpanKey = `${Deadline["days"]} ${SpanUnit} ${Deadline["side"]}`;
+
+/** The words for a span; the reader of rules files lets business days be counted in days and hours only. */
+const spanWords = (key: SpanKey, count: number): Said => {
+	const code = (SPANS as Readonly<Partial<Record<SpanKey, (typeof SPANS)[keyof typeof SPANS]>>>)[key];
+	if (code === undefined) throw new RangeError(`no words for ${key}`);
+	return message(code, { count });
+};
+
+const DAYS_A_WEEK = 7;
+const MONTHS_A_YEAR = 12;
+
+/** Whole days of a span of hours, on the safe side: a notice the day before, a report not a day later. */
+const daysOfHours = (hours: number, side: Deadline["side"]): number =>
+	side === "before" ? Math.ceil(hours / HOURS_A_DAY) : Math.floor(hours / HOURS_A_DAY);
+
+/** The calendar day so long before or after another. */
+const away = (date: string, count: number, unit: SpanUnit, side: Deadline["side"]): string => {
+	const sign = side === "before" ? -1 : 1;
+	switch (unit) {
+		case "hours":
+			return addDays(date, sign * daysOfHours(count, side));
+		case "days":
+			return addDays(date, sign * count);
+		case "weeks":
+			return addDays(date, sign * count * DAYS_A_WEEK);
+		case "months":
+			return monthsBefore(date, -sign * count);
+		case "years":
+			return monthsBefore(date, -sign * count * MONTHS_A_YEAR);
+	}
+};
 
 /** Works a due date; of several, the earliest counts. Business days need a list of holidays that covers the years. */
 export const dueDate = (
@@ -50,11 +89,10 @@ export const dueDate = (
 		const at = eventDate(well, event, string);
 		if ("missing" in at)
 			return { missing: [at.missing], ...(at.never === undefined ? {} : { never: at.never }) };
-		// An hour limit is dated by the whole day it falls in, on the safe side of it.
-		const days = unit === "days" ? count.value : Math.ceil(count.value / HOURS_A_DAY);
-		const span = message(SPANS[`${limit.days} ${unit} ${limit.side}`], { count: count.value });
+		const span = spanWords(`${limit.days} ${unit} ${limit.side}`, count.value);
 		const common = { event, span, eventDate: at.date, basis: at.basis };
-		if (limit.days === "calendar") return { ...common, due: addDays(at.date, sign * days) };
+		if (limit.days === "calendar") return { ...common, due: away(at.date, count.value, unit, limit.side) };
+		const days = unit === "hours" ? daysOfHours(count.value, limit.side) : count.value;
 		const { holidays } = jurisdiction;
 		if (holidays === undefined || !holidays.covers.includes(yearOf(at.date)))
 			return {
@@ -95,6 +133,9 @@ export const judgeDeadline = (the: Case, limit: Deadline): Outcome => {
 		basis === "planned" ? message("rules/due-by-planned", facts) : message("rules/due-by-recorded", facts);
 	const index = noticeFor(the);
 	const sent = index < 0 ? undefined : the.well.site.notices?.[index]?.sent;
+	const earliest = limit.noSooner && away(on, limit.noSooner.count.value, limit.noSooner.unit, limit.side);
+	if (sent !== undefined && earliest !== undefined && daysBetween(sent, earliest) > 0)
+		return notMet(message("rules/sent-on-sooner-than-that", { said, sent, earliest }));
 	if (sent !== undefined)
 		return daysBetween(sent, due) >= 0
 			? met(message("rules/sent-on", { said, sent }))

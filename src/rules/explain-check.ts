@@ -3,8 +3,10 @@ import { exampleAmount } from "../catalog/limits/read-amount.ts";
 import {
 	CHECK_LIMITS,
 	type CheckId,
+	FACTS,
 	MEASURES,
 	type MeasureEntry,
+	STRING_FACTS,
 	type SubjectKind,
 } from "../catalog/limits/vocabulary.ts";
 
@@ -51,6 +53,10 @@ const thresholdOf = (id: CheckId): string | undefined => {
 	return `{ ${[`measure: ${measure}`, ...more, `${side}: ${exampleAmount(dimension)}`].join(", ")} }`;
 };
 
+/** Facts that a condition of a row on such a subject may name. */
+const factsOf = (subject: SubjectKind): readonly string[] =>
+	FACTS.filter((fact) => subject === "string" || !STRING_FACTS.includes(fact));
+
 /** What a check is made on, its measures with their kinds of value, the forms it takes, and a row to begin from. */
 export const limitsOfCheck = (id: CheckId): readonly string[] => {
 	const { subject, forms, measures } = CHECK_LIMITS[id];
@@ -70,6 +76,13 @@ export const limitsOfCheck = (id: CheckId): readonly string[] => {
 				]),
 		`forms     ${forms.map((form) => FORM_EXAMPLES[form] ?? "{ measure, at_least | more_than | at_most | less_than, about }").join(" · ")}`,
 		"          and joined: { all_of: [ … ] }, { any_of: [ … ] }, { if: …, require: … }",
+		...(measures.length === 0
+			? []
+			: [
+					"amounts   a quantity, { of }, { times, of }, { greatest_of }, { least_of }, { sum_of }, { clamp, from, to }, { by, steps }, { by_method }",
+				]),
+		`when, if  ${factsOf(subject).join(", ")};`,
+		"          { measure, at_least … }, { county }, { field }, { event, from | before }, { not }, { all }, { any }",
 		"a row to begin from",
 		`  - id: us-tx.mine.${id}`,
 		`    check: ${id}`,

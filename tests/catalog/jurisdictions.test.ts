@@ -94,7 +94,7 @@ describe("the vocabulary", () => {
 		const UNUSED: readonly string[] = ["shoe-strength", "relief-valve", "string-report"];
 		expect(CHECK_IDS.filter((id) => !used.has(id))).toEqual(UNUSED);
 	});
-	it("conditions are facts or comparisons", () => {
+	it("conditions of the shipped rows are facts or comparisons", () => {
 		const kinds = rules.flatMap(({ appliesTo }) => appliesTo.when).map(({ kind }: Condition) => kind);
 		expect(new Set(kinds)).toEqual(new Set(["fact", "threshold"]));
 	});

@@ -193,6 +193,29 @@ const CASES: readonly Case[] = [
 		path: "geology.protected_water.base",
 	},
 	{
+		// The intermediate cement's top lies at 3,400 ft, the sand from 4,000 to 4,100 ft.
+		check: "cement-top",
+		measure: "cement top above formation top",
+		applies: intermediate,
+		parameters: { along: "hole", formation: "Gas Sand" },
+		at: "600 ft",
+		under: "599.9 ft",
+		over: "600.1 ft",
+		missing: [set("geology.formations.2.name", "Another Sand")],
+		path: "geology.formations",
+	},
+	{
+		check: "cement-top",
+		measure: "cement top above formation base",
+		applies: intermediate,
+		parameters: { along: "vertical", formation: "gas sand" },
+		at: "700 ft",
+		under: "699.9 ft",
+		over: "700.1 ft",
+		missing: [set("geology.formations.2.name", "Another Sand")],
+		path: "geology.formations",
+	},
+	{
 		// A column that ends 400 ft above the shoe of 1000 ft is 400 ft long.
 		check: "critical-cement-length",
 		measure: "shoe cement length",
@@ -594,6 +617,8 @@ describe("the table", () => {
 		"cement top above kickoff",
 		"cement pumped over calculated",
 		"well depth below ground",
+		"pipe diameter",
+		"sacks of cement",
 	];
 	it("has every measure, or names where it is tested", () => {
 		const here = CASES.map(({ measure }) => measure);
@@ -603,7 +628,7 @@ describe("the table", () => {
 		const practice = MEASURE_NAMES.filter((name) => PRACTICE.includes(`"${name}"`));
 		const all = new Set([...here, ...taken, ...ELSEWHERE, "dissolved solids", ...practice]);
 		expect([...all].sort()).toEqual([...MEASURE_NAMES].sort());
-		const written = ["cement-and-depths", "forms"]
+		const written = ["cement-and-depths", "forms", "tables-and-places"]
 			.map((name) => readFileSync(new URL(`${name}.test.ts`, import.meta.url), "utf8"))
 			.join();
 		for (const measure of ELSEWHERE) expect(written).toContain(`"${measure}"`);

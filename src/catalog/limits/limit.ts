@@ -35,11 +35,25 @@ export type Amount =
 			readonly from: Amount;
 			readonly to: Amount;
 	  }
+	/** A table: the first step that the measure does not pass, or what holds beyond them all. */
+	| {
+			readonly kind: "steps";
+			readonly by: MeasureName;
+			readonly steps: readonly Step[];
+			readonly beyond: Amount;
+	  }
 	/** By how the cement top was found. */
 	| {
 			readonly kind: "by method";
 			readonly cases: Readonly<Partial<Record<TopMethod, Amount>>>;
 	  };
+
+/** One step of a table: up to a value of the measure, that value taken in or left out. */
+export interface Step {
+	readonly end: Known;
+	readonly including: boolean;
+	readonly amount: Amount;
+}
 
 /** Which part of a cement column is meant. */
 export type CementZone =
@@ -89,6 +103,10 @@ export type CentralizerPattern =
 
 export type DayKind = "calendar" | "business";
 
+/** What a span of time is counted in. Business days are counted in days or hours. */
+export const SPAN_UNITS = ["hours", "days", "weeks", "months", "years"] as const;
+export type SpanUnit = (typeof SPAN_UNITS)[number];
+
 export interface Deadline {
 	readonly form: "deadline";
 	/** Before the event (a notice) or after it (a report); of several, the earliest counts. */
@@ -96,9 +114,11 @@ export interface Deadline {
 	readonly of: readonly {
 		readonly event: EventName;
 		readonly count: Known<"count">;
-		readonly unit: "days" | "hours";
+		readonly unit: SpanUnit;
 	}[];
 	readonly days: DayKind;
+	/** Of a notice: how long before the event it may be sent at the earliest. */
+	readonly noSooner?: { readonly count: Known<"count">; readonly unit: SpanUnit };
 }
 
 /** One limit. */
@@ -148,7 +168,21 @@ export type Limit =
 
 export type Condition =
 	| { readonly kind: "fact"; readonly fact: FactName; readonly holds: boolean }
-	| { readonly kind: "threshold"; readonly threshold: Threshold };
+	| { readonly kind: "threshold"; readonly threshold: Threshold }
+	/** The well lies in one of these counties, or fields. */
+	| { readonly kind: "place"; readonly of: PlaceKind; readonly names: readonly string[] }
+	/** An event falls on or after one day, before another, or between the two. */
+	| {
+			readonly kind: "dated";
+			readonly event: EventName;
+			readonly from?: string;
+			readonly before?: string;
+	  }
+	| { readonly kind: "not"; readonly of: Condition }
+	| { readonly kind: "all" | "any"; readonly of: readonly Condition[] };
+
+export const PLACE_KINDS = ["county", "field"] as const;
+export type PlaceKind = (typeof PLACE_KINDS)[number];
 
 export interface AppliesTo {
 	readonly strings: readonly StringSelector[];

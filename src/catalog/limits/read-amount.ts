@@ -6,7 +6,7 @@ import { DIMENSIONS } from "../../units/dimensions.ts";
 import { parseQuantity } from "../../units/parse.ts";
 import { quantity } from "../../units/quantity.ts";
 import { type Desk, isBlock, onlyKeys, outOfPlace, readWord, report, shownValue } from "./fault.ts";
-import type { Amount } from "./limit.ts";
+import type { Amount, Step } from "./limit.ts";
 import {
 	COMPUTED_KINDS,
 	FACTORS,
@@ -62,6 +62,14 @@ const refused = (desk: Desk, at: Path, found: unknown, what: Message): undefined
 		mend: message("limits/amount.mend"),
 	});
 
+/** A factor with its unit; a bare ratio may be written as a percentage. */
+const readFactorValue = (desk: Desk, value: unknown, at: Path, kind: Dimension): Known | undefined => {
+	const share = kind === "ratio" && typeof value === "string" && value.trim().endsWith("%");
+	if (!share) return readQuantity(desk, value, at, kind);
+	const read = readQuantity(desk, value, at, "share");
+	return read && { dimension: kind, value: quantity(kind, read.value), from: read.from };
+};
+
 const readFactor = (
 	desk: Desk,
 	block: Readonly<Record<string, unknown>>,
@@ -96,7 +104,7 @@ const readFactor = (
 			of,
 			message("limits/amount.no-multiple", { of, example: exampleAmount(dimension) }),
 		);
-	const factor = readQuantity(desk, block["times"], [...at, "times"], kind);
+	const factor = readFactorValue(desk, block["times"], [...at, "times"], kind);
 	return factor && { kind: "times", factor, of };
 };
 
@@ -141,6 +149,75 @@ const readAmong = (
 	return { kind: AMONG[key], among };
 };
 
+const STEP_KEYS = ["up_to", "under"] as const;
+
+/** One line of a table: `{ up_to: 2500 ft, is: 100 ft }`, or the last, `{ beyond: 300 ft }`. */
+const readStep = (
+	desk: Desk,
+	raw: unknown,
+	at: Path,
+	by: MeasureName,
+	dimension: Dimension,
+): Step | undefined => {
+	const key = isBlock(raw) ? STEP_KEYS.find((each) => each in raw) : undefined;
+	if (!isBlock(raw) || key === undefined)
+		return report(desk, {
+			code: "rules/limit-form",
+			at,
+			what: message("limits/step.what"),
+			expected: message("limits/step.expected", { example: exampleAmount(MEASURES[by].dimension) }),
+			found: shownValue(raw),
+			mend: message("limits/step.mend"),
+		});
+	if (!onlyKeys(desk, raw, at, [key, "is"])) return undefined;
+	const end = readQuantity(desk, raw[key], [...at, key], MEASURES[by].dimension);
+	const amount = readAmount(desk, raw["is"], [...at, "is"], dimension);
+	return end && amount && { end, including: key === "up_to", amount };
+};
+
+/** A table by a measure; its steps rise, and the last says what holds beyond them. */
+const readSteps = (
+	desk: Desk,
+	raw: Readonly<Record<string, unknown>>,
+	at: Path,
+	dimension: Dimension,
+): Amount | undefined => {
+	if (!onlyKeys(desk, raw, at, ["steps", "by"])) return undefined;
+	const by = readWord(desk, raw["by"], [...at, "by"], MEASURE_NAMES, message("limits/thing.measure"));
+	if (by === undefined) return undefined;
+	if (!isMeasuredOn(by, desk.subject ?? "string")) return outOfPlace(desk, [...at, "by"], by);
+	const lines = raw["steps"];
+	const last: unknown = Array.isArray(lines) ? lines.at(-1) : undefined;
+	if (!Array.isArray(lines) || lines.length < 2 || !isBlock(last) || !("beyond" in last))
+		return report(desk, {
+			code: "rules/limit-form",
+			at: [...at, "steps"],
+			what: message("limits/steps.what"),
+			expected: message("limits/steps.expected"),
+			found: shownValue(lines),
+			mend: message("limits/steps.mend"),
+		});
+	const end = lines.length - 1;
+	const steps = lines
+		.slice(0, end)
+		.map((line: unknown, i) => readStep(desk, line, [...at, "steps", i], by, dimension));
+	const beyond = onlyKeys(desk, last, [...at, "steps", end], ["beyond"])
+		? readAmount(desk, last["beyond"], [...at, "steps", end, "beyond"], dimension)
+		: undefined;
+	if (beyond === undefined || !steps.every((step) => step !== undefined)) return undefined;
+	const falls = steps.findIndex((step, i) => i > 0 && step.end.value <= (steps[i - 1]?.end.value ?? 0));
+	if (falls > 0)
+		return report(desk, {
+			code: "rules/limit-form",
+			at: [...at, "steps", falls],
+			what: message("limits/steps-order.what"),
+			expected: message("limits/steps-order.expected"),
+			found: shownValue(lines[falls]),
+			mend: message("limits/steps-order.mend"),
+		});
+	return { kind: "steps", by, steps, beyond };
+};
+
 /** The number of a limit on a measure of this dimension, whichever of the closed forms it is written in. */
 export const readAmount = (desk: Desk, raw: unknown, at: Path, dimension: Dimension): Amount | undefined => {
 	if (!isBlock(raw)) {
@@ -173,6 +250,7 @@ export const readAmount = (desk: Desk, raw: unknown, at: Path, dimension: Dimens
 			});
 		return amount && from && to && { kind: "clamp", amount, from, to };
 	}
+	if ("steps" in raw) return readSteps(desk, raw, at, dimension);
 	if ("by_method" in raw) {
 		if ((desk.subject ?? "string") !== "string") return outOfPlace(desk, [...at, "by_method"], "by_method");
 		const cases = raw["by_method"];

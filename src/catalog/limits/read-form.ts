@@ -1,7 +1,13 @@
 import type { Path } from "../../diagnostics/path.ts";
 import { message } from "../../messages/message.ts";
 import { type Desk, isBlock, ON, onlyKeys, readWord, readWords, report, shownValue } from "./fault.ts";
-import type { CentralizerPattern, Deadline, LimitLeaf } from "./limit.ts";
+import {
+	type CentralizerPattern,
+	type Deadline,
+	type LimitLeaf,
+	SPAN_UNITS,
+	type SpanUnit,
+} from "./limit.ts";
 import { readQuantity } from "./read-amount.ts";
 import { COVERED, EVENTS, type EventName, FIELDS, MEASURED_FROM, STRING_EVENTS } from "./vocabulary.ts";
 
@@ -47,7 +53,7 @@ const readPattern = (desk: Desk, raw: unknown, at: Path): CentralizerPattern | u
 };
 
 /** An event; those of one string only in a rule on a string. */
-const readEvent = (desk: Desk, raw: unknown, at: Path): EventName | undefined => {
+export const readEvent = (desk: Desk, raw: unknown, at: Path): EventName | undefined => {
 	const name = readWord(desk, raw, at, EVENTS, message("limits/thing.event"));
 	if (name !== undefined && STRING_EVENTS.includes(name) && (desk.subject ?? "string") !== "string")
 		return report(desk, {
@@ -60,6 +66,32 @@ const readEvent = (desk: Desk, raw: unknown, at: Path): EventName | undefined =>
 			mend: message("limits/event.mend"),
 		});
 	return name;
+};
+
+/** `30 days`, `6 months`; one of a thing may be written so. */
+const readSpan = (desk: Desk, raw: unknown, at: Path, days: Deadline["days"]) => {
+	const [, number, word = ""] = /^(\d+) ([a-z]+)$/.exec(String(raw)) ?? [];
+	const unit: SpanUnit | undefined = SPAN_UNITS.find((each) => each === word || each === `${word}s`);
+	if (number === undefined || unit === undefined)
+		return report(desk, {
+			code: "rules/limit-unit",
+			at,
+			what: message("limits/span.what"),
+			expected: message("limits/span.expected"),
+			found: shownValue(raw),
+			mend: message("limits/span.mend"),
+		});
+	if (days === "business" && unit !== "days" && unit !== "hours")
+		return report(desk, {
+			code: "rules/limit-unit",
+			at,
+			what: message("limits/span-business.what", { unit }),
+			expected: message("limits/span-business.expected"),
+			found: shownValue(raw),
+			mend: message("limits/span-business.mend"),
+		});
+	const count = readQuantity(desk, Number(number), at, "count");
+	return count && { count, unit };
 };
 
 const readDeadline = (desk: Desk, raw: unknown, at: Path): Deadline | undefined => {
@@ -85,25 +117,38 @@ const readDeadline = (desk: Desk, raw: unknown, at: Path): Deadline | undefined 
 					["calendar", "business"] as const,
 					message("limits/thing.day"),
 				);
-	if (!onlyKeys(desk, raw, at, [side, "days"]) || !isBlock(events) || !onlyKeys(desk, events, place, EVENTS))
-		return undefined;
+	if (!onlyKeys(desk, raw, at, [side, "days", ...(side === "before" ? ["no_sooner"] : [])])) return undefined;
+	if (!isBlock(events) || Object.keys(events).length === 0)
+		return report(desk, {
+			code: "rules/limit-form",
+			at: place,
+			what: message("limits/counted.what", { side }),
+			expected: message("limits/counted.expected", { side }),
+			found: shownValue(events),
+			mend: message("limits/counted.mend"),
+		});
+	if (!onlyKeys(desk, events, place, EVENTS) || days === undefined) return undefined;
 	const of = Object.entries(events).map(([event, span]) => {
 		const name = readEvent(desk, event, [...place, event]);
-		const [, number, unit] = /^(\d+) (days|hours)$/.exec(String(span)) ?? [];
-		if (number === undefined || (unit !== "days" && unit !== "hours"))
-			return report(desk, {
-				code: "rules/limit-unit",
-				at: [...place, event],
-				what: message("limits/span.what"),
-				expected: message("limits/span.expected"),
-				found: shownValue(span),
-				mend: message("limits/span.mend"),
-			});
-		const count = readQuantity(desk, Number(number), [...place, event], "count");
-		return name && count && { event: name, count, unit: unit as "days" | "hours" };
+		const length = readSpan(desk, span, [...place, event], days);
+		return name && length && { event: name, ...length };
 	});
-	if (days === undefined || of.length === 0 || !of.every((each) => each !== undefined)) return undefined;
-	return { form: "deadline", side, of, days };
+	const noSooner =
+		raw["no_sooner"] === undefined
+			? undefined
+			: readSpan(desk, raw["no_sooner"], [...at, "no_sooner"], "calendar");
+	if (!of.every((each) => each !== undefined)) return undefined;
+	if (raw["no_sooner"] === undefined) return { form: "deadline", side, of, days };
+	if (of.length > 1)
+		return report(desk, {
+			code: "rules/limit-form",
+			at: [...at, "no_sooner"],
+			what: message("limits/no-sooner.what"),
+			expected: message("limits/no-sooner.expected"),
+			found: shownValue(raw["no_sooner"]),
+			mend: message("limits/no-sooner.mend"),
+		});
+	return noSooner && { form: "deadline", side, of, days, noSooner };
 };
 
 const readWithin = (desk: Desk, raw: unknown, at: Path, extra: readonly string[]) => {

@@ -1,8 +1,8 @@
 import type { Path } from "../../diagnostics/path.ts";
 import { message } from "../../messages/message.ts";
 import { type Desk, isBlock, onlyKeys, outOfPlace, readWord, report, shownValue } from "./fault.ts";
-import type { Condition, Limit, LimitLeaf } from "./limit.ts";
-import { readForm } from "./read-form.ts";
+import { type Condition, type Limit, type LimitLeaf, PLACE_KINDS, type PlaceKind } from "./limit.ts";
+import { readEvent, readForm } from "./read-form.ts";
 import { readThreshold } from "./read-threshold.ts";
 import {
 	CHECK_LIMITS,
@@ -20,15 +20,91 @@ const readFact = (desk: Desk, raw: unknown, at: Path, holds: boolean): Condition
 	return fact && { kind: "fact", fact, holds };
 };
 
-/** A fact, its opposite (`not`), or a comparison. */
+/** `{ county: [Lea, Eddy] }`, `{ field: Spraberry }`. */
+const readPlace = (
+	desk: Desk,
+	raw: Readonly<Record<string, unknown>>,
+	at: Path,
+	of: PlaceKind,
+): Condition | undefined => {
+	if (!onlyKeys(desk, raw, at, [of])) return undefined;
+	const names: readonly unknown[] = Array.isArray(raw[of]) ? raw[of] : [raw[of]];
+	if (names.length > 0 && names.every((name) => typeof name === "string" && name.trim() !== ""))
+		return { kind: "place", of, names: names.map(String) };
+	return report(desk, {
+		code: "rules/limit-form",
+		at: [...at, of],
+		what: message("limits/place.what", { of }),
+		expected: message("limits/place.expected", { of }),
+		found: shownValue(raw[of]),
+		mend: message("limits/place.mend"),
+	});
+};
+
+const DAY = /^\d{4}-\d{2}-\d{2}$/;
+
+/** `{ event: spud, from: 2014-01-01, before: 2020-07-01 }`, with one of the two days or both. */
+const readDated = (desk: Desk, raw: Readonly<Record<string, unknown>>, at: Path): Condition | undefined => {
+	if (!onlyKeys(desk, raw, at, ["event", "from", "before"])) return undefined;
+	const event = readEvent(desk, raw["event"], [...at, "event"]);
+	const [from, before] = [raw["from"], raw["before"]];
+	const given = [from, before].filter((day) => day !== undefined);
+	if (given.length === 0 || !given.every((day) => typeof day === "string" && DAY.test(day)))
+		return report(desk, {
+			code: "rules/limit-form",
+			at,
+			what: message("limits/dated.what"),
+			expected: message("limits/dated.expected"),
+			found: shownValue(raw),
+			mend: message("limits/dated.mend"),
+		});
+	return (
+		event && {
+			kind: "dated",
+			event,
+			...(from === undefined ? {} : { from: String(from) }),
+			...(before === undefined ? {} : { before: String(before) }),
+		}
+	);
+};
+
+const readSeveral = (
+	desk: Desk,
+	raw: Readonly<Record<string, unknown>>,
+	at: Path,
+	kind: "all" | "any",
+): Condition | undefined => {
+	if (!onlyKeys(desk, raw, at, [kind])) return undefined;
+	const parts = raw[kind];
+	if (!Array.isArray(parts) || parts.length < 2)
+		return report(desk, {
+			code: "rules/limit-form",
+			at: [...at, kind],
+			what: message("limits/several.what"),
+			expected: message("limits/several.expected", { kind }),
+			found: shownValue(parts),
+			mend: message("limits/several.mend"),
+		});
+	const of = parts.map((part: unknown, i) => readCondition(desk, part, [...at, kind, i]));
+	return of.every((part) => part !== undefined) ? { kind, of } : undefined;
+};
+
+/** A fact, a comparison, a place, a day, their opposite (`not`), or several of them. */
 export const readCondition = (desk: Desk, raw: unknown, at: Path): Condition | undefined => {
 	if (typeof raw === "string") {
 		return readFact(desk, raw, at, true);
 	}
 	if (isBlock(raw) && "not" in raw) {
 		if (!onlyKeys(desk, raw, at, ["not"])) return undefined;
-		return readFact(desk, raw["not"], [...at, "not"], false);
+		if (typeof raw["not"] === "string") return readFact(desk, raw["not"], [...at, "not"], false);
+		const of = readCondition(desk, raw["not"], [...at, "not"]);
+		return of && { kind: "not", of };
 	}
+	const place = isBlock(raw) ? PLACE_KINDS.find((each) => each in raw) : undefined;
+	if (isBlock(raw) && place !== undefined) return readPlace(desk, raw, at, place);
+	if (isBlock(raw) && "event" in raw) return readDated(desk, raw, at);
+	const joint = isBlock(raw) ? (["all", "any"] as const).find((each) => each in raw) : undefined;
+	if (isBlock(raw) && joint !== undefined) return readSeveral(desk, raw, at, joint);
 	if (isBlock(raw) && "measure" in raw) {
 		const threshold = readThreshold(desk, raw, at, MEASURE_NAMES, "condition");
 		if (threshold !== undefined && !isMeasuredOn(threshold.measure, desk.subject ?? "string"))

@@ -94,7 +94,18 @@ export const MEASURES = {
 		subject: "string",
 		needs: ["along"],
 	},
+	"cement top above formation top": {
+		dimension: "offset",
+		subject: "string",
+		needs: ["along", "formation"],
+	},
+	"cement top above formation base": {
+		dimension: "offset",
+		subject: "string",
+		needs: ["along", "formation"],
+	},
 	"cement pumped over calculated": { dimension: "ratio", subject: "string" },
+	"sacks of cement": { dimension: "count", subject: "string" },
 	"shoe cement length": {
 		dimension: "offset",
 		subject: "string",
@@ -164,6 +175,7 @@ export const MEASURES = {
 		subject: "string",
 	},
 	"pipe clearance on diameter": { dimension: "diameter", subject: "string" },
+	"pipe diameter": { dimension: "diameter", subject: "string" },
 	// Open hole and well control
 	"mud over pore pressure": { dimension: "density", subject: "hole" },
 	"weakest place over circulating density": { dimension: "density", subject: "hole" },
@@ -246,7 +258,14 @@ export const MEASURE_NAMES = Object.keys(MEASURES) as readonly MeasureName[];
 export const COMPUTED_KINDS = [
 	"offset",
 	"depth-below-ground",
+	"measured-depth",
+	"true-vertical-depth",
+	"distance",
 	"pressure",
+	"density",
+	"duration",
+	"volume",
+	"diameter",
 ] as const satisfies readonly Dimension[];
 export type ComputedKind = (typeof COMPUTED_KINDS)[number];
 
@@ -257,6 +276,10 @@ export const FACTORS = [
 	{ of: "pressure", gives: "pressure", factor: "ratio" },
 	{ of: "volume", gives: "volume", factor: "ratio" },
 	{ of: "force", gives: "force", factor: "ratio" },
+	{ of: "density", gives: "density", factor: "ratio" },
+	{ of: "offset", gives: "offset", factor: "ratio" },
+	{ of: "depth-below-ground", gives: "offset", factor: "ratio" },
+	{ of: "true-vertical-depth", gives: "offset", factor: "ratio" },
 	{ of: "length", gives: "pressure", factor: "pressure-gradient" },
 	{ of: "true-vertical-depth", gives: "pressure", factor: "pressure-gradient" },
 ] as const satisfies readonly {
@@ -268,6 +291,8 @@ export const FACTORS = [
 /** What a limit may hang on. Each is true, false, or not to be told from the definition. */
 export const FACTS = [
 	"exploratory well",
+	"gas well",
+	"oil well",
 	"stimulation planned",
 	"deviated string",
 	"horizontal well",
@@ -491,7 +516,7 @@ export const CHECK_LIMITS = {
 	"cement-to-surface": {
 		subject: "string",
 		forms: ["at surface", "threshold"],
-		measures: ["cement pumped over calculated"],
+		measures: ["cement pumped over calculated", "sacks of cement"],
 	},
 	"cement-top": {
 		subject: "string",
@@ -503,6 +528,8 @@ export const CHECK_LIMITS = {
 			"cement top above perforations",
 			"cement top above kickoff",
 			"cement top above protected water",
+			"cement top above formation top",
+			"cement top above formation base",
 		],
 	},
 	"cement-coverage": form("well", "covers"),

@@ -90,7 +90,7 @@ export const LIMITS_FORMS = {
 		"What to do about it, of a rules file or a limit. ",
 	],
 	"limits/amount.forms": [
-		"a quantity, or one of: '{ of }', '{ times, of }', '{ greatest_of }', '{ least_of }', '{ sum_of }' (a part '{ minus }' is subtracted), '{ clamp, from, to }', '{ by_method }'",
+		"a quantity, or one of: '{ of }', '{ times, of }', '{ greatest_of }', '{ least_of }', '{ sum_of }' (a part '{ minus }' is subtracted), '{ clamp, from, to }', '{ by, steps }', '{ by_method }'",
 		"What is expected instead, of a rules file or a limit. ",
 	],
 	"limits/amount.mend": [
@@ -200,11 +200,11 @@ export const LIMITS_FORMS = {
 		"What to do about it, of a rules file or a limit. ",
 	],
 	"limits/span.what": [
-		"this is not a number of days or hours",
+		"this is not a number of hours, days, weeks, months or years",
 		"What is wrong, of a rules file or a limit. ",
 	],
 	"limits/span.expected": [
-		"a whole number of days or hours, such as 30 days",
+		"a whole number with its unit, such as 30 days, 48 hours or 6 months",
 		"What is expected instead, of a rules file or a limit. ",
 	],
 	"limits/span.mend": ["write the number and its unit", "What to do about it, of a rules file or a limit. "],
@@ -218,12 +218,111 @@ export const LIMITS_FORMS = {
 		"a comparison '{ measure, at_least … }', or one of: {names}",
 		"What is expected instead, of a rules file or a limit. names: of forms, separated by commas.",
 	],
+	"limits/step.what": ["a step has to say where it ends", "What is wrong, of a rules file or a limit."],
+	"limits/step.expected": [
+		"'{ up_to: '{example}', is: … }', or under in place of up_to",
+		"What is expected instead, of a rules file or a limit.",
+	],
+	"limits/step.mend": [
+		"write up_to where the value itself belongs to the step, and under where it does not",
+		"What to do about it, of a rules file or a limit.",
+	],
+	"limits/steps.what": [
+		"a table takes one step or more, and a last line that says what holds beyond them",
+		"What is wrong, of a rules file or a limit.",
+	],
+	"limits/steps.expected": [
+		"steps: ['{ up_to: 2500 ft, is: 100 ft }', '{ beyond: 300 ft }']",
+		"What is expected instead, of a rules file or a limit.",
+	],
+	"limits/steps.mend": [
+		"add '{ beyond: … }' as the last line",
+		"What to do about it, of a rules file or a limit.",
+	],
+	"limits/steps-order.what": [
+		"the step ends no later than the one before it, so nothing falls in it",
+		"What is wrong, of a rules file or a limit.",
+	],
+	"limits/steps-order.expected": [
+		"steps from the least to the greatest",
+		"What is expected instead, of a rules file or a limit.",
+	],
+	"limits/steps-order.mend": ["put the steps in order", "What to do about it, of a rules file or a limit."],
+	"limits/span-business.what": [
+		"business days are not counted in {unit}",
+		"What is wrong, of a rules file or a limit.",
+	],
+	"limits/span-business.expected": [
+		"a number of days or hours, or calendar days",
+		"What is expected instead, of a rules file or a limit.",
+	],
+	"limits/span-business.mend": [
+		"write the span in days, or remove days: business",
+		"What to do about it, of a rules file or a limit.",
+	],
+	"limits/counted.what": [
+		"what {side} counts from is not written as a block",
+		"What is wrong, of a rules file or a limit.",
+	],
+	"limits/counted.expected": [
+		"'{ '{side}: '{ spud: 30 days } }'",
+		"What is expected instead, of a rules file or a limit.",
+	],
+	"limits/counted.mend": [
+		"name the event, and give it its days",
+		"What to do about it, of a rules file or a limit.",
+	],
+	"limits/no-sooner.what": [
+		"the earliest day is counted from one event, and several are named",
+		"What is wrong, of a rules file or a limit.",
+	],
+	"limits/no-sooner.expected": [
+		"one event with no_sooner",
+		"What is expected instead, of a rules file or a limit.",
+	],
+	"limits/no-sooner.mend": [
+		"name one event, or write a row for each",
+		"What to do about it, of a rules file or a limit.",
+	],
+	"limits/place.what": [
+		"the name of a {of}, or a list of names, is due here",
+		"What is wrong, of a rules file or a limit.",
+	],
+	"limits/place.expected": [
+		"'{ '{of}: [first name, second name]' }'",
+		"What is expected instead, of a rules file or a limit.",
+	],
+	"limits/place.mend": ["write the names as words", "What to do about it, of a rules file or a limit."],
+	"limits/dated.what": [
+		"a condition on a day has to say from which day, or before which",
+		"What is wrong, of a rules file or a limit.",
+	],
+	"limits/dated.expected": [
+		"'{ event: spud, from: 2014-01-01 }', or before: year-month-day",
+		"What is expected instead, of a rules file or a limit.",
+	],
+	"limits/dated.mend": [
+		"write the day as year-month-day",
+		"What to do about it, of a rules file or a limit.",
+	],
+	"limits/several.what": [
+		"a list of two conditions or more is due here",
+		"What is wrong, of a rules file or a limit.",
+	],
+	"limits/several.expected": [
+		"'{ '{kind}: [exploratory well, horizontal well]' }'",
+		"What is expected instead, of a rules file or a limit.",
+	],
+	"limits/several.mend": [
+		"list the conditions, or write the one without this word",
+		"What to do about it, of a rules file or a limit.",
+	],
 	"limits/condition-form.what": [
 		"this is not a condition that can be true or false",
 		"What is wrong, of a rules file or a limit. ",
 	],
 	"limits/condition-form.expected": [
-		"a comparison '{ measure, at_least … }', or a fact, one of: {names}",
+		"a comparison '{ measure, at_least … }', '{ county }', '{ field }', '{ event, from | before }', '{ not }', '{ all }', '{ any }', or a fact, one of: {names}",
 		"What is expected instead, of a rules file or a limit. names: of facts, separated by commas.",
 	],
 	"limits/condition-form.mend": [

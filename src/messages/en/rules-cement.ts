@@ -61,6 +61,30 @@ export const RULES_CEMENT = {
 		"height of cement above the base of protected water",
 		"Noun phrase without its article: what is measured or is missing (cement).",
 	],
+	"rules/height-cement-above-formations-top": [
+		"height of cement above the formation's top",
+		"Noun phrase without its article: what is measured or is missing (cement).",
+	],
+	"rules/height-cement-above-formations-base": [
+		"height of cement above the formation's base",
+		"Noun phrase without its article: what is measured or is missing (cement).",
+	],
+	"rules/sacks-of-cement": [
+		"number of sacks of cement",
+		"Noun phrase without its article: what is measured or is missing (cement).",
+	],
+	"rules/sacks-planned": [
+		"the job takes {part} sacks of cement",
+		"Clause without a full stop: why a limit came out as it did (cement). part: a number.",
+	],
+	"rules/outside-diameter-of-pipe": [
+		"outside diameter of the pipe",
+		"Noun phrase without its article: what is measured or is missing (cement).",
+	],
+	"rules/outside-diameter-is": [
+		"the outside diameter of the pipe is {part}",
+		"Clause without a full stop: why a limit came out as it did (sizes). part: a value.",
+	],
 	"rules/cement-pumped-to-cement-calculated": [
 		"cement pumped to cement calculated",
 		"Noun phrase without its article: what is measured or is missing (cement).",

@@ -84,6 +84,38 @@ export const RULES_DAYS = {
 		"{count, plural, one {# hour} other {# hours}} after",
 		"Before an event: the span of a deadline.",
 	],
+	"rules/weeks-before": [
+		"{count, plural, one {# week} other {# weeks}} before",
+		"Before an event: the span of a deadline.",
+	],
+	"rules/weeks-after": [
+		"{count, plural, one {# week} other {# weeks}} after",
+		"Before an event: the span of a deadline.",
+	],
+	"rules/months-before": [
+		"{count, plural, one {# month} other {# months}} before",
+		"Before an event: the span of a deadline.",
+	],
+	"rules/months-after": [
+		"{count, plural, one {# month} other {# months}} after",
+		"Before an event: the span of a deadline.",
+	],
+	"rules/years-before": [
+		"{count, plural, one {# year} other {# years}} before",
+		"Before an event: the span of a deadline.",
+	],
+	"rules/years-after": [
+		"{count, plural, one {# year} other {# years}} after",
+		"Before an event: the span of a deadline.",
+	],
+	"rules/sent-on-sooner-than-that": [
+		"{said}, and not before {earliest}; sent on {sent}, sooner than that.",
+		"Sentence: why a limit came out as it did (deadline). said: the clause before; sent, earliest: dates.",
+	],
+	"rules/event-falls-on": [
+		"{event} falls on {on}",
+		"Clause without a full stop: why a limit came out as it did (condition). event: a noun phrase; on: a date.",
+	],
 	"rules/business-days-before": [
 		"{count, plural, one {# business day} other {# business days}} before",
 		"Before an event: the span of a deadline.",

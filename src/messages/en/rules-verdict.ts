@@ -19,6 +19,38 @@ export const RULES_VERDICT = {
 		"Sentence: why a limit came out as it did (paperwork).",
 	],
 	"rules/maximum-treating-pressure": ["maximum treating pressure", "What is measured, without its article."],
+	"rules/purpose-of-well": [
+		"purpose of the well",
+		"Noun phrase without its article: what is measured or is missing (condition).",
+	],
+	"rules/well-produces": [
+		"the well is to produce {what}",
+		"Clause without a full stop: why a limit came out as it did (condition). what: gas or oil.",
+	],
+	"rules/well-is-for": [
+		"the well is for {purpose}",
+		"Clause without a full stop: why a limit came out as it did (condition). purpose: a word of the definition.",
+	],
+	"rules/county-of-well": [
+		"county of the well",
+		"Noun phrase without its article: what is measured or is missing (condition).",
+	],
+	"rules/field-of-well": [
+		"field of the well",
+		"Noun phrase without its article: what is measured or is missing (condition).",
+	],
+	"rules/well-lies-in": [
+		"the well lies in {name}",
+		"Clause without a full stop: why a limit came out as it did (condition). name: of a county or field.",
+	],
+	"rules/well-lies-in-no-place-listed": [
+		"the well lies in {name}, which the rule does not list",
+		"Clause without a full stop: why a limit came out as it did (condition). name: of a county or field.",
+	],
+	"rules/step-of-a-table": [
+		"by the rule’s table, for a {noun} of {value}",
+		"How a limit came about. noun: what the table goes by, without its article.",
+	],
 	"rules/class-well": [
 		"class of the well",
 		"Noun phrase without its article: what is measured or is missing (condition).",

@@ -21,6 +21,12 @@ export const RULES_CEMENT: Translation<typeof ENGLISH> = {
 	"rules/height-cement-above-kickoff": "la altura del cemento sobre el punto de desvío",
 	"rules/kickoff": "el punto de desvío",
 	"rules/height-cement-above-base-protected-water": "la altura del cemento sobre la base del agua protegida",
+	"rules/height-cement-above-formations-top": "la altura del cemento sobre la cima de la formación",
+	"rules/height-cement-above-formations-base": "la altura del cemento sobre la base de la formación",
+	"rules/sacks-of-cement": "el número de sacos de cemento",
+	"rules/sacks-planned": "el trabajo lleva {part} sacos de cemento",
+	"rules/outside-diameter-of-pipe": "el diámetro exterior de la tubería",
+	"rules/outside-diameter-is": "el diámetro exterior de la tubería es de {part}",
 	"rules/cement-pumped-to-cement-calculated": "la relación de cemento bombeado a cemento calculado",
 	"rules/slurry-planned-for-annulus-is-times-its":
 		"la lechada planeada para el espacio anular es {part} veces su volumen calculado",

@@ -17,7 +17,7 @@ import {
 	type Parameters,
 	type Reading,
 } from "./reading.ts";
-import { casingOf, stringOf } from "./shoe.ts";
+import { casingOf, sameName, stringOf } from "./shoe.ts";
 
 export const cementOf = (the: Case) => the.results.cement[stringOf(the).id];
 
@@ -121,6 +121,28 @@ const waterBase = (the: Case): Mark | Reading =>
 	the.results.geology.protected_water_base ??
 	lacking(missingAt(message("rules/base-protected-water"), "geology", "protected_water", "base"));
 
+/** Height above the top or the base of a formation that the limit names. */
+const aboveFormation = (edge: "top" | "base"): Pick<Measure, "read" | "say"> => {
+	const code = edge === "top" ? "rules/top-of-formation" : "rules/base-of-formation";
+	const find =
+		(formation: string) =>
+		({ results }: Case): Mark | Reading => {
+			const found = results.geology.formations.find(({ name }) => sameName(name, formation));
+			return found?.[edge] ?? lacking(missingAt(message(code, { formation }), "geology", "formations"));
+		};
+	const place = (formation: string) => message(edge === "top" ? "rules/top" : "rules/base", { formation });
+	return {
+		read: (the, parameters) => {
+			const { formation = "" } = parameters;
+			return above(place(formation), find(formation)).read(the, parameters);
+		},
+		say: (said, the, parameters) => {
+			const { formation = "" } = parameters;
+			return above(place(formation), find(formation)).say(said, the, parameters);
+		},
+	};
+};
+
 /** Slurry that reaches the shoe: its length is the length of the cement meant for the shoe. */
 const shoeSlurry = (the: Case) =>
 	[...(cementOf(the)?.slurries ?? [])].sort((a, b) => b.bottom.md.value - a.bottom.md.value)[0];
@@ -150,6 +172,14 @@ export const cementHeights = {
 		noun: message("rules/height-cement-above-base-protected-water"),
 		...above(message("rules/base-protected-water-2"), waterBase),
 	},
+	"cement top above formation top": {
+		noun: message("rules/height-cement-above-formations-top"),
+		...aboveFormation("top"),
+	},
+	"cement top above formation base": {
+		noun: message("rules/height-cement-above-formations-base"),
+		...aboveFormation("base"),
+	},
 	"cement pumped over calculated": {
 		noun: message("rules/cement-pumped-to-cement-calculated"),
 		read: (the) => {
@@ -162,6 +192,11 @@ export const cementHeights = {
 			return known(annulusFilling.of({ parts, annulus: cement.annulus_volume }), topMissing(the));
 		},
 		say: ({ part }) => [message("rules/slurry-planned-for-annulus-is-times-its", { part })],
+	},
+	"sacks of cement": {
+		noun: message("rules/sacks-of-cement"),
+		read: (the) => known(cementOf(the)?.sacks, topMissing(the)),
+		say: ({ part }) => [message("rules/sacks-planned", { part })],
 	},
 	"shoe cement length": {
 		noun: message("rules/length-cement-placed-at-shoe"),

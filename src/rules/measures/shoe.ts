@@ -28,7 +28,7 @@ const below = (
 	return upper === undefined ? lacking(missing) : known(verticalDistance.of({ lower: shoe, upper }), missing);
 };
 
-const sameName = (a: string, b: string): boolean => a.trim().toLowerCase() === b.trim().toLowerCase();
+export const sameName = (a: string, b: string): boolean => a.trim().toLowerCase() === b.trim().toLowerCase();
 
 const formationEdge =
 	(edge: "top" | "base"): Measure["read"] =>

@@ -83,4 +83,12 @@ export const sizeMeasures = {
 		message("rules/pipe-diameter"),
 		clearanceOnDiameter,
 	),
+	"pipe diameter": {
+		noun: message("rules/outside-diameter-of-pipe"),
+		read: (the) => {
+			const string = stringOf(the);
+			return known(widest(the, bodyOf), missingOf(the, string, message("rules/pipe-diameter"), "pipe"));
+		},
+		say: ({ part }) => [message("rules/outside-diameter-is", { part })],
+	},
 } as const satisfies Readonly<Record<string, Measure>>;
