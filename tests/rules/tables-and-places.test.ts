@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { readJurisdictionText } from "../../src/catalog/jurisdictions.ts";
 import { judge } from "../../src/rules/judge.ts";
+import { told } from "../told.ts";
 import { type Edit, finding, read, row, set, wellWith, without } from "./builders.ts";
 
 /*
@@ -16,7 +17,7 @@ const set_ = (name: string) => {
 		`${name}.yaml`,
 	);
 	if (value === undefined || diagnostics.length > 0)
-		throw new Error(diagnostics.map(({ at, what }) => `${at.path.join(".")}: ${String(what)}`).join("; "));
+		throw new Error(diagnostics.map(({ at, what }) => `${at.path.join(".")}: ${told(what)}`).join("; "));
 	return value;
 };
 const SETS = ["us-la", "us-ca-offshore", "us-tx-chico", "us-ocs", "xx-three"].map(set_);
@@ -181,7 +182,7 @@ describe("a table's steps", () => {
 			}),
 		]);
 		expect(diagnostics).toHaveLength(1);
-		expect(`${String(diagnostics[0]?.expected)} ${String(diagnostics[0]?.mend)}`).toContain(mend);
+		expect(`${told(diagnostics[0]?.expected ?? "")} ${told(diagnostics[0]?.mend ?? "")}`).toContain(mend);
 	});
 });
 
@@ -261,7 +262,7 @@ describe("spans", () => {
 	])("%j is refused and mended: %s", (deadline, mend) => {
 		const { diagnostics } = read([row({ check: "notice", limit: { deadline } })]);
 		expect(diagnostics).toHaveLength(1);
-		expect(`${String(diagnostics[0]?.expected)} ${String(diagnostics[0]?.mend)}`).toContain(mend);
+		expect(`${told(diagnostics[0]?.expected ?? "")} ${told(diagnostics[0]?.mend ?? "")}`).toContain(mend);
 	});
 });
 

@@ -53,7 +53,6 @@ const PROTECTS: Readonly<Partial<Record<MeasureName, Side>>> = {
 	"treating limits out of order": "most",
 	"pressure let out by a leak": "most",
 	"survey interval in build and lateral": "most",
-	"compression over helical buckling": "most",
 	"least slurry pumped of calculated": "least",
 	"recorded preventer test": "least",
 	"weakest place over mud": "least",

@@ -34,10 +34,10 @@ const readPlace = (
 	return report(desk, {
 		code: "rules/limit-form",
 		at: [...at, of],
-		what: message("limits/place.what", { of }),
-		expected: message("limits/place.expected", { of }),
+		what: message("limits/named-place.what", { of }),
+		expected: message("limits/named-place.expected", { of }),
 		found: shownValue(raw[of]),
-		mend: message("limits/place.mend"),
+		mend: message("limits/named-place.mend"),
 	});
 };
 

@@ -284,15 +284,15 @@ export const LIMITS_FORMS = {
 		"name one event, or write a row for each",
 		"What to do about it, of a rules file or a limit.",
 	],
-	"limits/place.what": [
+	"limits/named-place.what": [
 		"the name of a {of}, or a list of names, is due here",
 		"What is wrong, of a rules file or a limit.",
 	],
-	"limits/place.expected": [
+	"limits/named-place.expected": [
 		"'{ '{of}: [first name, second name]' }'",
 		"What is expected instead, of a rules file or a limit.",
 	],
-	"limits/place.mend": ["write the names as words", "What to do about it, of a rules file or a limit."],
+	"limits/named-place.mend": ["write the names as words", "What to do about it, of a rules file or a limit."],
 	"limits/dated.what": [
 		"a condition on a day has to say from which day, or before which",
 		"What is wrong, of a rules file or a limit.",
