@@ -16,13 +16,21 @@ import { findJob, jobName, jobsOfWell, nextJob } from "./paper/jobs.ts";
 import { wellDrawings } from "./paper/parts/figures.ts";
 import { placesIn } from "./paper/places.ts";
 import { frameDrawings, sequenceDocument } from "./paper/sequence/sequence.ts";
+import { type NoMap, wellMap } from "./paper/well-map.ts";
 import { loadWords } from "./paper/words/words.ts";
 import { resultsLines } from "./render/json/results-lines.ts";
 import type { Attachment } from "./render/pdf/render-pdf.ts";
 import { writeYaml } from "./source/write-yaml.ts";
 import type { UnitSystem } from "./units/format.ts";
 
-export { renderEdition, renderPaper, renderTableFiles, renderTablesAsJson } from "./render/render-paper.ts";
+export type { NoMap } from "./paper/well-map.ts";
+export {
+	renderEdition,
+	renderPaper,
+	renderTableFiles,
+	renderTablesAsJson,
+	renderWorkbook,
+} from "./render/render-paper.ts";
 export { type NamedFile, type Surroundings, type Understanding, understand } from "./understand.ts";
 
 /*
@@ -249,6 +257,26 @@ export const sequencePage = async (
 export const renderPicture = async (drawing: Drawing): Promise<Uint8Array> => {
 	const { renderPng } = await import("./render/png/render-png.ts");
 	return renderPng(drawing);
+};
+
+/** Maps of the well in the formats asked for, each with the name its file takes; or why there are none. */
+export const mapsOf = async (
+	findings: Findings,
+	language: Language,
+	formats: readonly ("geojson" | "kml")[],
+): Promise<
+	{ readonly files: readonly { readonly name: string; readonly text: string }[] } | { readonly noMap: NoMap }
+> => {
+	const map = wellMap(findings, loadWords(language));
+	if (typeof map === "string") return { noMap: map };
+	const { renderGeoJson, renderKml } = await import("./render/map/render-map.ts");
+	const slug = fileSlug(findings.well.identity.name);
+	return {
+		files: formats.map((format) => ({
+			name: `${slug}.map.${format}`,
+			text: format === "kml" ? renderKml(map) : renderGeoJson(map),
+		})),
+	};
 };
 
 /** The deadlines of the well as iCalendar, with the name its file takes. The library is loaded only here. */

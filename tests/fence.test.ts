@@ -151,6 +151,12 @@ const LIBRARIES: Readonly<Record<string, { readonly rooms: readonly string[]; re
 	},
 	proj4: { rooms: ["calc/site"], because: "datums are a solved problem; the rest of calc takes no library" },
 	"@resvg/resvg-js": { rooms: ["render/png"], because: "one maker of pictures" },
+	"write-excel-file": { rooms: ["render/xlsx"], because: "one writer of workbooks" },
+	fflate: {
+		rooms: ["render/xlsx"],
+		because: "a workbook is an archive, which is made without the time of its making",
+	},
+	"@placemarkio/tokml": { rooms: ["render/map"], because: "one writer of maps" },
 	"csv-stringify": { rooms: ["render/tables"], because: "one writer of tables" },
 	"ical-generator": { rooms: ["render/calendar"], because: "one writer of calendars" },
 	"intl-messageformat": {

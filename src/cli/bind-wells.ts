@@ -3,7 +3,14 @@ import { hasErrors } from "../diagnostics/diagnostic.ts";
 import { fileSlug } from "../document/file-slug.ts";
 import { ENGLISH_READER } from "../messages/print.ts";
 import type { Findings } from "../paper/context.ts";
-import { attachmentsOf, calendarFile, composePapers, type PaperRequest } from "../pipeline.ts";
+import {
+	attachmentsOf,
+	calendarFile,
+	composePapers,
+	mapsOf,
+	type NoMap,
+	type PaperRequest,
+} from "../pipeline.ts";
 import type { Surroundings, Understanding } from "../understand.ts";
 import type { BindOptions } from "./bind.ts";
 import { EXIT } from "./exit-codes.ts";
@@ -144,6 +151,7 @@ const prepare = (
 		html: options.with.includes("html"),
 		csv: options.with.includes("csv"),
 		json: options.with.includes("json"),
+		xlsx: options.with.includes("xlsx"),
 	}));
 	return { understanding, findings, tasks, otherJobs: papers.otherJobs };
 };
@@ -175,6 +183,21 @@ const unknownOf = ({ unknownJob, unknownNeighbor }: ReturnType<typeof composePap
 	return neighbors.length === 0
 		? `no neighbor "${asked}" here; the definition names none under site, neighbors`
 		: `no neighbor "${asked}" here; the neighbors are: ${neighbors.join(", ")}`;
+};
+
+const NO_MAP: Readonly<Record<NoMap, string>> = {
+	"no place": "no map was written: site › surface_location is not given",
+	NAD27:
+		"no map was written: map formats are on WGS 84, and a place on NAD27 may be some hundred feet off there; give site › surface_location and the neighbors on NAD83",
+};
+
+/** The maps asked for; or why the well has none. */
+const mapFiles = async (
+	findings: Findings,
+	{ with: extras, lang }: BindOptions,
+): ReturnType<typeof mapsOf> => {
+	const formats = (["geojson", "kml"] as const).filter((format) => extras.includes(format));
+	return formats.length === 0 ? { files: [] } : mapsOf(findings, lang, formats);
 };
 
 /** What is told of a PDF beside its name. */
@@ -218,6 +241,15 @@ const finish = async (
 		files.push({ name, content: text });
 		tell(name, `  ${counted(findings.due.filter(({ sent }) => sent === undefined).length, "deadline")}`);
 	}
+	const maps = await mapFiles(findings, options);
+	if ("noMap" in maps) {
+		terminal.err(`casebound: ${findings.well.identity.name}: ${NO_MAP[maps.noMap]}`);
+		session.end(EXIT.cannotWrite);
+	} else
+		for (const { name, text } of maps.files) {
+			files.push({ name, content: text });
+			tell(name, "  with what the regulator's paper may show");
+		}
 	const { identity } = findings.well;
 	const revision = identity.revisions?.at(-1)?.id;
 	let beside: readonly string[];

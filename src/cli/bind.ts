@@ -34,7 +34,7 @@ export interface BindOptions {
 }
 
 /** What may be written beside the papers. */
-const EXTRAS = ["html", "csv", "json", "calendar"] as const;
+const EXTRAS = ["html", "csv", "xlsx", "json", "calendar", "geojson", "kml"] as const;
 type Extra = (typeof EXTRAS)[number];
 
 const DEFAULT_PAPERS: readonly Paper[] = ["regulator", "landowner", "crew"];

@@ -6,6 +6,7 @@ import {
 	renderPaper,
 	renderTableFiles,
 	renderTablesAsJson,
+	renderWorkbook,
 } from "../render/render-paper.ts";
 import type { NewFile } from "./write-set.ts";
 
@@ -24,6 +25,7 @@ export interface PaperTask {
 	readonly html: boolean;
 	readonly csv: boolean;
 	readonly json: boolean;
+	readonly xlsx: boolean;
 }
 
 /** A paper as it was set. With findings there are no files: it must not be issued. */
@@ -53,5 +55,6 @@ export const setPaper = async (task: PaperTask): Promise<PaperSet> => {
 		});
 	}
 	if (task.json) files.push({ name: `${name}.tables.json`, content: await renderTablesAsJson(paper) });
+	if (task.xlsx) files.push({ name: `${name}.xlsx`, content: await renderWorkbook(paper) });
 	return { findings, pages, files };
 };

@@ -30,7 +30,16 @@ export const writeOnePaper = async (
 	{ name, paper, findings, out, html }: OnePaper,
 	session: Session,
 ): Promise<readonly string[]> => {
-	const set = await setPaper({ name, paper, attachments: [], engine: "own", html, csv: false, json: false });
+	const set = await setPaper({
+		name,
+		paper,
+		attachments: [],
+		engine: "own",
+		html,
+		csv: false,
+		json: false,
+		xlsx: false,
+	});
 	for (const { page, kind, text, detail } of set.findings)
 		terminal.err(`casebound: ${name} page ${page}: ${kind}: ${text} ${detail}`);
 	if (set.findings.length > 0) {

@@ -33,6 +33,12 @@ export const renderTableFiles = async (paper: PaperDocument): Promise<readonly T
 	return renderCsv(paper);
 };
 
+/** The tables as one workbook, a sheet a table. */
+export const renderWorkbook = async (paper: PaperDocument): Promise<Uint8Array> => {
+	const { renderXlsx } = await import("./xlsx/render-xlsx.ts");
+	return renderXlsx(paper);
+};
+
 /** The tables, all in one JSON file. */
 export const renderTablesAsJson = async (paper: PaperDocument): Promise<string> => {
 	const { renderTablesJson } = await import("./tables/render-tables.ts");

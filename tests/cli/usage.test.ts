@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync } from "node:fs";
+import { mkdtempSync, readdirSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
@@ -51,6 +51,26 @@ describe("results --only", () => {
 		expect(far.status).toBe(64);
 		expect(far.stderr).toMatch(/keys begin with .*casing, .*cement/u);
 	});
+});
+
+it("bind writes a workbook and maps beside the papers where they are asked for, and says so", () => {
+	const args = [
+		"bind",
+		starter("vertical-metric"),
+		"--for",
+		"handout",
+		"--with",
+		"xlsx,geojson,kml",
+		"--out",
+		"papers",
+	];
+	const { status, stdout, stderr } = casebound(folder, args);
+	expect([status, stderr]).toEqual([0, ""]);
+	const slug = /papers\/(.*)\.handout\.pdf/u.exec(stdout)?.[1];
+	expect(readdirSync(join(folder, "papers")).sort()).toEqual(
+		["handout.pdf", "handout.xlsx", "map.geojson", "map.kml", "papers.json"].map((name) => `${slug}.${name}`),
+	);
+	expect(stdout).toContain("map.kml  with what the regulator's paper may show");
 });
 
 it("list papers has every paper that --for takes, and says what each is", () => {

@@ -1,0 +1,115 @@
+import type { StageResults } from "../calc/results-of-stimulation.ts";
+import type { Known, KnownTable } from "../cite/known.ts";
+import type { MapFeature, MapPoint, WellMap } from "../document/map.ts";
+import type { Findings } from "./context.ts";
+import { findingsFor } from "./findings-for.ts";
+import type { Words } from "./words/words.ts";
+
+/** Why a well has no map: its wellhead has no place, or one on a datum that map formats are not on. */
+export type NoMap = "no place" | "NAD27";
+
+/**
+ * The wellhead, the path, the stages, the neighbors and the wells nearby, for a map of another program. It shows what the
+ * regulator's paper may show: keep it from other readers.
+ *
+ * Map formats are on WGS 84. Places on NAD83 are taken as they stand, which is right to some 2 m; the map says so.
+ */
+export const wellMap = (asked: Findings, { label }: Words): WellMap | NoMap => {
+	const { well, results, digest } = findingsFor(asked, "regulator");
+	const home = well.site.surface_location;
+	if (home === undefined) return "no place";
+	if (home.datum === "NAD27") return "NAD27";
+	const { identity } = well;
+	const { stations, landing, total_depth } = results.site;
+	const point = (latitude: Known, longitude: Known): { readonly point: MapPoint } => ({
+		point: [longitude.value, latitude.value],
+	});
+	const marks: readonly (MapFeature | undefined)[] = [
+		{
+			id: "wellhead",
+			kind: "wellhead",
+			name: identity.name,
+			shape: point(home.latitude, home.longitude),
+			facts: {},
+		},
+		landing && {
+			id: "landing",
+			kind: "landing point",
+			name: `${identity.name}, landing point`,
+			shape: point(landing.latitude, landing.longitude),
+			facts: {},
+		},
+		total_depth && {
+			id: "total-depth",
+			kind: "total depth",
+			name: `${identity.name}, total depth`,
+			shape: point(total_depth.latitude, total_depth.longitude),
+			facts: {},
+		},
+	];
+	const nearby = [...well.neighbors, ...well.offsetWells].flatMap((place): readonly MapFeature[] => {
+		const { latitude, longitude } = place;
+		if (latitude === undefined || longitude === undefined) return [];
+		const kind = "kind" in place ? place.kind : "offset well";
+		const facts = "status" in place ? { status: String(place.status) } : {};
+		return [{ id: place.id, kind, name: place.name, shape: point(latitude, longitude), facts }];
+	});
+	return {
+		well: identity.name,
+		operator: identity.operator,
+		revision: identity.revisions?.at(-1)?.id ?? "–",
+		issued: identity.issued,
+		digest,
+		caution: label("imprint.caution"),
+		datum: home.datum,
+		note:
+			home.datum === "WGS84"
+				? "Coordinates are WGS 84, as given."
+				: "Coordinates are NAD83, as given, and are used as WGS 84 without a datum shift: within about 2 m. Not for staking.",
+		features: [
+			...marks.flatMap((mark) => mark ?? []),
+			...(stations === undefined
+				? []
+				: pathAndStages(identity.name, stations, results.stimulation?.stages ?? [])),
+			...nearby,
+		],
+	};
+};
+
+type Stations = KnownTable<"md" | "latitude" | "longitude">;
+
+const pathAndStages = (
+	name: string,
+	stations: Stations,
+	stages: readonly StageResults[],
+): readonly MapFeature[] => [
+	{
+		id: "path",
+		kind: "well path",
+		name: `${name}, well path`,
+		shape: { line: stations.rows.map(({ latitude, longitude }): MapPoint => [longitude, latitude]) },
+		facts: { md_end_ft: stations.rows.at(-1)?.md ?? 0 },
+	},
+	...stages.flatMap(({ number, top, bottom, clusters }): readonly MapFeature[] => {
+		const [from, to] = [top.md.value, bottom.md.value];
+		const within = stations.rows.filter(({ md }) => md > from && md < to).map(({ md }) => md);
+		return [
+			{
+				id: `stage-${number}`,
+				kind: "stage",
+				name: `Stage ${number}`,
+				shape: { line: [from, ...within, to].map((md) => placeAt(stations, md)) },
+				facts: { md_top_ft: from, md_bottom_ft: to, clusters: clusters.length },
+			},
+		];
+	}),
+];
+
+/** Between two stations the path is drawn straight, as on the plan view. */
+const placeAt = ({ rows }: Stations, md: number): MapPoint => {
+	const below = rows.findIndex((row) => row.md >= md);
+	const [a, b] = below <= 0 ? [rows.at(below), rows.at(below)] : [rows[below - 1], rows[below]];
+	if (a === undefined || b === undefined) return [Number.NaN, Number.NaN];
+	const share = b.md === a.md ? 0 : Math.min(1, (md - a.md) / (b.md - a.md));
+	return [a.longitude + share * (b.longitude - a.longitude), a.latitude + share * (b.latitude - a.latitude)];
+};
