@@ -63,6 +63,11 @@ const ordersOf = (tree: unknown): readonly Order[] => {
 			later: ["well", "valid_until"],
 			rule: message("definition/dates.valid-until"),
 		},
+		{
+			earlier: ["well", "spud"],
+			later: ["well", "valid_until"],
+			rule: message("definition/dates.spud-within-validity"),
+		},
 		...successive(tree, ["well", "revisions"], ["date"], message("definition/dates.revisions")),
 		{
 			earlier: ["well", "revisions", revisions.length - 1, "date"],

@@ -40,6 +40,12 @@ export const spudAndSchedule = (tree: unknown): readonly Diagnostic[] => {
 const LATEST = 2;
 const EARLIEST = "1900-01-01";
 
+/** Whether anything is on record of the work: an old spud is no slip then. */
+const hasRecord = (tree: unknown): boolean =>
+	["holes", "casing", "schedule"].some((list) =>
+		itemsAt(tree, [list]).some((each) => isBlock(each) && each["actual"] !== undefined),
+	) || valueAt(tree, ["trajectory", "actual"]) !== undefined;
+
 /** Dates of which the year can hardly be meant. */
 export const implausibleDates = (tree: unknown): readonly Diagnostic[] => {
 	const issued = dateAt(tree, ["well", "issued"]);
@@ -51,6 +57,23 @@ export const implausibleDates = (tree: unknown): readonly Diagnostic[] => {
 	return dated.flatMap((at) => {
 		const date = dateAt(tree, at);
 		if (date === undefined) return [];
+		const past = at[1] === "spud" && issued !== undefined && date < yearsLater(issued, -LATEST);
+		if (past && !hasRecord(tree))
+			return [
+				faultAt({
+					code: "definition/date-implausible",
+					at,
+					what: message("definition/date-implausible.past", { years: String(LATEST) }),
+					expected: message("definition/date-implausible.not-before", {
+						earliest: yearsLater(issued, -LATEST),
+					}),
+					found: date,
+					mend: message("definition/date-implausible.mend"),
+					related: [
+						{ at: { path: ["well", "issued"] }, label: message("definition/date-implausible.label") },
+					],
+				}),
+			];
 		const latest = issued === undefined ? undefined : yearsLater(issued, LATEST);
 		const late = latest !== undefined && date > latest;
 		if (date >= EARLIEST && !late) return [];

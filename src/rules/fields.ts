@@ -2,6 +2,7 @@ import type { FieldName } from "../catalog/limits/vocabulary.ts";
 import type { Path } from "../diagnostics/path.ts";
 import { message, type Said } from "../messages/message.ts";
 import type { Well } from "../well/well.ts";
+import { SAFETY_FIELD_WORDS, SAFETY_FIELDS } from "./safety-fields.ts";
 import { rolesOf } from "./subject.ts";
 
 /** Where a field is written, and whether it is there. `undefined`: the well has no part that could carry it. */
@@ -153,6 +154,9 @@ export const FIELD_CODE: Readonly<Record<FieldName, Field>> = {
 		each(annuli, ({ predictedRise }) => predictedRise),
 	),
 	"annulus stop pressure": ofJob(["annuli"], ({ annuli }) => each(annuli, ({ stopAbove }) => stopAbove)),
+	"search for neighbors": field(["site", "neighbors_complete"], ({ site }) => site.neighbors_complete),
+	"way to open the toe": ofJob(["toe"], ({ method, toe }) => method !== "plug and perforate" || has(toe)),
+	...SAFETY_FIELDS,
 };
 
 /** What each field is called, without an article. */
@@ -213,4 +217,7 @@ export const FIELD_WORDS: Readonly<Record<FieldName, Said>> = {
 	),
 	"predicted annulus rise": message("rules/field.predicted-annulus-rise"),
 	"annulus stop pressure": message("rules/field.annulus-stop-pressure"),
+	"search for neighbors": message("rules/field.search-for-neighbors"),
+	"way to open the toe": message("rules/field.way-to-open-toe"),
+	...SAFETY_FIELD_WORDS,
 };

@@ -125,6 +125,18 @@ export const overpullLeft = formula({
 	compute: ({ F_i, DF, P }) => (F_i.length === 0 ? Number.NaN : Math.min(...F_i) / DF - P),
 });
 
+/** What may be pulled before the weakest part reaches its factor [lbf]. */
+export const allowedPull = formula({
+	id: "rules/allowed-pull",
+	name: "Pull that the string allows",
+	expression: "least F_i / DF",
+	source: cite("common-practice", "rating of pipe and joint over the overpull factor"),
+	inputs: { F_i: { many: "force" }, DF: "ratio" },
+	gives: "force",
+	validity: "at least one rating",
+	compute: ({ F_i, DF }) => (F_i.length === 0 || DF <= 0 ? Number.NaN : Math.min(...F_i) / DF),
+});
+
 /** Step of density from one fluid of the train to the next; negative where the next is lighter [lb/gal]. */
 export const densityStep = formula({
 	id: "rules/density-step",

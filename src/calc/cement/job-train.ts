@@ -20,6 +20,9 @@ export interface Fluid {
 	readonly YP: Known<"yield-point"> | undefined;
 }
 
+/** Fluids whose densities differ by no more are one mud, as it is weighed [lb/gal]. */
+const SAME_MUD = 0.1;
+
 /** What is pumped, in order; nothing where a rate or a density is wanting. */
 export const trainOf = (
 	{ job, string }: JobContext,
@@ -51,7 +54,12 @@ export const trainOf = (
 	});
 	const { last } = pushed;
 	const slow = last !== undefined && last.volume.value < displacement.value ? last : undefined;
-	const push = { ρ: pushed.density, ...flowOf(pushed) };
+	// Displaced with the hole's own mud, the mud's flow is known; another fluid says its own.
+	const isMud = mud?.density !== undefined && Math.abs(mud.density.value - pushed.density.value) <= SAME_MUD;
+	const push = {
+		ρ: pushed.density,
+		...(isMud ? flowOf(pushed) : { PV: pushed.plasticViscosity, YP: pushed.yieldPoint }),
+	};
 	return [
 		...(spacer?.density === undefined
 			? []

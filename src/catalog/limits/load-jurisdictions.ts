@@ -33,6 +33,7 @@ export const PRACTICE_TOPICS = [
 	"neighboring-wells",
 	"open-hole",
 	"protected-water",
+	"safety",
 	"records",
 	"sour",
 	"strings",

@@ -231,4 +231,16 @@ export const DATES = {
 		"the drilling phase begins",
 		"What a related place is: two dates of spud.",
 	],
+	"definition/dates.spud-within-validity": [
+		"an issue is valid at least until spud",
+		"Clause: which date comes first.",
+	],
+	"definition/date-implausible.past": [
+		"a spud more than {years} years before the day of issue, of which nothing is on record",
+		"Sentence without its full stop. years: a number.",
+	],
+	"definition/date-implausible.not-before": [
+		"{earliest} or later, or the records of what was done",
+		"What is expected. earliest: a date.",
+	],
 } as const satisfies Entries;

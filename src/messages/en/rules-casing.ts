@@ -321,4 +321,24 @@ export const RULES_CASING = {
 		"Clause without a full stop: why a measure has no meaning (casing loads).",
 	],
 	"rules/at-measured-depth": [" at {md}", "Ending of a clause (casing). md: a measured depth."],
+	"rules/stated-maximum-pull": [
+		"maximum pull stated for running",
+		"Noun phrase without its article: what is measured or is missing (casing).",
+	],
+	"rules/no-maximum-pull": [
+		"no maximum pull is stated for the {string} string",
+		"Clause without a full stop: why a limit came out as it did. part, size: the value; other facts: names, as typed.",
+	],
+	"rules/maximum-pull-is": [
+		"the maximum pull of the {string} string is stated as {part}",
+		"Clause without a full stop: why a limit came out as it did. part, size: the value; other facts: names, as typed.",
+	],
+	"rules/allowed-pull": [
+		"weakest of pipe and joint over the overpull factor",
+		"Noun phrase without its article: what is measured or is missing (casing).",
+	],
+	"rules/pull-allowed-is": [
+		"the string allows a pull of {part}",
+		"Clause without a full stop: why a limit came out as it did. part, size: the value; other facts: names, as typed.",
+	],
 } as const satisfies Entries;

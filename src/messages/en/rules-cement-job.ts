@@ -279,4 +279,60 @@ export const RULES_CEMENT_JOB = {
 		"no strength is stated for drilling out the {string} shoe",
 		"Clause without a full stop: why a limit came out as it did (cement job). string: a string's short name.",
 	],
+	"rules/cementing-line-test": [
+		"test of the cementing line",
+		"Noun phrase without its article: what is measured or is missing (cement job).",
+	],
+	"rules/cementing-line-is-tested-to": [
+		"the cementing line of the {string} string is tested to {part}",
+		"Clause without a full stop: why a limit came out as it did. part, size: the value; other facts: names, as typed.",
+	],
+	"rules/highest-cementing-pressure": [
+		"highest pressure of the cement job",
+		"Noun phrase without its article: what is measured or is missing (cement job).",
+	],
+	"rules/cement-job-reaches": [
+		"the cement job reaches {part}",
+		"Clause without a full stop: why a limit came out as it did. part, size: the value; other facts: names, as typed.",
+	],
+	"rules/depth-of-shallow-cement-class": [
+		"depth of class A, B or C cement",
+		"Noun phrase without its article: what is measured or is missing (cement job).",
+	],
+	"rules/no-shallow-class": [
+		"the {string} string has no cement of class A, B or C",
+		"Clause without a full stop: why a limit came out as it did. part, size: the value; other facts: names, as typed.",
+	],
+	"rules/slurry-of-class-reaches": [
+		"the {slurry} slurry of the {string} string is of class {class} and reaches {part} TVD",
+		"Clause without a full stop: why a limit came out as it did. part, size: the value; other facts: names, as typed.",
+	],
+	"rules/float-equipment": [
+		"float equipment",
+		"Noun phrase without its article: what is measured or is missing (cement job).",
+	],
+	"rules/floats-named": [
+		"the {string} string has {floats}",
+		"Clause without a full stop: why a limit came out as it did. part, size: the value; other facts: names, as typed.",
+	],
+	"rules/no-float-is-named": [
+		"the {string} string has {floats}; no {without} is named",
+		"Sentence without its full stop: which float is missing.",
+	],
+	"rules/production-packer-below-cement-top": [
+		"production packer below the top of cement",
+		"Noun phrase without its article: what is measured or is missing (cement job).",
+	],
+	"rules/no-packer": [
+		"no production packer is stated in the {string} string",
+		"Clause without a full stop: why a limit came out as it did. part, size: the value; other facts: names, as typed.",
+	],
+	"rules/packer-above-cement": [
+		"the production packer is set {size} above the top of cement behind the {string} string",
+		"Clause without a full stop: why a limit came out as it did. part, size: the value; other facts: names, as typed.",
+	],
+	"rules/packer-below-cement": [
+		"the production packer is set {size} below the top of cement behind the {string} string",
+		"Clause without a full stop: why a limit came out as it did. part, size: the value; other facts: names, as typed.",
+	],
 } as const satisfies Entries;

@@ -227,4 +227,68 @@ export const RULES_NAMES = {
 		"annulus stop pressure",
 		"A field that a filing may be asked for, without its article.",
 	],
+	"rules/field.emergency-number": [
+		"emergency number",
+		"A field that a filing may be asked for, without its article.",
+	],
+	"rules/field.site-address": [
+		"address of the site",
+		"A field that a filing may be asked for, without its article.",
+	],
+	"rules/field.hospital": [
+		"nearest hospital",
+		"A field that a filing may be asked for, without its article.",
+	],
+	"rules/field.person-in-charge": [
+		"person in charge",
+		"A field that a filing may be asked for, without its article.",
+	],
+	"rules/field.crews-contacts": [
+		"contacts of the crew",
+		"A field that a filing may be asked for, without its article.",
+	],
+	"rules/field.two-muster-points": [
+		"second muster point, for the other wind",
+		"A field that a filing may be asked for, without its article.",
+	],
+	"rules/field.exclusion-distance": [
+		"exclusion distance",
+		"A field that a filing may be asked for, without its article.",
+	],
+	"rules/field.ignition-distance": [
+		"no-smoking distance",
+		"A field that a filing may be asked for, without its article.",
+	],
+	"rules/field.radio-silence-distance": [
+		"radio silence distance",
+		"A field that a filing may be asked for, without its article.",
+	],
+	"rules/field.gas-alarms": [
+		"gas alarm set points",
+		"A field that a filing may be asked for, without its article.",
+	],
+	"rules/field.silica-controls": [
+		"silica controls",
+		"A field that a filing may be asked for, without its article.",
+	],
+	"rules/field.eyewash": [
+		"place of the eyewash",
+		"A field that a filing may be asked for, without its article.",
+	],
+	"rules/field.wind-limit": [
+		"wind limit of lifting",
+		"A field that a filing may be asked for, without its article.",
+	],
+	"rules/field.lightning-distance": [
+		"lightning distance",
+		"A field that a filing may be asked for, without its article.",
+	],
+	"rules/field.search-for-neighbors": [
+		"statement that the area was searched",
+		"A field that a filing may be asked for, without its article.",
+	],
+	"rules/field.way-to-open-toe": [
+		"way in which the first stage is opened",
+		"A field that a filing may be asked for, without its article.",
+	],
 } as const satisfies Entries;

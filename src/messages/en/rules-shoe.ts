@@ -153,4 +153,68 @@ export const RULES_SHOE = {
 		"; the drilling fluid's column to the shoe weighs {mud}",
 		"Clause without a full stop: why a limit came out as it did (shoe).",
 	],
+	"rules/preventers-over-hole": [
+		"preventers over the hole",
+		"Noun phrase without its article: what is measured or is missing (well control).",
+	],
+	"rules/hole-is-drilled-without-preventers": [
+		"the {hole} hole is drilled above the first casing that preventers stand on, and no gas is marked in it",
+		"Clause without a full stop: why a limit came out as it did. part, size: the value; other facts: names, as typed.",
+	],
+	"rules/no-preventers-stand-over-hole": [
+		"no preventers or diverter are stated over the {string} string while the {hole} hole is drilled{detail}",
+		"Clause. string, hole: names, as typed; detail: empty, or the gas it meets.",
+	],
+	"rules/preventers-stand-over-hole": [
+		"preventers stand on the {string} string while the {hole} hole is drilled{detail}",
+		"Clause. string, hole: names, as typed; detail: empty, or the gas it meets.",
+	],
+	"rules/and-hole-meets-gas": [
+		", which meets gas in the {gas}",
+		"Ending of a clause. gas: a formation, as typed.",
+	],
+	"rules/shoe-test-is-on-record": [
+		"the test of the {string} shoe is on record",
+		"Clause without a full stop: why a limit came out as it did. part, size: the value; other facts: names, as typed.",
+	],
+	"rules/planned-shoe-test-over-fluid": [
+		"planned shoe test over the fluid that the next hole is drilled with",
+		"Noun phrase without its article: what is measured or is missing (shoe).",
+	],
+	"rules/planned-shoe-test-below-fluid": [
+		"the planned shoe test is {size} below the fluid of the next hole",
+		"Clause without a full stop: why a limit came out as it did. part, size: the value; other facts: names, as typed.",
+	],
+	"rules/planned-shoe-test-above-fluid": [
+		"the planned shoe test is {size} above the fluid of the next hole",
+		"Clause without a full stop: why a limit came out as it did. part, size: the value; other facts: names, as typed.",
+	],
+	"rules/planned-formation-integrity-test": [
+		"planned formation integrity test",
+		"Noun phrase without its article: what is measured or is missing (shoe).",
+	],
+	"rules/shoe-is-tested-to-leak-off": [
+		"the {string} shoe is tested until the rock takes fluid",
+		"Clause without a full stop: why a limit came out as it did. part, size: the value; other facts: names, as typed.",
+	],
+	"rules/shoe-is-to-be-tested-to": [
+		"the {string} shoe is to be tested to {part}",
+		"Clause without a full stop: why a limit came out as it did. part, size: the value; other facts: names, as typed.",
+	],
+	"rules/fracture-gradient-at-shoe": [
+		"fracture gradient of the rock at the shoe",
+		"Noun phrase without its article: what is measured or is missing (shoe).",
+	],
+	"rules/rock-at-shoe-bears": [
+		"the rock at the shoe bears {part}",
+		"Clause without a full stop: why a limit came out as it did. part, size: the value; other facts: names, as typed.",
+	],
+	"rules/pore-pressure-of": [
+		"pore pressure of the {formation}",
+		"Noun phrase without its article: what is measured or is missing (rock).",
+	],
+	"rules/fracture-gradient-of": [
+		"fracture gradient of the {formation}",
+		"Noun phrase without its article: what is measured or is missing (rock).",
+	],
 } as const satisfies Entries;

@@ -209,4 +209,16 @@ export const RULES_TREATMENT = {
 		"{count, plural, one {one treating limit is} other {# treating limits are}} out of order: {list}",
 		"Clause without a full stop: why a limit came out as it did (treatment). count: how many; list: the pairs.",
 	],
+	"rules/pressure-boundary-elements": [
+		"elements of the pressure boundary",
+		"Noun phrase without its article: what is measured or is missing (treatment).",
+	],
+	"rules/boundary-has": [
+		"the pressure boundary names {elements}",
+		"Clause without a full stop: why a limit came out as it did. part, size: the value; other facts: names, as typed.",
+	],
+	"rules/boundary-lacks": [
+		"the pressure boundary names {elements}, and not {without}",
+		"Sentence without its full stop: which element is missing.",
+	],
 } as const satisfies Entries;

@@ -69,4 +69,8 @@ export const DATES: Translation<typeof ENGLISH> = {
 	"definition/spud-and-schedule.mend":
 		"corrija uno de los dos, o quite el inicio de la etapa, que entonces empieza con el pozo",
 	"definition/spud-and-schedule.label": "empieza la etapa de perforación",
+	"definition/dates.spud-within-validity": "una emisión vale al menos hasta el inicio de la perforación",
+	"definition/date-implausible.past":
+		"un inicio de perforación más de {years} años antes del día de emisión, del que nada está registrado",
+	"definition/date-implausible.not-before": "{earliest} o después, o los registros de lo hecho",
 };

@@ -99,4 +99,9 @@ export const RULES_CASING: Translation<typeof ENGLISH> = {
 	"rules/coiled-at": ", pandeada en hélice a {md} por {compression} de compresión, donde bastan {helical}",
 	"rules/string-stops-short": "con la mayor fricción la TR {string} se detiene antes de su zapata",
 	"rules/at-measured-depth": " a {md}",
+	"rules/stated-maximum-pull": "el jalón máximo indicado para bajar la TR",
+	"rules/no-maximum-pull": "no se indica un jalón máximo para la sarta {string}",
+	"rules/maximum-pull-is": "el jalón máximo de la sarta {string} se indica como {part}",
+	"rules/allowed-pull": "lo más débil entre tubo y junta sobre el factor de sobretensión",
+	"rules/pull-allowed-is": "la sarta permite un jalón de {part}",
 };

@@ -91,4 +91,21 @@ export const RULES_CEMENT_JOB: Translation<typeof ENGLISH> = {
 	"rules/strength-wanted-is": "para moler se espera a {part}",
 	"rules/no-strength-is-stated-for-drilling-out":
 		"no se indica una resistencia para moler la zapata {string}",
+	"rules/cementing-line-test": "la prueba de la línea de cementación",
+	"rules/cementing-line-is-tested-to": "la línea de cementación de la sarta {string} se prueba a {part}",
+	"rules/highest-cementing-pressure": "la presión más alta de la cementación",
+	"rules/cement-job-reaches": "la cementación llega a {part}",
+	"rules/depth-of-shallow-cement-class": "la profundidad del cemento clase A, B o C",
+	"rules/no-shallow-class": "la sarta {string} no tiene cemento clase A, B o C",
+	"rules/slurry-of-class-reaches":
+		"la lechada {slurry} de la sarta {string} es de clase {class} y llega a {part} TVD",
+	"rules/float-equipment": "el equipo de flotación",
+	"rules/floats-named": "la sarta {string} lleva {floats}",
+	"rules/no-float-is-named": "la sarta {string} lleva {floats}; no se indica {without}",
+	"rules/production-packer-below-cement-top": "el empacador de producción por debajo de la cima del cemento",
+	"rules/no-packer": "no se indica un empacador de producción en la sarta {string}",
+	"rules/packer-above-cement":
+		"el empacador de producción se asienta {size} por encima de la cima del cemento detrás de la sarta {string}",
+	"rules/packer-below-cement":
+		"el empacador de producción se asienta {size} por debajo de la cima del cemento detrás de la sarta {string}",
 };

@@ -51,4 +51,25 @@ export const RULES_SHOE: Translation<typeof ENGLISH> = {
 	"rules/rock-at-shoe-is-taken-to-break": "; se considera que la roca en la zapata fractura a {fracture}",
 	"rules/drilling-fluids-column-to-shoe-weighs":
 		"; la columna del fluido de perforación hasta la zapata pesa {mud}",
+	"rules/preventers-over-hole": "los preventores sobre el agujero",
+	"rules/hole-is-drilled-without-preventers":
+		"el agujero {hole} se perfora antes de la primera TR que lleva preventores, y no se indica gas en él",
+	"rules/no-preventers-stand-over-hole":
+		"no se indican preventores ni desviador sobre la sarta {string} mientras se perfora el agujero {hole}{detail}",
+	"rules/preventers-stand-over-hole":
+		"hay preventores sobre la sarta {string} mientras se perfora el agujero {hole}{detail}",
+	"rules/and-hole-meets-gas": ", que encuentra gas en {gas}",
+	"rules/shoe-test-is-on-record": "la prueba de la zapata {string} está registrada",
+	"rules/planned-shoe-test-over-fluid": "la prueba de zapata planeada sobre el fluido del agujero siguiente",
+	"rules/planned-shoe-test-below-fluid":
+		"la prueba de zapata planeada queda {size} por debajo del fluido del agujero siguiente",
+	"rules/planned-shoe-test-above-fluid":
+		"la prueba de zapata planeada queda {size} por encima del fluido del agujero siguiente",
+	"rules/planned-formation-integrity-test": "la prueba de integridad de formación planeada",
+	"rules/shoe-is-tested-to-leak-off": "la zapata {string} se prueba hasta que la roca toma fluido",
+	"rules/shoe-is-to-be-tested-to": "la zapata {string} se va a probar a {part}",
+	"rules/fracture-gradient-at-shoe": "el gradiente de fractura de la roca en la zapata",
+	"rules/rock-at-shoe-bears": "la roca en la zapata resiste {part}",
+	"rules/pore-pressure-of": "la presión de poro de {formation}",
+	"rules/fracture-gradient-of": "el gradiente de fractura de {formation}",
 };

@@ -72,4 +72,7 @@ export const RULES_TREATMENT: Translation<typeof ENGLISH> = {
 	"rules/annulus-may-rise-to": "el espacio anular puede subir a {part} sin fuga",
 	"rules/limits-out-of-order":
 		"{count, plural, one {un límite de tratamiento está} other {# límites de tratamiento están}} fuera de orden: {list}",
+	"rules/pressure-boundary-elements": "los elementos del conjunto a presión",
+	"rules/boundary-has": "el conjunto a presión indica {elements}",
+	"rules/boundary-lacks": "el conjunto a presión indica {elements}, y no {without}",
 };

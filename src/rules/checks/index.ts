@@ -11,6 +11,7 @@ import { casingLoadsChecks } from "./casing-loads.ts";
 import { cementChecks } from "./cement.ts";
 import { cementJobChecks } from "./cement-job.ts";
 import type { Check } from "./check.ts";
+import { equipmentChecks } from "./equipment.ts";
 import { neighboringWellChecks } from "./neighboring-wells.ts";
 import { openHoleChecks } from "./open-hole.ts";
 import { paperworkChecks } from "./paperwork.ts";
@@ -36,4 +37,5 @@ export const CHECK_CODE: Readonly<Record<CheckId, Check>> = {
 	...casingLoadsChecks,
 	...cementJobChecks,
 	...treatmentChecks,
+	...equipmentChecks,
 };

@@ -1,9 +1,10 @@
 import type { TightestMargin } from "../../calc/results.ts";
 import { message, type Said } from "../../messages/message.ts";
 import { type Case, missingAt } from "../case.ts";
+import { unknownFracture, unknownPore } from "../unknown-rock.ts";
 import { cementOf } from "./cement.ts";
 import { friction, hasFriction, least, placements, planned, pumped } from "./cement-job.ts";
-import { known, type Measure } from "./reading.ts";
+import { boundedBy, known, type Measure } from "./reading.ts";
 import { stringOf } from "./shoe.ts";
 
 /** Least margin to fracture, moving and in place; at rest alone it only bounds what the job comes to. */
@@ -19,11 +20,9 @@ const fracture = (pick: "margin" | "density") =>
 						...moving.map(({ least_as_density }) => least_as_density),
 						...(still === undefined ? [] : [still.as_density]),
 					]);
-		if (value !== undefined && !hasFriction(the))
-			return { state: "bounded", atMost: value, missing: [friction(the)] };
-		return known(
-			value,
-			missingAt(message("rules/fracture-gradient-rock-behind-cement"), "geology", "formations"),
+		return boundedBy(
+			[...(hasFriction(the) ? [] : [friction(the)]), ...unknownFracture(the, stringOf(the).hole)],
+			known(value, missingAt(message("rules/fracture-gradient-rock-behind-cement"), "geology", "formations")),
 		);
 	});
 
@@ -102,9 +101,12 @@ export const cementMarginMeasures = {
 	"cement margin over pore": {
 		noun: message("rules/least-margin-cement-job-over-pore"),
 		read: pumped((the) =>
-			known(
-				least(placements(the).flatMap(({ pore }) => pore?.margin ?? [])),
-				missingAt(message("rules/pore-pressure-rock-behind-cement"), "geology", "formations"),
+			boundedBy(
+				unknownPore(the, stringOf(the).hole),
+				known(
+					least(placements(the).flatMap(({ pore }) => pore?.margin ?? [])),
+					missingAt(message("rules/pore-pressure-rock-behind-cement"), "geology", "formations"),
+				),
 			),
 		),
 		say: ({ value, size }, the) => {

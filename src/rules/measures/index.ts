@@ -10,6 +10,8 @@ import { casingLoadMeasures } from "./casing-loads.ts";
 import { cementHeights } from "./cement.ts";
 import { cementJobMeasures } from "./cement-job.ts";
 import { cementMarginMeasures } from "./cement-margins.ts";
+import { drilledOutMeasures } from "./drilled-out.ts";
+import { jobEquipmentMeasures } from "./job-equipment.ts";
 import { neighboringWellMeasures } from "./neighboring-wells.ts";
 import { openHoleMeasures } from "./open-hole.ts";
 import { pressureMeasures } from "./pressure.ts";
@@ -38,6 +40,8 @@ export const MEASURE_CODE: Readonly<Record<MeasureName, Measure>> = {
 	...treatmentMeasures,
 	...treatmentLimitMeasures,
 	...settingMeasures,
+	...jobEquipmentMeasures,
+	...drilledOutMeasures,
 	...neighboringWellMeasures,
 	...recordMeasures,
 };

@@ -5,10 +5,11 @@ import { type Case, missingAt, stringPath } from "../case.ts";
 import type { MissingInput } from "../finding.ts";
 import type { Reason } from "../reason.ts";
 import type { PreventerStack } from "../subject.ts";
-import { absent, known, lacking, type Measure, type Reading } from "./reading.ts";
+import { unknownFracture, unknownPore } from "../unknown-rock.ts";
+import { absent, boundedBy, known, lacking, type Measure, type Reading } from "./reading.ts";
 
 /** The drilled section a rule is asked of, and what was worked of it. */
-const holeOf = ({ subject, well, results }: Case) => {
+export const holeOf = ({ subject, well, results }: Case) => {
 	if (subject.kind !== "hole") throw new TypeError(`a measure of holes was asked of a ${subject.kind}`);
 	const { hole } = subject;
 	return {
@@ -19,7 +20,7 @@ const holeOf = ({ subject, well, results }: Case) => {
 };
 
 /** Once its string is on record as landed, a hole is open no more. */
-const isCased = ({ well }: Pick<Case, "well">, { id }: Hole): boolean =>
+export const isCased = ({ well }: Pick<Case, "well">, { id }: Hole): boolean =>
 	well.strings.some((string) => string.hole.id === id && string.landed !== undefined);
 
 /** A reading of a hole that is still to be drilled with a liquid. */
@@ -128,7 +129,9 @@ const saidOfColumn = (
 export const openHoleMeasures = {
 	"mud over pore pressure": {
 		noun: message("rules/mud-density-over-highest-pore-pressure"),
-		read: open((_, found, missing) => known(found?.mud_over_pore, missing)),
+		read: open((the, found, missing) =>
+			boundedBy(unknownPore(the, holeOf(the).hole), known(found?.mud_over_pore, missing)),
+		),
 		say: ({ value, size }, the) => {
 			const { hole, found } = holeOf(the);
 			return [
@@ -155,7 +158,10 @@ export const openHoleMeasures = {
 		read: open((the, found) => {
 			const { hole, at } = holeOf(the);
 			if (found?.weakest_over_mud !== undefined)
-				return { state: "known", value: found.weakest_over_mud.margin };
+				return boundedBy(unknownFracture(the, hole), {
+					state: "known",
+					value: found.weakest_over_mud.margin,
+				});
 			return the.well.strings.some(
 				(string) => string.shoe.value < hole.bottom.value && string.hole.id !== hole.id,
 			)
@@ -253,9 +259,12 @@ export const openHoleMeasures = {
 				return lacking(missingAt(message("rules/design-kick-and-its-gas-gradient"), "well_control", "kick"));
 			if (the.well.drillString === undefined)
 				return lacking(missingAt(message("rules/drill-string"), "drill_string"));
-			return known(
-				found?.kick_tolerance,
-				missingAt(message("rules/strength-shoe-above-hole", { hole: hole.id }), "casing"),
+			return boundedBy(
+				[...unknownPore(the, hole), ...unknownFracture(the, hole)],
+				known(
+					found?.kick_tolerance,
+					missingAt(message("rules/strength-shoe-above-hole", { hole: hole.id }), "casing"),
+				),
 			);
 		}),
 		say: ({ part }, the) => {

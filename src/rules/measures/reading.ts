@@ -62,3 +62,16 @@ export const aboveOrBelow = (subject: Said, place: Said, { value, size }: Clause
 		? message("rules/lies-below", { subject, size, place })
 		: message("rules/lies-above", { subject, size, place }),
 ];
+
+/** A least value of several of which some are not known: it may only be less. Where nothing is known, all of it is missing. */
+export const boundedBy = (unknown: readonly MissingInput[], reading: Reading): Reading => {
+	if (unknown.length === 0) return reading;
+	if (reading.state === "known")
+		return {
+			state: "bounded",
+			atMost: reading.value,
+			missing: unknown,
+			...(reading.note === undefined ? {} : { note: reading.note }),
+		};
+	return reading.state === "absent" ? reading : { ...reading, missing: [...reading.missing, ...unknown] };
+};

@@ -6,7 +6,7 @@ import { practicallyEqual } from "../../units/practically-equal.ts";
 import { type Case, missingOf } from "../case.ts";
 import { verticalDistance } from "../formulas.ts";
 import { cementOf } from "./cement.ts";
-import { planned, pumped } from "./cement-job.ts";
+import { pumped } from "./cement-job.ts";
 import { absent, known, lacking, type Measure } from "./reading.ts";
 import { stringOf } from "./shoe.ts";
 
@@ -50,10 +50,11 @@ const barest = (the: Case) => {
 export const settingMeasures = {
 	"strength when drilled out": {
 		noun: message("rules/strength-when-drilled-out"),
-		read: planned((the) => {
+		read: (the) => {
 			const string = stringOf(the);
 			const setting = cementOf(the)?.setting;
-			if (setting?.drill_out_planned === undefined)
+			if (setting === undefined) return lacking(missingOf(the, string, "cement", "cement"));
+			if (setting.drill_out_planned === undefined)
 				return lacking(missingOf(the, string, message("rules/wait-on-cement"), "cement", "wait_on_cement"));
 			const index = string.cement?.slurries.findIndex(({ id }) => id === setting.slurry) ?? -1;
 			const slurry = string.cement?.slurries[index];
@@ -75,7 +76,7 @@ export const settingMeasures = {
 				!practicallyEqual(first.after.value, setting.drill_out_planned.value);
 			if (value !== undefined && early) return { state: "bounded", atMost: value, missing: [missing] };
 			return known(value, missing);
-		}),
+		},
 		say: ({ part }, the) => {
 			const { setting } = cementOf(the) ?? {};
 			return [
