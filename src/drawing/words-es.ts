@@ -247,8 +247,10 @@ export const SPANISH: DrawingWords = {
 	altFormations: "Formaciones desde arriba: {list}.",
 	altTurn:
 		"El pozo deja la vertical a {kickoff} y sigue {lateral} desde la entrada al tramo horizontal a {landing}.",
-	altPerforations: "{count} etapas se disparan desde {bottom} hasta {top}.",
-	altPerforationsOne: "Una etapa se dispara desde {bottom} hasta {top}.",
+	altPerforations: "{count} etapas se disparan entre {top} y {bottom}.",
+	altPerforationsAt: "{count} etapas se disparan a {top}.",
+	altPerforationsOne: "Una etapa se dispara entre {top} y {bottom}.",
+	altPerforationsOneAt: "Una etapa se dispara a {top}.",
 	altGap: "Hay {distance} de roca entre la base del agua protegida y el disparo más somero.",
 	altLayers: "En la base del agua protegida, de la roca hacia adentro: {list}.",
 	altFractures: "Según modelos simples, solo como ilustración, una fractura sube cuando mucho hasta {depth}.",

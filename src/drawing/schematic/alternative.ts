@@ -4,6 +4,20 @@ import { compose, type Line, lineText, sentence } from "../line-of-text.ts";
 import { type Print, stringName, withinSentence } from "../print.ts";
 import type { Detail } from "./view.ts";
 
+/** Where the stages are; one depth where the two print alike, as along a level lateral counted from the ground. */
+export const perforations = (
+	{ stage_count }: NonNullable<Results["stimulation"]>,
+	top: string,
+	bottom: string,
+	print: Print,
+): string => {
+	const { words } = print;
+	const one = stage_count.value === 1;
+	const between = one ? words.altPerforationsOne : words.altPerforations;
+	const at = one ? words.altPerforationsOneAt : words.altPerforationsAt;
+	return sentence(top === bottom ? at : between, { count: print.value(stage_count), top, bottom });
+};
+
 /**
  * What the schematic says, in sentences made from the data, for a reader who cannot see it. The public's, as its picture,
  * counts depth from the ground and lists no formations.
@@ -96,11 +110,12 @@ export const schematicAlternative = (well: Well, results: Results, print: Print,
 		...(stimulation === undefined
 			? []
 			: [
-					sentence(stimulation.stage_count.value === 1 ? words.altPerforationsOne : words.altPerforations, {
-						count: print.value(stimulation.stage_count),
-						top: at(mark(stimulation.top_perforation)),
-						bottom: at(mark(stimulation.bottom_perforation)),
-					}),
+					perforations(
+						stimulation,
+						at(mark(stimulation.top_perforation)),
+						at(mark(stimulation.bottom_perforation)),
+						print,
+					),
 				]),
 		...(gap === undefined ? [] : [sentence(words.altGap, { distance: print.value(gap) })]),
 		...(plain || results.stimulation?.fractures === undefined

@@ -10,6 +10,9 @@ export const roadWords = (context: PaperContext): Record<string, unknown> => {
 	const compared = (comparisons?.people_for_a_year.value ?? 0) < 10 ? undefined : comparisons;
 	const phases = (well.schedule ?? []).map((phase) => ({
 		name: context.words.label(`phases.${phase.phase}`),
+		// Once a phase has its days on record, its plan is no answer to how long it took.
+		started: sayText(phase.actual?.ended === undefined ? undefined : phase.actual.started),
+		ended: sayText(phase.actual?.started === undefined ? undefined : phase.actual.ended),
 		days: say(context, phase.days[phase.days.length === 1 ? 0 : 1], { unit: "d", decimals: 0 }),
 	}));
 	return {
