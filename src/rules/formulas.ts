@@ -283,6 +283,7 @@ export const RULE_FORMULAS: readonly AnyFormula[] = [
 	jointsLength,
 	factorReached,
 	overpullLeft,
+	allowedPull,
 	densityStep,
 	durationLeft,
 	...GREATEST,
