@@ -8,11 +8,14 @@ import type { Drawing } from "./document/shapes.ts";
 import { changesForAgency, composeChanges } from "./paper/changes/compose-changes.ts";
 import { markChanged } from "./paper/changes/mark-changed.ts";
 import { composePaper } from "./paper/compose.ts";
-import type { Findings } from "./paper/context.ts";
+import type { Findings, PaperContext } from "./paper/context.ts";
+import { ALL_JOBS, crewPack, crewPoster } from "./paper/crew/pack.ts";
+import { POSTER } from "./paper/crew/poster.ts";
+import { inTwoLanguages } from "./paper/crew/two-languages.ts";
 import { deadlineCalendar } from "./paper/deadlines.ts";
 import { findingsFor } from "./paper/findings-for.ts";
 import { forPaper } from "./paper/for-paper.ts";
-import { findJob, jobName, jobsOfWell, nextJob } from "./paper/jobs.ts";
+import { findJob, jobName, jobsOfWell, nextJob, type WellJob } from "./paper/jobs.ts";
 import { wellDrawings } from "./paper/parts/figures.ts";
 import { placesIn } from "./paper/places.ts";
 import { frameDrawings, sequenceDocument } from "./paper/sequence/sequence.ts";
@@ -46,7 +49,9 @@ export interface PaperRequest {
 	readonly paper: Paper;
 	readonly language: Language;
 	readonly units: UnitSystem;
-	/** Of a crew pack; the next job where absent. */
+	/** Of the crew's: the language beside the first, step for step. */
+	readonly second?: Language;
+	/** Of the crew's: a job, `all` or `poster`; the next job where absent. */
 	readonly job?: string;
 	/** Of the landowner packet: the short name of the neighbor whose own edition it is. */
 	readonly neighbor?: string;
@@ -66,6 +71,29 @@ export interface ComposedPapers {
 	readonly unknownNeighbor?: { readonly asked: string; readonly neighbors: readonly string[] };
 }
 
+interface CrewRequest extends Pick<PaperRequest, "language" | "units"> {
+	readonly second: Language | undefined;
+	readonly asked: string | undefined;
+}
+
+/** The crew's papers that are not one job in one language: of every job, for the wall, in two languages. */
+const boundOf = (
+	findings: Findings,
+	jobs: readonly WellJob[],
+	{ language, units, second, asked }: CrewRequest,
+): PaperDocument | undefined => {
+	const job = asked === undefined ? nextJob(jobs) : findJob(jobs, asked);
+	const inOne = (spoken: Language): PaperDocument | undefined => {
+		const context: PaperContext = { ...findings, paper: "crew", words: loadWords(spoken), units };
+		if (asked === ALL_JOBS) return crewPack(context, jobs);
+		if (asked === POSTER) return crewPoster(context, jobs);
+		return second === undefined || job === undefined ? undefined : composePaper({ ...context, job });
+	};
+	const first = inOne(language);
+	const other = second === undefined ? undefined : inOne(second);
+	return first === undefined || other === undefined ? first : inTwoLanguages(first, other);
+};
+
 /**
  * Composes the papers asked for.
  *
@@ -81,7 +109,7 @@ export const composePapers = (
 	const documents: NamedPaper[] = [];
 	let otherJobs: readonly string[] = [];
 	const places = forPaper(findings.well, "landowner").neighbors;
-	for (const { paper, language, units, job: asked, neighbor } of requests) {
+	for (const { paper, language, units, second, job: asked, neighbor } of requests) {
 		const own = paper === "landowner" ? neighbor : undefined;
 		if (own !== undefined && places.every(({ id }) => id !== own))
 			return {
@@ -91,6 +119,11 @@ export const composePapers = (
 			};
 		const sampled = findings.well.neighbors.find(({ id }) => id === own)?.sampled;
 		const crew = paper === "crew";
+		const bound = crew ? boundOf(findings, jobs, { language, units, second, asked }) : undefined;
+		if (bound !== undefined) {
+			documents.push({ name: paperName(findings, bound), paper: bound });
+			continue;
+		}
 		const job = crew ? (asked === undefined ? nextJob(jobs) : findJob(jobs, asked)) : undefined;
 		if (crew && job === undefined)
 			return { documents: [], otherJobs: [], unknownJob: { asked: asked ?? "", jobs: jobs.map(jobName) } };
@@ -122,7 +155,11 @@ const paperName = ({ well }: Findings, document: PaperDocument): string =>
 		fileSlug(well.identity.name),
 		document.paper,
 		document.part,
-		document.language === "en" ? undefined : document.language,
+		document.second === undefined
+			? document.language === "en"
+				? undefined
+				: document.language
+			: `${document.language}-${document.second}`,
 		document.units === "field" ? undefined : document.units,
 	]
 		.filter((part) => part !== undefined)

@@ -46,6 +46,8 @@ export interface Surroundings {
 	/** Gives a file that the definition names. */
 	readonly readFile: ReadFile;
 	/** Rules files of the user's own, judged beside the shipped ones. */
+	/** Files that the catalogue was added to from. */
+	readonly own?: readonly NamedFile[];
 	readonly ownRules: readonly { readonly file: NamedFile; readonly jurisdiction: Jurisdiction }[];
 }
 
@@ -62,10 +64,10 @@ export interface Understanding {
 /** Reads, validates, resolves, calculates and judges one definition. */
 export const understand = (
 	file: NamedFile,
-	{ catalog, version, readFile, ownRules }: Surroundings,
+	{ catalog, version, readFile, own = [], ownRules }: Surroundings,
 ): Understanding => {
 	const texts = new Map<string, SourceText>();
-	const read: NamedFile[] = [file, ...ownRules.map((own) => own.file)];
+	const read: NamedFile[] = [file, ...ownRules.map((rules) => rules.file), ...own];
 	const diagnostics: Diagnostic[] = [];
 
 	const decoded = decodeText(file.bytes, file.name);

@@ -5,7 +5,7 @@ import type { CementAdditiveRow, CementClassRow } from "./cement-table.ts";
 import type { BowSpringRow } from "./centralizer-table.ts";
 import type { GlossaryTerm } from "./glossary.ts";
 import { type GradeRow, gradeKey } from "./grade-table.ts";
-import type { Job } from "./jobs.ts";
+import type { CommonItems, Job } from "./jobs.ts";
 import type { Band } from "./plausibility.ts";
 import { SOUR_SERVICE_TABLE, type SourService, type SourServiceRow } from "./sour-service-table.ts";
 import type { StateRow } from "./state-table.ts";
@@ -26,6 +26,8 @@ export interface Tables {
 	readonly glossary: readonly GlossaryTerm[];
 	/** In the order of a well's life. */
 	readonly jobs: readonly Job[];
+	/** What every job is prepared with; the shipped ones have it already. */
+	readonly commonItems: CommonItems;
 }
 
 export interface Catalog extends Tables {

@@ -143,14 +143,14 @@ export const withCommon = (jobs: readonly Job[], common: CommonItems): Job[] =>
 export const withOwnJobs = (
 	jobs: readonly Job[],
 	own: readonly OwnJobs[],
-	common: CommonItems | undefined,
+	common: CommonItems,
 ): { readonly jobs: readonly Job[]; readonly unknown: readonly string[] } => {
 	let all = [...jobs];
 	const unknown: string[] = [];
 	for (const each of own.flatMap((file) => file.jobs)) {
 		if (all.some((job) => job.id === each.id))
 			all = all.map((job) => (job.id === each.id ? withMore(job, each) : job));
-		else if ("on" in each) all.push(...withCommon([each as Job], common ?? { id: "common" }));
+		else if ("on" in each) all.push(...withCommon([each as Job], common));
 		else unknown.push(each.id);
 	}
 	return { jobs: all, unknown };

@@ -165,6 +165,7 @@ export const loadCatalog = (readSeed: ReadSeed = readShippedSeed): Checked<Catal
 			states: stateRows(states),
 			glossary: glossaryTerms(glossary),
 			jobs,
+			commonItems: common ?? { id: "common" },
 		}),
 	};
 };

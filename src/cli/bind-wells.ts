@@ -16,6 +16,7 @@ import type { BindOptions } from "./bind.ts";
 import { EXIT } from "./exit-codes.ts";
 import { FileFault } from "./file-fault.ts";
 import { wrappedTotals } from "./findings-text.ts";
+import { languagesOf } from "./options.ts";
 import type { PaperPool } from "./paper-pool.ts";
 import type { Session } from "./program.ts";
 import { showProgress } from "./progress.ts";
@@ -132,7 +133,7 @@ const prepare = (
 	const requests = options.for.map(
 		(paper): PaperRequest => ({
 			paper,
-			language: options.lang,
+			...languagesOf(options.lang),
 			units: options.units,
 			...(options.job === undefined ? {} : { job: options.job }),
 			...(options.neighbor === undefined ? {} : { neighbor: options.neighbor }),
@@ -197,7 +198,7 @@ const mapFiles = async (
 	{ with: extras, lang }: BindOptions,
 ): ReturnType<typeof mapsOf> => {
 	const formats = (["geojson", "kml"] as const).filter((format) => extras.includes(format));
-	return formats.length === 0 ? { files: [] } : mapsOf(findings, lang, formats);
+	return formats.length === 0 ? { files: [] } : mapsOf(findings, languagesOf(lang).language, formats);
 };
 
 /** What is told of a PDF beside its name. */
@@ -237,7 +238,7 @@ const finish = async (
 		files.push(...made);
 	}
 	if (options.with.includes("calendar")) {
-		const { name, text } = await calendarFile(findings, options.lang);
+		const { name, text } = await calendarFile(findings, languagesOf(options.lang).language);
 		files.push({ name, content: text });
 		tell(name, `  ${counted(findings.due.filter(({ sent }) => sent === undefined).length, "deadline")}`);
 	}

@@ -1,14 +1,15 @@
 import { Argument, Command, InvalidArgumentError, Option } from "commander";
-import { LANGUAGES, type Language, PAPERS, type Paper } from "../document/document.ts";
+import { PAPERS, type Paper } from "../document/document.ts";
 import type { UnitSystem } from "../units/format.ts";
 import { type BindWith, bindWells } from "./bind-wells.ts";
 import { definitionsOf, type Shard, shardOption } from "./definitions-in.ts";
 import { EXIT } from "./exit-codes.ts";
 import { FileFault } from "./file-fault.ts";
-import { commaList } from "./options.ts";
+import { commaList, languagesOf, SPOKEN, type Spoken } from "./options.ts";
 import { openPaperPool, usualThreads } from "./paper-pool.ts";
 import type { Session } from "./program.ts";
 import { nameOf, STANDARD_INPUT } from "./read-bytes.ts";
+import { withJobsFiles } from "./read-jobs.ts";
 import { rulesOption } from "./read-well.ts";
 import { ENGINES, type Engine } from "./set-paper.ts";
 import { openShipped } from "./shipped.ts";
@@ -21,7 +22,7 @@ export interface BindOptions {
 	readonly job?: string;
 	readonly neighbor?: string;
 	readonly out: string;
-	readonly lang: Language;
+	readonly lang: Spoken;
 	readonly units: UnitSystem;
 	readonly with: readonly Extra[];
 	readonly engine: Engine;
@@ -30,6 +31,7 @@ export interface BindOptions {
 	readonly watch?: boolean;
 	readonly shard?: Shard;
 	readonly rules: readonly string[];
+	readonly jobs: readonly string[];
 	readonly threads: number;
 }
 
@@ -50,14 +52,21 @@ export const bindCommand = (session: Session): Command =>
 		)
 		.option(
 			"--job <job>",
-			"of the crew pack: which job, such as pumping or cementing-surface (default: the next one)",
+			"of the crew's sheet: which job, such as pumping or cementing-surface; all binds every job as one paper, poster the pressures for the wall (default: the next job)",
 		)
 		.option(
 			"--neighbor <id>",
 			"of the landowner packet: the edition of one neighbor, such as ww-1 (default: the general one)",
 		)
 		.option("--out <folder>", "where to write", "papers")
-		.addOption(new Option("--lang <language>", "language of the papers").choices(LANGUAGES).default("en"))
+		.addOption(
+			new Option(
+				"--lang <language>",
+				"language of the papers; en+es sets both on the crew's sheet, step for step",
+			)
+				.choices(SPOKEN)
+				.default("en"),
+		)
 		.addOption(
 			new Option("--units <system>", "units of the papers").choices(["field", "metric"]).default("field"),
 		)
@@ -81,6 +90,14 @@ export const bindCommand = (session: Session): Command =>
 		.option("--watch", "bind again whatever changes, until it is ended; faults are told and looked for again")
 		.addOption(shardOption())
 		.addOption(rulesOption())
+		.addOption(
+			new Option(
+				"--jobs <file>",
+				"jobs of your own, or items for the shipped ones (seeds/jobs/README.md); may be repeated",
+			)
+				.argParser((file: string, before: readonly string[]) => [...before, file])
+				.default([]),
+		)
 		.option("--strict", "exit with 2 if a check is not met or cannot be told")
 		.addOption(
 			new Option("--threads <number>", "papers set at once")
@@ -99,6 +116,13 @@ export const bindCommand = (session: Session): Command =>
 				session.end(EXIT.usage);
 				return;
 			}
+			if (languagesOf(options.lang).second !== undefined && options.for.some((paper) => paper !== "crew")) {
+				terminal.err(
+					"casebound: two languages on one sheet is for the crew; write --for crew beside --lang en+es",
+				);
+				session.end(EXIT.usage);
+				return;
+			}
 			if (options.watch === true && files.includes(STANDARD_INPUT)) {
 				terminal.err("casebound: --watch looks at files; standard input is read once");
 				session.end(EXIT.usage);
@@ -112,7 +136,7 @@ export const bindCommand = (session: Session): Command =>
 			}
 			if (options.shard !== undefined && found.length === 0)
 				terminal.err(`casebound: no definition falls to part ${options.shard.number} of ${options.shard.of}`);
-			const shipped = openShipped();
+			const shipped = withJobsFiles(openShipped(), options.jobs);
 			const several = found.length * options.for.length > 1 || options.watch === true;
 			const pool = await openPaperPool(several ? options.threads : 1);
 			try {

@@ -1,5 +1,6 @@
 import { InvalidArgumentError } from "commander";
 import { nearestName } from "../diagnostics/nearest-name.ts";
+import { LANGUAGES, type Language } from "../document/document.ts";
 
 /** Parses `a,b,c`, each of them one of the allowed words. */
 export const commaList =
@@ -18,3 +19,11 @@ export const commaList =
 				}
 				return found;
 			});
+
+/** A language of the papers, or two that stand side by side. */
+export const SPOKEN = [...LANGUAGES, "en+es"] as const;
+export type Spoken = (typeof SPOKEN)[number];
+
+/** The language of the papers, and the one beside it. */
+export const languagesOf = (spoken: Spoken): { readonly language: Language; readonly second?: Language } =>
+	spoken === "en+es" ? { language: "en", second: "es" } : { language: spoken };

@@ -26,10 +26,10 @@ export const understandFile = (
 	ownRules: Surroundings["ownRules"],
 	shipped: ShippedData,
 ): Understanding => {
-	const { catalog, version } = shipped;
+	const { catalog, version, own } = shipped;
 	return understand(
 		{ name: nameOf(file), bytes: readBytes(file) },
-		{ catalog, version, readFile: filesBeside(file, disk), ownRules },
+		{ catalog, version, readFile: filesBeside(file, disk), ownRules, ...(own === undefined ? {} : { own }) },
 	);
 };
 

@@ -8,7 +8,7 @@ import { hasGlyph } from "../measure/has-glyph.ts";
 import { printableTree } from "../source/characters.ts";
 import { decodeText } from "../source/decode-text.ts";
 import { readYaml } from "../source/read-yaml.ts";
-import type { Surroundings } from "../understand.ts";
+import type { NamedFile, Surroundings } from "../understand.ts";
 import { nameOf, readBytes } from "./read-bytes.ts";
 import { SeedFault } from "./seed-fault.ts";
 import { terminal } from "./terminal.ts";
@@ -18,9 +18,11 @@ import { VERSION } from "./version.ts";
 export interface ShippedData {
 	readonly catalog: Catalog;
 	readonly version: string;
+	/** Files of the user's that became part of it; the fingerprint of a well is made over them too. */
+	readonly own?: readonly NamedFile[];
 }
 
-const refuse = (
+export const refuse = (
 	diagnostics: readonly Diagnostic[],
 	texts: ReadonlyMap<string, SourceText> = new Map(),
 ): never => {
@@ -72,7 +74,7 @@ const notRules = (written: unknown): string | undefined => {
 	return undefined;
 };
 
-const textsOf = (text: string, name: string): ReadonlyMap<string, SourceText> => {
+export const textsOf = (text: string, name: string): ReadonlyMap<string, SourceText> => {
 	const tree = readYaml(text, name).value;
 	return new Map([[name, tree === undefined ? { text } : { text: tree.text, positions: tree.positions }]]);
 };

@@ -118,6 +118,10 @@ export interface Section {
 	readonly appendix?: boolean;
 	/** Set on one page: the type gives way down to a stated least, and where that is too large the paper is faulty. */
 	readonly onePage?: boolean;
+	/** Not among the contents: it goes with the section before. */
+	readonly unlisted?: boolean;
+	/** Read from the wall: its type is as large as the page lets it be. */
+	readonly poster?: boolean;
 	/** The head of the paper heads it: it has no head of its own. */
 	readonly headless?: boolean;
 }

@@ -44,6 +44,8 @@ export interface PaperDocument {
 	/** Added to the file name: the job of a crew pack. */
 	readonly part?: string;
 	readonly language: Language;
+	/** The language that stands beside it; digits and units are the same in both. */
+	readonly second?: Language;
 	readonly units: UnitSystem;
 	readonly setting: Setting;
 	/** A letter page where absent. */

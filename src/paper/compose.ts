@@ -105,7 +105,10 @@ const partOf = ({ job, neighbor }: PaperContext): { readonly part?: string } => 
 };
 
 /** A string has its jobs as the others have theirs: a sheet that did not say whose could be read out for another's. */
-const spokenJob = (context: PaperContext, { id, string }: NonNullable<PaperContext["job"]>): string => {
+export const spokenJob = (
+	context: PaperContext,
+	{ id, string }: NonNullable<PaperContext["job"]>,
+): string => {
 	const { label } = context.words;
 	const name = jobTitle(context, id);
 	if (string === undefined) return name;

@@ -9,4 +9,6 @@ export interface ChartOptions {
 	readonly height: number;
 	readonly words: DrawingWords;
 	readonly keyOf?: KeyOf;
+	/** Of the type, where it is read from afar [pt]. */
+	readonly size?: number;
 }

@@ -16,9 +16,9 @@ import { type Print, printer } from "../print.ts";
 type Rung = PressureLadder["rungs"][number];
 
 /** Type size: read on the rig floor [pt]. */
-const SIZE = 9.5;
+const USUAL = 9.5;
+/** Widths of the scale and of the post that the rungs hang on, at the usual type size [pt]. */
 const RULER = 44;
-/** Width of the post that the rungs hang on [pt]. */
 const POST = 44;
 /** Where even the lowest pressure is this share of the highest, the post does not begin at zero. */
 const HIGH_UP = 0.4;
@@ -42,12 +42,13 @@ const onLeft = ({ tier }: Rung): boolean => tier === "element" || tier === "line
 export const pressureLadderView = (
 	well: Well,
 	results: Results,
-	{ width, height, units, words, keyOf }: ChartOptions,
+	{ width, height, units, words, keyOf, size = USUAL }: ChartOptions,
 ): Drawing | undefined => {
 	const { stimulation } = results;
 	const ladder = stimulation?.ladder;
 	if (ladder === undefined || ladder.rungs.length < 2) return undefined;
 	const print = printer(units, words, keyOf);
+	const [ruler, broad] = [(RULER * size) / USUAL, (POST * size) / USUAL];
 	const values = ladder.rungs.map((rung) => rung.pressure.value);
 	const [lowest, highest] = [Math.min(...values), Math.max(...values)];
 	const from = lowest > HIGH_UP * highest ? 0.82 * lowest : 0;
@@ -55,39 +56,39 @@ export const pressureLadderView = (
 	const note = [run(scale, { italic: true, color: SECOND_INK })];
 	const legend = legendOf(ladder, print);
 	// The legend stands beside the scale where both fit in one row, else under it.
-	const wide = lineWidth(note, SIZE * 0.95) + SIZE;
-	const beside = { x: wide, width: width - wide, size: SIZE * 0.95 };
-	const under = { x: 0, width, size: SIZE * 0.95 };
-	const oneRow = legendHeight(legend, beside) <= SIZE * 2;
+	const wide = lineWidth(note, size * 0.95) + size;
+	const beside = { x: wide, width: width - wide, size: size * 0.95 };
+	const under = { x: 0, width, size: size * 0.95 };
+	const oneRow = legendHeight(legend, beside) <= size * 2;
 	const legendBox = oneRow ? beside : under;
-	const foot = oneRow ? legendHeight(legend, beside) : legendHeight(legend, under) + SIZE * 1.3;
-	const [top, bottom] = [SIZE * 2.4, height - foot - 5];
+	const foot = oneRow ? legendHeight(legend, beside) : legendHeight(legend, under) + size * 1.3;
+	const [top, bottom] = [size * 2.4, height - foot - 5];
 	const axis = axisOf("pressure", units, [from, highest * 1.03], [bottom, top], 24);
-	const post: Box = { x: width * 0.47, y: top, width: POST, height: bottom - top };
+	const post: Box = { x: width * 0.47, y: top, width: broad, height: bottom - top };
 	const broken = new Set(ladder.broken.flatMap((pair) => [pair.lower, pair.upper]));
 	const labels = ladder.rungs.map((rung): Label & { readonly left: boolean } => ({
 		id: rung.id,
 		left: onLeft(rung),
-		anchor: [onLeft(rung) ? post.x - 6 : post.x + POST + 6, axis.at(rung.pressure.value)],
+		anchor: [onLeft(rung) ? post.x - 6 : post.x + broad + 6, axis.at(rung.pressure.value)],
 		lines: rungLines(rung, results, print, broken.has(rung.id)),
 		weight: 9,
 		keep: true,
 		least: 1,
 		dot: false,
 	}));
-	const column = { low: 0, high: bottom + 6, size: SIZE };
+	const column = { low: 0, high: bottom + 6, size };
 	const left = labelColumn(
 		labels.filter((label) => label.left),
-		{ ...column, side: "left", x: post.x - 26, width: post.x - 26 - RULER - 8, edge: post.x - 6 },
+		{ ...column, side: "left", x: post.x - 26, width: post.x - 26 - ruler - 8, edge: post.x - 6 },
 	);
 	const right = labelColumn(
 		labels.filter((label) => !label.left),
 		{
 			...column,
 			side: "right",
-			x: post.x + POST + 26,
-			width: width - post.x - POST - 26,
-			edge: post.x + POST + 6,
+			x: post.x + broad + 26,
+			width: width - post.x - broad - 26,
+			edge: post.x + broad + 6,
 		},
 	);
 	return {
@@ -100,13 +101,13 @@ export const pressureLadderView = (
 		shapes: [
 			...postShapes(ladder, post, axis.at),
 			...(from > 0
-				? [...breakMark(RULER - 7, RULER + 7, bottom), ...breakMark(post.x - 5, post.x + POST + 5, bottom)]
+				? [...breakMark(ruler - 7, ruler + 7, bottom), ...breakMark(post.x - 5, post.x + broad + 5, bottom)]
 				: []),
 			...uprightAxis(
 				{ ...axis, ticks: axis.ticks.filter(({ at }) => from === 0 || at < bottom - 6) },
-				{ edge: RULER, size: SIZE * 0.9, title: words.axisPressure, name: "pressure" },
+				{ edge: ruler, size: size * 0.9, title: words.axisPressure, name: "pressure" },
 			),
-			{ kind: "line", x1: RULER, y1: top, x2: RULER, y2: bottom, stroke: { color: INK, width: 0.8 } },
+			{ kind: "line", x1: ruler, y1: top, x2: ruler, y2: bottom, stroke: { color: INK, width: 0.8 } },
 			...ladder.rungs.map((rung) =>
 				rungShape(rung, post, axis.at(rung.pressure.value), limits(rung, results)),
 			),
@@ -116,11 +117,11 @@ export const pressureLadderView = (
 				"label scale",
 				setLine(note, {
 					x: 0,
-					y: bottom + 5 + SIZE * 0.8,
-					size: SIZE * 0.95,
+					y: bottom + 5 + size * 0.8,
+					size: size * 0.95,
 				}),
 			),
-			...legendShapes(legend, { ...legendBox, y: bottom + 5 + (oneRow ? 0 : SIZE * 1.3) }),
+			...legendShapes(legend, { ...legendBox, y: bottom + 5 + (oneRow ? 0 : size * 1.3) }),
 		],
 	};
 };
@@ -196,10 +197,11 @@ const postShapes = (ladder: PressureLadder, post: Box, y: (value: number) => num
 };
 
 const rungShape = (rung: Rung, post: Box, y: number, limiting: boolean): Shape => {
+	const broad = post.width;
 	const whole = rung.tier === "maximum" || limiting;
 	const [from, to] = onLeft(rung)
-		? [post.x - 6, post.x + (whole ? POST + 6 : POST / 2)]
-		: [post.x + (whole ? -6 : POST / 2), post.x + POST + 6];
+		? [post.x - 6, post.x + (whole ? broad + 6 : broad / 2)]
+		: [post.x + (whole ? -6 : broad / 2), post.x + broad + 6];
 	const stroke = STROKES[rung.tier];
 	return {
 		kind: "line",

@@ -103,14 +103,6 @@ const phases =
 const ladder: Sketch = (context, height) =>
 	one(pressureLadderView(context.well, context.results, options(context, height)));
 
-/** Only of the job that brings treating pressure: its sheet sets the maximum large. */
-const ladderOfJob: Part = (context) => {
-	const job = context.jobs.find((entry) => entry.id === context.job?.id);
-	const treating =
-		job?.numbers.some(({ value, large }) => value === "maximum_treating_pressure" && large === true) === true;
-	return treating ? part(ladder, 128)(context) : [];
-};
-
 const figure = (drawing: Drawing): Block => ({
 	kind: "figure",
 	drawing,
@@ -194,7 +186,6 @@ export const figures: Readonly<Record<string, Part>> = {
 	// The sheet says itself that the packet has the rest.
 	"schematic-small": (context) =>
 		schematicWithoutBeds({ ...context, language: context.words.language }, 300).map(figure),
-	"ladder-drawing": ladderOfJob,
 	// Two pages, for a section that begins one.
 	"sequence-strip": (context) => sequenceStrip(context).map(figure),
 	"well-at-job": (context) =>

@@ -201,12 +201,14 @@ ${setBlocks(block.blocks, scene)}
 
 const contents = (scene: Scene): string => {
 	const { sections, imprint } = scene.document;
-	const entries = sections.map(
-		(section) =>
-			`<li><a href="#${escaped(section.id)}">${
-				section.number === undefined ? "" : `<span class="number">${escaped(section.number)}</span>`
-			} <span>${escaped(section.title)}</span></a></li>`,
-	);
+	const entries = sections
+		.filter(({ unlisted }) => unlisted !== true)
+		.map(
+			(section) =>
+				`<li><a href="#${escaped(section.id)}">${
+					section.number === undefined ? "" : `<span class="number">${escaped(section.number)}</span>`
+				} <span>${escaped(section.title)}</span></a></li>`,
+		);
 	const { contents: name } = imprint.words;
 	return `<nav aria-label="${escaped(name)}">
 ${name === scene.title ? "" : `<p class="caption">${escaped(name)}</p>\n`}<ul>

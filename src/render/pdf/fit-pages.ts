@@ -1,6 +1,6 @@
 import type { Section, SheetName } from "../../document/blocks.ts";
 import { type Fit, RunAlone, runsOf } from "./components/paper.tsx";
-import { SCALES, SHEETS } from "./design.ts";
+import { POSTER_SCALES, SCALES, SHEETS } from "./design.ts";
 import { type LayoutFinding, short } from "./findings.ts";
 import { layPages } from "./layout/pages.ts";
 import type { Scene } from "./scene.ts";
@@ -11,6 +11,9 @@ export interface Fitting {
 	readonly findings: readonly LayoutFinding[];
 }
 
+const scalesOf = ([first]: readonly Section[]): readonly number[] =>
+	first?.poster === true ? POSTER_SCALES : SCALES;
+
 /** The largest type in which a run keeps to one page of a sheet; nothing where even the least does not. */
 const largest = (
 	scene: Scene,
@@ -18,10 +21,11 @@ const largest = (
 	first: boolean,
 	sheet: SheetName,
 ): Fit | undefined => {
-	const fitAt = (i: number): Fit => ({ sheet: SHEETS[sheet], scale: SCALES[i] ?? 1 });
+	const scales = scalesOf(sections);
+	const fitAt = (i: number): Fit => ({ sheet: SHEETS[sheet], scale: scales[i] ?? 1 });
 	const fits = (i: number): boolean => layPages(RunAlone(scene, sections, first, fitAt(i))).length === 1;
-	if (!fits(SCALES.length - 1)) return undefined;
-	let [low, high] = [0, SCALES.length - 1];
+	if (!fits(scales.length - 1)) return undefined;
+	let [low, high] = [0, scales.length - 1];
 	while (low < high) {
 		const middle = Math.floor((low + high) / 2);
 		if (fits(middle)) high = middle;
@@ -55,7 +59,7 @@ export const fitPages = (scene: Scene): Fitting => {
 							kind: "over-full",
 							page: i + 1,
 							text: short(runs[i]?.[0]?.title ?? ""),
-							detail: `does not go on one page in type of ${Math.min(...SCALES)} of its size, which is the least`,
+							detail: `does not go on one page in type of ${Math.min(...scalesOf(runs[i] ?? []))} of its size, which is the least`,
 						},
 					],
 		),

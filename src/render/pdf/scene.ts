@@ -1,7 +1,7 @@
 import type { Section } from "../../document/blocks.ts";
 import type { PaperDocument } from "../../document/document.ts";
 import { type Printing, printingOf } from "../print/print-text.ts";
-import { PRINT_WORDS, type PrintWords } from "../print/print-words.ts";
+import { type PrintWords, printWordsOf } from "../print/print-words.ts";
 import { DESIGNS, type Design, designAt, measureOf, SHEETS } from "./design.ts";
 import type { Sheet } from "./layout/vocabulary.ts";
 import type { Tag } from "./tags.ts";
@@ -38,7 +38,7 @@ export const sceneOf = (document: PaperDocument): Scene => ({
 	document,
 	sections: document.sections,
 	design: DESIGNS[document.setting],
-	words: PRINT_WORDS[document.language],
+	words: printWordsOf(document),
 	printing: printingOf(document),
 	sheet: SHEETS[document.sheet ?? "letter"],
 	width: measureOf(SHEETS[document.sheet ?? "letter"]),

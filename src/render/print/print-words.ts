@@ -1,5 +1,5 @@
 import type { Block } from "../../document/blocks.ts";
-import type { Language } from "../../document/document.ts";
+import type { Language, PaperDocument } from "../../document/document.ts";
 import type { Verdict } from "../../document/verdict.ts";
 
 type Tone = Extract<Block, { kind: "callout" }>["tone"];
@@ -70,4 +70,23 @@ export const PRINT_WORDS: Readonly<Record<Language, PrintWords>> = {
 		skip: "Ir al documento",
 		toFillIn: "por llenar",
 	},
+};
+
+/** The words of a paper's language; of two languages, STOP and its like in both. */
+export const printWordsOf = ({
+	language,
+	second,
+}: Pick<PaperDocument, "language" | "second">): PrintWords => {
+	const words = PRINT_WORDS[language];
+	if (second === undefined) return words;
+	const other = PRINT_WORDS[second].tones;
+	const { stop, caution, note } = words.tones;
+	return {
+		...words,
+		tones: {
+			stop: `${stop} / ${other.stop}`,
+			caution: `${caution} / ${other.caution}`,
+			note: `${note} / ${other.note}`,
+		},
+	};
 };

@@ -51,7 +51,7 @@ const Entry = ({
 /** The paper's sections, each a link, with its page; headed, unless the section they stand in is. */
 export const Contents = ({ scene, section }: { scene: Scene; section: string | undefined }): ReactElement => {
 	const { design } = scene;
-	const { sections } = scene;
+	const sections = scene.sections.filter(({ unlisted }) => unlisted !== true);
 	const half = Math.ceil(sections.length / 2);
 	const columns = sections.length > ONE_COLUMN ? [sections.slice(0, half), sections.slice(half)] : [sections];
 	const width = (scene.width - GUTTER * (columns.length - 1)) / columns.length;

@@ -1,0 +1,167 @@
+import { readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import { ownJobsSchema, withOwnJobs } from "../../src/catalog/jobs.ts";
+import { loadCatalog } from "../../src/catalog/load-catalog.ts";
+import type { PaperDocument } from "../../src/document/document.ts";
+import { jobName, jobsOfWell } from "../../src/paper/jobs.ts";
+import { composePapers, type PaperRequest } from "../../src/pipeline.ts";
+import { setPaper } from "../../src/render/pdf/set-paper.ts";
+import { renderText } from "../../src/render/text/render-text.ts";
+import { readYaml } from "../../src/source/read-yaml.ts";
+import { readPdf } from "../render/read-pdf.ts";
+import { sampleOf } from "../run/sample.ts";
+import { setOnce } from "../run/set-once.ts";
+import { findingsOf, STARTERS } from "../starters.ts";
+
+const paperOf = (
+	findings: ReturnType<typeof findingsOf>,
+	job: string,
+	more: Partial<PaperRequest> = {},
+): PaperDocument => {
+	const [made] = composePapers(findings, [
+		{ paper: "crew", language: "en", units: "field", job, ...more },
+	]).documents;
+	if (made === undefined) throw new Error(`nothing comes of ${job}`);
+	return made.paper;
+};
+
+describe("every job as one paper", () => {
+	const findings = findingsOf("horizontal");
+	const jobs = jobsOfWell(findings.well).map(jobName);
+
+	it("is a list of them, two pages each, and the poster; each with its bookmark", async () => {
+		const paper = paperOf(findings, "all");
+		const { pages, findings: faults, bytes } = await setOnce(paper);
+		expect(faults).toEqual([]);
+		expect(pages).toBe(1 + 2 * jobs.length + 1);
+		const { outline } = await readPdf(bytes);
+		const titles = outline.map(({ title }) => title);
+		expect(titles).toHaveLength(1 + 2 * jobs.length + 1);
+		expect(new Set(titles).size).toBe(titles.length);
+		expect(titles).toContain("Cementing, production string");
+		expect(titles.at(-1)).toBe("Pumping: pressures that limit the job");
+	});
+
+	it("says in its contents where the front of each sheet is", async () => {
+		const { bytes } = await setOnce(paperOf(findings, "all"));
+		const [first = ""] = (await readPdf(bytes)).texts;
+		expect(first).toContain("Flowback");
+		expect(first).not.toContain("Flowback: people");
+	});
+});
+
+describe("the poster", () => {
+	it.each([
+		["field", 1224, 792],
+		["metric", 1191, 842],
+	] as const)(
+		"is one large page (%s), with every rung of the ladder and the right to stop",
+		(units, width, height) => {
+			const findings = findingsOf("horizontal");
+			const paper = paperOf(findings, "poster", { units });
+			const { pages, findings: faults } = setPaper(paper);
+			expect(faults).toEqual([]);
+			expect(pages).toHaveLength(1);
+			expect([Math.round(pages[0]?.sheet.width ?? 0), Math.round(pages[0]?.sheet.height ?? 0)]).toEqual([
+				width,
+				height,
+			]);
+			const text = renderText(paper);
+			const { rungs = [] } = findings.results.stimulation?.ladder ?? {};
+			expect(rungs.length).toBeGreaterThan(5);
+			for (const { pressure } of rungs)
+				if (units === "field")
+					expect(text).toContain(Math.round(pressure.value).toLocaleString("en-US").slice(0, -1));
+			expect(text).toContain("Anyone may stop this job");
+			expect(text).toContain("do not work from this sheet");
+		},
+	);
+
+	it("is not to be had of a well without treatment", () => {
+		const findings = findingsOf("horizontal");
+		const { stimulation: _, ...results } = findings.results;
+		const { stimulation: __, ...well } = findings.well;
+		const untreated = {
+			...findings,
+			results: results as typeof findings.results,
+			well: well as typeof findings.well,
+		};
+		expect(
+			composePapers(untreated, [{ paper: "crew", language: "en", units: "field", job: "poster" }]).unknownJob,
+		).toBeDefined();
+	});
+});
+
+const both = sampleOf(
+	"two languages",
+	STARTERS.flatMap((starter) =>
+		jobsOfWell(findingsOf(starter).well).map((job) => [starter, jobName(job)] as const),
+	),
+	6,
+);
+
+describe("two languages on one sheet", () => {
+	it.each(both)("%s, %s: two pages, letter or 11 × 17 in, step for step", (starter, job) => {
+		const findings = findingsOf(starter);
+		const paper = paperOf(findings, job, { second: "es" });
+		const { pages, findings: faults } = setPaper(paper);
+		expect(faults).toEqual([]);
+		expect(pages).toHaveLength(2);
+		expect([612, 1224]).toContain(pages[0]?.sheet.width);
+		const steps = paper.sections[0]?.blocks.find((block) => block.kind === "table" && block.id === "steps");
+		if (steps?.kind !== "table") throw new Error("there are no steps");
+		const [english, spanish] = (["en", "es"] as const).map((language) =>
+			paperOf(findings, job, { language }),
+		);
+		for (const [i, one] of [english, spanish].entries()) {
+			const alone = one?.sections[0]?.blocks.find((block) => block.kind === "table" && block.id === "steps");
+			if (alone?.kind !== "table") throw new Error("there are no steps");
+			expect(steps.rows).toHaveLength(alone.rows.length);
+			const id = i === 0 ? "first" : "second";
+			for (const [k, row] of alone.rows.entries())
+				for (const cell of Object.values(row.cells))
+					if (cell.kind === "text")
+						expect(JSON.stringify(steps.rows[k]?.cells[id])).toContain(
+							JSON.stringify(cell.text).slice(1, -1),
+						);
+		}
+		const text = renderText(paper);
+		expect(text).toContain("Anyone may stop this job");
+		expect(text).toContain("Cualquiera puede parar este trabajo");
+		expect(text.match(/versión en inglés/gu)).toHaveLength(1);
+	});
+});
+
+describe("jobs of a company's own", () => {
+	const readme = readFileSync(new URL("../../seeds/jobs/README.md", import.meta.url), "utf8");
+	const example = /```yaml\n([\s\S]*?)```/u.exec(readme)?.[1] ?? "";
+	const own = ownJobsSchema.parse(readYaml(example, "own.yaml").value?.value);
+	const catalog = loadCatalog().value;
+	if (catalog === undefined) throw new Error("the catalogue does not load");
+	const { jobs, unknown } = withOwnJobs(catalog.jobs, [own], catalog.commonItems);
+	const findings = { ...findingsOf("horizontal"), jobs };
+
+	it("add items to a shipped job, behind its own", () => {
+		expect(unknown).toEqual([]);
+		expect(renderText(paperOf(findings, "pumping"))).toContain("Double gloves at the acid tank.");
+		expect(renderText(paperOf(findings, "flowback"))).not.toContain("Double gloves");
+	});
+
+	it("are jobs of the well, on a sheet like the others", () => {
+		const paper = paperOf(findings, "sand-cleanout", { language: "es" });
+		const { pages, findings: faults } = setPaper(paper);
+		expect(faults).toEqual([]);
+		expect(pages).toHaveLength(2);
+		expect(paper.imprint.title).toContain("limpieza de arena");
+		const text = renderText(paper).replaceAll("\u00a0", " ");
+		expect(text).toContain("¿Dónde no puede estar nadie?");
+		expect(text).toContain("Bloquear, etiquetar y probar");
+		expect(text).toContain("15,000 psi");
+	});
+
+	it("that name no shipped job and are none are told", () => {
+		expect(withOwnJobs(catalog.jobs, [{ jobs: [{ id: "pumpin" }] }], catalog.commonItems).unknown).toEqual([
+			"pumpin",
+		]);
+	});
+});
