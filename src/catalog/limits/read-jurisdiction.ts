@@ -67,7 +67,7 @@ interface Head {
 
 const readPracticeHead = (desk: Desk, raw: unknown): Head | undefined => {
 	const shape = practiceShape.safeParse(raw);
-	if (!shape.success) return reportShape(desk, shape.error.issues, [], raw);
+	if (!shape.success) return reportShape(desk, shape.error.issues, [], raw, Object.keys(practiceShape.shape));
 	const { practice, ...rest } = shape.data;
 	return { ...rest, code: `practice.${practice}`, name: PRACTICE_NAME, agency: PRACTICE_NAME };
 };
@@ -75,7 +75,7 @@ const readPracticeHead = (desk: Desk, raw: unknown): Head | undefined => {
 const readHead = (desk: Desk, raw: unknown): Head | undefined => {
 	if (typeof raw === "object" && raw !== null && "practice" in raw) return readPracticeHead(desk, raw);
 	const shape = fileShape.safeParse(raw);
-	if (!shape.success) return reportShape(desk, shape.error.issues, [], raw);
+	if (!shape.success) return reportShape(desk, shape.error.issues, [], raw, Object.keys(fileShape.shape));
 	const { jurisdiction: code, holidays, ...rest } = shape.data;
 	return {
 		...rest,

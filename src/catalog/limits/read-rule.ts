@@ -59,6 +59,8 @@ export const reportShape = (
 	issues: readonly z.core.$ZodIssue[],
 	at: Path,
 	raw: unknown,
+	/** Keys of the whole block. */
+	keys: readonly string[],
 ): undefined => {
 	for (const issue of issues) {
 		const path = [...at, ...issue.path.filter((step) => typeof step !== "symbol")];
@@ -77,12 +79,36 @@ export const reportShape = (
 					: value === undefined
 						? message("limits/shape.missing", { key: String(path.at(-1)) })
 						: message("limits/shape.wrong", { key: String(path.at(-1)) }),
-			expected: expectation(issue, String(path.at(-1))),
+			expected: expectation(issue, path, keys),
 			...(value === undefined || strange !== undefined ? {} : { found: shownValue(value) }),
-			mend: strange !== undefined ? message("limits/shape.strange-mend") : message("limits/shape.mend"),
+			mend: mendOf(issue, path, value, keys),
 		});
 	}
 	return undefined;
+};
+
+/** Keys of the blocks inside a row or a head, by the key that holds them. */
+const INSIDE: Readonly<Record<string, readonly string[]>> = {
+	official_text: ["text", "dated"],
+	public_copy: ["at", "dated", "kind", "read", "differed"],
+	how_known: ["way", "of", "confidence"],
+	in_force: ["from", "to", "by"],
+	holidays: ["covers", "dates", "how_known"],
+};
+
+const keysAt = (path: Path, keys: readonly string[]): readonly string[] =>
+	INSIDE[String(path.at(-1))] ?? keys;
+
+/** What to do about a fault: the word or key that is near, the key that is missing, or the form of a date. */
+const mendOf = (issue: z.core.$ZodIssue, path: Path, value: unknown, keys: readonly string[]): Message => {
+	if (issue.code === "unrecognized_keys")
+		return mendWord(issue.keys[0], keysAt(path, keys), message("limits/shape.strange-mend"));
+	if (value === undefined) return message("limits/shape.add", { key: String(path.at(-1)) });
+	if (issue.code === "invalid_value")
+		return mendWord(String(value).toLowerCase(), issue.values.map(String), message("limits/word.mend"));
+	return issue.code === "invalid_union" || issue.code === "invalid_format"
+		? message("limits/shape.mend")
+		: message("limits/shape.form-mend");
 };
 
 /** What is due, by the key: the shape alone would say "a string". */
@@ -107,8 +133,10 @@ const TYPES: Readonly<Record<string, Message>> = {
 	boolean: message("limits/type.boolean"),
 };
 
-const expectation = (issue: z.core.$ZodIssue, key: string): Said => {
-	if (issue.code === "unrecognized_keys") return message("limits/type.keys");
+const expectation = (issue: z.core.$ZodIssue, path: Path, keys: readonly string[]): Said => {
+	const key = String(path.at(-1));
+	if (issue.code === "unrecognized_keys")
+		return message("source/one-of", { names: keysAt(path, keys).join(", ") });
 	if (issue.code === "invalid_value")
 		return message("source/one-of", { names: issue.values.map(String).join(", ") });
 	const due = DUE[key];
@@ -216,7 +244,7 @@ const subjectFault = (
 /** One row of a rules file. Faults: `rules/file-shape`, `unknown-check`, `standing`, `limit-form`, `limit-unit`. */
 export const readRule = (plain: Desk, raw: unknown, at: Path): Rule | undefined => {
 	const row = rowShape.safeParse(raw);
-	if (!row.success) return reportShape(plain, row.error.issues, at, raw);
+	if (!row.success) return reportShape(plain, row.error.issues, at, raw, Object.keys(rowShape.shape));
 	const { data } = row;
 	const check = CHECK_IDS.find((id) => id === data.check);
 	if (check === undefined)

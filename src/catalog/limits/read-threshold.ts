@@ -85,7 +85,7 @@ export const readThreshold = (
 				missing.length > 0
 					? message("limits/threshold.lacks", { measure, missing: { list: missing, joined: "and" } })
 					: message("limits/threshold.one"),
-			expected: `{ measure: ${measure}, ${[...needs, "at_least | more_than | at_most | less_than"].join(", ")} }`,
+			expected: `{ measure: ${measure}, ${[...needs.map((each) => `${each}: …`), "at_least | more_than | at_most | less_than"].join(", ")} }`,
 			found: shownValue(raw),
 			mend:
 				missing.length > 0

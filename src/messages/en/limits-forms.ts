@@ -153,7 +153,7 @@ export const LIMITS_FORMS = {
 		"What to do about it, of a rules file or a limit. missing: keys, as a list.",
 	],
 	"limits/threshold.one-mend": [
-		"write one boundary, in the words of the rule",
+		"write one boundary, in the words of the rule; for a least and a most, list two limits under all_of",
 		"What to do about it, of a rules file or a limit. ",
 	],
 	"limits/side.what": [
@@ -220,7 +220,7 @@ export const LIMITS_FORMS = {
 	],
 	"limits/step.what": ["a step has to say where it ends", "What is wrong, of a rules file or a limit."],
 	"limits/step.expected": [
-		"'{ up_to: '{example}', is: … }', or under in place of up_to",
+		"'{ up_to: '{example}, is: … '}', or under in place of up_to",
 		"What is expected instead, of a rules file or a limit.",
 	],
 	"limits/step.mend": [
@@ -289,7 +289,7 @@ export const LIMITS_FORMS = {
 		"What is wrong, of a rules file or a limit.",
 	],
 	"limits/named-place.expected": [
-		"'{ '{of}: [first name, second name]' }'",
+		"'{' {of}: [first name, second name] '}'",
 		"What is expected instead, of a rules file or a limit.",
 	],
 	"limits/named-place.mend": ["write the names as words", "What to do about it, of a rules file or a limit."],
@@ -310,7 +310,7 @@ export const LIMITS_FORMS = {
 		"What is wrong, of a rules file or a limit.",
 	],
 	"limits/several.expected": [
-		"'{ '{kind}: [exploratory well, horizontal well]' }'",
+		"'{' {kind}: [exploratory well, horizontal well] '}'",
 		"What is expected instead, of a rules file or a limit.",
 	],
 	"limits/several.mend": [

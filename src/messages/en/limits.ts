@@ -96,8 +96,18 @@ export const LIMITS = {
 		"remove it, or spell it as in the layout of rules files",
 		"What to do about it, of a rules file or a limit. ",
 	],
+	"limits/shape.add": ["add {key}", "What to do about it, of a rules file or a limit. key: of a rules file."],
+	"limits/shape.form-mend": ["write it as expected", "What to do about it, of a rules file or a limit."],
+	"limits/empty.expected": [
+		"a rules file, starting with `jurisdiction: us-tx-marl`",
+		"What is expected instead, of an empty rules file.",
+	],
+	"limits/empty.mend": [
+		"write the head and a row; `casebound explain shoe-depth` prints a row to begin from",
+		"What to do about it, of an empty rules file.",
+	],
 	"limits/shape.mend": [
-		"write it as expected; write unknown for a date that is not known",
+		"write the day as year-month-day, or unknown where it is not known",
 		"What to do about it, of a rules file or a limit. ",
 	],
 	"limits/due.jurisdiction": [
@@ -141,10 +151,6 @@ export const LIMITS = {
 		"What is expected instead, of a rules file or a limit. By the key.",
 	],
 	"limits/due.rules": ["a list of rows", "What is expected instead, of a rules file or a limit. By the key."],
-	"limits/type.keys": [
-		"only the keys that the layout of rules files names",
-		"What is expected instead, of a rules file or a limit. ",
-	],
 	"limits/type.object": ["a block", "What is expected instead, of a rules file or a limit. "],
 	"limits/type.array": ["a list", "What is expected instead, of a rules file or a limit. "],
 	"limits/type.number": ["a number", "What is expected instead, of a rules file or a limit. "],

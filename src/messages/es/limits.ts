@@ -29,7 +29,12 @@ export const LIMITS: Translation<typeof ENGLISH> = {
 	"limits/shape.missing": "falta {key}",
 	"limits/shape.wrong": "{key} no tiene la forma que lleva un archivo de reglas",
 	"limits/shape.strange-mend": "quítelo, o escríbalo como en el formato de los archivos de reglas",
-	"limits/shape.mend": "escríbalo como se espera; escriba unknown si la fecha no se conoce",
+	"limits/shape.add": "agregue {key}",
+	"limits/shape.form-mend": "escríbalo como se espera",
+	"limits/empty.expected": "un archivo de reglas, que empieza con `jurisdiction: us-tx-marl`",
+	"limits/empty.mend":
+		"escriba el encabezado y una fila; `casebound explain shoe-depth` da una fila para empezar",
+	"limits/shape.mend": "escriba el día como año-mes-día, o unknown si no se conoce",
 	"limits/due.jurisdiction": "un código de palabras en minúsculas unidas por guiones, como us-tx",
 	"limits/due.id":
 		"un identificador de minúsculas, cifras, puntos y guiones, que empiece con el código del archivo",
@@ -42,7 +47,6 @@ export const LIMITS: Translation<typeof ENGLISH> = {
 	"limits/due.how-known": "'{ way: read, of: lo que se leyó }'",
 	"limits/due.in-force": "'{ from: año-mes-día o unknown }'",
 	"limits/due.rules": "una lista de renglones",
-	"limits/type.keys": "solo las claves del formato de los archivos de reglas",
 	"limits/type.object": "un bloque",
 	"limits/type.array": "una lista",
 	"limits/type.number": "un número",
