@@ -9,6 +9,7 @@ import {
 	POUND,
 	POUND_FORCE,
 	PSI,
+	SURVEY_FOOT,
 	WATER,
 } from "./factors.ts";
 
@@ -46,6 +47,11 @@ const feet: readonly Unit[] = [
 		si: 1,
 		caseMatters: true,
 	},
+	{
+		symbol: "usft",
+		spellings: ["ftUS", "US ft", "US survey foot", "US survey feet", "survey ft", "survey feet"],
+		si: SURVEY_FOOT,
+	},
 ];
 const depth = {
 	canonical: "ft",
@@ -60,6 +66,7 @@ const pressures: readonly Unit[] = [
 	{ symbol: "MPa", si: 1e6, caseMatters: true },
 	{ symbol: "GPa", si: 1e9 },
 	{ symbol: "bar", si: 1e5 },
+	{ symbol: "ksi", spellings: ["kpsi"], si: 1000 * PSI },
 ];
 
 const volumes: readonly Unit[] = [

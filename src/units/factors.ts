@@ -7,6 +7,8 @@
 
 /** International foot, in metres. */
 export const FOOT = 0.3048;
+/** US survey foot, of older surveys and state plane coordinates: 1200/3937 m, two parts in a million longer. */
+export const SURVEY_FOOT = 1200 / 3937;
 export const INCH = 0.0254;
 export const MILE = 5280 * FOOT;
 /** Avoirdupois pound, in kilograms. */

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { fromCanonical, toCanonical } from "../../src/units/convert.ts";
 import { DIMENSIONS, type Dimension } from "../../src/units/dimensions.ts";
 import { definitionOf } from "../../src/units/units-of.ts";
-import { GNU_LEAKOFF_SQUARED, GNU_TEMPERATURES, GNU_UNITS } from "./gnu-units.ts";
+import { GNU_LEAKOFF_SQUARED, GNU_TEMPERATURES, GNU_UNITS, NIST_UNITS } from "./gnu-units.ts";
 
 const everyUnit = (Object.keys(DIMENSIONS) as Dimension[]).flatMap((dimension) =>
 	definitionOf(dimension).units.map(({ symbol }) => [dimension, symbol] as const),
@@ -23,6 +23,24 @@ describe("conversion factors agree with GNU Units", () => {
 		within(span, factor, 1e-11);
 	});
 
+	it.each(NIST_UNITS)("%s is %s in SI, as NIST prints it", (symbol, si, dimensions) => {
+		const metric = { usft: "m", ksi: "kPa" }[symbol] ?? "";
+		const size = symbol === "ksi" ? 1000 : 1;
+		for (const dimension of dimensions) {
+			const shift = toCanonical(0, dimension, metric);
+			within(
+				(toCanonical(1, dimension, symbol) - shift) / (toCanonical(1 / size, dimension, metric) - shift),
+				si,
+				1e-7,
+			);
+		}
+	});
+
+	it("a survey foot is 1200/3937 m to the last bit, and no international foot", () => {
+		expect(toCanonical(3937, "length", "usft")).toBeCloseTo(1200 / 0.3048, 9);
+		expect(toCanonical(1, "length", "usft")).not.toBe(1);
+	});
+
 	it("leakoff, by its square", () => {
 		within(toCanonical(1, "leakoff", "m/s^0.5") ** 2, GNU_LEAKOFF_SQUARED, 1e-11);
 	});
@@ -35,6 +53,7 @@ describe("conversion factors agree with GNU Units", () => {
 	it("no unit is without an outside figure", () => {
 		const checked = new Set([
 			...GNU_UNITS.map(([dimension, unit]) => `${dimension} ${unit}`),
+			...NIST_UNITS.flatMap(([unit, , dimensions]) => dimensions.map((dimension) => `${dimension} ${unit}`)),
 			"leakoff m/s^0.5",
 		]);
 		expect(otherUnits.map((pair) => pair.join(" ")).filter((pair) => !checked.has(pair))).toEqual([]);

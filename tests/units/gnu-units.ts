@@ -96,6 +96,29 @@ export const GNU_UNITS: readonly (readonly [
 	["hydraulic-power", "kW", "hhp", 1.3410220896, "kW", "550 ft lbf/s"],
 ];
 
+/**
+ * Units of which no figure of GNU Units is at hand: one of them in SI.
+ *
+ * Source: NIST SP 811 (2008), Appendix B.8, to the seven digits printed there; from memory.
+ */
+export const NIST_UNITS: readonly (readonly [unit: string, si: number, dimensions: readonly Dimension[]])[] =
+	[
+		[
+			"usft",
+			0.3048006,
+			[
+				"length",
+				"measured-depth",
+				"true-vertical-depth",
+				"depth-below-ground",
+				"elevation",
+				"offset",
+				"distance",
+			],
+		],
+		["ksi", 6.894757e6, ["pressure", "pressure-difference"]],
+	];
+
 /** GNU Units takes no root of a second; it gives the square of the leakoff unit, m²/s in ft²/min. */
 export const GNU_LEAKOFF_SQUARED = 645.834625003;
 
