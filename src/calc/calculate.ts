@@ -12,7 +12,7 @@ import { safetyResults } from "./safety/index.ts";
 import { siteResults } from "./site/index.ts";
 import { stimulationResults } from "./stimulation/index.ts";
 import { targetFaults } from "./stimulation/target-faults.ts";
-import { trajectoryResults } from "./trajectory/index.ts";
+import { surveyErrorOf, trajectoryResults } from "./trajectory/index.ts";
 import { validityFaults } from "./validity-faults.ts";
 
 /**
@@ -25,8 +25,9 @@ import { validityFaults } from "./validity-faults.ts";
  */
 export const calculate = (well: Well): Checked<Results> => {
 	const gaps = openGaps();
-	const { value: trajectory, diagnostics } = trajectoryResults(well);
-	if (trajectory === undefined) return { diagnostics };
+	const { value: found, diagnostics } = trajectoryResults(well);
+	if (found === undefined) return { diagnostics };
+	const trajectory = { ...found, ...maybe("survey_error", surveyErrorOf(well, found.path, gaps)) };
 	const { path } = trajectory;
 	const geology = geologyResults(well, path);
 	const { value: casing, diagnostics: outside } = casingResults(well, path, gaps);

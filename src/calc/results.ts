@@ -80,8 +80,27 @@ export interface TrajectoryResults {
 	readonly closure_azimuth: Known<"angle">;
 	/** Of a survey: between stations of the build and the lateral; absent of a hole without either. */
 	readonly longest_interval?: Known<"length">;
+	/** By the error model of the survey tool, where one is stated. */
+	readonly survey_error?: SurveyErrorResults;
 	/** How far from its stated place the hole may be, as stated. */
 	readonly uncertainty_radius?: Known<"distance">;
+}
+
+export interface SurveyErrorResults {
+	/** North, east and down, axes along true north; a standard deviation squared. */
+	readonly covariance: KnownTable<"md" | "nn" | "ee" | "vv" | "ne" | "nv" | "ev">;
+	/** What takes azimuths of the path to true north. */
+	readonly turn: Known<"angle">;
+	/** Of the ellipse at the end of the hole. */
+	readonly confidence: Known<"share">;
+	readonly semi_major: Known<"distance">;
+	readonly semi_minor: Known<"distance">;
+	/** From true north. */
+	readonly major_azimuth: Known<"angle">;
+	/** At the end of the hole, one standard deviation. */
+	readonly vertical_sigma: Known<"distance">;
+	/** The radius that the definition states. */
+	readonly stated?: Known<"distance">;
 }
 
 export interface CurveResults {

@@ -3,6 +3,7 @@ import type { Bibliography } from "./bibliography.ts";
 import { CASING_TABLE, type CasingRow } from "./casing-table.ts";
 import type { CementAdditiveRow, CementClassRow } from "./cement-table.ts";
 import type { BowSpringRow } from "./centralizer-table.ts";
+import type { ErrorModel } from "./error-model-table.ts";
 import type { GlossaryTerm } from "./glossary.ts";
 import { type GradeRow, gradeKey } from "./grade-table.ts";
 import type { CommonItems, Job } from "./jobs.ts";
@@ -17,6 +18,7 @@ export interface Tables {
 	readonly grades: readonly GradeRow[];
 	readonly threads: readonly SizeThreads[];
 	readonly sourService: SourService;
+	readonly errorModels: readonly ErrorModel[];
 	readonly cementClasses: readonly CementClassRow[];
 	readonly cementAdditives: readonly CementAdditiveRow[];
 	readonly bowSprings: readonly BowSpringRow[];

@@ -14,6 +14,7 @@ import {
 } from "./cement-table.ts";
 import { bowSpringRows, centralizerSchema } from "./centralizer-table.ts";
 import { checkSeed, repeatedNames } from "./check-seed.ts";
+import { errorModel, errorModelSchema } from "./error-model-table.ts";
 import { glossarySchema, glossaryTerms } from "./glossary.ts";
 import { gradeKey, gradeRows, gradeSchema } from "./grade-table.ts";
 import { commonSchema, JOB_IDS, jobSchema, withCommon } from "./jobs.ts";
@@ -78,6 +79,7 @@ export const loadCatalog = (readSeed: ReadSeed = readShippedSeed): Checked<Catal
 	const classes = table("cement/classes.yaml", cementClassSchema);
 	const additives = table("cement/additives.yaml", cementAdditiveSchema);
 	const centralizers = table("cement/centralizers.yaml", centralizerSchema);
+	const mwd = table("survey/mwd.yaml", errorModelSchema);
 	const sources = table("sources.yaml", bibliographySchema);
 	const plausibility = table("plausibility.yaml", plausibilitySchema);
 	const states = table("states.yaml", stateSchema);
@@ -144,6 +146,7 @@ export const loadCatalog = (readSeed: ReadSeed = readShippedSeed): Checked<Catal
 		classes === undefined ||
 		additives === undefined ||
 		centralizers === undefined ||
+		mwd === undefined ||
 		sources === undefined ||
 		plausibility === undefined ||
 		states === undefined ||
@@ -160,6 +163,7 @@ export const loadCatalog = (readSeed: ReadSeed = readShippedSeed): Checked<Catal
 			cementClasses: cementClassRows(classes),
 			cementAdditives: cementAdditiveRows(additives),
 			bowSprings: bowSpringRows(centralizers),
+			errorModels: [errorModel(mwd)],
 			sources: bibliography(sources),
 			plausibility: plausibility.bands,
 			states: stateRows(states),

@@ -42,6 +42,7 @@ export const SOURCE_KEYS = [
 	"sawaryn-thorogood-2005",
 	"spe-petrowiki",
 	"iscwsa-collision-rule",
+	"iscwsa-mwd-examples",
 	"karney-2013",
 	"gda-technical-manual",
 	"geographiclib-tests",

@@ -3,7 +3,7 @@ import { message } from "../messages/message.ts";
 import { EVERY, RECORD, TECHNICAL } from "./audience.ts";
 import { columnsOf } from "./columns-field.ts";
 import { measuredDepth, verticalDepth } from "./depth-field.ts";
-import { entry, field, file, group, list, optional, text } from "./field.ts";
+import { entry, field, file, group, list, oneOf, optional, text } from "./field.ts";
 import { northReference } from "./north-reference.ts";
 import { part, q } from "./quantity-field.ts";
 
@@ -100,6 +100,18 @@ export const trajectory = group("Trajectory", "Every depth and distance follows 
 			),
 			confidence: optional(part("Confidence", "How often the hole is inside it.", RECORD)),
 			source: text("Source", "Whose error model, and for which tool.", RECORD),
+		}),
+	),
+	error_model: optional(
+		group("Survey tool", "Where the hole is is worked from what its survey tool errs by.", RECORD, {
+			tool: oneOf(["MWD"], "Error model", "The committee's, by the name of the tool.", RECORD),
+			magnetic_field: q(
+				"magnetic-field",
+				"Total magnetic field",
+				"A weak one steers a compass less.",
+				RECORD,
+			),
+			dip: q("angle", "Dip of the magnetic field", "A steep one steers a compass less.", RECORD),
 		}),
 	),
 	actual: optional(

@@ -238,6 +238,28 @@ export const DIMENSIONS = {
 		metric: { unit: "cm²", decimals: 2 },
 		example: "6.630 in2",
 	},
+	/** Of two errors of place. */
+	covariance: {
+		canonical: "ft²",
+		units: [
+			{ symbol: "ft²", spellings: ["ft2", "sq ft"], si: FOOT ** 2 },
+			{ symbol: "m²", spellings: ["m2", "sq m"], si: 1 },
+		],
+		field: { unit: "ft²", decimals: 1 },
+		metric: { unit: "m²", decimals: 2 },
+		example: "1200 ft2",
+		signed: true,
+	},
+	"magnetic-field": {
+		canonical: "nT",
+		units: [
+			{ symbol: "nT", si: 1e-9 },
+			{ symbol: "µT", spellings: ["uT", "microtesla"], si: 1e-6 },
+		],
+		field: { unit: "nT", decimals: 0 },
+		metric: { unit: "nT", decimals: 0 },
+		example: "48500 nT",
+	},
 	"land-area": {
 		canonical: "acre",
 		units: [

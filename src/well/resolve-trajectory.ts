@@ -42,7 +42,18 @@ export const resolveTrajectory = (
 		...maybe("verticalSectionAzimuth", written.vertical_section_azimuth),
 		...maybe("verticalSectionOrigin", written.vertical_section_origin),
 		...maybe("uncertainty", written.uncertainty),
+		...maybe("errorModel", errorModelOf(written, desk)),
 	};
+};
+
+const errorModelOf = (
+	{ error_model: written }: TrajectoryDefinition,
+	{ catalog }: Desk,
+): Trajectory["errorModel"] => {
+	const model = catalog.errorModels.find(({ tool }) => tool === written?.tool);
+	return written === undefined || model === undefined
+		? undefined
+		: { name: model.name, table: model.table, field: written.magnetic_field, dip: written.dip };
 };
 
 const resolvePlan = (written: PlanDefinition): TrajectoryPlan => {

@@ -1,3 +1,4 @@
+import type { ErrorModel } from "../catalog/error-model-table.ts";
 import type { Known, KnownTable } from "../cite/known.ts";
 import type { SourceRef } from "../cite/source.ts";
 import type {
@@ -149,7 +150,14 @@ export interface Trajectory {
 	readonly verticalSectionAzimuth?: Known<"angle">;
 	/** From the wellhead; the wellhead itself where absent. */
 	readonly verticalSectionOrigin?: { readonly north: Known<"offset">; readonly east: Known<"offset"> };
-	/** Stated by the engineer; the tool works out none. */
+	/** What the survey tool errs by, and the magnetic field that it is steered by. */
+	readonly errorModel?: {
+		readonly name: string;
+		readonly table: ErrorModel["table"];
+		readonly field: Known<"magnetic-field">;
+		readonly dip: Known<"angle">;
+	};
+	/** Stated by the engineer. */
 	readonly uncertainty?: {
 		readonly radius: Known<"distance">;
 		readonly confidence?: Known<"share">;

@@ -50,6 +50,8 @@ export const GNU_UNITS: readonly (readonly [
 	["torque", "N·m", "ft·lbf", 0.737562149277, "N m", "ft lbf"],
 	["torque", "kN·m", "ft·lbf", 737.562149277, "kN m", "ft lbf"],
 	["area", "cm²", "in²", 0.155000310001, "cm^2", "in^2"],
+	["covariance", "m²", "ft²", 10.7639104167, "m^2", "ft^2"],
+	["magnetic-field", "µT", "nT", 1000, "microtesla", "nanotesla"],
 	["land-area", "ha", "acre", 2.47105381467, "hectare", "43560 ft^2"],
 	["land-area", "ft²", "acre", 2.29568411387e-5, "ft^2", "43560 ft^2"],
 	["land-area", "m²", "acre", 0.000247105381467, "m^2", "43560 ft^2"],

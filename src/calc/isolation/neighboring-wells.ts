@@ -14,6 +14,7 @@ import {
 	leastSeparationFactor,
 	oneSigma,
 	separationAlong,
+	separationByModel,
 } from "../site/separation-factor.ts";
 import {
 	deepestOfPath,
@@ -86,7 +87,7 @@ const neighboringWell = (well: Well, before: Before, entry: OffsetWell, gaps: Ga
 					in_space: nearestApproach.of({ path, other }),
 					nearest_in_space: holeMark(path, nearestApproachDepth.of({ path, other }), well.datum),
 					nearest_in_other: nearestApproachOtherDepth.of({ path, other }),
-					...separation(well, path, entry, other, gaps),
+					...separation(well, before, entry, other, gaps),
 					...reach(well, before, entry, other),
 				}),
 	};
@@ -97,16 +98,17 @@ const NO_ERROR = constant("distance", 0, "no uncertainty of the wellhead is stat
 
 const separation = (
 	well: Well,
-	path: KnownTable,
+	before: Before,
 	entry: OffsetWell,
 	other: KnownTable,
 	gaps: Gaps,
 ): Pick<OffsetWellResults, "separation" | "separation_factor" | "separation_at" | "separation_distance"> => {
 	const own = well.trajectory.uncertainty;
+	const { path, survey_error: model } = before.trajectory;
 	const theirs = entry.path?.uncertainty;
 	const at = ["site", "offset_wells", well.offsetWells.indexOf(entry)] as const;
 	const key = `isolation.offset_wells.${entry.id}.separation_factor`;
-	if (own === undefined)
+	if (own === undefined && model === undefined)
 		return lacking(gaps, key, message("calc/survey-uncertainty-this-well-is-not"), [
 			"trajectory",
 			"uncertainty",
@@ -126,14 +128,27 @@ const separation = (
 		undefined,
 	);
 	const [σ_r, σ_o, σ_w] = [
-		sigma(own),
+		own && sigma(own),
 		theirs === undefined ? NO_ERROR : sigma(theirs),
 		entry.position_uncertainty === undefined ? NO_ERROR : sigma({ radius: entry.position_uncertainty }),
 	];
-	if (widest === undefined || σ_r === undefined || σ_o === undefined || σ_w === undefined) return {};
+	if (widest === undefined || σ_o === undefined || σ_w === undefined) return {};
 	const R_r = holeRadius.of({ d: widest });
 	const R_o = holeRadius.of({ d: entry.hole_diameter ?? widest });
-	const table = separationAlong.of({ path, other, R_r, R_o, σ_r, σ_o, σ_w });
+	const table =
+		model === undefined
+			? σ_r && separationAlong.of({ path, other, R_r, R_o, σ_r, σ_o, σ_w })
+			: separationByModel.of({
+					path,
+					other,
+					covariance: model.covariance,
+					turn: model.turn,
+					R_r,
+					R_o,
+					σ_o,
+					σ_w,
+				});
+	if (table === undefined) return {};
 	return {
 		separation: table,
 		separation_factor: leastSeparationFactor.of({ separation: table }),

@@ -3,10 +3,11 @@ import type { KnownTable } from "../../cite/known.ts";
 import { cite } from "../../cite/source.ts";
 import { FOOT } from "../../units/factors.ts";
 import { nearestOf, type PointOfHole, pointsOf } from "../trajectory/approach.ts";
+import type { Vector } from "../trajectory/tangent.ts";
 
 /*
  * The separation factor of the collision avoidance rule of the industry's survey committee, with its constants. The rule
- * takes standard deviations from an error model; until one is worked here, they come from the radii that the definition
+ * takes standard deviations from an error model; where the definition names none, they come from the radii that it
  * states, as circles that grow in proportion to measured depth.
  */
 
@@ -100,6 +101,101 @@ const rowsOf = ({ path, other, R_r, R_o, σ_r, σ_o, σ_w }: Pair) => {
 		row(nearest.md, nearest.other, nearest.distance),
 	].toSorted((a, b) => a.md - b.md);
 };
+
+const COLUMNS = {
+	md: "measured-depth",
+	other_md: "measured-depth",
+	distance: "distance",
+	standard_deviation: "distance",
+	factor: "ratio",
+} as const;
+
+/** Standard deviation of a place along a direction: the pedal curve of its ellipsoid [ft]. */
+const sigmaToward = (covariance: KnownTable, md: number, [N, E, V]: Vector): number => {
+	const rows = covariance.rows;
+	const after = rows.findIndex((row) => (row["md"] ?? Number.NaN) >= md);
+	const high = rows[after < 0 ? rows.length - 1 : after];
+	const low = rows[Math.max(0, (after < 0 ? rows.length : after) - 1)];
+	const [from, to] = [low?.["md"] ?? 0, high?.["md"] ?? 0];
+	const share = to > from ? Math.min(1, Math.max(0, (md - from) / (to - from))) : 1;
+	const of = (name: string): number => {
+		const [a, b] = [low?.[name] ?? Number.NaN, high?.[name] ?? Number.NaN];
+		return a + share * (b - a);
+	};
+	const squared =
+		N * N * of("nn") +
+		E * E * of("ee") +
+		V * V * of("vv") +
+		2 * (N * E * of("ne") + N * V * of("nv") + E * V * of("ev"));
+	return Math.sqrt(Math.max(0, squared));
+};
+
+const placeOf = (points: readonly PointOfHole[], md: number): Vector => {
+	const after = points.findIndex((point) => point.md >= md);
+	const [low, high] = [points[after - 1], points[after] ?? points.at(-1)];
+	if (low === undefined || high === undefined || high.md === low.md) return high?.at ?? [0, 0, 0];
+	const s = (md - low.md) / (high.md - low.md);
+	return [
+		low.at[0] + s * (high.at[0] - low.at[0]),
+		low.at[1] + s * (high.at[1] - low.at[1]),
+		low.at[2] + s * (high.at[2] - low.at[2]),
+	];
+};
+
+/** Unit vector of a horizontal frame turned to true north; straight down where the two places are one. */
+const towards = (a: Vector, b: Vector, turn: number): Vector => {
+	const [n, e, v] = [b[0] - a[0], b[1] - a[1], b[2] - a[2]];
+	const length = Math.hypot(n, e, v);
+	if (length === 0) return [0, 0, 1];
+	const [c, s] = [Math.cos((turn * Math.PI) / 180), Math.sin((turn * Math.PI) / 180)];
+	return [(c * n - s * e) / length, (s * n + c * e) / length, v / length];
+};
+
+/** The same with this hole's covariance by the error model of its survey tool, along the line between the holes. */
+export const separationByModel = tableFormula({
+	id: "site/separation-by-model",
+	name: "Separation along the well, by the survey tool's error model",
+	expression:
+		"SF at each MD, σ_s = √(eᵀ C e + (σ_o·MD_o/MD_o,end)² + σ_w²), e from this hole to the nearest place of the other (pedal curve)",
+	source,
+	inputs: {
+		path: { table: "path" },
+		other: { table: "path" },
+		covariance: { table: "md, nn, ee, vv, ne, nv, ev" },
+		/** What takes the path's azimuths to true north. */
+		turn: "angle",
+		R_r: "length",
+		R_o: "length",
+		σ_o: "distance",
+		σ_w: "distance",
+	},
+	gives: COLUMNS,
+	validity:
+		"errors of the two wells independent; the other well's alike in every direction, growing in proportion to measured depth",
+	compute: ({ path, other, covariance, turn, R_r, R_o, σ_o, σ_w }) => {
+		const [own, theirs] = [pointsOf(path), pointsOf(other)];
+		const otherEnd = theirs.at(-1)?.md ?? 0;
+		const row = (md: number, otherMd: number, distance: number) => {
+			const e = towards(placeOf(own, md), placeOf(theirs, otherMd), turn);
+			const sigma = Math.hypot(sigmaToward(covariance, md, e), σ_o * share(otherMd, otherEnd), σ_w);
+			return {
+				md,
+				other_md: otherMd,
+				distance,
+				standard_deviation: sigma,
+				factor: factorOf(distance, R_r, R_o, sigma),
+			};
+		};
+		const nearest = nearestOf(own, theirs);
+		return [
+			...own.map((point: PointOfHole) => {
+				const found = nearestOf([point], theirs);
+				return row(point.md, found.other, found.distance);
+			}),
+			row(nearest.md, nearest.other, nearest.distance),
+		].toSorted((a, b) => a.md - b.md);
+	},
+});
 
 const share = (md: number, end: number): number => (end > 0 ? Math.min(1, Math.max(0, md / end)) : 0);
 

@@ -20,11 +20,14 @@ import * as pathSummary from "./path-summary.ts";
 import * as planGeometry from "./plan-geometry.ts";
 import * as plannedStations from "./planned-stations.ts";
 import * as sectionOrigin from "./section-origin.ts";
+import * as surveyError from "./survey-error.ts";
+import * as surveyErrorResults from "./survey-error-results.ts";
 
 export { azimuthAt, inclinationAt, placeAt, tvdAt } from "./at-depth.ts";
 export { mdAtTvd } from "./md-at-tvd.ts";
 export { northOfTrue, turnOf } from "./north.ts";
 export { pathStationsOf } from "./path.ts";
+export { surveyErrorOf } from "./survey-error-results.ts";
 export { trajectoryResults } from "./trajectory-results.ts";
 
 export const trajectoryFormulas: readonly AnyFormula[] = formulasIn(
@@ -40,5 +43,7 @@ export const trajectoryFormulas: readonly AnyFormula[] = formulasIn(
 	mdAtTvd,
 	north,
 	sectionOrigin,
+	surveyError,
+	surveyErrorResults,
 	curve,
 );

@@ -257,6 +257,8 @@ export const MEASURES = {
 	"hydrogen sulfide": { dimension: "gas-fraction", subject: "well" },
 	"separation factor": { dimension: "ratio", subject: "offset well" },
 	"survey interval in build and lateral": { dimension: "length", subject: "well" },
+	"survey radius stated": { dimension: "distance", subject: "well" },
+	"survey ellipse by the error model": { dimension: "distance", subject: "well" },
 	"volume of the treatment": { dimension: "volume", subject: "well" },
 	"volume of the greatest stage": { dimension: "volume", subject: "well" },
 } as const satisfies Record<string, MeasureEntry>;
@@ -673,6 +675,7 @@ export const CHECK_LIMITS = {
 	"separation-factor": threshold("offset well", "separation factor"),
 	"fracture-reach": form("offset well", "evidence beside"),
 	"survey-interval": threshold("well", "survey interval in build and lateral"),
+	"survey-radius": threshold("well", "survey radius stated"),
 	"hydrogen-sulfide": threshold("well", "hydrogen sulfide"),
 	"treatment-volume": threshold("well", "volume of the treatment", "volume of the greatest stage"),
 	"listed-ingredients": form("well", "none of"),

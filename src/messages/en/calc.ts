@@ -34,4 +34,8 @@ export const CALC = {
 		"{symbol} {value}",
 		"An input of a formula. symbol: as the formula writes it; value: a quantity.",
 	],
+	"calc/norths-for-survey-error": [
+		"the survey tool's error model needs the north reference, the convergence and the declination",
+		"Sentence without capital or full stop: why a result could not be had (survey error).",
+	],
 } as const satisfies Entries;

@@ -234,4 +234,24 @@ export const RULES_SITE = {
 		"Clause without a full stop: why a limit came out as it did (neighboring wells).",
 	],
 	"rules/stated-by": [" (stated by {by})", "Further part of a clause (site)."],
+	"rules/survey-radius-stated": [
+		"survey uncertainty stated",
+		"Noun phrase without its article: what is measured or is missing (survey).",
+	],
+	"rules/survey-ellipse-by-model": [
+		"long half axis of the ellipse by the survey tool's error model",
+		"Noun phrase without its article: what is measured or is missing (survey).",
+	],
+	"rules/no-radius-and-model-to-compare": [
+		"a survey uncertainty and the survey tool's error model are not both stated",
+		"Clause without a full stop: why a measure has no meaning (survey).",
+	],
+	"rules/survey-radius-is-stated-as": [
+		"the survey uncertainty at the end of the hole is stated as {part}",
+		"Clause without a full stop: why a limit came out as it did (survey). part: a distance.",
+	],
+	"rules/survey-ellipse-is": [
+		"by the survey tool's error model the long half axis of the ellipse is {part}",
+		"Clause without a full stop: why a limit came out as it did (survey). part: a distance.",
+	],
 } as const satisfies Entries;

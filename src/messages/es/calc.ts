@@ -22,4 +22,6 @@ export const CALC: Translation<typeof ENGLISH> = {
 	"calc/needed.shot": "el diámetro de los disparos",
 	"calc/needed.rate": "el gasto",
 	"calc/symbol-and-value": "{symbol} {value}",
+	"calc/norths-for-survey-error":
+		"el modelo de error de la herramienta necesita la referencia de norte, la convergencia y la declinación",
 };

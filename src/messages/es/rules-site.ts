@@ -85,4 +85,11 @@ export const RULES_SITE: Translation<typeof ENGLISH> = {
 		"no hay ninguna fuente de agua listada a {radius} o menos, y nadie ha declarado que la lista esté completa.",
 	"rules/least-at-where-two-are-apart": ", mínimo a {md}, donde los dos están separados {separation}",
 	"rules/stated-by": " (según {by})",
+	"rules/survey-radius-stated": "la incertidumbre de la medición indicada",
+	"rules/survey-ellipse-by-model": "el semieje mayor de la elipse según el modelo de error de la herramienta",
+	"rules/no-radius-and-model-to-compare":
+		"no se dan a la vez la incertidumbre de la medición y el modelo de error de la herramienta",
+	"rules/survey-radius-is-stated-as": "la incertidumbre de la medición en el fondo se indica como {part}",
+	"rules/survey-ellipse-is":
+		"según el modelo de error de la herramienta el semieje mayor de la elipse es {part}",
 };

@@ -26,7 +26,26 @@ export const trajectoryFacts: Part = (context) => {
 		["section_origin", originCell(context)],
 		["survey_uncertainty", uncertaintyCell(context)],
 		["uncertainty_source", textCell(context.well.trajectory.uncertainty?.source)],
+		["survey_error_model", textCell(context.well.trajectory.errorModel?.name)],
+		["survey_ellipse", ellipseCell(context)],
+		["vertical_sigma", cell(context, trajectory.survey_error?.vertical_sigma)],
 	]);
+};
+
+/** Half axes at the end of the hole, at their confidence. */
+const ellipseCell = (context: PaperContext): Cell => {
+	const found = context.results.trajectory.survey_error;
+	if (found === undefined) return { kind: "none" };
+	return {
+		kind: "rich",
+		children: [
+			shown(context, found.semi_major),
+			{ kind: "text", text: " × " },
+			shown(context, found.semi_minor),
+			{ kind: "text", text: ", " },
+			shown(context, found.confidence, { decimals: 0 }),
+		],
+	};
 };
 
 /** Where the vertical section is counted from, if not the wellhead. */

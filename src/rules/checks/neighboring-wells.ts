@@ -75,6 +75,13 @@ export const neighboringWellChecks = {
 			"modeled top to the lowest bottom.",
 		forms: { "evidence beside": besideFractures },
 	},
+	"survey-radius": {
+		title: "Survey uncertainty stated",
+		looksAt:
+			"radius stated for the end of the hole, against the long half axis of the ellipse by the survey tool's error model",
+		explain:
+			"The committee's model for a magnetic tool on a fixed rig, without corrections for interference or sag and with the local field as stated. A tool that is corrected has a smaller ellipse than the model here gives.",
+	},
 	"survey-interval": {
 		title: "Survey interval",
 		looksAt: "longest interval between stations of the build and the lateral",

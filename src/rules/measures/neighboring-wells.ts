@@ -66,6 +66,23 @@ export const neighboringWellMeasures = {
 			];
 		},
 	},
+	"survey radius stated": {
+		noun: message("rules/survey-radius-stated"),
+		read: ({ results, well }) =>
+			results.trajectory.survey_error === undefined || well.trajectory.uncertainty === undefined
+				? absent(message("rules/no-radius-and-model-to-compare"))
+				: { state: "known", value: well.trajectory.uncertainty.radius },
+		say: ({ part }) => [message("rules/survey-radius-is-stated-as", { part })],
+	},
+	"survey ellipse by the error model": {
+		noun: message("rules/survey-ellipse-by-model"),
+		read: ({ results }) =>
+			known(
+				results.trajectory.survey_error?.semi_major,
+				missingAt(message("rules/survey-uncertainty-this-well"), "trajectory", "error_model"),
+			),
+		say: ({ part }) => [message("rules/survey-ellipse-is", { part })],
+	},
 	"survey interval in build and lateral": {
 		noun: message("rules/longest-survey-interval-in-build-and"),
 		read: ({ results }) =>
