@@ -2,7 +2,7 @@ import * as z from "zod";
 import type { KnownTable } from "../cite/known.ts";
 import { cite } from "../cite/source.ts";
 import { SOURCE_KEYS } from "../cite/source-keys.ts";
-import { WEIGHTING_FUNCTIONS } from "../definition/weighting-functions.ts";
+import { WEIGHTING_FUNCTIONS } from "../cite/weighting-functions.ts";
 
 /** Degrees where the row says so; everything else is as the weighting functions take it. */
 const UNITS = {
@@ -46,7 +46,7 @@ export interface ErrorModel {
 	readonly table: KnownTable<"weight" | "magnitude" | "propagation">;
 }
 
-export const ERROR_MODELS = "error models";
+export const ERROR_MODELS = "error-models";
 
 export const errorModel = ({
 	tool,

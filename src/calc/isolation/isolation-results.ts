@@ -18,7 +18,7 @@ import { zoneIsolation } from "./zones.ts";
 
 type Tvd = Known<"true-vertical-depth">;
 type Before = Pick<Results, "casing" | "cement" | "stimulation" | "site"> & {
-	readonly trajectory: Pick<Results["trajectory"], "path" | "total_depth">;
+	readonly trajectory: Pick<Results["trajectory"], "path" | "total_depth" | "survey_error">;
 };
 
 /**

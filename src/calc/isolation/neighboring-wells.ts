@@ -28,7 +28,7 @@ import {
 import { verticalSeparation } from "./separation.ts";
 
 type Before = Pick<Results, "stimulation" | "site"> & {
-	readonly trajectory: Pick<Results["trajectory"], "path">;
+	readonly trajectory: Pick<Results["trajectory"], "path" | "survey_error">;
 };
 
 /** How far the fractures may come towards another well, with both holes as near as their uncertainty lets them [ft]. */

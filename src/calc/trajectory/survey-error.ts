@@ -1,7 +1,7 @@
 import { formula, tableFormula } from "../../cite/formula.ts";
 import type { KnownTable } from "../../cite/known.ts";
 import { cite } from "../../cite/source.ts";
-import { WEIGHTING_FUNCTIONS } from "../../definition/weighting-functions.ts";
+import { WEIGHTING_FUNCTIONS } from "../../cite/weighting-functions.ts";
 import { FOOT } from "../../units/factors.ts";
 import { pathStationsOf } from "./path.ts";
 import { type Field, type Station, VERTICAL, WEIGHTS, type Weights } from "./survey-weights.ts";

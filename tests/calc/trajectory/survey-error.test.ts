@@ -14,7 +14,7 @@ import {
 import { plannedSurvey } from "../../../src/calc/trajectory/survey-error-results.ts";
 import { WEIGHTS } from "../../../src/calc/trajectory/survey-weights.ts";
 import { loadCatalog } from "../../../src/catalog/load-catalog.ts";
-import { WEIGHTING_FUNCTIONS } from "../../../src/definition/weighting-functions.ts";
+import { WEIGHTING_FUNCTIONS } from "../../../src/cite/weighting-functions.ts";
 import { given, stationTable } from "../given.ts";
 
 const path = minimumCurvaturePath.of({
