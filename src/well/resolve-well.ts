@@ -4,6 +4,7 @@ import type { Checked } from "../diagnostics/diagnostic.ts";
 import { message } from "../messages/message.ts";
 import { checkCementColumns } from "./check-cement-columns.ts";
 import { checkDepths } from "./check-depths.ts";
+import { checkDistances } from "./check-distances.ts";
 import { checkLanding } from "./check-landing.ts";
 import { checkNesting } from "./check-nesting.ts";
 import { checkPassage } from "./check-passage.ts";
@@ -103,6 +104,7 @@ export const resolveWell = (definition: Definition, catalog: Catalog, files: Rea
 	checkWater(geology, holes, stimulation !== undefined, desk);
 	checkSlurryFigures(definition, desk);
 	checkPlace(definition, desk);
+	checkDistances(definition, desk);
 	checkRelations(definition, desk);
 	checkNames(definition, stringIds, desk);
 	checkRecords(definition, stimulation, desk);

@@ -40,6 +40,14 @@ export const AGREEMENT_CODES = {
 			"longitude exchanged, or a wrong digit puts a place in another state or another country, and every distance with it. " +
 			"Near a state line, or of a place that is really so far, leave it.",
 	},
+	"well/distance-astray": {
+		severity: "warning",
+		title: "A surveyed distance does not fit the coordinates",
+		explain:
+			"A neighbor has a surveyed distance and coordinates, and the two are of different places: a digit is wrong in one of them. " +
+			"The size of the pad and the looseness of both are allowed for. Setbacks use the surveyed distance and maps the " +
+			"coordinates, so correct whichever is wrong.",
+	},
 	"well/record-before-spud": {
 		severity: "warning",
 		title: "A record is older than the hole it was made in",

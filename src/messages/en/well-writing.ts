@@ -231,4 +231,17 @@ export const WELL_WRITING = {
 		"{low} to {high}: {why}",
 		"What is expected instead, for well/improbable-value. low and high: values as the table has them; why: a clause of the table.",
 	],
+	"well/distance-astray.what": [
+		"the distance of {name} from the {from} and its coordinates, {far} from the wellhead, cannot both be right",
+		"What is wrong, for well/distance-astray. name: as typed; from: wellhead, pad edge or nearest equipment; far: a distance.",
+	],
+	"well/distance-astray.expected": [
+		"between {least} and {most}",
+		"What is expected instead, for well/distance-astray.",
+	],
+	"well/distance-astray.mend": [
+		"correct the distance, or the coordinates of the place",
+		"What to do about it, for well/distance-astray.",
+	],
+	"well/distance-astray.label": ["its coordinates", "What a related place is, for well/distance-astray."],
 } as const satisfies Entries;

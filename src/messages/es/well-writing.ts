@@ -76,4 +76,9 @@ export const WELL_WRITING: Translation<typeof ENGLISH> = {
 	"well/table-file.expected": "el nombre de un archivo junto a la definición o debajo de ella",
 	"well/table-file.mend": "ponga ahí el archivo, o corrija su nombre",
 	"well/improbable-value.band": "de {low} a {high}: {why}",
+	"well/distance-astray.what":
+		"la distancia de {name} desde {from} y sus coordenadas, a {far} de la boca del pozo, no pueden ser ciertas las dos",
+	"well/distance-astray.expected": "entre {least} y {most}",
+	"well/distance-astray.mend": "corrija la distancia, o las coordenadas del lugar",
+	"well/distance-astray.label": "sus coordenadas",
 };
