@@ -77,6 +77,14 @@ describe("the poster", () => {
 		},
 	);
 
+	it("is not hung of a treatment that is on record as done", () => {
+		const built = findingsOf("horizontal-as-built");
+		const { safety: { jobs: _, ...safety } = {}, ...well } = built.well;
+		const every = { ...built, well: { ...well, safety } as typeof built.well };
+		expect(paperOf(every, "all").sections.map(({ id }) => id)).not.toContain("poster");
+		expect(setPaper(paperOf(every, "all")).findings).toEqual([]);
+	});
+
 	it("is not to be had of a well without treatment", () => {
 		const findings = findingsOf("horizontal");
 		const { stimulation: _, ...results } = findings.results;

@@ -144,7 +144,11 @@ describe("operating numbers", () => {
 		);
 		expect(printed).toContain("Make-up torque: NOT SET");
 		expect(printed).toContain("Running speed, at most: NOT SET");
-		expect(sheet("casing-conductor")).toContain("Hook load at bottom, in and out: NOT SET");
+		const conductor = sheet("casing-conductor");
+		expect(conductor).toContain("Hook load at bottom, in and out: NOT SET");
+		expect(conductor).toMatch(
+			/CAUTION: Not set\n\s+Get these from the person in charge [^\n]*Hook load at bottom/u,
+		);
 	});
 
 	it("of a pull that nobody stated: what pipe and connection allow", () => {

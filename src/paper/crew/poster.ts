@@ -2,6 +2,7 @@ import type { Section } from "../../document/blocks.ts";
 import { DRAWING_WORDS } from "../../drawing/drawing-words.ts";
 import { pressureLadderView } from "../../drawing/ladder/pressure-ladder-view.ts";
 import type { PaperContext } from "../context.ts";
+import { isDone } from "./job.ts";
 import { crewFigures } from "./sheet.ts";
 import { crewStops } from "./stops.ts";
 
@@ -27,6 +28,8 @@ export const posterSection = (
 	data: Readonly<Record<string, unknown>>,
 ): Section | undefined => {
 	const { words, units } = context;
+	// What hangs on a wall is to be worked by: a job that is done has no place on it.
+	if (isDone(context)) return undefined;
 	const { sheet, width, height } = DRAWINGS[units];
 	const drawing = pressureLadderView(context.well, context.results, {
 		units,

@@ -50,10 +50,9 @@ export const crewHead: Part = (context) => {
 /** What must not be missing, and the five numbers of today at arm's length. */
 export const crewFigures: Part = (context) => {
 	const numbers = sheetNumbers(context);
-	const missing = numbers.filter((number) => number.critical && number.lines.length === 0);
 	const items = numbers.flatMap(({ large }) => large).slice(0, LARGE);
 	return [
-		...(isDone(context) ? doneCallout(context) : missingCallout(missing, context)),
+		...(isDone(context) ? doneCallout(context) : missingCallouts(numbers, context)),
 		...(numbers.some(({ value }) => value === TREATING) ? brokenPairs(context) : []),
 		...(items.length === 0
 			? []
@@ -134,24 +133,23 @@ const doneCallout = (context: PaperContext): Block[] => {
 	];
 };
 
-const missingCallout = (missing: readonly SheetNumber[], context: PaperContext): Block[] =>
-	missing.length === 0
-		? []
-		: [
-				{
-					kind: "callout",
-					tone: "stop",
-					title: context.words.label("crew.critical_title"),
-					blocks: [
-						{
-							kind: "paragraph",
-							children: [
-								{
-									kind: "text",
-									text: `${context.words.label("crew.critical_missing")}: ${missing.map((number) => number.label).join("; ")}.`,
-								},
-							],
-						},
-					],
-				},
-			];
+/** Numbers that nobody set, in a box: those without which the job must not start, and those that a step asks for. */
+const missingCallouts = (numbers: readonly SheetNumber[], context: PaperContext): Block[] => {
+	const missing = numbers.filter(({ lines }) => lines.length === 0);
+	const box = (kind: "critical" | "operating", tone: "stop" | "caution"): Block[] => {
+		const names = missing
+			.filter((number) => (kind === "critical" ? number.critical : number.operating && !number.critical))
+			.map(({ label }) => label);
+		if (names.length === 0) return [];
+		const text = `${context.words.label(`crew.${kind}_missing`)}: ${names.join("; ")}.`;
+		return [
+			{
+				kind: "callout",
+				tone,
+				title: context.words.label(`crew.${kind}_title`),
+				blocks: [{ kind: "paragraph", children: [{ kind: "text", text }] }],
+			},
+		];
+	};
+	return [...box("critical", "stop"), ...box("operating", "caution")];
+};

@@ -132,7 +132,7 @@ export const DESIGNS: Readonly<Record<Setting, Design>> = {
 export const SCALES = [1.16, 1.12, 1.08, 1.04, 1, 0.97, 0.94, 0.91, 0.88, 0.86, 0.84] as const;
 
 /** As `SCALES`, of what hangs on a wall. */
-export const POSTER_SCALES = [2.6, 2.4, 2.2, 2, 1.8, 1.6, 1.45, 1.3] as const;
+export const POSTER_SCALES = [2.6, 2.4, 2.2, 2, 1.8, 1.6, 1.45, 1.3, 1.15, 1] as const;
 
 const scaled = new Map<string, Design>();
 
@@ -160,7 +160,7 @@ export const designAt = (setting: Setting, scale: number): Design => {
 		step: at(step),
 		cellX: at(cellX),
 		cellY: at(cellY),
-		...(scale >= Math.min(...POSTER_SCALES)
+		...(scale > Math.max(...SCALES)
 			? { figure: { wish: at(whole.figure.wish), least: whole.figure.least } }
 			: {}),
 	};
