@@ -1,5 +1,6 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
+import { PAPERS } from "../src/document/document.ts";
 import { findingsFor } from "../src/paper/findings-for.ts";
 import { toldFrames } from "../src/paper/sequence/frames.ts";
 import { frameDrawings } from "../src/paper/sequence/sequence.ts";
@@ -54,7 +55,7 @@ describe.each(STARTERS)("goldens of %s", (starter) => {
 		compare(`${starter}.verdicts.txt`, `${lines.join("\n")}\n`);
 	});
 
-	it.each(["regulator", "landowner", "handout", "answers", "crew"] as const)("%s paper", (paper) => {
+	it.each(PAPERS)("%s paper", (paper) => {
 		const { documents } = composeOnce(findingsOf(starter), [{ paper, language: "en", units: "field" }]);
 		for (const document of documents) compare(`${starter}.${paper}.txt`, renderText(document.paper));
 	});

@@ -37,6 +37,7 @@ describe.each(STARTERS)("the words for the public, %s", (starter) => {
 	it.each([
 		["landowner", 8, 9.5],
 		["handout", 7.5, 9],
+		["slides", 8, 10.5],
 	] as const)("%s: median grade of the sections at most %s, none above %s", (paper, middle, most) => {
 		const grades = sectionsOf(starter, paper)
 			.filter((section) => section.id !== "operator-answers")

@@ -57,6 +57,8 @@ const PAPERS_ARE: Readonly<Record<Paper, string>> = {
 	handout: "one sheet for a meeting or a notice board",
 	answers: "the presenter's sheet for a meeting",
 	crew: "pre-job safety sheet; --job says of which job",
+	slides: "slides for a public meeting, 16:9, a claim and a picture each",
+	notes: "the speaker's: of each slide the exact numbers, where they come from, and the likely question",
 };
 
 const shippedSets = () => loadJurisdictions(JURISDICTION_CODES).value ?? [];

@@ -1,10 +1,10 @@
-import { PAPERS, type Paper } from "../document/document.ts";
+import { type Paper, READER_PAPERS } from "../document/document.ts";
 
 /** The papers a field may appear in unless the definition narrows it further. */
 export type Audience = readonly Paper[];
 
 /** Fit for anybody: depths, materials, durations, the operator's name. */
-export const EVERY: Audience = PAPERS;
+export const EVERY: Audience = READER_PAPERS;
 /** The public papers and the regulator's, and the presenter's own; nothing a crew acts on. */
 export const PUBLIC: Audience = ["regulator", "landowner", "handout", "answers"];
 /** Engineering detail for the regulator and the rig, kept out of what is handed to the public. */

@@ -1,4 +1,4 @@
-import { PAPERS } from "../document/document.ts";
+import { READER_PAPERS } from "../document/document.ts";
 import { ENGLISH_READER, tellSaid } from "../messages/print.ts";
 import { definitionSchema } from "./definition.ts";
 import type { FieldMeta } from "./field.ts";
@@ -11,7 +11,7 @@ export const FIELD_TABLE_END = "<!-- fields:end -->";
 const cell = (text: string): string => text.replace(/\|/g, "\\|").replace(/\s+/g, " ");
 
 const papers = (meta: FieldMeta): string =>
-	meta.papers.length === PAPERS.length ? "all" : meta.papers.join(", ");
+	meta.papers.length === READER_PAPERS.length ? "all" : meta.papers.join(", ");
 
 const row = ({ pattern, meta, required }: VisitedField): string => {
 	if (meta === undefined) return `| \`${pattern}\` | | | |`;

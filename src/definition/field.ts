@@ -1,5 +1,5 @@
 import * as z from "zod";
-import { PAPERS } from "../document/document.ts";
+import { READER_PAPERS } from "../document/document.ts";
 import { message, type Said } from "../messages/message.ts";
 import type { Dimension } from "../units/dimensions.ts";
 import type { DepthReference } from "../units/parse-depth.ts";
@@ -130,6 +130,6 @@ export const narrowing = (papers: Audience) =>
 			"Papers this may appear in",
 			"Narrows the default; keeps persons and private records out of papers they do not belong in.",
 			papers,
-			z.enum(PAPERS),
+			z.enum(READER_PAPERS),
 		),
 	);

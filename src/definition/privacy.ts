@@ -1,5 +1,5 @@
 import type { Path } from "../diagnostics/path.ts";
-import type { Paper } from "../document/document.ts";
+import { type Paper, readerPaperOf } from "../document/document.ts";
 import type { Audience } from "./audience.ts";
 import { definitionSchema } from "./definition.ts";
 import { isBlock, valueAt } from "./fault.ts";
@@ -16,9 +16,9 @@ export const papersOf = (path: Path): Audience =>
  * @param tree the definition, as written or as read
  */
 export const mayAppear = (paper: Paper, path: Path, tree: unknown): boolean =>
-	papersOf(path).includes(paper) &&
+	papersOf(path).includes(readerPaperOf(paper)) &&
 	path.every((_, length) => {
 		const block = valueAt(tree, path.slice(0, length));
 		const narrowed = isBlock(block) ? block["papers"] : undefined;
-		return !Array.isArray(narrowed) || narrowed.includes(paper);
+		return !Array.isArray(narrowed) || narrowed.includes(readerPaperOf(paper));
 	});

@@ -1,6 +1,6 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { Path } from "../diagnostics/path.ts";
-import { PAPERS } from "../document/document.ts";
+import { READER_PAPERS } from "../document/document.ts";
 import { message } from "../messages/message.ts";
 import { datesInOrder } from "./dates-in-order.ts";
 import { definitionSchema } from "./definition.ts";
@@ -190,4 +190,4 @@ const papersNarrowed = (tree: unknown): readonly Diagnostic[] => {
 	return faults;
 };
 
-const ALL_PAPERS: readonly string[] = PAPERS;
+const ALL_PAPERS: readonly string[] = READER_PAPERS;

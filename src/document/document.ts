@@ -1,15 +1,21 @@
 import type { UnitSystem } from "../units/format.ts";
 import type { Section, SheetName } from "./blocks.ts";
 
-export const PAPERS = ["regulator", "landowner", "handout", "answers", "crew"] as const;
+/** Papers that a definition may name where it says whom an entry is for. */
+export const READER_PAPERS = ["regulator", "landowner", "handout", "answers", "crew"] as const;
+export const PAPERS = [...READER_PAPERS, "slides", "notes"] as const;
 export type Paper = (typeof PAPERS)[number];
 /** What is bound: a paper of the well, or the paper of what changed between two states of it. */
 export type BoundPaper = Paper | "changes";
+
+/** Whose paper decides what another shows: what a room is shown or told is what the packet in its hands may say. */
+export const readerPaperOf = (paper: Paper): (typeof READER_PAPERS)[number] =>
+	paper === "slides" || paper === "notes" ? "landowner" : paper;
 export const LANGUAGES = ["en", "es"] as const;
 export type Language = (typeof LANGUAGES)[number];
 
-/** How large a paper is set: office reading, kitchen-table reading, or a clipboard in the wind. */
-export type Setting = "office" | "public" | "field";
+/** How large a paper is set: office reading, kitchen-table reading, a clipboard in the wind, or a screen seen from ten meters. */
+export type Setting = "office" | "public" | "field" | "screen";
 
 /** What the head, foot and metadata of a paper say. */
 export interface Imprint {

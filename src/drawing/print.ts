@@ -27,7 +27,13 @@ export interface Print {
 	readonly perFoot: number;
 }
 
-export const printer = (units: UnitSystem, words: DrawingWords, keyOf?: KeyOf): Print => {
+export const printer = (
+	units: UnitSystem,
+	words: DrawingWords,
+	keyOf?: KeyOf,
+	/** Of units that are said in words. */
+	language: "en" | "es" = "en",
+): Print => {
 	const keyed = (known: Known, text: string): Run => {
 		const key = keyOf?.(known);
 		return key === undefined ? run(text, { whole: true }) : run(text, { key });
@@ -42,6 +48,7 @@ export const printer = (units: UnitSystem, words: DrawingWords, keyOf?: KeyOf): 
 					...(style ? { style } : {}),
 				},
 				units,
+				language,
 			),
 		);
 	const depthUnit = printedUnit("true-vertical-depth", units);

@@ -11,7 +11,9 @@ import { PARTS } from "./parts/index.ts";
 import { named } from "./parts/part.ts";
 import { keysIn, placesIn } from "./places.ts";
 import { saidIn, wordsIn } from "./said.ts";
-import type { OrderSection } from "./words/page-order.ts";
+import { noteSections } from "./slides/notes.ts";
+import { slideSections } from "./slides/slides.ts";
+import type { OrderSection, PageOrder } from "./words/page-order.ts";
 
 /**
  * Sets one paper: its page order, filled with the language's words and with parts made from the findings. A section
@@ -22,11 +24,17 @@ import type { OrderSection } from "./words/page-order.ts";
 export const composePaper = (asked: PaperContext): PaperDocument => {
 	const context: PaperContext = {
 		...findingsFor(asked, asked.paper),
-		...(asked.paper === "answers"
+		...(asked.paper === "answers" || asked.paper === "notes"
 			? { printedAt: placesIn(composePaper({ ...asked, paper: "regulator" })) }
 			: {}),
 	};
 	const order = context.words.order(context.paper);
+	if (context.paper === "slides" || context.paper === "notes")
+		return talkOf(
+			context,
+			order,
+			context.paper === "slides" ? slideSections(context) : noteSections(context),
+		);
 	const data = narrative(context);
 	const early = order.sections.map((section) =>
 		isLate(section) ? [] : sectionBlocks(section, context, data),
@@ -75,6 +83,16 @@ export const composePaper = (asked: PaperContext): PaperDocument => {
 
 /** Metric readers print on A4. */
 const jobSheet = ({ units }: PaperContext): SheetName => (units === "metric" ? "job-a4" : "job-letter");
+/** Slides and their notes: made of claims and steps, and of no page order. */
+const talkOf = (context: PaperContext, order: PageOrder, sections: readonly Section[]): PaperDocument => ({
+	paper: context.paper,
+	language: context.words.language,
+	units: context.units,
+	setting: order.setting,
+	...(context.paper === "slides" ? { sheet: "screen" } : {}),
+	imprint: imprint(context, (isBuilt(context) ? order.titleBuilt : undefined) ?? order.title, order.subtitle),
+	sections,
+});
 
 /** Parts that speak of what the rest of the paper says and shows. */
 const LATE: ReadonlySet<string> = new Set(["glossary", "drawings-left-out", "other-inputs"]);

@@ -1,5 +1,5 @@
 import { isKnown, isKnownTable } from "../cite/known.ts";
-import type { Paper } from "../document/document.ts";
+import { type Paper, readerPaperOf } from "../document/document.ts";
 import { VERDICTS, type Verdict } from "../document/verdict.ts";
 import type { Findings } from "./context.ts";
 import { forPaper } from "./for-paper.ts";
@@ -48,7 +48,9 @@ const hiddenNames = (written: unknown, paper: Paper): ReadonlySet<string> =>
 			const list = path.reduce<unknown>((node, key) => entry(node, key), written);
 			return (Array.isArray(list) ? list : []).flatMap((item): string[] => {
 				const [papers, name] = [entry(item, "papers"), entry(item, "name")];
-				return Array.isArray(papers) && !papers.includes(paper) && typeof name === "string" ? [name] : [];
+				return Array.isArray(papers) && !papers.includes(readerPaperOf(paper)) && typeof name === "string"
+					? [name]
+					: [];
 			});
 		}),
 	);

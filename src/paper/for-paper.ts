@@ -1,7 +1,7 @@
 import { isKnown } from "../cite/known.ts";
 import { mayAppear } from "../definition/privacy.ts";
 import type { Path } from "../diagnostics/path.ts";
-import type { Paper } from "../document/document.ts";
+import { type Paper, readerPaperOf } from "../document/document.ts";
 import type { Well } from "../well/well.ts";
 
 /** Topics of a well that are the definition's own blocks, with the place they were written at. */
@@ -54,5 +54,5 @@ const isDepth = (node: object): boolean => "reference" in node && "depth" in nod
 /** A block may name the papers it is for; without a list it goes where its fields go. */
 const isOpenTo = (node: unknown, paper: Paper): boolean => {
 	const papers = typeof node === "object" && node !== null && "papers" in node ? node.papers : undefined;
-	return !Array.isArray(papers) || papers.includes(paper);
+	return !Array.isArray(papers) || papers.includes(readerPaperOf(paper));
 };

@@ -18,7 +18,7 @@ const keysOfBlock = (block: Block): string[] => {
 		case "table":
 			return block.rows.flatMap((row) => Object.values(row.cells).flatMap(keysOfCell));
 		case "figure":
-			return block.drawing.shapes.flatMap(keysOfShape);
+			return [...block.caption.flatMap(keysOfInline), ...block.drawing.shapes.flatMap(keysOfShape)];
 		case "callout":
 		case "columns":
 			return keysIn(block.blocks);

@@ -1,7 +1,7 @@
 import type { HowKnown, PublicCopy, RuleSetKind, Standing } from "../catalog/limits/limit.ts";
 import type { Known } from "../cite/known.ts";
 import type { Path } from "../diagnostics/path.ts";
-import type { Paper } from "../document/document.ts";
+import { type Paper, readerPaperOf } from "../document/document.ts";
 import type { Verdict } from "../document/verdict.ts";
 import { isMessage, type Said } from "../messages/message.ts";
 import type { Well } from "../well/well.ts";
@@ -84,7 +84,7 @@ export const isOpen = (verdict: Verdict): boolean => verdict === "not met" || ve
 export const toldIn = (findings: readonly Finding[], paper: Paper): readonly Finding[] =>
 	findings.filter(
 		({ tell, verdict }) =>
-			tell?.includes(paper) === true && (isOpen(verdict) || verdict === "needs judgement"),
+			tell?.includes(readerPaperOf(paper)) === true && (isOpen(verdict) || verdict === "needs judgement"),
 	);
 
 export type Comparison = "at least" | "more than" | "at most" | "less than" | "present" | "one of";

@@ -3,11 +3,11 @@ import { definitionSchema } from "../../src/definition/definition.ts";
 import { mayAppear, papersOf } from "../../src/definition/privacy.ts";
 import { everyField } from "../../src/definition/schema-walk.ts";
 import type { Path } from "../../src/diagnostics/path.ts";
-import { PAPERS } from "../../src/document/document.ts";
+import { READER_PAPERS } from "../../src/document/document.ts";
 import { starterTree } from "./starter-trees.ts";
 
 const shownTo = (path: Path, tree: unknown = starterTree("horizontal")): readonly string[] =>
-	PAPERS.filter((paper) => mayAppear(paper, path, tree));
+	READER_PAPERS.filter((paper) => mayAppear(paper, path, tree));
 
 describe("what may appear where", () => {
 	it("keeps persons, licenses and private records in the regulator's copy", () => {
@@ -61,7 +61,7 @@ describe("what may appear where", () => {
 		expect(papersOf(["elsewhere"])).toEqual([]);
 		expect(shownTo(["well", "shoe_size"])).toEqual([]);
 		expect(papersOf(["site", "conditions", 0, "limit", "of", "above"])).toEqual(["regulator", "answers"]);
-		expect(papersOf(["schedule", 0, "days", 1])).toEqual([...PAPERS]);
+		expect(papersOf(["schedule", 0, "days", 1])).toEqual([...READER_PAPERS]);
 	});
 
 	it("lets no person's name or number default to a public paper", () => {

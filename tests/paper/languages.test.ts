@@ -83,7 +83,11 @@ describe.each(others)("%s beside English", (language) => {
 			composeOnce(findings, [{ paper, language: spoken, units: "field" }]).documents.flatMap((document) =>
 				document.paper.sections.map(({ id, blocks }) => ({
 					id,
-					keys: keysIn(blocks.filter((block) => block.kind !== "figure")).sort(),
+					keys: keysIn(
+						blocks.map((block) =>
+							block.kind === "figure" ? { kind: "paragraph", children: block.caption } : block,
+						),
+					).sort(),
 				})),
 			);
 		for (const paper of PAPERS) {

@@ -1,6 +1,6 @@
 import * as z from "zod";
 import type { Path } from "../../diagnostics/path.ts";
-import { PAPERS } from "../../document/document.ts";
+import { READER_PAPERS } from "../../document/document.ts";
 import { type Message, message, type Said } from "../../messages/message.ts";
 import { type Desk, isBlock, mendWord, onlyKeys, readWord, readWords, report, shownValue } from "./fault.ts";
 import { type AppliesTo, COPY_KINDS, IN_FORCE_BY, type Rule, STANDINGS, WAYS_KNOWN } from "./limit.ts";
@@ -49,7 +49,7 @@ const rowShape = z.strictObject({
 	if_not_met: z.exactOptional(z.literal("needs judgement")),
 	confirm: z.exactOptional(z.unknown()),
 	stop: z.exactOptional(z.array(z.string()).min(1)),
-	tell: z.exactOptional(z.array(z.enum(PAPERS)).min(1)),
+	tell: z.exactOptional(z.array(z.enum(READER_PAPERS)).min(1)),
 	note: z.exactOptional(sentence),
 });
 

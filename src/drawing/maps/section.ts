@@ -97,7 +97,8 @@ interface SectionPoint {
 
 type NearbyWell = ReturnType<typeof knownWells>[number];
 
-const knownWells = (well: Well, results: Results, azimuth: number) => {
+/** Wells nearby whose depth, place and hole are known, projected onto the section. */
+export const knownWells = (well: Well, results: Results, azimuth: number) => {
 	const site = results.site;
 	const isInReach = reachOf(results);
 	const bottoms = new Map<

@@ -59,7 +59,8 @@ export const groundLabels = (scene: Scene): Shape[] => {
 	const { well, results, print, scale, left, size, middle, nest, mark } = scene;
 	const surface = well.datum.groundLevel.value;
 	const ticks = graduations(scale, print.perFoot, surface, size * 3).filter(
-		({ numbered, value }) => numbered && value > 0,
+		({ numbered, value, y }) =>
+			numbered && value > 0 && y > scene.ground + size && y + size * 0.4 < scene.box.y + scene.box.height,
 	);
 	const base = results.geology.protected_water_base;
 	return [

@@ -29,6 +29,8 @@ export interface FrameOptions {
 	readonly words: DrawingWords;
 	readonly language: "en" | "es";
 	readonly keyOf?: KeyOf;
+	/** What is said of the scale, where it is not the whole of it. */
+	readonly scale?: string;
 	/** Of the picture [pt]. */
 	readonly width: number;
 	readonly height: number;
@@ -113,7 +115,7 @@ export const sequenceFrame = (
 	height: options.height,
 	title: words.title,
 	alternative: alternativeOf(words, options),
-	scale: options.words.frameScale,
+	scale: options.scale ?? options.words.frameScale,
 	shapes: pictureShapes(
 		well,
 		results,

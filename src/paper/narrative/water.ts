@@ -27,6 +27,8 @@ export const waterWords = (context: PaperContext): Record<string, unknown> => {
 		({ against, top, bottom }) =>
 			base !== undefined && against !== "rock" && top.tvd.value < base && base < bottom.tvd.value,
 	);
+	const cracks =
+		results.stimulation?.fractures?.models.toSorted((a, b) => a.height.value - b.height.value) ?? [];
 	const cemented = protecting && results.cement[protecting.id];
 	return {
 		has_protected_water: protectedWater !== undefined,
@@ -48,6 +50,9 @@ export const waterWords = (context: PaperContext): Record<string, unknown> => {
 			context.units === "field"
 				? about(context, isolation.protected_water_to_top_perforation, 2, "mi")
 				: false,
+		crack_least: about(context, cracks[0]?.height),
+		crack_most: about(context, cracks.at(-1)?.height),
+		crack_gap: about(context, results.stimulation?.fractures?.least_below_protected_water),
 		confining_counts: isBedCountedOn(context),
 		confining_bed: sayText(isolation.confining[0]?.name),
 		confining_thickness: about(context, isolation.confining[0]?.thickness),

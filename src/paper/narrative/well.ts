@@ -1,3 +1,4 @@
+import { readerPaperOf } from "../../document/document.ts";
 import type { PaperContext } from "../context.ts";
 import { asGiven } from "../parts/part.ts";
 import { about, compassPoint, say, sayText } from "./say.ts";
@@ -42,7 +43,10 @@ export const wellWords = (context: PaperContext): Record<string, unknown> => {
 		})),
 		has_contractors: (identity.contractors ?? []).length > 0,
 		contractors: (identity.contractors ?? [])
-			.filter((contractor) => contractor.papers === undefined || contractor.papers.includes(context.paper))
+			.filter(
+				(contractor) =>
+					contractor.papers === undefined || contractor.papers.includes(readerPaperOf(context.paper)),
+			)
 			.map((contractor) => ({ name: contractor.name, does: contractor.does })),
 		has_other_wells: (site.pad?.other_wells ?? []).length > 0,
 		datum: well.datum.name,

@@ -8,7 +8,7 @@ import { keysIn } from "../places.ts";
 import type { Question } from "../words/questions.ts";
 import { type Part, row, table, textColumn } from "./part.ts";
 
-interface Answered {
+export interface Answered {
 	readonly question: Question;
 	readonly number: number;
 	readonly group: string;
@@ -16,7 +16,8 @@ interface Answered {
 	readonly keys: readonly string[];
 }
 
-const answered = (context: PaperContext): readonly Answered[] => {
+/** What neighbors ask, with this well's answers as far as there are any. */
+export const answered = (context: PaperContext): readonly Answered[] => {
 	const data = narrative(context);
 	const own: Readonly<Record<string, unknown>> = context.well.community ?? {};
 	let number = 0;
@@ -81,7 +82,8 @@ export const answersTable: Part = (context) => {
 const textOrNone = (words: string) =>
 	words === "" ? ({ kind: "none" } as const) : ({ kind: "text", text: words } as const);
 
-const formulaNames = (keys: readonly string[], context: PaperContext): string[] => [
+/** What the numbers of some keys were worked by, or that they are as given. */
+export const formulaNames = (keys: readonly string[], context: PaperContext): string[] => [
 	...new Set(
 		keys.flatMap((key) => {
 			const value = context.index.byKey.get(key);

@@ -1,4 +1,5 @@
 import type { Block } from "../../document/blocks.ts";
+import { readerPaperOf } from "../../document/document.ts";
 import { type PaperContext, textCell } from "../context.ts";
 import { type Part, row, table, textColumn } from "./part.ts";
 
@@ -13,7 +14,9 @@ export const contactsFor = (context: PaperContext): Block[] =>
 			textColumn(context, "phone", { width: 1.6 }),
 		],
 		(context.well.safety?.contacts ?? [])
-			.filter((contact) => contact.papers === undefined || contact.papers.includes(context.paper))
+			.filter(
+				(contact) => contact.papers === undefined || contact.papers.includes(readerPaperOf(context.paper)),
+			)
 			.map((contact) =>
 				row({ who: textCell(contact.role), by: textCell(contact.name), phone: textCell(contact.phone) }),
 			),

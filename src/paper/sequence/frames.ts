@@ -6,6 +6,7 @@ import type { PaperContext } from "../context.ts";
 import { narrative } from "../narrative/narrative.ts";
 import { stepWords } from "../narrative/step.ts";
 import type { Template } from "../words/template.ts";
+import type { WordedEntry } from "../words/worded-list.ts";
 
 /** One step as it is told: its words as parts of a paper, and as a drawing takes them. */
 export interface ToldStep {
@@ -30,12 +31,7 @@ export const toldStep = (
 	number: number,
 	data: Readonly<Record<string, unknown>>,
 ): ToldStep => {
-	const last = step.string !== undefined && step.string === context.well.strings.at(-1)?.id;
-	const several = context.well.strings.filter(({ id }) => id !== "conductor").length > 1;
-	const entries = context.words.frames();
-	const named = (id: string) => entries.find((entry) => entry.id === id);
-	const entry = (last && several ? named(`${step.kind}_last`) : undefined) ?? named(step.kind);
-	if (entry === undefined) throw new Error(`sequence/frames.yaml has no words for "${step.kind}"`);
+	const entry = frameEntry(context, step);
 	const filled = { ...data, ...stepWords(context, step) };
 	const fill = (name: string): readonly Inline[] => inlinesOf(entry.words[name], filled);
 	const say = fill("say").map(aloud);
@@ -54,6 +50,21 @@ export const toldStep = (
 			),
 		},
 	};
+};
+
+/**
+ * The words of a step: the last string's steps have their own.
+ *
+ * @throws Error for a kind of step without words: a fault of ours
+ */
+export const frameEntry = ({ well, words }: PaperContext, step: WellStep): WordedEntry => {
+	const last = step.string !== undefined && step.string === well.strings.at(-1)?.id;
+	const several = well.strings.filter(({ id }) => id !== "conductor").length > 1;
+	const entries = words.frames();
+	const named = (id: string) => entries.find((entry) => entry.id === id);
+	const entry = (last && several ? named(`${step.kind}_last`) : undefined) ?? named(step.kind);
+	if (entry === undefined) throw new Error(`sequence/frames.yaml has no words for "${step.kind}"`);
+	return entry;
 };
 
 /** The words of a template's paragraphs, one after another. */

@@ -23,7 +23,7 @@ export interface PageOrder {
 	readonly titleBuilt?: string;
 	readonly subtitle?: string;
 	readonly numbered: boolean;
-	readonly setting: "office" | "public" | "field";
+	readonly setting: "office" | "public" | "field" | "screen";
 	/** Set on the sheet of a job, letter or A4; on letter with wide margins where absent. */
 	readonly sheet?: "job";
 	readonly sections: readonly OrderSection[];
@@ -47,7 +47,7 @@ export const pageOrder = (data: unknown, file: string): PageOrder => {
 	const root = record(data, "the file");
 	const sections = Array.isArray(root["sections"]) ? root["sections"] : fail("sections must be a list");
 	const setting = words(root["setting"], "setting");
-	if (setting !== "office" && setting !== "public" && setting !== "field")
+	if (setting !== "office" && setting !== "public" && setting !== "field" && setting !== "screen")
 		fail(`setting "${setting}" is unknown`);
 	return {
 		title: words(root["title"], "title"),

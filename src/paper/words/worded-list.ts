@@ -24,14 +24,14 @@ export interface WordedList {
 export const FRAME_WORDS: WordedList = {
 	file: "sequence/frames.yaml",
 	key: "frames",
-	words: ["title", "say", "shows"],
+	words: ["title", "say", "shows", "answer"],
 };
 export const SLIDE_WORDS: WordedList = {
 	file: "slides/slides.yaml",
 	key: "slides",
 	words: ["title", "say", "exact", "answer"],
 };
-export const WORDED_LISTS: readonly WordedList[] = [FRAME_WORDS];
+export const WORDED_LISTS: readonly WordedList[] = [FRAME_WORDS, SLIDE_WORDS];
 
 /**
  * Checks and compiles such a list.

@@ -46,7 +46,7 @@ const job = (width: number, height: number): Sheet => ({
 export const SHEETS: Readonly<Record<SheetName, Sheet>> = {
 	letter: { width: 612, height: 792, top: 68, bottom: 66, side: 54 },
 	"letter-landscape": { width: 792, height: 612, top: 68, bottom: 66, side: 54 },
-	screen: { width: 960, height: 540, top: 62, bottom: 58, side: 48 },
+	screen: { width: 960, height: 540, top: 26, bottom: 50, side: 48 },
 	"job-letter": job(612, 792),
 	"job-a4": job(595.28, 841.89),
 	"job-tabloid": job(1224, 792),
@@ -125,6 +125,27 @@ export const DESIGNS: Readonly<Record<Setting, Design>> = {
 		rule: { hair: 0.5, thin: 0.75, thick: 1.5, heavy: 2.5 },
 		// 9 mm.
 		pencil: (9 / 25.4) * 72,
+	},
+	/** Nothing is smaller than 20 points: a hand's width of a screen that is seen from ten meters. */
+	screen: {
+		setting: "screen",
+		body: 22,
+		lead: 25,
+		note: 21,
+		table: 20,
+		dense: 20,
+		title: 42,
+		h2: 32,
+		h3: 25,
+		h4: 22,
+		figure: { wish: 44, least: 30 },
+		running: 20,
+		leading: 1.24,
+		step: 8,
+		cellX: 6,
+		cellY: 3,
+		rule: { hair: 0.75, thin: 1, thick: 2, heavy: 4 },
+		pencil: 30,
 	},
 };
 

@@ -24,6 +24,7 @@ const MOST_CAUTION_LINES = 2;
 
 /** What every page of a size says of the paper, and whether it fits. */
 export const runningMatter = (document: PaperDocument, sheet: Sheet = SHEETS.letter): RunningMatter => {
+	if (document.setting === "screen") return footOfSlide(document, sheet);
 	const { imprint } = document;
 	const measure = measureOf(sheet);
 	const size = DESIGNS[document.setting].running;
@@ -85,9 +86,47 @@ export const runningMatter = (document: PaperDocument, sheet: Sheet = SHEETS.let
 	};
 };
 
+/**
+ * A slide has one line at its foot, as large as its smallest words: of which well, how far it may be relied on, which issue.
+ * What does not fit is left out, the name of the well first; the first and the last slide have all of it.
+ */
+const footOfSlide = ({ setting, imprint }: PaperDocument, sheet: Sheet): RunningMatter => {
+	const size = DESIGNS[setting].running;
+	const pageOf = (page: number, pages: number): string => `${page} / ${pages}`;
+	const room = measureOf(sheet) - textWidth(pageOf(999, 999), { size, weight: "semibold" }) - 20;
+	const issue = [imprint.state, `${imprint.words.revision} ${imprint.revision}`, imprint.digest];
+	const standing =
+		[[imprint.well, ...issue], issue, [imprint.state, imprint.digest], [imprint.digest]]
+			.map((parts) => parts.join(BETWEEN))
+			.find((line) => textWidth(line, { size }) <= room) ?? imprint.digest;
+	const missing = missingGlyphs(standing);
+	return {
+		size,
+		identity: "",
+		title: "",
+		stacked: false,
+		caution: [],
+		standing,
+		pageOf,
+		findings:
+			missing.length === 0
+				? []
+				: [
+						{
+							kind: "missing-glyph",
+							page: 1,
+							text: standing,
+							detail: `not in the shipped family: ${missing.join(" ")}`,
+						},
+					],
+	};
+};
+
 /** Rules that part head and foot from the text, where the sheet has none of its own [pt]. */
 const USUAL_RULES = { head: 48, foot: 54 } as const;
 const RULE = 0.5;
+/** From the foot of a slide to the baseline of its one line [pt]. */
+const SLIDE_FOOT = 20;
 
 /** Draws head and foot on the current page. The caller marks them as running matter. */
 export const drawRunning = (
@@ -98,6 +137,14 @@ export const drawRunning = (
 	pages: number,
 ): void => {
 	const { size } = matter;
+	if (matter.identity === "") {
+		const baseline = height - SLIDE_FOOT;
+		pen.text(matter.standing, typefaceFor("regular"), size, INK.text, side, baseline);
+		const count = matter.pageOf(page, pages);
+		const x = width - side - textWidth(count, { size, weight: "semibold" });
+		pen.text(count, typefaceFor("semibold"), size, INK.text, x, baseline);
+		return;
+	}
 	const line = size * 1.22;
 	const put = (text: string, baseline: number, weight: Weight, end: boolean): void => {
 		const x = end ? width - side - textWidth(text, { size, weight }) : side;

@@ -142,6 +142,9 @@ const checkHeadings = (elements: readonly FileElement[], report: Report): void =
 	}
 };
 
+/** Sides of the pages that papers are set on: a slide is the widest, a letter page the tallest [pt]. */
+const [WIDEST, TALLEST] = [960, 792];
+
 /** ISO 14289-1, 7.3: figures have an alternative; 7.1 with ISO 32000-1, table 344: and a box on the page. */
 const checkFigures = (elements: readonly FileElement[], report: Report): void => {
 	for (const figure of elements.filter(({ role }) => role === "Figure")) {
@@ -150,8 +153,13 @@ const checkFigures = (elements: readonly FileElement[], report: Report): void =>
 		const box = figure.attributes.get("BBox");
 		const sides = box instanceof PDFArray ? box.asRectangle() : { x: -1, y: -1, width: 0, height: 0 };
 		const inside =
-			sides.width > 0 && sides.height > 0 && sides.x >= 0 && sides.y >= 0 && sides.x + sides.width <= 612.5;
-		if (!inside || sides.y + sides.height > 792.5) report("figure without box", JSON.stringify(sides));
+			sides.width > 0 &&
+			sides.height > 0 &&
+			sides.x >= 0 &&
+			sides.y >= 0 &&
+			sides.x + sides.width <= WIDEST + 0.5;
+		if (!inside || sides.y + sides.height > TALLEST + 0.5)
+			report("figure without box", JSON.stringify(sides));
 	}
 };
 

@@ -61,7 +61,8 @@ export const TitleBlock = ({ scene }: { scene: Scene }): ReactElement => {
 		{ label: words.digest, value: imprint.digest },
 	].map((item) => ({ ...item, label: item.label.charAt(0).toUpperCase() + item.label.slice(1) }));
 	if (design.setting === "field") return <SheetTitle scene={scene} />;
-	const compact = scene.document.paper === "handout";
+	const compact = design.setting === "screen" || scene.document.paper === "handout";
+	const stateRoom = design.setting === "screen" ? 360 : 170;
 	const small = design.setting === "public" ? design.note : design.table;
 	const widths = fitColumns(
 		items.map(({ label, value }) => ({
@@ -75,7 +76,7 @@ export const TitleBlock = ({ scene }: { scene: Scene }): ReactElement => {
 	return (
 		<Box wrap={false} style={{ marginBottom: compact ? design.step * 1.4 : design.step * 3.4 }}>
 			<Box style={{ flexDirection: "row", justifyContent: "space-between", alignItems: "flex-start" }}>
-				<Box style={{ width: scene.width - 170 }}>
+				<Box style={{ width: scene.width - stateRoom }}>
 					<Words tag={{ role: "P" }} style={{ ...type(design.body, 1.25, "semibold") }}>
 						{imprint.operator}
 					</Words>
@@ -83,13 +84,13 @@ export const TitleBlock = ({ scene }: { scene: Scene }): ReactElement => {
 						{imprint.well}
 					</Words>
 				</Box>
-				<Box tag={{ role: "P" }} style={{ width: 170, alignItems: "flex-end" }}>
+				<Box tag={{ role: "P" }} style={{ width: stateRoom, alignItems: "flex-end" }}>
 					<Boxed
 						text={imprint.state}
 						size={design.body}
 						weight="bold"
 						rule={design.rule.thick}
-						room={170}
+						room={stateRoom}
 						end
 					/>
 				</Box>

@@ -1,0 +1,147 @@
+import { isTable } from "../../cite/known.ts";
+import type { Block, Column, Row, Section } from "../../document/blocks.ts";
+import type { Inline, QuantityText } from "../../document/inline.ts";
+import type { Drawing } from "../../document/shapes.ts";
+import type { PaperContext } from "../context.ts";
+import { formulaNames } from "../parts/answers.ts";
+import { row } from "../parts/part.ts";
+import { keysIn } from "../places.ts";
+import type { PictureSize } from "./pictures.ts";
+import { type Slide, slidesOf } from "./slides.ts";
+
+/** A slide in the speaker's hand: half a page with what belongs to it [pt]. */
+const SMALL: PictureSize = { width: 400, height: 128, size: 9.5 };
+
+/** Of each slide its picture and words, the numbers as they are, where they come from, and a question with its answer. */
+export const noteSections = (context: PaperContext): readonly Section[] =>
+	slidesOf(context).map((slide, i): Section => {
+		const drawing = slide.picture?.(SMALL);
+		return {
+			id: slide.id,
+			number: String(i + 1),
+			title: slide.title,
+			blocks: [
+				...(drawing === undefined ? [] : [{ kind: "figure", drawing, caption: [] } as const]),
+				...slide.say.map(asBody),
+				...numbers(context, slide, drawing, i + 1),
+				...asked(context, slide),
+			],
+		};
+	});
+
+const asBody = (block: Block): Block =>
+	block.kind === "paragraph" ? { kind: "paragraph", children: block.children } : block;
+
+const quantitiesIn = (blocks: readonly Block[]): readonly QuantityText[] =>
+	blocks.flatMap((block): readonly QuantityText[] =>
+		block.kind === "paragraph"
+			? inlineQuantities(block.children)
+			: block.kind === "list"
+				? block.items.flatMap(quantitiesIn)
+				: [],
+	);
+
+const inlineQuantities = (inlines: readonly Inline[]): readonly QuantityText[] =>
+	inlines.flatMap((inline): readonly QuantityText[] =>
+		inline.kind === "quantity" ? [inline] : "children" in inline ? inlineQuantities(inline.children) : [],
+	);
+
+/** Numbers of a picture that are listed. */
+const MOST_DRAWN = 8;
+
+const fromIndex = (context: PaperContext, key: string): (readonly [string, QuantityText])[] => {
+	const known = context.index.byKey.get(key);
+	if (known === undefined || isTable(known)) return [];
+	const { dimension, value } = known;
+	const unit = dimension === "duration" ? { unit: "d", decimals: 0 } : {};
+	return [[key, { kind: "quantity", dimension, value, key, style: { ...unit, spoken: true } }]];
+};
+
+const WIDTHS = [
+	["said", 1.5],
+	["exact", 2],
+	["how", 2.2],
+	["where", 2],
+] as const;
+
+/** Each number that the slide says: as said, exactly, how it was worked, and where the regulator's copy prints it. */
+const numbers = (
+	context: PaperContext,
+	{ say }: Slide,
+	drawing: Drawing | undefined,
+	number: number,
+): readonly Block[] => {
+	const { label } = context.words;
+	const drawn = drawing === undefined ? [] : keysIn([{ kind: "figure", drawing, caption: [] }]);
+	const byKey = new Map([
+		...drawn.flatMap((key) => fromIndex(context, key)).slice(0, MOST_DRAWN),
+		...quantitiesIn(say).flatMap((each) => (each.key === undefined ? [] : [[each.key, each] as const])),
+	]);
+	if (byKey.size === 0) return [];
+	const rows = [...byKey].map(([key, quantity]): Row => {
+		const { style: _, ...exact } = quantity;
+		const unit = quantity.style?.unit;
+		return row({
+			said: { kind: "rich", children: [quantity] },
+			exact: {
+				kind: "rich",
+				children: [exact, ...(unit === undefined ? [] : inUnit(exact, unit))],
+			},
+			how: { kind: "text", text: formulaNames([key], context).join("; ") },
+			where: textOrNone(context.printedAt?.(key)),
+		});
+	});
+	const columns = WIDTHS.map(
+		([id, width]): Column => ({
+			id,
+			head: label(`slides.${id}`),
+			kind: "text",
+			width,
+			...(id === "said" ? { rowHead: true } : {}),
+		}),
+	);
+	return [
+		{
+			kind: "table",
+			caption: label("slides.captions.numbers").replace("{number}", String(number)),
+			columns: columns.filter(({ id }) => rows.some(({ cells }) => cells[id]?.kind !== "none")),
+			rows,
+			dense: true,
+		},
+	];
+};
+
+/** The same in the unit that the room hears. */
+const inUnit = (exact: QuantityText, unit: string): readonly Inline[] => [
+	{ kind: "text", text: " = " },
+	{ ...exact, style: { unit, decimals: unit === "d" || unit === "hr" ? 1 : 0 } },
+];
+
+const textOrNone = (text: string | undefined) =>
+	text === undefined || text === "" ? ({ kind: "none" } as const) : ({ kind: "text", text } as const);
+
+const asked = ({ words: { label } }: PaperContext, { ask, answer, own }: Slide): readonly Block[] => {
+	if (ask === undefined) return [];
+	const said: readonly Inline[] = [
+		...answer,
+		...(own === undefined
+			? []
+			: [
+					{ kind: "text", text: `${answer.length > 0 ? " " : ""}${label("slides.operator")} ` } as const,
+					{ kind: "text", text: own } as const,
+				]),
+	];
+	return [
+		{
+			kind: "callout",
+			tone: "note",
+			title: `${label("slides.question")}: ${ask}`,
+			blocks: [
+				{
+					kind: "paragraph",
+					children: said.length === 0 ? [{ kind: "text", text: label("slides.open") }] : said,
+				},
+			],
+		},
+	];
+};

@@ -1,0 +1,132 @@
+import type { Block, Section } from "../../document/blocks.ts";
+import type { Inline } from "../../document/inline.ts";
+import type { Drawing } from "../../document/shapes.ts";
+import { DRAWING_WORDS } from "../../drawing/drawing-words.ts";
+import { sequenceFrame } from "../../drawing/sequence/sequence-frame.ts";
+import { textWidth } from "../../measure/text-width.ts";
+import type { PaperContext } from "../context.ts";
+import { narrative } from "../narrative/narrative.ts";
+import { stepWords } from "../narrative/step.ts";
+import { aloud, frameEntry, frameOptions, inlinesOf, toldFrames } from "../sequence/frames.ts";
+import type { WordedEntry } from "../words/worded-list.ts";
+import { PICTURES, type PictureSize } from "./pictures.ts";
+import { slideWords } from "./slide-words.ts";
+
+/** One slide, and what its speaker should know. */
+export interface Slide {
+	readonly id: string;
+	readonly title: string;
+	/** At any size: large on the slide, small in the notes. */
+	readonly picture?: (size: PictureSize) => Drawing | undefined;
+	readonly say: readonly Block[];
+	readonly ask?: string;
+	readonly answer: readonly Inline[];
+	/** The operator's own words to the same question. */
+	readonly own?: string;
+}
+
+/** Where the steps of the well being built stand among the slides. */
+const SEQUENCE = "SEQUENCE";
+
+type Data = Readonly<Record<string, unknown>>;
+
+/** The slides of a well, in order; one that lacks what it needs is left out. */
+export const slidesOf = (context: PaperContext): readonly Slide[] => {
+	const data = { ...narrative(context), ...slideWords(context) };
+	return context.words
+		.slides()
+		.filter(({ needs }) => needs.every((need) => isThere(data[need])))
+		.flatMap((entry) =>
+			entry.id === SEQUENCE ? sequenceSlides(context, data) : [slideOf(context, entry, data)],
+		);
+};
+
+const isThere = (value: unknown): boolean => (Array.isArray(value) ? value.length > 0 : Boolean(value));
+
+const slideOf = (context: PaperContext, entry: WordedEntry, data: Data): Slide => {
+	const draw = PICTURES[entry.plain["picture"] ?? ""];
+	return {
+		id: entry.id,
+		title: wordsOf(inlinesOf(entry.words["title"], data)),
+		...(draw === undefined ? {} : { picture: (size) => draw(context, size) }),
+		say: (entry.words["say"]?.(data) ?? []).map(blockAloud),
+		...spoken(context, entry, data),
+	};
+};
+
+const sequenceSlides = (context: PaperContext, data: Data): readonly Slide[] => {
+	const { well, results } = context;
+	const told = toldFrames(context);
+	const steps = told.map(({ step }) => step);
+	return told.map(
+		(frame): Slide => ({
+			id: `step-${frame.step.id}`,
+			title: frame.title,
+			picture: (size) =>
+				sequenceFrame(well, results, steps, frame.step, frame.words, {
+					...frameOptions(context, size),
+					scale: DRAWING_WORDS[context.words.language].frameScaleShort,
+				}),
+			say: [{ kind: "paragraph", children: frame.say }],
+			...spoken(context, frameEntry(context, frame.step), { ...data, ...stepWords(context, frame.step) }),
+		}),
+	);
+};
+
+/** What the speaker is likely to be asked, and what there is to answer. */
+const spoken = (
+	context: PaperContext,
+	entry: WordedEntry,
+	data: Data,
+): Pick<Slide, "ask" | "answer" | "own"> => {
+	const { ask, own: topic } = entry.plain;
+	const said = topic === undefined ? undefined : (context.well.community as Data | undefined)?.[topic];
+	return {
+		...(ask === undefined ? {} : { ask }),
+		answer: inlinesOf(entry.words["answer"], data),
+		...(typeof said === "string" && said !== "" ? { own: said } : {}),
+	};
+};
+
+const blockAloud = (block: Block): Block => {
+	if (block.kind === "paragraph") return { ...block, tone: "lead", children: block.children.map(aloud) };
+	return block.kind === "list" ? { ...block, items: block.items.map((item) => item.map(itemAloud)) } : block;
+};
+
+const itemAloud = (block: Block): Block =>
+	block.kind === "paragraph" ? { ...block, children: block.children.map(aloud) } : block;
+
+/** Words alone: a title holds no value. */
+const wordsOf = (inlines: readonly Inline[]): string =>
+	inlines
+		.map((inline) =>
+			inline.kind === "text" ? inline.text : "children" in inline ? wordsOf(inline.children) : "",
+		)
+		.join("");
+
+/** A picture under its title, with room for a sentence of two lines and for its scale: less under a title of two lines [pt]. */
+const LARGE: PictureSize = { width: 864, height: 306, size: 20 };
+const UNDER_TWO_LINES = 266;
+/** Widest title of one line [pt], and its type. */
+const ONE_LINE = { width: 850, size: 32 };
+
+const sizeUnder = (title: string): PictureSize =>
+	textWidth(title, { size: ONE_LINE.size, weight: "bold" }) > ONE_LINE.width
+		? { ...LARGE, height: UNDER_TWO_LINES }
+		: LARGE;
+
+/** The slides as sections of a paper, a page each. */
+export const slideSections = (context: PaperContext): readonly Section[] =>
+	slidesOf(context).map(({ id, title, picture, say }, i): Section => {
+		const drawing = picture?.(sizeUnder(title));
+		return {
+			id,
+			title,
+			// The first stands under the head of the paper.
+			...(i === 0 ? {} : { newPage: true }),
+			blocks: drawing === undefined ? say : [{ kind: "figure", drawing, caption: sentence(say) }],
+		};
+	});
+
+const sentence = (blocks: readonly Block[]): readonly Inline[] =>
+	blocks.flatMap((block) => (block.kind === "paragraph" ? block.children : []));
