@@ -27,7 +27,7 @@ export const findingsText = (file: string, found: Findings, options: FindingsTex
 	const { judgement, missing, well } = found;
 	const { reader } = options;
 	const words = PRINT_WORDS[reader.language].verdicts;
-	const head = [`${file}: ${well.identity.name}`, ...wrap(totalsLine(judgement, reader), options.width)];
+	const head = [`${file}: ${well.identity.name}`, ...wrappedTotals(judgement, reader, options.width)];
 	if (options.quiet === true) return head.join("\n");
 	const sorted = worstFirst(judgement.findings);
 	const shown = ORDER.filter((verdict) => options.all === true || TO_ACT_ON.includes(verdict));
