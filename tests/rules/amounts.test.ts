@@ -89,7 +89,7 @@ describe("the sentence", () => {
 			],
 		};
 		expect(finding(test(form)).because.replaceAll("\u00a0", " ")).toMatch(
-			/^The planned test pressure is 1,500 psi; at least 1,600 psi is required: the lesser of 1,600 psi \(the greater of 216 psi \[0\.22 psi\/ft × 980 ft, the length of the string\] and 1,600 psi\) and 1,91\d psi \(0\.7 × 2,73\d psi, the least internal yield pressure of the string\)\.$/,
+			/^The planned test pressure is 1,500 psi; at least 1,600 psi is required: the lesser of 1,600 psi \(the greater of 216 psi \[0\.22 psi\/ft × 980 ft, the length of the string\] and 1,600 psi\) and 1,91\d psi \(0\.7 × 2,73\d psi, the lowest internal yield pressure of the string\)\.$/,
 		);
 	});
 	it("does not print two different numbers alike", () => {

@@ -436,7 +436,7 @@ describe.each(ofForm("deadline").map((each) => [each.name, each] as const))("%s"
 		};
 		if (asked.leaf.of.every(({ event }) => CONTINGENT_EVENTS.includes(event)))
 			return expect(verdict(asked, timeless)).toBe("does not apply");
-		expect(missing(asked, timeless)).toMatch(/(date of|the day) .+ @ (schedule|site\.events)/);
+		expect(missing(asked, timeless)).toMatch(/(date of|the day|the date) .+ @ (schedule|site\.events)/);
 	});
 });
 
@@ -486,7 +486,7 @@ describe.each(ofForm("evidence within").map((each) => [each.name, each] as const
 			well,
 			results: { ...results, site: { ...results.site, offset_wells: [] } },
 		});
-		expect(missing(asked, placeless)).toContain("place of Old 1");
+		expect(missing(asked, placeless)).toContain("position of Old 1");
 	});
 });
 

@@ -24,7 +24,7 @@ describe("a rule that says about", () => {
 	it("leaves the band under it to a person, and no more than the band", () => {
 		expect(about("205 ft").verdict).toBe("needs judgement");
 		expect(plain(about("205 ft").because)).toBe(
-			'The shoe is 200 ft below the base of protected water; at least 205 ft is required. The rule says "about"; a shortfall of not more than 5 ft is for a person.',
+			'The shoe is 200 ft below the base of protected water; at least 205 ft is required. The rule says "about"; a shortfall of no more than 5 ft is left to engineering judgment.',
 		);
 		expect(about("205.1 ft").verdict).toBe("not met");
 	});

@@ -35,7 +35,7 @@ describe("cement to surface", () => {
 		const none = record({ date: "2026-05-01", returns: { to_surface: "0 bbl" } });
 		expect(said(row, none)).toMatchObject({
 			verdict: "not met",
-			because: "The record shows that no cement returned to surface.",
+			because: "The record shows no cement returns at surface.",
 		});
 	});
 	it("cannot tell without cement", () => {
@@ -339,7 +339,7 @@ describe("for a person", () => {
 		expect(found.verdict).toBe("needs judgement");
 		expect(found.because).toContain("Anvil Shale (shale); it is stated to be competent");
 		expect(said({ ...row, applies_to: production }).because).toContain(
-			"does not say whether it is competent",
+			"it is not stated whether it is competent",
 		);
 	});
 	it("documents and judgements", () => {

@@ -21,7 +21,7 @@ describe("what a rule adds to the arithmetic", () => {
 		expect(finding({ ...ok, soft: "approximately" })).toMatchObject({ verdict: "needs judgement" });
 		const short = finding({ ...deep, soft: "approximately" });
 		expect(short.verdict).toBe("needs judgement");
-		expect(short.because).toContain('The rule says "approximately", so a person decides.');
+		expect(short.because).toContain('The rule says "approximately", so an engineer must decide.');
 		expect(short.required).toBeDefined();
 	});
 	it("a soft word does not turn a missing input into a judgement", () => {

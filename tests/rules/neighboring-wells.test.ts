@@ -43,7 +43,7 @@ describe("separation from another well", () => {
 		const found = on(BESIDE, "separation");
 		expect(found.verdict).toBe("not met");
 		expect(found.because).toMatch(
-			/^The separation factor to Tamarack Draw 8-22H is −0\.01, least at 7,538 ft/u,
+			/^The separation factor to Tamarack Draw 8-22H is −0\.01, lowest at 7,538 ft/u,
 		);
 		expect(toldIn([found], "answers")).toHaveLength(1);
 		expect(toldIn([found], "landowner")).toHaveLength(1);
@@ -81,7 +81,7 @@ describe("another well within reach of the fractures", () => {
 		const found = on(deep(""), "fracture-reach");
 		expect(found.verdict).toBe("not met");
 		expect(found.because).toMatch(
-			/^Tamarack Draw 8-22H goes as deep as the fractures, \d+ ft from the treated interval, horizontally; fractures and uncertainties reach \d+ ft, and nothing shows that it is shut off across and above them\.$/u,
+			/^Tamarack Draw 8-22H is as deep as the fractures and \d+ ft horizontally from the treated interval; fractures and uncertainties reach \d+ ft. There is no evidence that it is isolated across and above them\.$/u,
 		);
 		expect(stopsOf([found], "pumping")).toHaveLength(1);
 	});

@@ -53,7 +53,7 @@ describe("a made-up jurisdiction, data alone, through `--rules`", () => {
 		const own = told(check(mine).stdout);
 		const because = (rule: string) =>
 			own.find((each) => each.rule === rule)?.because.replaceAll(/[\u00a0\u202f]/g, " ") ?? "none";
-		expect(because("xx-one.depth.clamp")).toMatch(/held between 100 ft and 980 ft/);
+		expect(because("xx-one.depth.clamp")).toMatch(/but not less than 100 ft or more than 980 ft/);
 		expect(because("xx-one.surface")).toMatch(/reaches ground level/);
 		expect(because("xx-one.top")).toMatch(/no distance for a top known by returns/);
 		expect(because("xx-one.spud")).toMatch(/Due by 2026-06-18, 2 business days before spud/);

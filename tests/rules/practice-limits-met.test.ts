@@ -42,7 +42,7 @@ describe("a toe valve", () => {
 	);
 	test("names both pressures", () => {
 		expect(found("treatment.toe-valve", valve("5800 psi")).because).toBe(
-			"The toe valve opens at 5,800 psi at surface; more than 6,000 psi is required: the casing test of the string that is treated through.",
+			"The toe valve opens at 5,800 psi at surface; more than 6,000 psi is required: the casing test of the treated string.",
 		);
 	});
 	test("that no pressure is given for cannot be told", () => {
@@ -63,7 +63,7 @@ describe("an annulus that rises without a leak", () => {
 		expect(rise("stop_above: 50 psi")).toMatchObject({
 			verdict: "not met",
 			because:
-				"The annulus may rise to 633 psi without a leak; at most 50 psi is allowed: the pressure at which the job stops.",
+				"The annulus may rise to 633 psi without a leak; at most 50 psi is allowed: the shutdown pressure of the annulus.",
 			stop: ["pumping"],
 		});
 		expect(rise("stop_above: 634 psi").verdict).toBe("met");
@@ -83,7 +83,7 @@ const pressure = (kickout: string) =>
 
 test("a treatment that needs more than its first kickout", () => {
 	expect(found("treatment.expected-pressure", pressure("1500 psi")).because).toBe(
-		"The treatment is expected to need 2,844 psi at its highest-pressure stage; less than 1,500 psi is required: the lowest pump kickout.",
+		"The expected treating pressure is 2,844 psi at the highest-pressure stage; less than 1,500 psi is required: the lowest pump kickout.",
 	);
 	expect(found("treatment.expected-pressure", pressure("2843 psi")).verdict).toBe("not met");
 	expect(found("treatment.expected-pressure", pressure("2846 psi")).verdict).toBe("met");
@@ -130,7 +130,7 @@ test("rock that flows is named with its depth and what passes it then", () => {
 	const light =
 		"-       wait_on_cement: 18 hr\n+       wait_on_cement: 18 hr\n+       displacement: { density: 9.6 ppg, rate: 6 bbl/min }\n+       spacer: { volume: 200 bbl, density: 8.4 ppg }\n";
 	expect(found("cement.pore-margin", light, "production").because).toMatch(
-		/^The cement job of the production string falls \d+ psi below the pore pressure of the Ledger Sand at 4,310 ft, while the spacer passes, at rest;/,
+		/^The static column of the production cement job falls \d+ psi below the pore pressure of the Ledger Sand at 4,310 ft, while the spacer passes;/,
 	);
 });
 

@@ -76,7 +76,7 @@ describe("open hole and well control", () => {
 		const production = (rule: string, ...edits: readonly Edit[]) =>
 			found(`open-hole.${rule}`, "production hole", ...edits);
 		expect(production("circulating").because).toMatch(
-			/^Intermediate shoe bears 1\.7\d lb\/gal more than the circulating density of the production hole \(12\.2\d lb\/gal there\); at least 0\.20 lb\/gal is required\.$/,
+			/^Intermediate shoe holds 1\.7\d lb\/gal more than the ECD of the production hole \(12\.2\d lb\/gal there\); at least 0\.20 lb\/gal is required\.$/,
 		);
 		const FAST: Edit = ["drilling: { rate: 500 gal/min, ", "drilling: { rate: 1400 gal/min, "];
 		expect(production("circulating", FAST).verdict).toBe("not met");
@@ -86,7 +86,7 @@ describe("open hole and well control", () => {
 		const HASTY: Edit = ["running: { speed: 90 ft/min,", "running: { speed: 900 ft/min,"];
 		expect(production("surge", HASTY)).toMatchObject({ verdict: "not met", stop: ["casing"] });
 		expect(production("swab").because).toMatch(
-			/^With the drill string pulled, the mud of the production hole stays 0\.4\d lb\/gal over the pore pressure of the Rushford Shale \(11\.3\d lb\/gal\)/,
+			/^With the drill string pulled, the mud weight with swab in the production hole stays 0\.4\d lb\/gal over the pore pressure of the Rushford Shale \(11\.3\d lb\/gal\)/,
 		);
 		expect(production("swab", mud("11.4")).verdict).toBe("needs judgement");
 		expect(production("swab", mud("11.2")).verdict).toBe("not met");
@@ -133,7 +133,7 @@ describe("open hole and well control", () => {
 		expect(verdict(rule, "preventers on surface", on(2187, false))).toBe("met");
 		expect(verdict(rule, "preventers on surface", on(2190, false))).toBe("not met");
 		expect(found(rule, "preventers on surface", on(5000, false)).because).toBe(
-			"The preventers on the surface casing are to be tested to 5,000 psi and no test plug is stated; at most 2,188 psi is allowed: 0.8 × 2,735 psi, the internal yield of the casing beneath.",
+			"The BOP on the surface casing is to be tested to 5,000 psi and no test plug is stated; at most 2,188 psi is allowed: 0.8 × 2,735 psi, the internal yield of the casing beneath.",
 		);
 		// Couplings lose to wear as the pipe does.
 		const WORN: Edit = ["  wear: 0 %", "  wear: 10 %"];
@@ -174,7 +174,7 @@ describe("strings", () => {
 		expect(verdict("strings.overpull", "production")).toBe("met");
 		expect(verdict("strings.overpull", "production", F)).not.toBe("met");
 		expect(found("strings.reach", "production").because).toBe(
-			"With the greatest friction the production string stops at 15,494 ft by its own weight, coiled at 8,340 ft by 81,230 lbf of compression, where 6,506 lbf buckles it helically; at least 17,245 ft is required: the measured depth of the shoe.",
+			"At maximum friction the production string stops at 15,494 ft under its own weight, helically buckled at 8,340 ft by 81,230 lbf of compression (limit 6,506 lbf); at least 17,245 ft is required: the measured depth of the shoe.",
 		);
 		expect(verdict("strings.slack-off", "production")).toBe("does not apply");
 		const FLOATED: Edit = [
@@ -193,7 +193,7 @@ describe("strings", () => {
 		expect(found("strings.gas-tightness", "production", TUBING)).toMatchObject({
 			verdict: "needs judgement",
 			because:
-				"Gas may stand at 5,100 psi behind the BTC connections of the production string; at most 5,000 psi is allowed.",
+				"Gas pressure on the BTC connections of the production string may reach 5,100 psi; at most 5,000 psi is allowed.",
 		});
 	});
 });
@@ -209,7 +209,7 @@ describe("sour service", () => {
 		const of = found("sour.pipe", "production", sour("8000 ppm"));
 		expect(of.verdict).toBe("not met");
 		expect(of.because).toMatch(
-			/^P110 of the production string is not fit for sour service at a hydrogen sulfide partial pressure of .* psi: it needs 175 °F or more and is as cold as 72 °F; none is allowed\.$/,
+			/^P110 of the production string is not fit for sour service at a hydrogen sulfide partial pressure of .* psi: it requires 175 °F or more, and the lowest temperature is 72 °F; none is allowed\.$/,
 		);
 		// 0.05 psi of some 5,100 psi: below 10 ppm the service is not sour.
 		expect(verdict("sour.pipe", "production", sour("9 ppm"))).toBe("does not apply");

@@ -168,9 +168,9 @@ describe("records held against what was designed", () => {
 		);
 		expect(found(findings, "treating-maximum", "well").tell).toContain("landowner");
 		expect(because(findings, "shoe-test", "intermediate")).toBe(
-			"The recorded shoe test is to 11.90 lb/gal; at least 13.80 lb/gal is required: the equivalent density that the shoe test was planned to.",
+			"The recorded shoe test is 11.90 lb/gal; at least 13.80 lb/gal is required: the planned equivalent density of the shoe test.",
 		);
-		expect(because(findings, "floats", "production")).toBe("The record says that the floats did not hold.");
+		expect(because(findings, "floats", "production")).toBe("The record shows that the floats did not hold.");
 	});
 
 	test("far beyond them are not met, and a cement top is worked from what was pumped", () => {
@@ -186,13 +186,13 @@ describe("records held against what was designed", () => {
 			"The tail slurry was pumped to 69.8 % of its calculated volume; at least 95.0 % is required.",
 		);
 		expect(because(findings, "slurry-density", "production")).toBe(
-			"The tail slurry was weighed at 12.90 lb/gal, off its design by 0.70 lb/gal; at most 0.20 lb/gal is allowed.",
+			"The tail slurry was weighed at 12.90 lb/gal, 0.70 lb/gal off design; at most 0.20 lb/gal is allowed.",
 		);
 		expect(because(findings, "lift", "production")).toMatch(
-			/^The recorded lift pressure is 400 psi, the columns at rest give/,
+			/^The recorded lift pressure is 400 psi and the static columns give/,
 		);
 		expect(because(findings, "cement-top", "production")).toBe(
-			"The cement top calculated from the volumes pumped is 2,917 ft below the planned one, along the hole; at most 50 ft is allowed.",
+			"The cement top calculated from pumped volumes is 2,917 ft below plan, along the hole; at most 50 ft is allowed.",
 		);
 	});
 
@@ -210,7 +210,7 @@ describe("records held against what was designed", () => {
 	test("a job without returns at the surface is not met", () => {
 		const findings = judged(["to_surface: 62 bbl", "to_surface: 0 bbl"]);
 		expect(because(findings, "returns", "surface")).toBe(
-			"1.07 times the calculated cement was pumped, and the record shows that none returned to surface.",
+			"1.07 times the calculated cement was pumped, and the record shows no cement returns at surface.",
 		);
 	});
 
@@ -232,7 +232,7 @@ describe("the starters", () => {
 		expect(open.map((finding) => finding.because)).toEqual([]);
 		const review = of("horizontal-as-built").filter(({ verdict }) => verdict === "needs judgement");
 		expect(review.map((finding) => finding.because.replaceAll("\u00a0", " ").split(";")[0])).toEqual([
-			"Stage 17 was given 74.9 % of its planned proppant",
+			"Stage 17 received 74.9 % of its planned proppant",
 			"Stage 17 was pumped with 79.2 % of its planned clean volume",
 		]);
 	});

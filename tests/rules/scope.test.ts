@@ -55,7 +55,7 @@ describe("a state without rules here", () => {
 			expect(of("identity").replaceAll(/\s+/gu, " ")).toContain(said);
 			expect(of("identity")).toContain(
 				language === "en"
-					? "us-ut (no rules known here; nothing judged)"
+					? "us-ut (no rules known here; nothing checked)"
 					: "us-ut (aquí no se conocen sus reglas; nada se juzgó)",
 			);
 			expect(of("rule-checks").replaceAll(/\s+/gu, " ")).toContain(said);

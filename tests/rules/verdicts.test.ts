@@ -87,7 +87,7 @@ describe("an old well 200 ft from the trace of a lateral", () => {
 		const withIt = judged(", evidence: plugging record on file").finding;
 		expect(withIt).toMatchObject({ verdict: "met" });
 		expect(plain(withIt?.because)).toMatch(
-			/200 ft from the wellbore; its condition rests on: plugging record on file/,
+			/200 ft from the wellbore; evidence of its condition: plugging record on file/,
 		);
 	});
 });

@@ -63,7 +63,7 @@ export const CALC_CEMENT = {
 		"Why a result is not given, printed as a sentence in the papers. fluid: a fluid.",
 	],
 	"calc/part-annulus-is-too-wide-for": [
-		"A part of the annulus is too wide for the friction formula.",
+		"Part of the annulus is too wide for the friction formula.",
 		"Why a result is not given, printed as a sentence in the papers.",
 	],
 	"calc/slurry-not-designed.what": [
@@ -71,7 +71,7 @@ export const CALC_CEMENT = {
 		"What is wrong, for calc/slurry-not-designed. slurry: role of a slurry; string: short name of a string.",
 	],
 	"calc/slurry-not-designed.expected": [
-		"mix water, or a density between water's and the dry mix's",
+		"mix water, or a density between those of water and of the dry blend",
 		"What is expected instead, for calc/slurry-not-designed.",
 	],
 	"calc/slurry-not-designed.mend": [
@@ -87,7 +87,7 @@ export const CALC_CEMENT = {
 		"What is expected instead, for calc/slurry-design.",
 	],
 	"calc/slurry-design.mend": [
-		"ask the laboratory which is right; the stated figures are used",
+		"ask the laboratory which is right; the stated figures are used here",
 		"What to do about it, for calc/slurry-design.",
 	],
 	"calc/calculated-volume-is-zero": [

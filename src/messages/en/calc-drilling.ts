@@ -7,7 +7,7 @@ export const CALC_DRILLING = {
 		"Why a result is not given, printed as a sentence in the papers.",
 	],
 	"calc/how-well-place-is-known-is": [
-		"How well the place of {entry} is known is not given.",
+		"The position uncertainty of {entry} is not given.",
 		"Why a result is not given, printed as a sentence in the papers. entry: name of a well.",
 	],
 	"calc/base-protected-water-is-not-given": [
@@ -19,11 +19,11 @@ export const CALC_DRILLING = {
 		"Why a result is not given, printed as a sentence in the papers.",
 	],
 	"calc/string-which-has-to-protect-water": [
-		"The {must} string, which has to protect the water, does not have both its shoe below the base of protected water and cement across it.",
+		"The {must} string has to protect the water, but does not have both its shoe below the base of protected water and cement across it.",
 		"Why a result is not given, printed as a sentence in the papers. must: short name of a string.",
 	],
 	"calc/load-truck-is-not-given": [
-		"The load of a truck is not given ({field}).",
+		"The load per truck is not given ({field}).",
 		"Why a result is not given, printed as a sentence in the papers. field: a field of the definition.",
 	],
 	"calc/hole-ends-above-shoe-vertically": [
@@ -35,19 +35,19 @@ export const CALC_DRILLING = {
 		"Why a result is not given, printed as a sentence in the papers.",
 	],
 	"calc/rate-gas-that-could-escape-is": [
-		"The rate of gas that could escape is not given.",
+		"The escape rate of gas is not given.",
 		"Why a result is not given, printed as a sentence in the papers.",
 	],
 	"calc/no-dwelling-is-listed-whose-distance": [
-		"No dwelling is listed whose distance is known.",
+		"No dwelling with a known distance is listed.",
 		"Why a result is not given, printed as a sentence in the papers.",
 	],
 	"calc/path-is-not-given-its-distance": [
-		"The path of {entry} is not given. Its distance in space is not evaluated.",
+		"The path of {entry} is not given. Its 3-D distance is not evaluated.",
 		"Why a result is not given, printed as a sentence in the papers. entry: name of a well.",
 	],
 	"calc/path-cannot-be-worked-out-its": [
-		"The path of {entry} cannot be worked out. Its distance in space is not evaluated.",
+		"The path of {entry} cannot be calculated. Its 3-D distance is not evaluated.",
 		"Why a result is not given, printed as a sentence in the papers. entry: name of a well.",
 	],
 	"calc/wells-surface-location-is-not-given": [
@@ -63,11 +63,11 @@ export const CALC_DRILLING = {
 		"Why a result is not given, printed as a sentence in the papers. name: a name, as typed; datum: a geodetic datum; datum2: a geodetic datum.",
 	],
 	"calc/is-not-given-places-on-map": [
-		"{what} is not given. Places on the map and distances to the well path need it.",
+		"{what} is not given. It is needed for coordinates and for distances to the well path.",
 		"Why a result is not given, printed as a sentence in the papers. what: a noun.",
 	],
 	"calc/impossible-plan.what": [
-		"no hole follows these segments: one has no length, or turns right back on the one before",
+		"no hole can follow these segments: one has no length, or turns straight back on the one before",
 		"What is wrong, for calc/impossible-plan.",
 	],
 	"calc/impossible-plan.expected": [
@@ -79,7 +79,7 @@ export const CALC_DRILLING = {
 		"What to do about it, for calc/impossible-plan.",
 	],
 	"calc/impossible-plan.no-hole-follows-this-plan": [
-		"no hole follows this plan",
+		"no hole can follow this plan",
 		"What is wrong, for calc/impossible-plan.",
 	],
 	"calc/impossible-plan.kickoff-below-datum-build-above": [
@@ -91,11 +91,11 @@ export const CALC_DRILLING = {
 		"What to do about it, for calc/impossible-plan.",
 	],
 	"calc/impossible-plan.build-zero-reaches-no-target": [
-		"a build of zero reaches no target to the side",
+		"a build rate of zero cannot reach a target with displacement",
 		"What is wrong, for calc/impossible-plan.",
 	],
 	"calc/impossible-plan.build-above-zero": [
-		"a build above zero",
+		"a build rate above zero",
 		"What is expected instead, for calc/impossible-plan.",
 	],
 	"calc/impossible-plan.state-build-rate": [
@@ -103,7 +103,7 @@ export const CALC_DRILLING = {
 		"What to do about it, for calc/impossible-plan.",
 	],
 	"calc/impossible-plan.target-lies-no-deeper-than": [
-		"the target lies no deeper than the kickoff, {kickoff}",
+		"the target is no deeper than the kickoff, {kickoff}",
 		"What is wrong, for calc/impossible-plan. kickoff: a value.",
 	],
 	"calc/impossible-plan.target-below-kickoff": [
@@ -121,7 +121,7 @@ export const CALC_DRILLING = {
 		"What is wrong, for calc/impossible-plan. build: a value; kickoff: a value.",
 	],
 	"calc/impossible-plan.target-outside-arc-reached-at": [
-		"a target outside the arc, reached at 90 degrees or less",
+		"a target that the arc can reach at 90 degrees or less",
 		"What is expected instead, for calc/impossible-plan.",
 	],
 	"calc/impossible-plan.found": [
@@ -129,11 +129,11 @@ export const CALC_DRILLING = {
 		"What was found, for calc/impossible-plan. message: a depth; x: a value.",
 	],
 	"calc/surveyed-stations.what": [
-		"the survey counts from {north} north, and the north of the plan is not given",
+		"the survey is referenced to {north} north, and the north reference of the plan is not given",
 		"What is wrong, for calc/surveyed-stations. north: true, grid or magnetic.",
 	],
 	"calc/surveyed-stations.expected": [
-		"the north that the well's azimuths are counted from",
+		"the north reference of the well's azimuths",
 		"What is expected instead, for calc/surveyed-stations.",
 	],
 	"calc/surveyed-stations.mend": [
@@ -141,11 +141,11 @@ export const CALC_DRILLING = {
 		"What to do about it, for calc/surveyed-stations.",
 	],
 	"calc/surveyed-stations.survey-counts-from-north-and": [
-		"the survey counts from {north} north and the well from {own} north",
+		"the survey is referenced to {north} north and the well to {own} north",
 		"What is wrong, for calc/surveyed-stations. north: true, grid or magnetic; own: true, grid or magnetic.",
 	],
 	"calc/surveyed-stations.to-turn-one-to-other": [
-		"the {wanting}, to turn one to the other",
+		"the {wanting}, to convert one to the other",
 		"What is expected instead, for calc/surveyed-stations. wanting: what is not given.",
 	],
 	"calc/surveyed-stations.state-under-site-north": [
@@ -157,7 +157,7 @@ export const CALC_DRILLING = {
 		"What is wrong, for calc/survey-start. md: a value; inclination: a value.",
 	],
 	"calc/survey-start.expected": [
-		"stations from the datum down, the hole above a sidetrack included",
+		"stations from the datum down, including the hole above a sidetrack",
 		"What is expected instead, for calc/survey-start.",
 	],
 	"calc/survey-start.found": [
@@ -165,15 +165,15 @@ export const CALC_DRILLING = {
 		"What was found, for calc/survey-start. md: a value.",
 	],
 	"calc/survey-start.why": [
-		"the hole above is taken as one arc from vertical at the datum, so every place below is only as good as that",
+		"the hole above is assumed to be one arc from vertical at the datum, so every position below is only as good as that",
 		"Why it matters, for calc/survey-start.",
 	],
 	"calc/survey-start.mend": [
-		"add the stations above it; of a sidetrack, those of the parent hole",
+		"add the stations above it; for a sidetrack, those of the parent hole",
 		"What to do about it, for calc/survey-start.",
 	],
 	"calc/unusable-survey.what": [
-		"survey station {i} lies no deeper than the one before it",
+		"survey station {i} is no deeper than the one before it",
 		"What is wrong, for calc/unusable-survey. i: number of a station.",
 	],
 	"calc/unusable-survey.expected": [
@@ -185,7 +185,7 @@ export const CALC_DRILLING = {
 		"What to do about it, for calc/unusable-survey.",
 	],
 	"calc/unusable-survey.hole-turns-right-back-on": [
-		"the hole turns right back on itself at survey station {i}",
+		"the hole turns straight back on itself at survey station {i}",
 		"What is wrong, for calc/unusable-survey. i: number of a station.",
 	],
 	"calc/unusable-survey.less-than-half-turn-between": [
@@ -200,12 +200,15 @@ export const CALC_DRILLING = {
 		"correct the inclination or the azimuth of the station",
 		"What to do about it, for calc/unusable-survey.",
 	],
-	"calc/told.expected": ["a hole below the datum all the way", "What is expected instead, for calc/told."],
+	"calc/told.expected": ["a hole that stays below the datum", "What is expected instead, for calc/told."],
 	"calc/told.found": [
 		"{tvd} above the datum at {md} along the hole",
 		"What was found, for calc/told. tvd: a value; md: a value.",
 	],
-	"calc/told.why": ["an inclination above 90 degrees leads upward", "Why it matters, for calc/told."],
+	"calc/told.why": [
+		"the hole climbs where the inclination is above 90 degrees",
+		"Why it matters, for calc/told.",
+	],
 	"calc/impossible-plan.planned-path-comes-out-ground": [
 		"the planned path comes out of the ground",
 		"What is wrong, for calc/impossible-plan.",
@@ -215,7 +218,7 @@ export const CALC_DRILLING = {
 		"What to do about it, for calc/impossible-plan.",
 	],
 	"calc/unusable-survey.hole-comes-out-ground-by": [
-		"the hole comes out of the ground by survey station {i}",
+		"the hole is out of the ground at survey station {i}",
 		"What is wrong, for calc/unusable-survey. i: number of a station.",
 	],
 	"calc/unusable-survey.correct-inclination-this-station-or": [
@@ -223,11 +226,11 @@ export const CALC_DRILLING = {
 		"What to do about it, for calc/unusable-survey.",
 	],
 	"calc/past-the-path.what": [
-		"the hole goes {to} past the end of {ofWord}",
+		"the hole continues {to} past the end of {ofWord}",
 		"What is wrong, for calc/past-the-path. to: a value; ofWord: the survey or the plan.",
 	],
 	"calc/past-the-path.expected": [
-		"that {ofWord} reaches the bottom of the hole",
+		"{ofWord} to the bottom of the hole",
 		"What is expected instead, for calc/past-the-path. ofWord: the survey or the plan.",
 	],
 	"calc/past-the-path.found": [
@@ -235,7 +238,7 @@ export const CALC_DRILLING = {
 		"What was found, for calc/past-the-path. reached: a value; to: a value.",
 	],
 	"calc/past-the-path.why": [
-		"below the last station the hole is taken straight on, so depths there are only as good as that",
+		"below the last station the hole is assumed to continue straight, so depths there are only as good as that",
 		"Why it matters, for calc/past-the-path.",
 	],
 	"calc/past-the-path.mend": [
@@ -243,15 +246,15 @@ export const CALC_DRILLING = {
 		"What to do about it, for calc/past-the-path. ofWord: the survey or the plan.",
 	],
 	"calc/outside-validity.no-number-comes-out-for": [
-		"no number comes out for: {name}",
+		"no result: {name}",
 		"What is wrong, for calc/outside-validity. name: a name, as typed.",
 	],
 	"calc/outside-validity.values-that-formula-has-result": [
-		"values that the formula has a result for",
+		"inputs within the range of the formula",
 		"What is expected instead, for calc/outside-validity.",
 	],
 	"calc/outside-validity.correct-what-it-is-worked": [
-		"correct what it is worked from",
+		"correct its inputs",
 		"What to do about it, for calc/outside-validity.",
 	],
 	"calc/fracture-correlation.what": [
@@ -259,7 +262,7 @@ export const CALC_DRILLING = {
 		"What is wrong, for calc/fracture-correlation. method: name of a method; name: a name, as typed; missing: fields of the definition.",
 	],
 	"calc/fracture-correlation.inputs-gradient-lie-outside-what": [
-		"the inputs of the {method} gradient of {name} lie outside what the method holds for",
+		"the inputs of the {method} gradient of {name} are outside the range of the method",
 		"What is wrong, for calc/fracture-correlation. method: name of a method; name: a name, as typed.",
 	],
 	"calc/fracture-correlation.expected": [

@@ -7,11 +7,11 @@ export const CALC_STRINGS = {
 		"Why a result is not given, printed as a sentence in the papers. formation: name of a formation.",
 	],
 	"calc/rating-under-this-load-lies-outside": [
-		"A rating under this load lies outside its formula's validity.",
+		"A rating under this load is outside the range of its formula.",
 		"Why a result is not given, printed as a sentence in the papers.",
 	],
 	"calc/no-packer-is-given-so-leak": [
-		"No packer is given, so a leak of the tubing and a drawdown of the rock are not worked.",
+		"No packer is given, so a tubing leak and a drawdown are not evaluated.",
 		"Why a result is not given, printed as a sentence in the papers.",
 	],
 	"calc/strength-joint-is-not-known": [
@@ -19,7 +19,7 @@ export const CALC_STRINGS = {
 		"Why a result is not given, printed as a sentence in the papers.",
 	],
 	"calc/hole-is-drilled-with-air-no": [
-		"The {id} hole is drilled with air: no mud loads the string.",
+		"The {id} hole is drilled with air, so there is no mud load on the string.",
 		"Why a result is not given, printed as a sentence in the papers. id: a short name.",
 	],
 	"calc/no-mud-density-is-given-for": [
@@ -31,7 +31,7 @@ export const CALC_STRINGS = {
 		"Why a result is not given, printed as a sentence in the papers.",
 	],
 	"calc/outside-validity.what": [
-		"no published formula gives the {what} of this pipe",
+		"no published formula covers the {what} of this pipe",
 		"What is wrong, for calc/outside-validity. what: a noun.",
 	],
 	"calc/outside-validity.expected": [
@@ -83,7 +83,7 @@ export const CALC_STRINGS = {
 		"Why a result is not given, printed as a sentence in the papers.",
 	],
 	"calc/mud-is-heavier-than-shoe-test": [
-		"The mud is heavier than the shoe test asks for.",
+		"The mud is heavier than the required shoe test.",
 		"Why a result is not given, printed as a sentence in the papers.",
 	],
 } as const satisfies Entries;

@@ -15,7 +15,7 @@ export const CALC_TREATMENT = {
 		"Why a result is not given, printed as a sentence in the papers. name: a name, as typed.",
 	],
 	"calc/string-treated-through-has-no-pipe": [
-		"The string treated through has no pipe.",
+		"The string that the treatment is pumped through has no pipe.",
 		"Why a result is not given, printed as a sentence in the papers.",
 	],
 	"calc/no-rating-is-known-for": [
@@ -23,15 +23,15 @@ export const CALC_TREATMENT = {
 		"Why a result is not given, printed as a sentence in the papers. element: what holds pressure.",
 	],
 	"calc/sees-treating-pressure-and-is-not": [
-		"The {element} sees treating pressure and is not in the pressure boundary.",
+		"The {element} is exposed to treating pressure but is not in the list of pressure ratings.",
 		"Why a result is not given, printed as a sentence in the papers. element: what holds pressure.",
 	],
 	"calc/has-no-rate-and-is-pumped": [
-		"{additive} has no rate and is pumped in no step, so no share by mass can be told.",
+		"{additive} has no rate and is pumped in no step, so its share by mass is unknown.",
 		"Why a result is not given, printed as a sentence in the papers. additive: name of an additive.",
 	],
 	"calc/has-no-density-so-no-share": [
-		"{additive} has no density, so no share by mass can be told.",
+		"{additive} has no density, so its share by mass is unknown.",
 		"Why a result is not given, printed as a sentence in the papers. additive: name of an additive.",
 	],
 	"calc/stresses-are-stated-for-clusters-and": [
@@ -43,7 +43,7 @@ export const CALC_TREATMENT = {
 		"Why a result is not given, printed as a sentence in the papers.",
 	],
 	"calc/how-first-stage-is-opened-is": [
-		"How the first stage is opened is not stated. Guns cannot be pumped down before fluid can go into the rock.",
+		"How the first stage is opened is not stated. Guns cannot be pumped down until there is an opening to the formation.",
 		"Why a result is not given, printed as a sentence in the papers.",
 	],
 	"calc/initiation-valve-has-no-opening-pressure": [

@@ -4,7 +4,7 @@ import type { Entries } from "../entries.ts";
 export const CALC = {
 	"calc/the-survey": ["the survey", "The directional survey, inside a sentence."],
 	"calc/the-plan": ["the plan", "The planned path, inside a sentence."],
-	"calc/north.of-azimuths": ["the north that azimuths are counted from", "An input that is not given."],
+	"calc/north.of-azimuths": ["the north reference of azimuths", "An input that is not given."],
 	"calc/north.convergence": [
 		"grid convergence",
 		"An input that is not given: angle from true north to grid north.",

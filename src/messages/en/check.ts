@@ -7,7 +7,7 @@ export const CHECK = {
 		"Last line of the report on the terminal.",
 	],
 	"check/unknown-jurisdiction": [
-		"No rules of “{code}” are known here: nothing was judged against them.",
+		"No rules for “{code}” are known here: nothing was checked against them.",
 		"A jurisdiction the definition names and the tool has no rules for. code: as typed, such as us-ut.",
 	],
 	"check/margin": [
@@ -20,9 +20,9 @@ export const CHECK = {
 	],
 	"check/practice": ["practice", "Whose limit it is, where it is engineering practice and not law."],
 	"check/at": ["At {places}.", "After a finding. places: paths in the definition."],
-	"check/asked": ["asked for and not given ({count})", "Head of a list, printed in capitals."],
+	"check/asked": ["required but not given ({count})", "Head of a list, printed in capitals."],
 	"check/write-it": [
-		"{what}: write it at {place} ({rules})",
+		"{what}: enter it at {place} ({rules})",
 		"One missing input. what: noun phrase; place: path in the definition; rules: who asks for it.",
 	],
 } as const satisfies Entries;

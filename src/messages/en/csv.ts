@@ -11,11 +11,11 @@ export const CSV = {
 		"Part of a message: A cell of a table cannot be read. name: of the column.",
 	],
 	"csv/cell.negative": [
-		"`{name}` is below zero, which means nothing here",
+		"`{name}` is below zero, which is not possible here",
 		"Part of a message: A cell of a table cannot be read. name: of the column.",
 	],
 	"csv/cell.more": [
-		"`{name}` has more than a number in it",
+		"`{name}` holds more than a number",
 		"Part of a message: A cell of a table cannot be read. name: of the column.",
 	],
 	"csv/cell.wordy": [
@@ -23,16 +23,16 @@ export const CSV = {
 		"Part of a message: A cell of a table cannot be read. name: of the column.",
 	],
 	"csv/cell.expected": [
-		"a number in the unit of the column's head, without commas or words",
+		"a number in the unit of the column heading, without commas or words",
 		"What is expected instead: A cell of a table cannot be read.",
 	],
-	"csv/cell.without-comma": ["take the commas out", "What to do about it: A cell of a table cannot be read."],
+	"csv/cell.without-comma": ["remove the commas", "What to do about it: A cell of a table cannot be read."],
 	"csv/cell.only-number": [
-		"write `{number}`; the unit stands in the head",
+		"write `{number}`; the unit belongs in the heading",
 		"What to do about it: A cell of a table cannot be read. number: as typed.",
 	],
 	"csv/cell.mend": [
-		"write the number, or take the row out if it was not measured",
+		"write the number, or delete the row if it was not measured",
 		"What to do about it: A cell of a table cannot be read.",
 	],
 	"csv/column-unit.none": [
@@ -73,11 +73,11 @@ export const CSV = {
 		"What to do about it: A table has no rows.",
 	],
 	"csv/header.numbers": [
-		"the first line of the table is numbers, where its heads are due",
+		"the first line of the table holds numbers, where the column headings should be",
 		"What is wrong: the heads of a table do not name its columns.",
 	],
 	"csv/header.numbers-expected": [
-		"a line of heads on top, each with its unit, such as `md_ft`",
+		"a first line of headings, each with its unit, such as `md_ft`",
 		"What is expected instead: the heads of a table do not name its columns.",
 	],
 	"csv/header.numbers-mend": [
@@ -122,7 +122,7 @@ export const CSV = {
 		"What is wrong: A table lacks a column. name: of the column.",
 	],
 	"csv/missing-column.several-mend": [
-		"look whether this is the right file; if it is, state how they are headed: `columns: '{' {name}: … '}'`",
+		"check that this is the right file; if it is, state the headings: `columns: '{' {name}: … '}'`",
 		"What to do about it: A table lacks a column. name: of a column.",
 	],
 	"csv/missing-column.mend": [
@@ -142,7 +142,7 @@ export const CSV = {
 		"What is expected instead: A quoted cell is not well formed.",
 	],
 	"csv/quote.mend": [
-		"leave the quotes out; for inches write `in`",
+		"remove the quotes; for inches write `in`",
 		"What to do about it: A quoted cell is not well formed.",
 	],
 	"csv/row-length.what": [
@@ -154,7 +154,7 @@ export const CSV = {
 		"What is expected instead: A row has more or fewer cells than the table has columns. columns: a count.",
 	],
 	"csv/row-length.too-many": [
-		"take the commas out of its numbers, or put a text with commas in double quotes",
+		"remove the commas from its numbers, or put text with commas in double quotes",
 		"What to do about it: A row has more or fewer cells than the table has columns.",
 	],
 	"csv/row-length.too-few": [
@@ -174,7 +174,7 @@ export const CSV = {
 		"What to do about it: the cells are not separated by commas.",
 	],
 	"csv/unknown-column.mend": [
-		"leave them, or correct the head if one of those was meant",
+		"leave them, or correct the heading if you meant one of those",
 		"What to do about it: A column of a table is not used.",
 	],
 	"csv/unknown-column.what": [

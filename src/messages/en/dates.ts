@@ -24,7 +24,7 @@ export const DATES = {
 		"What is expected instead: A date far from the others. earliest: a date.",
 	],
 	"definition/date-implausible.mend": [
-		"correct the year; leave it if it is meant",
+		"correct the year; leave it if it is right",
 		"What to do about it: A date far from the others.",
 	],
 	"definition/date-implausible.label": [
@@ -128,7 +128,7 @@ export const DATES = {
 		"What is wrong: the method and the stages do not go together.",
 	],
 	"definition/method-and-stages.sleeves-mend": [
-		"correct the method, or take out `sleeves`",
+		"correct the method, or remove `sleeves`",
 		"What to do about it: the method and the stages do not go together.",
 	],
 	"definition/method-and-stages.sleeves-label": [
@@ -168,7 +168,7 @@ export const DATES = {
 		"What to do about it: exactly one of several entries is due.",
 	],
 	"definition/one-of-keys.keep": [
-		"keep one of them and take the others out",
+		"keep one of them and delete the others",
 		"What to do about it: exactly one of several entries is due.",
 	],
 	"definition/one-of-keys.given": [
@@ -188,7 +188,7 @@ export const DATES = {
 		"Why it matters: an entry shown where it may not be.",
 	],
 	"definition/papers-widened.mend": [
-		"take that paper out",
+		"remove that paper",
 		"What to do about it: an entry shown where it may not be.",
 	],
 	"definition/same-name.what": [
@@ -200,7 +200,7 @@ export const DATES = {
 		"What is expected instead: two entries of a list have the same name.",
 	],
 	"definition/same-name.mend": [
-		"rename one of the two, or take one out if it was copied",
+		"rename one of the two, or delete one if it was copied",
 		"What to do about it: two entries of a list have the same name.",
 	],
 	"definition/same-name.label": [
@@ -212,7 +212,7 @@ export const DATES = {
 		"What is wrong: shares that do not add up.",
 	],
 	"definition/shares-of-whole.mend": [
-		"correct the shares, or add the source that is left out",
+		"correct the shares, or add the missing source",
 		"What to do about it: shares that do not add up.",
 	],
 	"definition/spud-and-schedule.what": [
@@ -224,7 +224,7 @@ export const DATES = {
 		"What is expected instead: two dates of spud.",
 	],
 	"definition/spud-and-schedule.mend": [
-		"correct one of the two, or take the start out of the phase, which then begins with spud",
+		"correct one of the two, or delete the start of the phase, which then begins with spud",
 		"What to do about it: two dates of spud.",
 	],
 	"definition/spud-and-schedule.label": [

@@ -40,7 +40,7 @@ export const DEFINITION = {
 		"What to do about it: an entry without a value.",
 	],
 	"definition/empty.mend": [
-		"give it a value, or take the line out",
+		"give it a value, or delete the line",
 		"What to do about it: an entry without a value.",
 	],
 	"definition/list-of": ["a list of {count}", "What was found: a list. count: of its items."],
@@ -61,7 +61,7 @@ export const DEFINITION = {
 		"What to do about it: an entry that must be given is not there. name: of the entry.",
 	],
 	"definition/near.mend": [
-		"write `{near}`, if that is meant",
+		"write `{near}`, if that is what you mean",
 		"What to do about it, for definition/near. near: a word that is understood.",
 	],
 	"definition/none.what": [
@@ -73,11 +73,11 @@ export const DEFINITION = {
 		"What is expected instead, for definition/none. keys: names of topics.",
 	],
 	"definition/none.mend": [
-		"look whether this is the file you meant, or start from a starter (`casebound new`)",
+		"check that this is the file you meant, or start from a starter (`casebound new`)",
 		"What to do about it, for definition/none.",
 	],
 	"definition/not-one-of.what": [
-		"not one of the words that are understood here",
+		"not one of the words allowed here",
 		"What is wrong: not one of the words understood.",
 	],
 	"definition/not-one-of.mend": [
@@ -85,7 +85,7 @@ export const DEFINITION = {
 		"What to do about it: not one of the words understood.",
 	],
 	"definition/out-of-range.what": [
-		"a number outside what has a meaning here",
+		"a number outside the possible range",
 		"What is wrong: A number outside what has a meaning.",
 	],
 	"definition/out-of-range.expected": [
@@ -97,7 +97,7 @@ export const DEFINITION = {
 		"What to do about it: A number outside what has a meaning.",
 	],
 	"definition/over-whole.what": [
-		"a part greater than the whole",
+		"a share greater than the whole",
 		"What is wrong: A part greater than the whole.",
 	],
 	"definition/over-whole.expected": [
@@ -105,20 +105,17 @@ export const DEFINITION = {
 		"What is expected instead: A part greater than the whole.",
 	],
 	"definition/over-whole.mend": ["correct the share", "What to do about it: A part greater than the whole."],
-	"definition/unknown-key.what": [
-		"a name that has no meaning here",
-		"What is wrong: A name that has no meaning here.",
-	],
+	"definition/unknown-key.what": ["an unknown field name", "What is wrong: A name that has no meaning here."],
 	"definition/unknown-key.move": [
 		"move it to where that name belongs: {place}",
 		"What to do about it: A name that has no meaning here. place: paths in the definition.",
 	],
 	"definition/unknown-key.comma": [
-		"take it out; or, if it belongs to the text before a comma, put that text in quotes",
+		"delete it; or, if it belongs to the text before a comma, put that text in quotes",
 		"What to do about it: A name that has no meaning here.",
 	],
 	"definition/unknown-key.mend": [
-		"take it out, or use one of the names listed",
+		"delete it, or use one of the names listed",
 		"What to do about it: A name that has no meaning here.",
 	],
 	"definition/unknown-key.none": [
@@ -138,21 +135,18 @@ export const DEFINITION = {
 		"What to do about it: another version of the format.",
 	],
 	"definition/whole": ["the definition", "A name, where the whole definition is meant."],
-	"definition/wrong-count.what": [
-		"a list of another length than is due here",
-		"What is wrong: A list of another length.",
-	],
+	"definition/wrong-count.what": ["a list of the wrong length", "What is wrong: A list of another length."],
 	"definition/wrong-count.expected": [
 		"another number of items",
 		"What is expected instead: A list of another length.",
 	],
 	"definition/wrong-count.mend": [
-		"give exactly as many items as that",
+		"give exactly that many items",
 		"What to do about it: A list of another length.",
 	],
 	"definition/wrong-form.expected": ["another form", "What is expected instead: not in the form understood."],
 	"definition/wrong-form.what": [
-		"not written in the form that is understood here",
+		"not in the form expected here",
 		"What is wrong: not in the form understood.",
 	],
 	"definition/wrong-form.mend": ["write it in that form", "What to do about it: not in the form understood."],
@@ -169,10 +163,7 @@ export const DEFINITION = {
 		"Part of a message: another kind of value. value: the value as typed.",
 	],
 	"definition/wrong-kind.mend": ["write what is expected", "What to do about it: another kind of value."],
-	"definition/wrong-kind.what": [
-		"another kind of value than is due here",
-		"What is wrong: another kind of value.",
-	],
+	"definition/wrong-kind.what": ["the wrong kind of value", "What is wrong: another kind of value."],
 	"definition/wrong-kind.expected": [
 		"another kind of value",
 		"What is expected instead: another kind of value.",

@@ -3,7 +3,7 @@ import type { Entries } from "../entries.ts";
 /** Why a file that a definition names cannot be had. */
 export const FILE = {
 	"file/link.refused": [
-		"it is a link, or lies behind one",
+		"it is a link, or is reached through one",
 		"Said: A file named by the definition leads elsewhere.",
 	],
 	"file/name.empty": ["the name is empty", "Part of a message, for file/name."],

@@ -12,11 +12,11 @@ export const QUANTITY = {
 		"What to do about it: A comma in a number. cure and alternative: the two readings of the number.",
 	],
 	"quantity/depth-reference.what": [
-		"a depth counted from a place that does not fit here",
+		"a depth from the wrong reference",
 		"What is wrong: A depth counted from the wrong place.",
 	],
 	"quantity/depth-reference.why": [
-		"depths along the hole, straight down from the datum and below ground are different depths",
+		"measured depth, true vertical depth and depth below ground are different depths",
 		"Why it matters: A depth counted from the wrong place.",
 	],
 	"quantity/depth-reference.found": [
@@ -24,11 +24,11 @@ export const QUANTITY = {
 		"What was found: a depth as typed, without the word that another kind of depth would need.",
 	],
 	"quantity/depth-reference.work-out": [
-		"work out the depth as it is counted here, and write it as in {forms}",
+		"convert the depth to this reference, and write it as in {forms}",
 		"What to do about it. forms: depths as they may be written, in backticks.",
 	],
 	"quantity/depth-reference.mend": [
-		"say what the depth is counted from: {forms}",
+		"state the depth reference: {forms}",
 		"What to do about it. forms: the depth with the words that it could have, in backticks.",
 	],
 	"quantity/digit-space.what": [
@@ -36,15 +36,15 @@ export const QUANTITY = {
 		"What is wrong: A space or a mark inside a number.",
 	],
 	"quantity/improper-fraction.what": [
-		"a fraction that is one or more, which is usually a size with its space lost",
+		"a fraction of one or more, which is usually a size with a missing space",
 		"What is wrong: A fraction of one or more.",
 	],
 	"quantity/letter-case.what": [
-		"a unit whose letters in this case mean something else",
+		"a unit that means something else in this letter case",
 		"What is wrong: A unit in letters of another case.",
 	],
 	"quantity/negative.what": [
-		"a value below zero, which means nothing here",
+		"a value below zero, which is not possible here",
 		"What is wrong: A value below zero.",
 	],
 	"quantity/no-unit.what": ["a number without its unit", "What is wrong: A number without its unit."],
@@ -74,7 +74,7 @@ export const QUANTITY = {
 	],
 	"quantity/not-finite.what": ["not a finite number", "What is wrong: not a finite number."],
 	"quantity/several-numbers.what": [
-		"more than one number where one is due",
+		"more than one number where one is expected",
 		"What is wrong: more than one number.",
 	],
 	"quantity/several-numbers.mend": [

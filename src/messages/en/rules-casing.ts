@@ -12,19 +12,19 @@ export const RULES_CASING = {
 	],
 	"rules/lowest-joint": ["the lowest joint", "Noun phrase with its article (centralizer pattern)."],
 	"rules/carries-centralizer": [
-		"{lowest} carries a centralizer.",
+		"{lowest} has a centralizer.",
 		"Sentence: why a limit came out as it did (centralizer pattern). lowest: the lowest joints.",
 	],
 	"rules/should-carry-centralizer-and-runs-with-one": [
-		"{lowest} should carry a centralizer, and the runs with one on every joint leave the pipe bare {gapWords}.",
+		"{lowest} should have a centralizer, and the intervals with one on every joint leave the pipe bare {gapWords}.",
 		"Sentence: why a limit came out as it did (centralizer pattern). lowest: the lowest joints; gapWords: between two depths.",
 	],
 	"rules/centralizers-stand-on-every-joints-or-closer": [
-		"centralizers stand on every {joints} joints or closer, from the shoe to the top of the string.",
+		"centralizers are placed on every {joints} joints or closer, from the shoe to the top of the string.",
 		"Sentence: why a limit came out as it did (centralizer pattern). joints: a count.",
 	],
 	"rules/no-centralizers-stand-on-every-joints-or": [
-		"no centralizers stand on every {joints} joints or closer {gapWords}.",
+		"centralizers are not placed on every {joints} joints or closer {gapWords}.",
 		"Sentence: why a limit came out as it did (centralizer pattern). joints: a count; gapWords: between two depths.",
 	],
 	"rules/lowest-centralizer-is-within-shoe": [
@@ -52,15 +52,15 @@ export const RULES_CASING = {
 		"Sentence: why a limit came out as it did (centralizer pattern). name: a name, as typed.",
 	],
 	"rules/lies-below-shoe": [
-		"the {name} lies below the shoe.",
+		"the {name} is below the shoe.",
 		"Sentence: why a limit came out as it did (centralizer pattern). name: a name, as typed.",
 	],
 	"rules/centralizers-stand-through": [
-		"centralizers stand through the {name}.",
+		"centralizers are placed through the {name}.",
 		"Sentence: why a limit came out as it did (centralizer pattern). name: a name, as typed.",
 	],
 	"rules/no-centralizers-stand-in": [
-		"no centralizers stand in the {name} {gapWords}.",
+		"no centralizers are placed in the {name} {gapWords}.",
 		"Sentence: why a limit came out as it did (centralizer pattern). name: a name, as typed; gapWords: between two depths.",
 	],
 	"rules/condition-pipe": [
@@ -89,7 +89,7 @@ export const RULES_CASING = {
 	],
 	"rules/evacuated": ["fully evacuated", "Clause that names a load case, after a factor."],
 	"rules/while-it-is-run": [
-		"while it is run",
+		"while running",
 		"Clause without a full stop: why a limit came out as it did (casing loads).",
 	],
 	"rules/pulled-back-through-curve": [
@@ -97,7 +97,7 @@ export const RULES_CASING = {
 		"Noun phrase without its article: what is measured or is missing (casing loads).",
 	],
 	"rules/stopped-short-while-it-is-run": [
-		"stopped short while it is run",
+		"with a shock load while running",
 		"Clause without a full stop: why a limit came out as it did (casing loads).",
 	],
 	"rules/stuck-and-pulled": [
@@ -133,7 +133,7 @@ export const RULES_CASING = {
 		"Noun phrase without its article: what is measured or is missing (casing loads).",
 	],
 	"rules/drawn-down-below-packer": [
-		"drawn down below the packer",
+		"in drawdown below the packer",
 		"Noun phrase without its article: what is measured or is missing (casing loads).",
 	],
 	"rules/under-mobile-salt": [
@@ -141,7 +141,7 @@ export const RULES_CASING = {
 		"Noun phrase without its article: what is measured or is missing (casing loads).",
 	],
 	"rules/factor-over-its-design-factor": [
-		"{kind} factor over its design factor",
+		"{kind} safety factor over its design factor",
 		"Noun phrase without its article: what is measured or is missing (casing loads). kind: burst, collapse, ….",
 	],
 	"rules/design.what": [
@@ -149,15 +149,15 @@ export const RULES_CASING = {
 		"Noun phrase without its article: what is measured or is missing (casing loads). kind: burst, collapse, …; string: a string's short name, as typed.",
 	],
 	"rules/string-has-factor-where-is-asked-it": [
-		"the {string} string has a {kind} factor of {value} {situation}{weak}{place}, where {required} is asked: {of} of it",
+		"the {string} string has a {kind} safety factor of {value} {situation}{weak}{place} against a design factor of {required}, a ratio of {of}",
 		"Clause without a full stop: why a limit came out as it did (casing loads). kind: burst, collapse, ….",
 	],
 	"rules/overpull-left-at-greatest-pick-up": [
-		"overpull left at the greatest pick-up",
+		"overpull margin at maximum pick-up",
 		"Noun phrase without its article: what is measured or is missing (casing loads).",
 	],
 	"rules/string-is-run-on-another": [
-		"the {string} string is run on another",
+		"the {string} string is run on another string",
 		"Clause without a full stop: why a limit came out as it did (casing loads). string: a string's short name, as typed.",
 	],
 	"rules/string-is-on-record-as-landed": [
@@ -169,15 +169,15 @@ export const RULES_CASING = {
 		"Noun phrase without its article: what is measured or is missing (casing loads).",
 	],
 	"rules/string-has-overpull-left-at-greatest-pick": [
-		"the {string} string has {part} of overpull left at the greatest pick-up",
+		"the {string} string has {part} of overpull margin at maximum pick-up",
 		"Clause without a full stop: why a limit came out as it did (casing loads). part: the value.",
 	],
 	"rules/hook-load-let-down-with-greatest": [
-		"hook load let down with the greatest friction",
+		"slack-off hook load at maximum friction",
 		"Noun phrase without its article: what is measured or is missing (casing loads).",
 	],
 	"rules/hook-carries-with-string-let-down-to": [
-		"the hook carries {part} with the {string} string let down to bottom",
+		"the slack-off hook load is {part} with the {string} string on bottom",
 		"Clause without a full stop: why a limit came out as it did (casing loads). part: the value.",
 	],
 	"rules/hook-load-without-friction": [
@@ -205,7 +205,7 @@ export const RULES_CASING = {
 		"Clause without a full stop: why a limit came out as it did (casing loads). string: a string's short name, as typed.",
 	],
 	"rules/gas-may-stand-at-behind-connections-string": [
-		"gas may stand at {part} behind the {names} connections of the {string} string",
+		"gas pressure on the {names} connections of the {string} string may reach {part}",
 		"Clause without a full stop: why a limit came out as it did (casing loads). part: the value.",
 	],
 	"rules/sections-pipe-outside-limits-for-sour": [
@@ -229,7 +229,7 @@ export const RULES_CASING = {
 		"Clause without a full stop: why a limit came out as it did (casing loads). detail: a further part of the clause, or nothing; id: a short name, as typed; detail2: a further part of the clause, or nothing; detail3: a further part of the clause, or nothing.",
 	],
 	"rules/public-places-within-radius-exposure": [
-		"public places within the radius of exposure",
+		"public places within the exposure radius",
 		"Noun phrase without its article: what is measured or is missing (casing loads).",
 	],
 	"rules/statement-on-hydrogen-sulfide": [
@@ -245,7 +245,7 @@ export const RULES_CASING = {
 		"Clause without a full stop: why a limit came out as it did (casing loads).",
 	],
 	"rules/rate-gas-that-could-escape": [
-		"rate of gas that could escape",
+		"escape rate of gas",
 		"Noun phrase without its article: what is measured or is missing (casing loads).",
 	],
 	"rules/no-listed-public-place-is-within": [
@@ -285,39 +285,39 @@ export const RULES_CASING = {
 		"Noun phrase without its article: what is measured or is missing (casing loads).",
 	],
 	"rules/it-needs-or-more-and-is-as": [
-		": it needs {lowest} or more and is as cold as {coldest}",
+		": it requires {lowest} or more, and the lowest temperature is {coldest}",
 		"Clause without a full stop: why a limit came out as it did (casing loads). lowest: the lowest joints.",
 	],
 	"rules/reach-greatest-friction": [
-		"depth that the string slides to with the greatest friction",
+		"depth that the string reaches under its own weight at maximum friction",
 		"Noun phrase without its article: what is measured or is missing (casing loads).",
 	],
 	"rules/reach-least-friction": [
-		"depth that the string slides to with the least friction",
+		"depth that the string reaches under its own weight at minimum friction",
 		"Noun phrase without its article: what is measured or is missing (casing loads).",
 	],
 	"rules/slides-to-greatest": [
-		"with the greatest friction the {string} string slides by its own weight to {part}",
+		"at maximum friction the {string} string reaches {part} under its own weight",
 		"Clause without a full stop: why a limit came out as it did (casing loads). part: a measured depth.",
 	],
 	"rules/slides-to-least": [
-		"with the least friction the {string} string slides by its own weight to {part}",
+		"at minimum friction the {string} string reaches {part} under its own weight",
 		"Clause without a full stop: why a limit came out as it did (casing loads). part: a measured depth.",
 	],
 	"rules/stops-at-greatest": [
-		"with the greatest friction the {string} string stops at {part} by its own weight{why}",
+		"at maximum friction the {string} string stops at {part} under its own weight{why}",
 		"Clause without a full stop: why a limit came out as it did (casing loads). part: a measured depth; why: a further part, or nothing.",
 	],
 	"rules/stops-at-least": [
-		"even with the least friction the {string} string stops at {part} by its own weight{why}",
+		"even at minimum friction the {string} string stops at {part} under its own weight{why}",
 		"Clause without a full stop: why a limit came out as it did (casing loads). part: a measured depth; why: a further part, or nothing.",
 	],
 	"rules/coiled-at": [
-		", coiled at {md} by {compression} of compression, where {helical} buckles it helically",
+		", helically buckled at {md} by {compression} of compression (limit {helical})",
 		"Continues a clause about a string that stops short (casing loads). md: where it is pressed most.",
 	],
 	"rules/string-stops-short": [
-		"the {string} string stops short of its shoe depth with the greatest friction",
+		"the {string} string stops short of its shoe depth at maximum friction",
 		"Clause without a full stop: why a measure has no meaning (casing loads).",
 	],
 	"rules/at-measured-depth": [" at {md}", "Ending of a clause (casing). md: a measured depth."],

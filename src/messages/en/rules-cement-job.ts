@@ -19,7 +19,7 @@ export const RULES_CEMENT_JOB = {
 		"Noun phrase without its article: what is measured or is missing (cement job).",
 	],
 	"rules/least-margin-cement-job-to-fracture": [
-		"least margin of the cement job to fracture",
+		"minimum margin to fracture during the cement job",
 		"Noun phrase without its article: what is measured or is missing (cement job).",
 	],
 	"rules/cement-job-string-comes-bears": [
@@ -27,15 +27,15 @@ export const RULES_CEMENT_JOB = {
 		"Clause without a full stop: why a limit came out as it did (cement job). detail: a further part of the clause, or nothing; where: the clause before; detail2: a further part of the clause, or nothing.",
 	],
 	"rules/least-margin-cement-job-to-fracture-2": [
-		"least margin of the cement job to fracture, as a density",
+		"minimum margin to fracture during the cement job, as a density",
 		"Noun phrase without its article: what is measured or is missing (cement job).",
 	],
 	"rules/as-density-least-margin-cement-job-to": [
-		"as a density the least margin of the {string} cement job to fracture is {part}",
+		"the minimum margin to fracture of the {string} cement job, as a density, is {part}",
 		"Clause without a full stop: why a limit came out as it did (cement job). part: the value.",
 	],
 	"rules/least-margin-cement-job-over-pore": [
-		"least margin of the cement job over pore pressure",
+		"minimum margin of the cement job over pore pressure",
 		"Noun phrase without its article: what is measured or is missing (cement job).",
 	],
 	"rules/pore-pressure-rock-behind-cement": [
@@ -51,15 +51,15 @@ export const RULES_CEMENT_JOB = {
 		"Clause without a full stop: why a limit came out as it did (cement job).",
 	],
 	"rules/pressure-over-final-circulating-that-plug": [
-		"pressure over final circulating that the plug is bumped with",
+		"bump pressure over final circulating pressure",
 		"Noun phrase without its article: what is measured or is missing (cement job).",
 	],
 	"rules/plug-string-is-bumped-at": [
-		"the plug of the {string} string is bumped at {part}",
+		"the plug of the {string} string bumps at {part}",
 		"Clause without a full stop: why a limit came out as it did (cement job). part: the value.",
 	],
 	"rules/weakest-pipe-coupling-and-wellhead": [
-		"weakest of pipe, coupling and wellhead",
+		"lowest rating of pipe, coupling and wellhead",
 		"Noun phrase without its article: what is measured or is missing (cement job).",
 	],
 	"rules/rating-pipe": [
@@ -67,7 +67,7 @@ export const RULES_CEMENT_JOB = {
 		"Noun phrase without its article: what is measured or is missing (cement job).",
 	],
 	"rules/weakest-pipe-coupling-and-wellhead-is-rated": [
-		"the weakest of pipe, coupling and wellhead is rated for {part}",
+		"the lowest rating of pipe, coupling and wellhead is {part}",
 		"Clause without a full stop: why a limit came out as it did (cement job). part: the value.",
 	],
 	"rules/thickening-time-left-when-plug-lands": [
@@ -83,7 +83,7 @@ export const RULES_CEMENT_JOB = {
 		"Noun phrase without its article: what is measured or is missing (cement job).",
 	],
 	"rules/least-standoff-at-shoe-and-water": [
-		"least standoff at shoe and water",
+		"minimum standoff at the shoe and across protected water",
 		"Noun phrase without its article: what is measured or is missing (cement job).",
 	],
 	"rules/centralizers-at-shoe-joint-length-or": [
@@ -95,7 +95,7 @@ export const RULES_CEMENT_JOB = {
 		"Clause without a full stop: why a limit came out as it did (cement job). part: the value.",
 	],
 	"rules/least-contact-time-spacer": [
-		"least contact time of the spacer",
+		"minimum spacer contact time",
 		"Noun phrase without its article: what is measured or is missing (cement job).",
 	],
 	"rules/pump-rate-behind-spacer": [
@@ -103,23 +103,23 @@ export const RULES_CEMENT_JOB = {
 		"Noun phrase without its article: what is measured or is missing (cement job).",
 	],
 	"rules/spacer-string-passes-place-in": [
-		"the spacer of the {string} string passes a place in {part}",
+		"the spacer contact time of the {string} string is {part}",
 		"Clause without a full stop: why a limit came out as it did (cement job). part: the value.",
 	],
 	"rules/length-annulus-that-spacer-fills": [
-		"length of annulus that the spacer fills",
+		"annular length of the spacer",
 		"Noun phrase without its article: what is measured or is missing (cement job).",
 	],
 	"rules/no-spacer-is-left-above-cement": [
-		"no spacer is left above the cement",
+		"no spacer remains above the cement",
 		"Clause without a full stop: why a limit came out as it did (cement job).",
 	],
 	"rules/it-fills-annulus-above-cement": [
-		"it fills {part} of annulus above the cement",
+		"the spacer fills {part} of annulus above the cement",
 		"Clause without a full stop: why a limit came out as it did (cement job). part: the value.",
 	],
 	"rules/least-step-density-from-mud-to": [
-		"least step of density from mud to spacer to cement",
+		"minimum density step from mud to spacer to cement",
 		"Noun phrase without its article: what is measured or is missing (cement job).",
 	],
 	"rules/hole-holds-no-mud": [
@@ -155,7 +155,7 @@ export const RULES_CEMENT_JOB = {
 		"Noun phrase without its article: what is measured or is missing (cement job).",
 	],
 	"rules/rock-at-foot-slurry-is-at": [
-		"the rock at the foot of the {hottest} slurry is at {part}",
+		"the static temperature at the bottom of the {hottest} slurry is {part}",
 		"Clause without a full stop: why a limit came out as it did (cement job). part: the value.",
 	],
 	"rules/silica-by-weight-cement": [
@@ -171,7 +171,7 @@ export const RULES_CEMENT_JOB = {
 		"Clause without a full stop: why a limit came out as it did (cement job). part: the value; detail: a further part of the clause, or nothing.",
 	],
 	"rules/difference-strength-test-and-rock-temperature": [
-		"difference of strength test and rock temperature",
+		"difference between strength-test temperature and rock temperature",
 		"Noun phrase without its article: what is measured or is missing (cement job).",
 	],
 	"rules/no-strength-test-cement-is-given": [
@@ -183,7 +183,7 @@ export const RULES_CEMENT_JOB = {
 		"Noun phrase without its article: what is measured or is missing (cement job).",
 	],
 	"rules/strength-slurry-string-was-tested-outside-range": [
-		"the strength of the {off} slurry of the {string} string was tested {part} outside the range of the rock along it{detail}",
+		"the {off} slurry of the {string} string was strength-tested {part} outside the temperature range of the rock along it{detail}",
 		"Clause without a full stop: why a limit came out as it did (cement job). part: the value; detail: a further part of the clause, or nothing.",
 	],
 	"rules/above-what": [
@@ -224,7 +224,7 @@ export const RULES_CEMENT_JOB = {
 		"Ending of a clause (cement job). wanted: a strength; reached: a time.",
 	],
 	"rules/hold-down-while-cementing": [
-		"force that holds the string down while it is cemented",
+		"net downward force on the string while cementing",
 		"Noun phrase without its article: what is measured or is missing (cement job).",
 	],
 	"rules/hold-down-of-one-diameter": [
@@ -232,19 +232,19 @@ export const RULES_CEMENT_JOB = {
 		"Clause without a full stop: why a limit came out as it did (cement job). string: a string's short name.",
 	],
 	"rules/cement-job-lifts": [
-		"the cement job lifts the {string} string with {size} more than holds it down",
+		"the cement job lifts the {string} string: the uplift exceeds the hold-down force by {size}",
 		"Clause without a full stop: why a limit came out as it did (cement job). size: a force.",
 	],
 	"rules/cement-job-holds-down": [
-		"the {string} string is held down by at least {size} while it is cemented",
+		"the {string} string has at least {size} of net downward force while cementing",
 		"Clause without a full stop: why a limit came out as it did (cement job). size: a force.",
 	],
 	"rules/recorded-cement-top-below-water-zone": [
-		"recorded cement top below the top of a water zone",
+		"distance of the recorded cement top below the top of a water zone",
 		"Noun phrase without its article: what is measured or is missing (cement job).",
 	],
 	"rules/string-passes-no-water-bare": [
-		"the {string} string passes no water zone that outer cement leaves bare",
+		"outer cement covers every water zone that the {string} string passes",
 		"Clause without a full stop: why a limit came out as it did (cement job). string: a string's short name.",
 	],
 	"rules/cement-stops-below-water": [
@@ -264,19 +264,19 @@ export const RULES_CEMENT_JOB = {
 		"Ending of a clause (cement job). fluid: spacer, displacement, or a slurry's name.",
 	],
 	"rules/no-cement-returned-of": [
-		"{over} times the calculated cement was pumped, and the record shows that none returned to surface.",
+		"{over} times the calculated cement was pumped, and the record shows no cement returns at surface.",
 		"Sentence: why a limit came out as it did (cement). over: a ratio.",
 	],
 	"rules/strength-wanted-at-drill-out": [
-		"strength that drilling out waits for",
+		"strength required before drill-out",
 		"Noun phrase without its article: what is measured or is missing (cement job).",
 	],
 	"rules/strength-wanted-is": [
-		"drilling out waits for {part}",
+		"{part} is required before drill-out",
 		"Clause without a full stop: why a limit came out as it did (cement job). part: the value.",
 	],
 	"rules/no-strength-is-stated-for-drilling-out": [
-		"no strength is stated for drilling out the {string} shoe",
+		"no strength is stated for drill-out of the {string} shoe",
 		"Clause without a full stop: why a limit came out as it did (cement job). string: a string's short name.",
 	],
 	"rules/cementing-line-test": [

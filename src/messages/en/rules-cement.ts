@@ -11,7 +11,7 @@ export const RULES_CEMENT = {
 		"Noun phrase without its article: what is measured or is missing (cement). place: a noun phrase.",
 	],
 	"rules/no-formation-open-between-shoe-and-shoe": [
-		"no formation open between the {string} shoe and the shoe before it is marked as a flow zone or as the target",
+		"no formation open between the {string} shoe and the previous shoe is marked as a flow zone or as the target",
 		"Clause without a full stop: why a limit came out as it did (cement).",
 	],
 	"rules/there-is-no-string-outside-this-one": [
@@ -90,7 +90,7 @@ export const RULES_CEMENT = {
 		"Noun phrase without its article: what is measured or is missing (cement).",
 	],
 	"rules/slurry-planned-for-annulus-is-times-its": [
-		"the slurry planned for the annulus is {part} times its calculated volume",
+		"the planned annular slurry is {part} times the calculated volume",
 		"Clause without a full stop: why a limit came out as it did (cement). part: the value.",
 	],
 	"rules/length-cement-placed-at-shoe": [
@@ -102,7 +102,7 @@ export const RULES_CEMENT = {
 		"Clause without a full stop: why a limit came out as it did (cement). detail: a further part of the clause, or nothing; part: the value; axis: along the hole, or vertically.",
 	],
 	"rules/cement-leaves-annulus-without-any-from-to": [
-		"the {basis} cement leaves the annulus without any from {md} to {md2}.",
+		"the {basis} cement leaves the annulus uncemented from {md} to {md2}.",
 		"Sentence: why a limit came out as it did (cement). basis: planned, recorded or calculated.",
 	],
 	"rules/cement-top-is-at-not-at-surface": [
@@ -110,11 +110,11 @@ export const RULES_CEMENT = {
 		"Sentence: why a limit came out as it did (cement). basis: planned, recorded or calculated.",
 	],
 	"rules/record-shows-that-no-cement-returned-to": [
-		"the record shows that no cement returned to surface.",
+		"the record shows no cement returns at surface.",
 		"Sentence: why a limit came out as it did (cement).",
 	],
 	"rules/record-shows-cement-returned-to-surface": [
-		"the record shows {returnsToSurface} of cement returned to surface.",
+		"the record shows {returnsToSurface} of cement returns at surface.",
 		"Sentence: why a limit came out as it did (cement).",
 	],
 	"rules/cement-column-reaches-ground-level": [
@@ -182,7 +182,7 @@ export const RULES_CEMENT = {
 		"Noun phrase without its article: what is measured or is missing (strength).",
 	],
 	"rules/no-slurry-string-lies": [
-		"no slurry of the {string} string lies {zoneName}",
+		"the {string} string has no slurry {zoneName}",
 		"Noun phrase without its article: what is measured or is missing (strength). string: a string's short name, as typed; zoneName: where along the string.",
 	],
 	"rules/free-fluid-slurry": [

@@ -26,7 +26,7 @@ export const RULES_DAYS = {
 		"the day drilling was suspended",
 		"Clause without a full stop: why a limit came out as it did (events).",
 	],
-	"rules/physical-change-well": ["the physical change of the well", "Noun phrase with its article (events)."],
+	"rules/physical-change-well": ["the physical change to the well", "Noun phrase with its article (events)."],
 	"rules/setting-string": [
 		"setting the string",
 		"Noun phrase without its article: what is measured or is missing (events).",
@@ -53,7 +53,7 @@ export const RULES_DAYS = {
 		"Sentence: why a limit came out as it did (deadline). said: the clause before; sent: a date.",
 	],
 	"rules/sent-on-later-than-that": [
-		"{said}; sent on {sent}, later than that.",
+		"{said}; sent late, on {sent}.",
 		"Sentence: why a limit came out as it did (deadline). said: the clause before; sent: a date.",
 	],
 	"rules/not-yet-due-when-this-was-issued": [
@@ -61,11 +61,11 @@ export const RULES_DAYS = {
 		"Sentence: why a limit came out as it did (deadline). said: the clause before; issued: a date.",
 	],
 	"rules/before-this-was-issued-on-definition-records": [
-		"{said}, before this was issued on {issued}; the definition records no date on which it was sent.",
+		"{said}, before this was issued on {issued}; no date sent is on record.",
 		"Sentence: why a limit came out as it did (deadline). said: the clause before; issued: a date.",
 	],
 	"rules/date-sent-in-notice-or-report": [
-		"date sent, in a notice or report recorded for {rule}",
+		"date sent of a notice or report for {rule}",
 		"Noun phrase without its article: what is measured or is missing (deadline). rule: id of a rule.",
 	],
 	"rules/days-before": [
@@ -136,7 +136,7 @@ export const RULES_DAYS = {
 	"rules/day-permit-issued": ["day the permit was issued", "A day that is missing."],
 	"rules/day-drilling-suspended": ["day drilling was suspended", "A day that is missing."],
 	"rules/event-not-dated": [
-		"the definition gives no date for {event}",
+		"no date is given for {event}",
 		"Sentence without its full stop. event: a noun phrase with its article.",
 	],
 	"rules/event-is-on": ["{event} is", "Before a date. event: a noun phrase with its article."],
@@ -153,7 +153,7 @@ export const RULES_DAYS = {
 		'Clause on a notice or report. due, on: dates; span: such as "2 days before"; event: a noun phrase.',
 	],
 	"rules/date-string-set": [
-		"date of setting the {string} string",
+		"date the {string} string was set",
 		"A day that is missing. string: a string's short name, as typed.",
 	],
 	"rules/date-string-cemented": [

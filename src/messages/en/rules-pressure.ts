@@ -27,7 +27,7 @@ export const RULES_PRESSURE = {
 		"Noun phrase without its article: what is measured or is missing (open hole). hole: a hole's short name, as typed.",
 	],
 	"rules/mud-density-over-highest-pore-pressure": [
-		"mud density over the highest pore pressure",
+		"mud weight over the highest pore pressure",
 		"Noun phrase without its article: what is measured or is missing (open hole).",
 	],
 	"rules/mud-hole-is": [
@@ -35,7 +35,7 @@ export const RULES_PRESSURE = {
 		"Clause without a full stop: why a limit came out as it did (open hole). hole: a hole's short name, as typed; size: the value without its sign; detail: a further part of the clause, or nothing; detail2: a further part of the clause, or nothing.",
 	],
 	"rules/strength-weakest-place-over-mud-density": [
-		"strength of the weakest place over the mud density",
+		"strength of the weakest point over the mud weight",
 		"Noun phrase without its article: what is measured or is missing (open hole).",
 	],
 	"rules/strength-shoe-above-hole": [
@@ -51,7 +51,7 @@ export const RULES_PRESSURE = {
 		"Noun phrase without its article: what is measured or is missing (open hole).",
 	],
 	"rules/no-preventers-are-closed-on-kick-hole": [
-		"no preventers are closed on a kick of the {hole} hole",
+		"no BOP would be closed on a kick in the {hole} hole",
 		"Clause without a full stop: why a limit came out as it did (open hole). hole: a hole's short name, as typed.",
 	],
 	"rules/design-kick-and-its-gas-gradient": [
@@ -63,7 +63,7 @@ export const RULES_PRESSURE = {
 		"Noun phrase without its article: what is measured or is missing (open hole).",
 	],
 	"rules/holds-kick-while-hole-is-drilled": [
-		"the {detail} holds a kick of {part} while the {hole} hole is drilled{detail2}",
+		"the {detail} can take a kick of {part} while the {hole} hole is drilled{detail2}",
 		"Clause without a full stop: why a limit came out as it did (open hole). detail: a further part of the clause, or nothing; part: the value; hole: a hole's short name, as typed; detail2: a further part of the clause, or nothing.",
 	],
 	"rules/holds-kick-while-hole-is-drilled.shoe": [
@@ -83,11 +83,11 @@ export const RULES_PRESSURE = {
 		"Clause without a full stop: why a limit came out as it did (open hole). part: the value.",
 	],
 	"rules/rated-working-pressure-preventers": [
-		"rated working pressure of the preventers",
+		"rated working pressure of the BOP",
 		"Noun phrase without its article: what is measured or is missing (open hole).",
 	],
 	"rules/preventers-on-casing-are-rated-for": [
-		"the preventers on the {over} casing are rated for {part}",
+		"the BOP on the {over} casing is rated for {part}",
 		"Clause without a full stop: why a limit came out as it did (open hole). over: a string's short name, as typed; part: the value.",
 	],
 	"rules/anticipated-surface-pressure": [
@@ -99,11 +99,11 @@ export const RULES_PRESSURE = {
 		"Noun phrase without its article: what is measured or is missing (open hole). over: a string's short name, as typed.",
 	],
 	"rules/gas-may-bring-to-surface": [
-		"gas may bring {part} to surface",
+		"the anticipated surface pressure is {part}",
 		"Clause without a full stop: why a limit came out as it did (open hole). part: the value.",
 	],
 	"rules/low-pressure-test-preventers": [
-		"low-pressure test of the preventers",
+		"low-pressure BOP test",
 		"Noun phrase without its article: what is measured or is missing (open hole).",
 	],
 	"rules/hole-beneath-is-drilled-and-cased": [
@@ -111,27 +111,27 @@ export const RULES_PRESSURE = {
 		"Clause without a full stop: why a limit came out as it did (open hole).",
 	],
 	"rules/low-pressure-test-preventers-on": [
-		"low-pressure test of the preventers on {over}",
+		"low-pressure BOP test on {over}",
 		"Noun phrase without its article: what is measured or is missing (open hole). over: a string's short name, as typed.",
 	],
 	"rules/low-pressure-test-preventers-on-is-to": [
-		"the low-pressure test of the preventers on {over} is to {part}",
+		"the low-pressure BOP test on {over} is {part}",
 		"Clause without a full stop: why a limit came out as it did (open hole). over: a string's short name, as typed; part: the value.",
 	],
 	"rules/high-pressure-test-preventers": [
-		"high-pressure test of the preventers",
+		"high-pressure BOP test",
 		"Noun phrase without its article: what is measured or is missing (open hole).",
 	],
 	"rules/test-plug-keeps-test-preventers-off-casing": [
-		"a test plug keeps the test of the preventers off the casing",
+		"a test plug keeps the BOP test off the casing",
 		"Noun phrase with its article (open hole).",
 	],
 	"rules/high-pressure-test-preventers-on": [
-		"high-pressure test of the preventers on {over}",
+		"high-pressure BOP test on {over}",
 		"Noun phrase without its article: what is measured or is missing (open hole). over: a string's short name, as typed.",
 	],
 	"rules/preventers-on-casing-are-to-be-tested": [
-		"the preventers on the {over} casing are to be tested to {part} and no test plug is stated",
+		"the BOP on the {over} casing is to be tested to {part} and no test plug is stated",
 		"Clause without a full stop: why a limit came out as it did (open hole). over: a string's short name, as typed; part: the value.",
 	],
 	"rules/internal-yield-casing-beneath": [
@@ -167,23 +167,23 @@ export const RULES_PRESSURE = {
 		"Noun phrase without its article: what is measured or is missing (pressure).",
 	],
 	"rules/hold-test": [
-		"hold of the test",
+		"hold time of the test",
 		"Noun phrase without its article: what is measured or is missing (pressure).",
 	],
 	"rules/hold-pressure-test": [
-		"hold of the pressure test",
+		"hold time of the pressure test",
 		"Noun phrase without its article: what is measured or is missing (pressure).",
 	],
 	"rules/fall-in-test": [
-		"fall in the test",
+		"pressure loss in the test",
 		"Noun phrase without its article: what is measured or is missing (pressure).",
 	],
 	"rules/fall-pressure-test": [
-		"fall of the pressure test",
+		"pressure loss of the pressure test",
 		"Noun phrase without its article: what is measured or is missing (pressure).",
 	],
 	"rules/least-internal-yield-pressure-string": [
-		"least internal yield pressure of the string",
+		"lowest internal yield pressure of the string",
 		"Noun phrase without its article: what is measured or is missing (pressure).",
 	],
 	"rules/internal-yield-pressure": [
@@ -191,23 +191,23 @@ export const RULES_PRESSURE = {
 		"Noun phrase without its article: what is measured or is missing (pressure).",
 	],
 	"rules/least-internal-yield-pressure-string-is": [
-		"the least internal yield pressure of the string is {part}",
+		"the lowest internal yield pressure of the string is {part}",
 		"Clause without a full stop: why a limit came out as it did (pressure). part: the value.",
 	],
 	"rules/relief-valves-setting": [
-		"relief valve's setting",
+		"relief valve setting",
 		"Noun phrase without its article: what is measured or is missing (pressure).",
 	],
 	"rules/working-pressure-preventers": [
-		"working pressure of the preventers",
+		"working pressure of the BOP",
 		"Noun phrase without its article: what is measured or is missing (pressure).",
 	],
 	"rules/preventers-on-string": [
-		"preventers on the {string} string",
+		"BOP on the {string} string",
 		"Noun phrase without its article: what is measured or is missing (pressure). string: a string's short name, as typed.",
 	],
 	"rules/preventers-on-string-are-rated-at": [
-		"the preventers on the string are rated at {part}",
+		"the BOP on the string is rated at {part}",
 		"Clause without a full stop: why a limit came out as it did (pressure). part: the value.",
 	],
 	"rules/new-hole-drilled-before-shoe-test": [
@@ -239,7 +239,7 @@ export const RULES_PRESSURE = {
 		"Clause without a full stop: why a limit came out as it did (pressure). part: the value.",
 	],
 	"rules/pressure-at-which-job-stops": [
-		"pressure at which the job stops",
+		"shutdown pressure of the annulus",
 		"Noun phrase without its article: what is measured or is missing (pressure).",
 	],
 	"rules/stop-pressure": [
@@ -247,7 +247,7 @@ export const RULES_PRESSURE = {
 		"Noun phrase without its article: what is measured or is missing (pressure).",
 	],
 	"rules/job-stops-when-annulus-reaches": [
-		"the job stops when the annulus reaches {part}",
+		"the job shuts down when the annulus reaches {part}",
 		"Clause without a full stop: why a limit came out as it did (pressure). part: the value.",
 	],
 	"rules/predicted-rise-annulus-pressure": [
@@ -262,25 +262,28 @@ export const RULES_PRESSURE = {
 		"the annulus pressure is predicted to rise by {part}",
 		"Clause without a full stop: why a limit came out as it did (pressure). part: the value.",
 	],
-	"rules/over-pore-pressure": [", {intensity} over pore pressure", "Further part of a clause (open hole)."],
+	"rules/over-pore-pressure": [
+		", at {intensity} over pore pressure",
+		"Further part of a clause (open hole).",
+	],
 	"rules/strength-weakest-place-over-ecd": [
-		"strength of the weakest place over the circulating density",
+		"strength of the weakest point over the ECD",
 		"Noun phrase without its article: what is measured or is missing (open hole).",
 	],
 	"rules/strength-weakest-place-over-surge": [
-		"strength of the weakest place over mud with surge",
+		"strength of the weakest point over the mud weight with surge",
 		"Noun phrase without its article: what is measured or is missing (open hole).",
 	],
 	"rules/swabbed-mud-over-pore": [
-		"swabbed mud over the highest pore pressure",
+		"mud weight with swab over the highest pore pressure",
 		"Noun phrase without its article: what is measured or is missing (open hole).",
 	],
 	"rules/rate-of-hole": [
-		"greatest rate that the {hole} hole is drilled with",
+		"maximum flow rate while drilling the {hole} hole",
 		"Noun phrase without its article: what is measured or is missing (open hole).",
 	],
 	"rules/speed-of-pipe-in-hole": [
-		"greatest speed of pipe in the {hole} hole",
+		"maximum pipe speed in the {hole} hole",
 		"Noun phrase without its article: what is measured or is missing (open hole).",
 	],
 	"rules/readings-of-mud": [
@@ -288,29 +291,29 @@ export const RULES_PRESSURE = {
 		"Noun phrase without its article: what is measured or is missing (open hole).",
 	],
 	"rules/bears-more-than-ecd": [
-		"{place} bears {size} more than the circulating density of the {hole} hole ({density} there)",
+		"{place} holds {size} more than the ECD of the {hole} hole ({density} there)",
 		"Clause without a full stop: why a limit came out as it did (open hole). place: a shoe or a formation; density: an equivalent density.",
 	],
 	"rules/bears-less-than-ecd": [
-		"{place} bears {size} less than the circulating density of the {hole} hole ({density} there)",
+		"{place} holds {size} less than the ECD of the {hole} hole ({density} there)",
 		"Clause without a full stop: why a limit came out as it did (open hole). place: a shoe or a formation; density: an equivalent density.",
 	],
 	"rules/bears-more-than-surge": [
-		"with {pipe} run at {speed}, {place} bears {size} more than the mud and its surge in the {hole} hole ({density} there)",
+		"with {pipe} run at {speed}, {place} holds {size} more than the mud weight with surge in the {hole} hole ({density} there)",
 		"Clause without a full stop: why a limit came out as it did (open hole). pipe: a string; place: a shoe or a formation; density: an equivalent density.",
 	],
 	"rules/bears-less-than-surge": [
-		"with {pipe} run at {speed}, {place} bears {size} less than the mud and its surge in the {hole} hole ({density} there)",
+		"with {pipe} run at {speed}, {place} holds {size} less than the mud weight with surge in the {hole} hole ({density} there)",
 		"Clause without a full stop: why a limit came out as it did (open hole). pipe: a string; place: a shoe or a formation; density: an equivalent density.",
 	],
 	"rules/the-drill-string": ["the drill string", "Part of a clause: which pipe moves (open hole)."],
 	"rules/the-string-called": ["the {string} string", "Part of a clause: which pipe moves (open hole)."],
 	"rules/swabbed-above-pore": [
-		"with the drill string pulled, the mud of the {hole} hole stays {size} over the pore pressure of the {formation}{detail}",
+		"with the drill string pulled, the mud weight with swab in the {hole} hole stays {size} over the pore pressure of the {formation}{detail}",
 		"Clause without a full stop: why a limit came out as it did (open hole). formation: a name; detail: the equivalent density in brackets, or nothing.",
 	],
 	"rules/swabbed-below-pore": [
-		"with the drill string pulled, the mud of the {hole} hole falls {size} below the pore pressure of the {formation}{detail}",
+		"with the drill string pulled, the mud weight with swab in the {hole} hole falls {size} below the pore pressure of the {formation}{detail}",
 		"Clause without a full stop: why a limit came out as it did (open hole). formation: a name; detail: the equivalent density in brackets, or nothing.",
 	],
 } as const satisfies Entries;

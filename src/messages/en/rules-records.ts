@@ -11,23 +11,23 @@ export const RULES_RECORDS = {
 		"Noun phrase without its article: what is measured or is missing (records).",
 	],
 	"rules/record-says-that-floats-held": [
-		"the record says that the floats held.",
+		"the record shows that the floats held.",
 		"Sentence: why a limit came out as it did (records).",
 	],
 	"rules/record-says-that-floats-did-not-hold": [
-		"the record says that the floats did not hold.",
+		"the record shows that the floats did not hold.",
 		"Sentence: why a limit came out as it did (records).",
 	],
 	"rules/record-says-that-returns-were-while-pumping": [
-		"the record says that returns were {seen} while pumping.",
+		"the record shows {seen} returns while pumping.",
 		"Sentence: why a limit came out as it did (records).",
 	],
 	"rules/record-says-that-there-were-no": [
-		"the record says that there were no returns while pumping.",
+		"the record shows no returns while pumping.",
 		"Sentence: why a limit came out as it did (records).",
 	],
 	"rules/record-shows-cement-returned-to-surface-2": [
-		"the record shows {cement} of cement returned to surface.",
+		"the record shows {cement} of cement returns at surface.",
 		"Sentence: why a limit came out as it did (records).",
 	],
 	"rules/record-returns-while-pumping": [
@@ -35,23 +35,23 @@ export const RULES_RECORDS = {
 		"Noun phrase without its article: what is measured or is missing (records).",
 	],
 	"rules/this-is-not-preventer-stack": [
-		"this is not a preventer stack.",
+		"this is not a BOP stack.",
 		"Sentence: why a limit came out as it did (records).",
 	],
 	"rules/no-test-preventers-on-string-is-recorded": [
-		"no test of the preventers on the {over} string is recorded.",
+		"no BOP test on the {over} string is recorded.",
 		"Sentence: why a limit came out as it did (records). over: a string's short name, as typed.",
 	],
 	"rules/record-whether-preventers-on-string-held": [
-		"record of whether the preventers on the {over} string held",
+		"record of whether the BOP on the {over} string held",
 		"Noun phrase without its article: what is measured or is missing (records). over: a string's short name, as typed.",
 	],
 	"rules/record-says-that-preventers-held-their-test": [
-		"the record says that the preventers held their test.",
+		"the record shows that the BOP held its test.",
 		"Sentence: why a limit came out as it did (records).",
 	],
 	"rules/record-says-that-preventers-did-not-hold": [
-		"the record says that the preventers did not hold their test.",
+		"the record shows that the BOP did not hold its test.",
 		"Sentence: why a limit came out as it did (records).",
 	],
 	"rules/cement-job-string-is-not-recorded-2": [
@@ -67,7 +67,7 @@ export const RULES_RECORDS = {
 		"Clause without a full stop: why a limit came out as it did (records).",
 	],
 	"rules/least-part-slurrys-calculated-volume-that": [
-		"least part of a slurry's calculated volume that was pumped",
+		"lowest share of a slurry's calculated volume pumped",
 		"Noun phrase without its article: what is measured or is missing (records).",
 	],
 	"rules/slurry-was-pumped-to-its-calculated-volume": [
@@ -75,7 +75,7 @@ export const RULES_RECORDS = {
 		"Clause without a full stop: why a limit came out as it did (records). part: the value.",
 	],
 	"rules/greatest-difference-slurrys-density-from-its": [
-		"greatest difference of a slurry's density from its design",
+		"largest deviation of slurry density from design",
 		"Noun phrase without its article: what is measured or is missing (records).",
 	],
 	"rules/density-each-slurry-pumped": [
@@ -83,11 +83,11 @@ export const RULES_RECORDS = {
 		"Noun phrase without its article: what is measured or is missing (records).",
 	],
 	"rules/slurries-are-off-their-design-density-by": [
-		"the slurries are off their design density by {part}",
+		"the largest deviation from the design density is {part}",
 		"Clause without a full stop: why a limit came out as it did (records). part: the value.",
 	],
 	"rules/slurry-was-weighed-at-off-its-design": [
-		"the {slurry} slurry was weighed at {density}, off its design by {part}",
+		"the {slurry} slurry was weighed at {density}, {part} off design",
 		"Clause without a full stop: why a limit came out as it did (records). part: the value.",
 	],
 	"rules/density-window-stated-for-job": [
@@ -107,7 +107,7 @@ export const RULES_RECORDS = {
 		"Clause without a full stop: why a limit came out as it did (records). part: the value.",
 	],
 	"rules/difference-recorded-lift-pressure-from-calculated": [
-		"difference of the recorded lift pressure from the calculated one",
+		"difference between recorded and calculated lift pressure",
 		"Noun phrase without its article: what is measured or is missing (records).",
 	],
 	"rules/final-lift-pressure": [
@@ -115,7 +115,7 @@ export const RULES_RECORDS = {
 		"Noun phrase without its article: what is measured or is missing (records).",
 	],
 	"rules/cement-string-is-no-heavier-than-what": [
-		"the cement of the {string} string is no heavier than what displaces it",
+		"the cement of the {string} string is no heavier than its displacement fluid",
 		"Clause without a full stop: why a limit came out as it did (records). string: a string's short name, as typed.",
 	],
 	"rules/calculated-lift-pressure": [
@@ -123,23 +123,23 @@ export const RULES_RECORDS = {
 		"Noun phrase without its article: what is measured or is missing (records).",
 	],
 	"rules/recorded-lift-pressure-is-off-calculated-one": [
-		"the recorded lift pressure is off the calculated one by {part}",
+		"the recorded lift pressure differs from the calculated one by {part}",
 		"Clause without a full stop: why a limit came out as it did (records). part: the value.",
 	],
 	"rules/recorded-lift-pressure-is-columns-at-rest": [
-		"the recorded lift pressure is {lift}, the columns at rest give {calculated}; it is off by {part}",
+		"the recorded lift pressure is {lift} and the static columns give {calculated}, a difference of {part}",
 		"Clause without a full stop: why a limit came out as it did (records). part: the value.",
 	],
 	"rules/depth-cement-top-below-planned-one": [
-		"depth of the cement top below the planned one, along the hole",
+		"depth of the cement top below plan, along the hole",
 		"Noun phrase without its article: what is measured or is missing (records).",
 	],
 	"rules/is-above-planned-one": [
-		"{topNoun} is above the planned one",
+		"{topNoun} is above plan",
 		"Clause without a full stop: why a limit came out as it did (records). topNoun: whose cement top it is.",
 	],
 	"rules/is-below-planned-one-along-hole": [
-		"{topNoun} is {part} below the planned one, along the hole",
+		"{topNoun} is {part} below plan, along the hole",
 		"Clause without a full stop: why a limit came out as it did (records). topNoun: whose cement top it is; part: the value.",
 	],
 	"rules/recorded-bump-pressure": [
@@ -155,7 +155,7 @@ export const RULES_RECORDS = {
 		"Clause without a full stop: why a limit came out as it did (records). part: the value.",
 	],
 	"rules/pressure-that-casing-its-planned-test": [
-		"pressure that the casing, its planned test and the wellhead allow when the plug is bumped",
+		"maximum bump pressure allowed by the casing, its planned test and the wellhead",
 		"Noun phrase without its article: what is measured or is missing (records).",
 	],
 	"rules/rating-at-plug-bump": [
@@ -163,11 +163,11 @@ export const RULES_RECORDS = {
 		"Noun phrase without its article: what is measured or is missing (records).",
 	],
 	"rules/pressure-allowed-at-plug-bump-is": [
-		"the pressure allowed at the plug bump is {part}",
+		"the maximum bump pressure is {part}",
 		"Clause without a full stop: why a limit came out as it did (records). part: the value.",
 	],
 	"rules/equivalent-density-that-shoe-test-was": [
-		"equivalent density that the shoe test was planned to",
+		"planned equivalent density of the shoe test",
 		"Noun phrase without its article: what is measured or is missing (records).",
 	],
 	"rules/planned-shoe-test": [
@@ -175,11 +175,11 @@ export const RULES_RECORDS = {
 		"Noun phrase without its article: what is measured or is missing (records).",
 	],
 	"rules/shoe-test-was-planned-to": [
-		"the shoe test was planned to {part}",
+		"the planned shoe test is {part}",
 		"Clause without a full stop: why a limit came out as it did (records). part: the value.",
 	],
 	"rules/shoe-test-over-fluid-that-next": [
-		"shoe test over the fluid that the next hole is drilled with",
+		"shoe test over the mud weight of the next hole",
 		"Clause without a full stop: why a limit came out as it did (records).",
 	],
 	"rules/no-test-shoe-is-recorded": [
@@ -195,11 +195,11 @@ export const RULES_RECORDS = {
 		"Noun phrase without its article: what is measured or is missing (records).",
 	],
 	"rules/planned-hold-test": [
-		"planned hold of the test",
+		"planned hold time of the test",
 		"Noun phrase without its article: what is measured or is missing (records).",
 	],
 	"rules/fall-that-test-is-allowed": [
-		"fall that the test is allowed",
+		"allowed pressure loss of the test",
 		"Noun phrase without its article: what is measured or is missing (records).",
 	],
 	"rules/highest-treating-pressure-on-record": [
@@ -207,7 +207,7 @@ export const RULES_RECORDS = {
 		"Noun phrase without its article: what is measured or is missing (records).",
 	],
 	"rules/maximum-pressure-stages-pumped": [
-		"maximum pressure of the stages pumped",
+		"maximum recorded pressure of the stages",
 		"Noun phrase without its article: what is measured or is missing (records).",
 	],
 	"rules/stage-reached": [
@@ -223,15 +223,15 @@ export const RULES_RECORDS = {
 		"Clause without a full stop: why a limit came out as it did (records). part: the value.",
 	],
 	"rules/pressure-allowed-by-weakest-element-pressure": [
-		"pressure allowed by the weakest element of the pressure boundary",
+		"lowest allowed pressure of the elements exposed to treating pressure",
 		"Noun phrase without its article: what is measured or is missing (records).",
 	],
 	"rules/elements-that-see-treating-pressure": [
-		"elements that see treating pressure",
+		"elements exposed to treating pressure",
 		"Noun phrase without its article: what is measured or is missing (records).",
 	],
 	"rules/weakest-element-pressure-boundary-is-allowed": [
-		"the weakest element of the pressure boundary is allowed {part}",
+		"the weakest element exposed to treating pressure is allowed {part}",
 		"Clause without a full stop: why a limit came out as it did (records). part: the value.",
 	],
 	"rules/stage-was-given.proppant-placed-in-each": [
@@ -255,11 +255,11 @@ export const RULES_RECORDS = {
 		"Noun phrase with its article (records). part: the value.",
 	],
 	"rules/recorded-high-pressure-test-preventers": [
-		"recorded high-pressure test of the preventers",
+		"recorded high-pressure BOP test",
 		"Noun phrase without its article: what is measured or is missing (records).",
 	],
 	"rules/no-test-preventers-on-string-is-recorded-2": [
-		"no test of the preventers on the {over} string is recorded",
+		"no BOP test on the {over} string is recorded",
 		"Clause without a full stop: why a limit came out as it did (records). over: a string's short name, as typed.",
 	],
 	"rules/high-test": [
@@ -267,11 +267,11 @@ export const RULES_RECORDS = {
 		"Noun phrase without its article: what is measured or is missing (records).",
 	],
 	"rules/preventers-were-tested-to": [
-		"the preventers were tested to {part}",
+		"the BOP was tested to {part}",
 		"Clause without a full stop: why a limit came out as it did (records). part: the value.",
 	],
 	"rules/planned-high-pressure-test-preventers": [
-		"planned high-pressure test of the preventers",
+		"planned high-pressure BOP test",
 		"Noun phrase without its article: what is measured or is missing (records).",
 	],
 	"rules/planned-high-test": [
@@ -279,7 +279,7 @@ export const RULES_RECORDS = {
 		"Noun phrase without its article: what is measured or is missing (records).",
 	],
 	"rules/preventers-are-to-be-tested-to": [
-		"the preventers are to be tested to {part}",
+		"the BOP is to be tested to {part}",
 		"Clause without a full stop: why a limit came out as it did (records). part: the value.",
 	],
 } as const satisfies Entries;

@@ -24,7 +24,7 @@ export const RULES_SHOE = {
 		"Clause without a full stop: why a limit came out as it did (shoe). string: a string's short name, as typed.",
 	],
 	"rules/liner-top-and-shoe-before-it": [
-		"liner top and the shoe before it",
+		"liner top and the previous shoe",
 		"Noun phrase without its article: what is measured or is missing (shoe).",
 	],
 	"rules/liner-top": ["liner top", "Noun phrase without its article: what is measured or is missing (shoe)."],
@@ -53,7 +53,7 @@ export const RULES_SHOE = {
 		"Noun phrase without its article: what is measured or is missing (shoe).",
 	],
 	"rules/shoe-is-below-ground-vertically": [
-		"the shoe is {part} below ground, vertically",
+		"the shoe is at {part} TVD below ground level",
 		"Clause without a full stop: why a limit came out as it did (shoe). part: the value.",
 	],
 	"rules/vertical-depth-shoe": [
@@ -61,7 +61,7 @@ export const RULES_SHOE = {
 		"Noun phrase without its article: what is measured or is missing (shoe).",
 	],
 	"rules/shoe-is-at-vertical-depth-from-datum": [
-		"the shoe is at a vertical depth of {part} from the datum",
+		"the shoe is at {part} TVD from the datum",
 		"Clause without a full stop: why a limit came out as it did (shoe). part: the value.",
 	],
 	"rules/measured-depth-shoe": [
@@ -126,15 +126,12 @@ export const RULES_SHOE = {
 		"Noun phrase without its article: what is measured or is missing (shoe).",
 	],
 	"rules/rock-at-shoe-breaks-down-at": [
-		"the rock at the shoe breaks down at {part}",
+		"the formation at the shoe breaks down at {part}",
 		"Clause without a full stop: why a limit came out as it did (shoe). part: the value.",
 	],
-	"rules/lap-liner": [
-		"lap of the liner",
-		"Noun phrase without its article: what is measured or is missing (shoe).",
-	],
+	"rules/lap-liner": ["liner lap", "Noun phrase without its article: what is measured or is missing (shoe)."],
 	"rules/liner-laps-into-string-before-it": [
-		"the liner laps {part} into the string before it",
+		"the liner lap is {part}",
 		"Clause without a full stop: why a limit came out as it did (shoe). part: the value.",
 	],
 	"rules/formation-at-shoe": [
@@ -142,15 +139,15 @@ export const RULES_SHOE = {
 		"Noun phrase without its article: what is measured or is missing (shoe).",
 	],
 	"rules/shoe-stands-in-geologist-has-to-say": [
-		"the {string} shoe stands in the {rock} ({lithology}); {stated}{detail}{detail2}. A geologist has to say whether the seat is good.",
+		"the {string} shoe is set in the {rock} ({lithology}); {stated}{detail}{detail2}. A geologist must state whether the formation is competent.",
 		"Sentence: why a limit came out as it did (shoe). string: a string's short name, as typed; detail: a further part of the clause, or nothing; detail2: a further part of the clause, or nothing.",
 	],
 	"rules/rock-at-shoe-is-taken-to-break": [
-		"; the rock at the shoe is taken to break down at {fracture}",
+		"; the formation at the shoe is assumed to break down at {fracture}",
 		"Clause without a full stop: why a limit came out as it did (shoe).",
 	],
 	"rules/drilling-fluids-column-to-shoe-weighs": [
-		"; the drilling fluid's column to the shoe weighs {mud}",
+		"; the mud column at the shoe is {mud}",
 		"Clause without a full stop: why a limit came out as it did (shoe).",
 	],
 	"rules/preventers-over-hole": [

@@ -7,7 +7,7 @@ export const RULES_SITE = {
 		"Noun phrase without its article: what is measured or is missing (neighboring wells).",
 	],
 	"rules/place": [
-		"place of {entry}",
+		"position of {entry}",
 		"Noun phrase without its article: what is measured or is missing (neighboring wells). entry: an offset well's name, as typed.",
 	],
 	"rules/path": [
@@ -31,7 +31,7 @@ export const RULES_SITE = {
 		"Clause without a full stop: why a limit came out as it did (neighboring wells). entry: an offset well's name, as typed; part: the value; detail: a further part of the clause, or nothing.",
 	],
 	"rules/longest-survey-interval-in-build-and": [
-		"longest survey interval in the build and the lateral",
+		"longest survey interval in the build and lateral",
 		"Noun phrase without its article: what is measured or is missing (neighboring wells).",
 	],
 	"rules/hole-is-not-surveyed-through-build-or": [
@@ -39,27 +39,27 @@ export const RULES_SITE = {
 		"Clause without a full stop: why a limit came out as it did (neighboring wells).",
 	],
 	"rules/longest-interval-between-stations-build-and-lateral": [
-		"the longest interval between stations of the build and the lateral is {part}",
+		"the longest survey interval in the build and lateral is {part}",
 		"Clause without a full stop: why a limit came out as it did (neighboring wells). part: the value.",
 	],
 	"rules/stiffness-and-leakoff-treated-rock-for": [
-		"stiffness and leakoff of the treated rock, for the length of the fractures",
+		"stiffness and leakoff of the treated formation, for the fracture length",
 		"Noun phrase without its article: what is measured or is missing (neighboring wells).",
 	],
 	"rules/ends-above-highest-modeled-top-fractures": [
-		"{name} ends {above} above the highest modeled top of the fractures",
+		"{name} ends {above} above the highest modeled fracture top",
 		"Clause without a full stop: why a limit came out as it did (neighboring wells). name: a name, as typed.",
 	],
 	"rules/and-is-from-treated-interval-horizontally": [
-		"{where} and is {plan} from the treated interval, horizontally.",
+		"{where} and is {plan} horizontally from the treated interval.",
 		"Sentence: why a limit came out as it did (neighboring wells). where: the clause before.",
 	],
 	"rules/its-condition-rests-on": [
-		"{where}; its condition rests on: {evidence}.",
+		"{where}; evidence of its condition: {evidence}.",
 		"Sentence: why a limit came out as it did (neighboring wells). where: the clause before; evidence: as typed.",
 	],
 	"rules/and-is-from-treated-interval-horizontally-within": [
-		"{where} and is {plan} from the treated interval, horizontally, within the reach of {reach}; nothing shows its condition.",
+		"{where} and is {plan} horizontally from the treated interval, within the reach of {reach}; there is no evidence of its condition.",
 		"Sentence: why a limit came out as it did (neighboring wells). where: the clause before.",
 	],
 	"rules/path-2": [
@@ -67,18 +67,21 @@ export const RULES_SITE = {
 		"Noun phrase without its article: what is measured or is missing (neighboring wells). name: a name, as typed.",
 	],
 	"rules/goes-as-deep-as-fractures-from-treated": [
-		"{name} goes as deep as the fractures, {near} from the treated interval, horizontally; fractures and uncertainties reach {reach}",
+		"{name} is as deep as the fractures and {near} horizontally from the treated interval; fractures and uncertainties reach {reach}",
 		"Clause without a full stop: why a limit came out as it did (neighboring wells). name: a name, as typed.",
 	],
 	"rules/and-it-is-shut-off-there-by": [
-		"{where}, and it is shut off there by {barriers}.",
+		"{where}. It is isolated there by {barriers}.",
 		"Sentence: why a limit came out as it did (neighboring wells). where: the clause before.",
 	],
 	"rules/and-nothing-shows-that-it-is-shut": [
-		"{where}, and nothing shows that it is shut off across and above them.",
+		"{where}. There is no evidence that it is isolated across and above them.",
 		"Sentence: why a limit came out as it did (neighboring wells). where: the clause before.",
 	],
-	"rules/no-neighbor-is-asked": ["no neighbor is asked.", "Sentence: why a limit came out as it did (site)."],
+	"rules/no-neighbor-is-asked": [
+		"no neighbor is concerned.",
+		"Sentence: why a limit came out as it did (site).",
+	],
 	"rules/no-written-consent-is-recorded-for": [
 		"no written consent is recorded for {name}.",
 		"Sentence: why a limit came out as it did (site). name: a name, as typed.",
@@ -92,7 +95,7 @@ export const RULES_SITE = {
 		"Sentence: why a limit came out as it did (site).",
 	],
 	"rules/no-offset-well-is-listed-and-nobody": [
-		"no offset well is listed, and nobody has stated that the search is complete.",
+		"no offset well is listed, and the search is not stated to be complete.",
 		"Sentence: why a limit came out as it did (site).",
 	],
 	"rules/offset-wells-nearby": [
@@ -100,7 +103,7 @@ export const RULES_SITE = {
 		"Noun phrase without its article: what is measured or is missing (site).",
 	],
 	"rules/place-near-enough-to-measure-from": [
-		"place of {well}, near enough to measure from the {placeWords}",
+		"position of {well}, to measure from the {placeWords}",
 		"Noun phrase without its article: what is measured or is missing (site). well: a well's name, as typed; placeWords: the place measured from.",
 	],
 	"rules/is-from-outside-radius": [
@@ -112,7 +115,7 @@ export const RULES_SITE = {
 		"Noun phrase without its article: what is measured or is missing (site). well: a well's name, as typed.",
 	],
 	"rules/is-from-its-condition-rests-on": [
-		"{well} is {distance} from the {placeWords}; its condition rests on: {evidence}.",
+		"{well} is {distance} from the {placeWords}; evidence of its condition: {evidence}.",
 		"Sentence: why a limit came out as it did (site). well: a well's name, as typed; distance: a distance; placeWords: the place measured from; evidence: as typed.",
 	],
 	"rules/additives-treatment": [
@@ -132,7 +135,7 @@ export const RULES_SITE = {
 		"Sentence: why a limit came out as it did (site). count: a count; additives: a count.",
 	],
 	"rules/vertical-depth-well-below-ground": [
-		"vertical depth of the well below ground",
+		"total depth below ground, TVD",
 		"Noun phrase without its article: what is measured or is missing (site).",
 	],
 	"rules/total-depth": [
@@ -140,7 +143,7 @@ export const RULES_SITE = {
 		"Noun phrase without its article: what is measured or is missing (site).",
 	],
 	"rules/well-is-deep-below-ground-vertically": [
-		"the well is {part} deep below ground, vertically",
+		"the total depth is {part} TVD below ground level",
 		"Clause without a full stop: why a limit came out as it did (site). part: the value.",
 	],
 	"rules/vertical-distance-from-protected-water-to": [
@@ -158,7 +161,7 @@ export const RULES_SITE = {
 		"Noun phrase without its article: what is measured or is missing (site).",
 	],
 	"rules/gas-is-stated-to-carry-hydrogen-sulfide": [
-		"the gas is stated to carry {part} of hydrogen sulfide{detail}",
+		"the gas is stated to contain {part} of hydrogen sulfide{detail}",
 		"Clause without a full stop: why a limit came out as it did (site). part: the value; detail: a further part of the clause, or nothing.",
 	],
 	"rules/volume-treatment": [
@@ -170,15 +173,15 @@ export const RULES_SITE = {
 		"Noun phrase without its article: what is measured or is missing (site).",
 	],
 	"rules/treatment-takes-clean-fluid-in-all": [
-		"the treatment takes {part} of clean fluid in all",
+		"the treatment uses {part} of clean fluid",
 		"Clause without a full stop: why a limit came out as it did (site). part: the value.",
 	],
 	"rules/volume-greatest-stage": [
-		"volume of the greatest stage",
+		"volume of the largest stage",
 		"Noun phrase without its article: what is measured or is missing (site).",
 	],
 	"rules/greatest-stage-takes-clean-fluid": [
-		"the greatest stage takes {part} of clean fluid",
+		"the largest stage uses {part} of clean fluid",
 		"Clause without a full stop: why a limit came out as it did (site). part: the value.",
 	],
 	"rules/dissolved-solids": [
@@ -186,11 +189,11 @@ export const RULES_SITE = {
 		"Noun phrase without its article: what is measured or is missing (site).",
 	],
 	"rules/dissolved-solids-are-judged-zone-by-zone": [
-		"dissolved solids are judged zone by zone",
+		"dissolved solids are checked zone by zone",
 		"Clause without a full stop: why a limit came out as it did (site).",
 	],
 	"rules/water-carries": [
-		"the water carries {part}",
+		"the water has {part}",
 		"Clause without a full stop: why a limit came out as it did (site). part: the value.",
 	],
 	"rules/water-zones": [
@@ -198,7 +201,7 @@ export const RULES_SITE = {
 		"Noun phrase without its article: what is measured or is missing (water).",
 	],
 	"rules/carries-dissolved-solids-and-reaches-to-tvd": [
-		"the {zone} carries {detail} of dissolved solids and reaches to {base} TVD, below the base of protected water at {base2} TVD; the rule protects water of {operatorWords} {limit}.",
+		"the {zone} has {detail} of dissolved solids and extends to {base} TVD, below the base of protected water at {base2} TVD; the rule protects water of {operatorWords} {limit}.",
 		"Sentence: why a limit came out as it did (water). detail: a further part of the clause, or nothing; operatorWords: at least, more than, …; limit: a value.",
 	],
 	"rules/dissolved-solids-2": [
@@ -206,7 +209,7 @@ export const RULES_SITE = {
 		"Noun phrase without its article: what is measured or is missing (water).",
 	],
 	"rules/water-zones-listed-none-dissolved-solids-lies": [
-		"of the water zones listed ({water}), none of {operatorWords} {limit} of dissolved solids lies below the base of protected water at {base} TVD.",
+		"of the water zones listed ({water}), none with {operatorWords} {limit} of dissolved solids is below the base of protected water at {base} TVD.",
 		"Sentence: why a limit came out as it did (water). operatorWords: at least, more than, …; limit: a value.",
 	],
 	"rules/date-on-which-was-sampled": [
@@ -226,11 +229,11 @@ export const RULES_SITE = {
 		"Sentence: why a limit came out as it did (water).",
 	],
 	"rules/no-water-source-is-listed-within-and-2": [
-		"no water source is listed within {radius}, and nobody has stated that the list is complete.",
+		"no water source is listed within {radius}, and the list is not stated to be complete.",
 		"Sentence: why a limit came out as it did (water).",
 	],
 	"rules/least-at-where-two-are-apart": [
-		", least at {md} where the two are {separation} apart",
+		", lowest at {md} where the two are {separation} apart",
 		"Clause without a full stop: why a limit came out as it did (neighboring wells).",
 	],
 	"rules/stated-by": [" (stated by {by})", "Further part of a clause (site)."],

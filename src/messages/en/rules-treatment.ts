@@ -13,16 +13,16 @@ export const RULES_TREATMENT = {
 	],
 	"rules/line-test": ["the line test", "Noun phrase with its article (treatment)."],
 	"rules/what-is-allowed": [
-		"what the {rung} is allowed",
+		"the allowed pressure of the {rung}",
 		"Clause without a full stop: why a limit came out as it did (treatment). rung: a name, as typed.",
 	],
 	"rules/expected-pressure": ["the expected pressure", "Noun phrase with its article (treatment)."],
 	"rules/limits-treatment-that-stand-out-order": [
-		"limits of the treatment that stand out of order",
+		"treating limits out of order",
 		"Noun phrase without its article: what is measured or is missing (treatment).",
 	],
 	"rules/kickouts-relief-valve-maximum-ratings-and-line": [
-		"kickouts, relief valve, maximum, ratings and line test stand in order",
+		"kickouts, relief valve, maximum, ratings and line test are in order",
 		"Noun phrase without its article: what is measured or is missing (treatment).",
 	],
 	"rules/expected-pressure-with-half-friction-reduction": [
@@ -42,7 +42,7 @@ export const RULES_TREATMENT = {
 		"Noun phrase without its article: what is measured or is missing (treatment).",
 	],
 	"rules/with-half-stated-friction-reduction-treatment-is": [
-		"with half the stated friction reduction the treatment is expected to need {part}",
+		"at half the stated friction reduction the expected treating pressure is {part}",
 		"Clause without a full stop: why a limit came out as it did (treatment). part: the value.",
 	],
 	"rules/lowest-pump-kickout": [
@@ -86,15 +86,15 @@ export const RULES_TREATMENT = {
 		"Clause without a full stop: why a limit came out as it did (treatment). part: the value.",
 	],
 	"rules/pressure-that-leak-treated-string-lets": [
-		"pressure that a leak of the treated string lets into the annulus",
+		"annulus pressure from a leak in the treated string",
 		"Noun phrase without its article: what is measured or is missing (treatment).",
 	],
 	"rules/string-does-not-hold-treating-pressure": [
-		"the {inner} string does not hold treating pressure",
+		"the {inner} string is not exposed to treating pressure",
 		"Clause without a full stop: why a limit came out as it did (treatment). inner: a string's short name, as typed.",
 	],
 	"rules/leak-treated-string-lets-into-annulus-inside": [
-		"a leak of the treated string lets {part} into the annulus inside the {outer} casing, and no relief valve is stated for it",
+		"a leak in the treated string would put {part} on the annulus inside the {outer} casing, and no relief valve is stated for it",
 		"Clause without a full stop: why a limit came out as it did (treatment). part: the value; outer: a string's short name, as typed.",
 	],
 	"rules/relief-valve-opens-annulus-at": [
@@ -126,11 +126,11 @@ export const RULES_TREATMENT = {
 		"Noun phrase without its article: what is measured or is missing (treatment).",
 	],
 	"rules/no-preventers-are-closed-on-gas-while": [
-		"no preventers are closed on gas while drilling",
+		"no BOP would be closed on gas while drilling",
 		"Clause without a full stop: why a limit came out as it did (treatment).",
 	],
 	"rules/gas-may-bring-to-surface-while-drilling": [
-		"gas may bring {part} to surface while drilling",
+		"the anticipated surface pressure while drilling is {part}",
 		"Clause without a full stop: why a limit came out as it did (treatment). part: the value.",
 	],
 	"rules/thickness-confining-bed": [
@@ -154,7 +154,7 @@ export const RULES_TREATMENT = {
 		"Clause without a full stop: why a limit came out as it did (treatment).",
 	],
 	"rules/mechanical-properties-treated-rock-for-fracture": [
-		"mechanical properties of the treated rock, for a fracture model",
+		"mechanical properties of the treated formation, for a fracture model",
 		"Noun phrase without its article: what is measured or is missing (treatment).",
 	],
 	"rules/protected-water-to-highest-modeled-fracture": [
@@ -166,7 +166,7 @@ export const RULES_TREATMENT = {
 		"Noun phrase without its article: what is measured or is missing (treatment).",
 	],
 	"rules/treatment-is-expected-to-need": [
-		"the treatment is expected to need {part} at its highest-pressure stage",
+		"the expected treating pressure is {part} at the highest-pressure stage",
 		"Clause without a full stop: why a limit came out as it did (treatment). part: the value.",
 	],
 	"rules/toe-valve-opening-pressure": [
@@ -182,11 +182,11 @@ export const RULES_TREATMENT = {
 		"Clause without a full stop: why a limit came out as it did (treatment). part: the value.",
 	],
 	"rules/casing-test-of-treated-string": [
-		"casing test of the string that is treated through",
+		"casing test of the treated string",
 		"Noun phrase without its article: what is measured or is missing (treatment).",
 	],
 	"rules/treated-string-is-tested-to": [
-		"the string that is treated through is tested to {part}",
+		"the treated string is tested to {part}",
 		"Clause without a full stop: why a limit came out as it did (treatment). part: the value.",
 	],
 	"rules/annulus-pressure-without-leak": [

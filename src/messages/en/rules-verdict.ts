@@ -11,11 +11,11 @@ export const RULES_VERDICT = {
 		"Noun phrase without its article: what is measured or is missing (distances). placeWords: the place measured from; neighbor: a neighbor's name, as typed.",
 	],
 	"rules/well-has-no-part-that-these-fields": [
-		"the well has no part that these fields belong to.",
+		"these fields do not apply to this well.",
 		"Sentence: why a limit came out as it did (paperwork).",
 	],
 	"rules/definition-carries": [
-		"the definition carries {asked}.",
+		"the following are given: {asked}.",
 		"Sentence: why a limit came out as it did (paperwork).",
 	],
 	"rules/maximum-treating-pressure": ["maximum treating pressure", "What is measured, without its article."],
@@ -100,19 +100,19 @@ export const RULES_VERDICT = {
 		"Clause without a full stop: why a limit came out as it did (condition).",
 	],
 	"rules/path-is-still-planned-one": [
-		"the path is still the planned one",
+		"the well path is still the plan",
 		"Clause without a full stop: why a limit came out as it did (condition).",
 	],
 	"rules/string-is-treated-through": [
-		"the string is treated through",
+		"the treatment is pumped through this string",
 		"Clause without a full stop: why a limit came out as it did (condition).",
 	],
 	"rules/string-is-not-treated-through": [
-		"the string is not treated through",
+		"the treatment is not pumped through this string",
 		"Clause without a full stop: why a limit came out as it did (condition).",
 	],
 	"rules/no-string-is-treated-through": [
-		"no string is treated through.",
+		"no treatment is pumped through casing.",
 		"Sentence: why a limit came out as it did (subjects of rule).",
 	],
 	"rules/no-cement-job-is-recorded": [
@@ -153,7 +153,7 @@ export const RULES_VERDICT = {
 		"Sentence: why a limit came out as it did (subjects of rule). named: what the rule names.",
 	],
 	"rules/no-is-listed-and-nobody-has-stated": [
-		"no {named} is listed, and nobody has stated that the list of neighbors is complete.",
+		"no {named} is listed, and the list of neighbors is not stated to be complete.",
 		"Sentence: why a limit came out as it did (subjects of rule). named: what the rule names.",
 	],
 	"rules/rule-is-in-force-counted-by-whose": [
@@ -169,7 +169,7 @@ export const RULES_VERDICT = {
 		"Sentence: why a limit came out as it did (judge). words: words of the rule; date: a date.",
 	],
 	"rules/rule-says-so-person-decides": [
-		'The rule says "{soft}", so a person decides.',
+		'The rule says "{soft}", so an engineer must decide.',
 		"Sentence: why a limit came out as it did (judge).",
 	],
 	"rules/rule-allows-it-only-where": [
@@ -177,11 +177,11 @@ export const RULES_VERDICT = {
 		"Sentence: why a limit came out as it did (judge).",
 	],
 	"rules/person-has-to-see-to-what-rule": [
-		"A person has to see to what the rule then asks.",
+		"An engineer must see to what the rule then requires.",
 		"Sentence: why a limit came out as it did (judge).",
 	],
 	"rules/variance-from-this-rule-is-recorded-person": [
-		"A variance from this rule is recorded; a person has to confirm that the well keeps to it.",
+		"A variance from this rule is recorded; an engineer must confirm that the well complies with it.",
 		"Sentence: why a limit came out as it did (judge).",
 	],
 	"rules/a-field-of": [
@@ -207,11 +207,11 @@ export const RULES_VERDICT = {
 	"rules/operator-less-than": ["less than", "Before a value, in a clause on what a rule names."],
 	"rules/base-of-protected-water": ["the base of protected water", "A place that a depth is compared with."],
 	"rules/bears-less-than-mud": [
-		"the {place} bears {size} less than the mud of the {hole} hole at rest",
+		"the {place} holds {size} less than the static mud weight of the {hole} hole",
 		"Clause. place: the weakest place, a shoe or a formation; size: a density; hole: a hole's short name, as typed.",
 	],
 	"rules/bears-more-than-mud": [
-		"the {place} bears {size} more than the mud of the {hole} hole at rest",
+		"the {place} holds {size} more than the static mud weight of the {hole} hole",
 		"Clause. place: the weakest place, a shoe or a formation; size: a density; hole: a hole's short name, as typed.",
 	],
 	"rules/recorded-cement-top": [
@@ -219,7 +219,7 @@ export const RULES_VERDICT = {
 		"Whose top it is, so that a plan is never read as a record.",
 	],
 	"rules/calculated-cement-top": [
-		"the cement top calculated from the volumes pumped",
+		"the cement top calculated from pumped volumes",
 		"Whose top it is, so that a plan is never read as a record.",
 	],
 	"rules/planned-cement-top": [
@@ -231,19 +231,19 @@ export const RULES_VERDICT = {
 		"Noun phrase. basis: planned, recorded or calculated; ids: a list of strings' short names.",
 	],
 	"rules/cement-stays-above-pore": [
-		"the cement job of the {string} string stays {size} above the pore pressure of the {formation}{detail}, at rest",
+		"the static column of the {string} cement job stays {size} above the pore pressure of the {formation}{detail}",
 		"Clause. size: a pressure; formation: a name, as typed; detail: a depth and the fluid that passes.",
 	],
 	"rules/cement-stays-below-pore": [
-		"the cement job of the {string} string falls {size} below the pore pressure of the {formation}{detail}, at rest",
+		"the static column of the {string} cement job falls {size} below the pore pressure of the {formation}{detail}",
 		"Clause. size: a pressure; formation: a name, as typed; detail: a depth and the fluid that passes.",
 	],
 	"rules/competence-not-stated": [
-		"the definition does not say whether it is competent",
+		"it is not stated whether it is competent",
 		"Clause on the rock at a shoe.",
 	],
 	"rules/stated-competent": ["it is stated to be competent", "Clause on the rock at a shoe."],
-	"rules/stated-not-competent": ["it is stated to be not competent", "Clause on the rock at a shoe."],
+	"rules/stated-not-competent": ["it is stated to be incompetent", "Clause on the rock at a shoe."],
 	"rules/confining-bed": ["confining bed", "A bed of rock that has no name."],
 	"rules/pipe-of": [", pipe {pipe}", "After the diameter of the hole. pipe: a diameter."],
 	"rules/coupling-of": [", coupling {pipe}", "After the diameter of the hole. pipe: a diameter."],
@@ -290,15 +290,15 @@ export const RULES_VERDICT = {
 		"Clause. name: a neighbor, as typed; part: a distance; place: wellhead, pad edge, …",
 	],
 	"rules/least-proppant-of-stage": [
-		"least part of a stage's proppant that was placed",
+		"lowest share of planned proppant placed in a stage",
 		"What is measured, without its article.",
 	],
 	"rules/least-clean-volume-of-stage": [
-		"least part of a stage's clean volume that was pumped",
+		"lowest share of planned clean volume pumped in a stage",
 		"What is measured, without its article.",
 	],
 	"rules/stage-was-given": [
-		"stage {stage} was given {part} of its planned proppant",
+		"stage {stage} received {part} of its planned proppant",
 		"Clause. part: a share.",
 	],
 	"rules/stage-was-pumped-with": [
@@ -311,11 +311,11 @@ export const RULES_VERDICT = {
 	],
 	"rules/listed": ["{listed}", "A list by itself."],
 	"rules/nothing-loads": [
-		"nothing loads the {string} string in {kind}",
+		"no load case applies {kind} to the {string} string",
 		"Clause: why a rule does not apply. kind: burst, collapse, …",
 	],
 	"rules/no-mud-loads": [
-		"no mud loads the {string} string in {kind}",
+		"no mud load applies {kind} to the {string} string",
 		"Clause: why a rule does not apply. kind: burst, collapse, …",
 	],
 	"rules/noun-is-as-asked": [
@@ -346,8 +346,8 @@ export const RULES_VERDICT = {
 		"the recorded {noun} is {part}",
 		"Clause. noun: what a pressure test states, without its article.",
 	],
-	"rules/planned-shoe-test-is-to": ["the planned shoe test is to {part}", "Clause. part: a density."],
-	"rules/recorded-shoe-test-is-to": ["the recorded shoe test is to {part}", "Clause. part: a density."],
+	"rules/planned-shoe-test-is-to": ["the planned shoe test is {part}", "Clause. part: a density."],
+	"rules/recorded-shoe-test-is-to": ["the recorded shoe test is {part}", "Clause. part: a density."],
 	"rules/recorded-shoe-test-below-fluid": [
 		"the recorded shoe test is {size} below the density of the fluid below the shoe",
 		"Clause. size: a density.",
@@ -358,7 +358,7 @@ export const RULES_VERDICT = {
 	],
 	"rules/plugs-named": ["the plugs named are: {plugs}", "Clause. plugs: as typed."],
 	"rules/pore-pressures": ["pore pressures", "An input that is missing, without its article."],
-	"rules/relief-valve-setting": ["relief valve's setting", "An input that is missing, without its article."],
+	"rules/relief-valve-setting": ["relief valve setting", "An input that is missing, without its article."],
 	"rules/rock": ["rock", "A formation that has no name."],
 	"rules/rung-is-above": [
 		"{lower} ({at}) is above {upper} ({limit})",
@@ -403,11 +403,11 @@ export const RULES_VERDICT = {
 	],
 	"rules/the-uppermost-perforation": ["the uppermost perforation", "A place of which a depth is told."],
 	"rules/thickens-before-plug": [
-		"the {slurry} slurry of the {string} string thickens {size} before the plug lands",
+		"the {slurry} slurry of the {string} string reaches its thickening time {size} before the plug lands",
 		"Clause. size: a time.",
 	],
 	"rules/thickens-after-plug": [
-		"the {slurry} slurry of the {string} string thickens {size} after the plug lands",
+		"the {slurry} slurry of the {string} string reaches its thickening time {size} after the plug lands",
 		"Clause. size: a time.",
 	],
 	"rules/top-of-bed": ["the top of the {bed}", "A place that a depth is compared with. bed: its name."],
@@ -430,7 +430,7 @@ export const RULES_VERDICT = {
 	"rules/a-string-called": ['a string called "{string}"', "An input that is missing. string: as typed."],
 	"rules/test-of-the-line": ["line test", "An input that is missing, without its article."],
 	"rules/name-of-string": [
-		"a name that says what the {id} string is (conductor, surface, intermediate, production)",
+		"a name that tells what the {id} string is (conductor, surface, intermediate, production)",
 		"An input that is missing. id: a string's short name, as typed; the words in brackets are words of the definition.",
 	],
 } as const satisfies Entries;

@@ -27,5 +27,5 @@ export const RULES = {
 		"{factor} × {value}, the {noun}",
 		"How a limit came about: a factor on a value. noun: what the value is, without its article.",
 	],
-	"rules/need-not-given": ["what it needs is not given.", "A check lacks inputs that have no names."],
+	"rules/need-not-given": ["its inputs are not given.", "A check lacks inputs that have no names."],
 } as const satisfies Entries;

@@ -3,7 +3,7 @@ import type { Entries } from "../entries.ts";
 /** What is said of the tables that ship with the tool, and of rules that a definition names. */
 export const SEED = {
 	"rules/reference.none-expected": [
-		"the id of a rule of a jurisdiction that is known",
+		"the id of a rule of a known jurisdiction",
 		"What is expected instead, for rules/reference.",
 	],
 	"rules/reference.expected": [
@@ -15,15 +15,15 @@ export const SEED = {
 		"What to do about it, for rules/reference.",
 	],
 	"rules/reference.variance": [
-		"the variance is of a rule that none of the jurisdictions has",
+		"the variance names a rule that none of the jurisdictions has",
 		"What is wrong: a variance of the definition names an unknown rule.",
 	],
 	"rules/reference.notice": [
-		"the notice keeps a rule that none of the jurisdictions has",
+		"the notice names a rule that none of the jurisdictions has",
 		"What is wrong: a notice of the definition names an unknown rule.",
 	],
 	"rules/reference.comparison": [
-		"the comparison is of a rule that none of the jurisdictions has",
+		"the comparison names a rule that none of the jurisdictions has",
 		"What is wrong: a comparison with the official text names an unknown rule.",
 	],
 	"seed/band.high": ["more than the low end", "What the high end of a range of likely values must be."],
@@ -71,7 +71,7 @@ export const SEED = {
 		"What is expected instead: A shipped table lists the same thing twice.",
 	],
 	"seed/repeated.mend": [
-		"restore the file from the package, or take one of the two rows out",
+		"restore the file from the package, or delete one of the two rows",
 		"What to do about it: A shipped table lists the same thing twice.",
 	],
 	"seed/repeated.label": [
@@ -79,7 +79,7 @@ export const SEED = {
 		"What a related place is: A shipped table lists the same thing twice.",
 	],
 	"seed/row.mend": [
-		"restore the file from the package, or mend the row",
+		"restore the file from the package, or correct the row",
 		"What to do about it, for seed/row.",
 	],
 	"seed/shape.lacks": [

@@ -3,11 +3,11 @@ import type { Entries } from "../entries.ts";
 /** What is assumed where the definition says nothing, and why. */
 export const WELL_ASSUMPTIONS = {
 	"well/casing-hanger.what": [
-		"Pipe that comes to surface hangs at ground level.",
+		"Strings run to surface hang at ground level.",
 		"An assumption, printed as a sentence in the papers.",
 	],
 	"well/casing-hanger.why": [
-		"The depth of the casing hanger is not given; on land it lies within a few feet of ground level.",
+		"The depth of the casing hanger is not given; on land it is within a few feet of ground level.",
 		"Why something is assumed, printed as a sentence in the papers.",
 	],
 	"well/cement-job.what": [
@@ -23,11 +23,11 @@ export const WELL_ASSUMPTIONS = {
 		"Why something is assumed, printed as a sentence in the papers.",
 	],
 	"well/cement-job.top-cement-behind-string-is": [
-		"The top of cement behind the {string} string is found by calculation.",
+		"The top of cement behind the {string} string is calculated.",
 		"An assumption, printed as a sentence in the papers. string: short name of a string, as typed.",
 	],
 	"well/cement-job.how-it-will-be-found": [
-		"How it will be found is not given; calculation is the weakest evidence.",
+		"The method of finding it is not given; calculation is the weakest evidence.",
 		"Why something is assumed, printed as a sentence in the papers.",
 	],
 	"well/design-basis.what": [
@@ -35,7 +35,7 @@ export const WELL_ASSUMPTIONS = {
 		"An assumption, printed as a sentence in the papers. freshWater: a pressure gradient.",
 	],
 	"well/design-basis.why": [
-		"No gradient is given; fresh water is the lightest fluid that can be counted on outside, so it helps least.",
+		"No gradient is given; fresh water is the lightest backup fluid that can be relied on, so it is the conservative choice.",
 		"Why something is assumed, printed as a sentence in the papers.",
 	],
 	"well/design-basis.pipe-keeps-its-whole-wall": [
@@ -63,15 +63,15 @@ export const WELL_ASSUMPTIONS = {
 		"Why something is assumed, printed as a sentence in the papers.",
 	],
 	"well/design-basis.pipe-moves-at-at-most": [
-		"Pipe moves at {runningSpeed} at most while it is run.",
+		"Casing is run at {runningSpeed} at most.",
 		"An assumption, printed as a sentence in the papers. runningSpeed: a speed.",
 	],
 	"well/design-basis.no-speed-is-given-joint": [
-		"No speed is given; a {value} joint let down in a dozen seconds moves at {value2} on average, and half as fast again at its fastest.",
+		"No running speed is given; a {value} joint lowered in 12 seconds averages {value2}, with a peak half as high again.",
 		"Why something is assumed, printed as a sentence in the papers. value: a length; value2: a speed.",
 	],
 	"well/friction.why": [
-		"No range is given; this is the usual one. Back it out of the hook loads of wells nearby.",
+		"No range is given; this is the usual one. Calibrate it to hook loads of nearby wells.",
 		"Why something is assumed, printed as a sentence in the papers.",
 	],
 	"well/pipe-condition.what": ["The pipe is new.", "An assumption, printed as a sentence in the papers."],
@@ -84,39 +84,39 @@ export const WELL_ASSUMPTIONS = {
 		"An assumption, printed as a sentence in the papers. grade: grade of steel.",
 	],
 	"well/tensile-strength.why": [
-		"It is not given. Steel is at least as strong in tension as at yield, so this errs on the safe side.",
+		"It is not given. Tensile strength is never below yield strength, so this is conservative.",
 		"Why something is assumed, printed as a sentence in the papers.",
 	],
 	"well/washout.what": [
-		"The {each} hole is as wide as its bit.",
+		"The {each} hole is in gauge.",
 		"An assumption, printed as a sentence in the papers. each: a name, as typed.",
 	],
 	"well/washout.why": [
-		"No washout is given; cement volumes then rest on the excess alone.",
+		"No washout is given; cement volumes then depend on the excess alone.",
 		"Why something is assumed, printed as a sentence in the papers.",
 	],
 	"well/offset-datum.what": [
-		"Depths of {open} are counted from the elevation of this well's depth datum.",
+		"Depths of {open} are taken from the elevation of this well's depth datum.",
 		"An assumption, printed as a sentence in the papers. open: a list of wells.",
 	],
 	"well/offset-datum.why": [
-		"The elevation of their own depth datum is not given; a difference moves them up or down by as much.",
+		"The elevation of their own depth datum is not given; any difference shifts them by as much.",
 		"Why something is assumed, printed as a sentence in the papers.",
 	],
 	"well/uncertainty-growth.what": [
-		"A survey's radius of uncertainty is that at the end of its hole, and grows from nothing at the wellhead in proportion to measured depth.",
+		"The stated radius of uncertainty applies at total depth and grows in proportion to measured depth from zero at the wellhead.",
 		"An assumption, printed as a sentence in the papers.",
 	],
 	"well/uncertainty-growth.why": [
-		"No error model is worked here. Errors of direction add up along the hole, so the radius is greatest at its end.",
+		"No survey error model is calculated here. Directional errors accumulate along the hole, so the radius is largest at total depth.",
 		"Why something is assumed, printed as a sentence in the papers.",
 	],
 	"well/uncertainty-confidence.what": [
-		"A radius of uncertainty stated without a confidence holds the hole 95 times in 100.",
+		"A radius of uncertainty stated without a confidence level is taken at 95 %.",
 		"An assumption, printed as a sentence in the papers.",
 	],
 	"well/uncertainty-confidence.why": [
-		"Survey reports mostly print it so; a radius of lower confidence would make the separation factor smaller.",
+		"Most survey reports state it at 95 %; a radius at a lower confidence would reduce the separation factor.",
 		"Why something is assumed, printed as a sentence in the papers.",
 	],
 	"well/plug-midway.what": [
@@ -132,28 +132,28 @@ export const WELL_ASSUMPTIONS = {
 		"An assumption, printed as a sentence in the papers.",
 	],
 	"well/treating-loss.why": [
-		"The loss near the wellbore is not given; a real one raises the expected treating pressure by as much.",
+		"The near-wellbore loss is not given; a real loss raises the expected treating pressure by as much.",
 		"Why something is assumed, printed as a sentence in the papers.",
 	],
 	"well/treating-loss.fluid-flows-in-pipe-as": [
-		"The fluid flows in the pipe as it would without a friction reducer.",
+		"Pipe friction is taken without friction reducer.",
 		"An assumption, printed as a sentence in the papers.",
 	],
 	"well/treating-loss.friction-reduction-is-not-given": [
-		"The friction reduction is not given; a real one lowers the expected treating pressure.",
+		"The friction reduction is not given; a real reduction lowers the expected treating pressure.",
 		"Why something is assumed, printed as a sentence in the papers.",
 	],
-	"well/trucks.what": ["All water comes by truck.", "An assumption, printed as a sentence in the papers."],
+	"well/trucks.what": ["All water is trucked.", "An assumption, printed as a sentence in the papers."],
 	"well/trucks.why": [
-		"No share by pipeline is given; one makes the loads and trips fewer.",
+		"No pipeline share is given; one would reduce loads and trips.",
 		"Why something is assumed, printed as a sentence in the papers.",
 	],
 	"well/neighbor-ground.what": [
-		"The ground at each neighbor's water well lies as high as the ground at this well.",
+		"The ground elevation at each neighbor's water well equals that at this well.",
 		"An assumption, printed as a sentence in the papers.",
 	],
 	"well/neighbor-ground.why": [
-		"Its elevation is not asked for; a difference moves the bottom of that well by as much.",
+		"Its elevation is not an input; any difference shifts the bottom of that well by as much.",
 		"Why something is assumed, printed as a sentence in the papers.",
 	],
 } as const satisfies Entries;

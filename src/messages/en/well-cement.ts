@@ -15,7 +15,7 @@ export const WELL_CEMENT = {
 		"What to do about it, for well/slurry-figures.",
 	],
 	"well/slurry-material.what": [
-		"{material} is not a material that is known here, and its specific gravity is not given",
+		"{material} is not a known material, and its specific gravity is not given",
 		"What is wrong, for well/slurry-material. material: as typed.",
 	],
 	"well/slurry-material.has-no-amount": [
@@ -39,7 +39,7 @@ export const WELL_CEMENT = {
 		"What to do about it, for well/slurry-material.",
 	],
 	"well/slurry-material.leave-one-amount": [
-		"leave one amount",
+		"give one amount",
 		"What to do about it, for well/slurry-material.",
 	],
 	"well/cement-class.what": [
@@ -69,7 +69,7 @@ export const WELL_CEMENT = {
 	],
 	"well/stage-tool.mend": ["correct the depth of the tool", "What to do about it, for well/stage-tool."],
 	"well/stage-tool.slurry-string-reaches-across-stage": [
-		"the {role} slurry of the {string} string reaches across the stage tool",
+		"the {role} slurry of the {string} string spans the stage tool",
 		"What is wrong, for well/stage-tool. role: role of a slurry, such as lead; string: short name of a string, as typed.",
 	],
 	"well/stage-tool.slurry-that-begins-at-tool": [
@@ -77,7 +77,7 @@ export const WELL_CEMENT = {
 		"What is expected instead, for well/stage-tool. tool: a depth.",
 	],
 	"well/stage-tool.part-slurry-at-tool-or": [
-		"part the slurry at the tool, or correct its depths",
+		"split the slurry at the tool, or correct its depths",
 		"What to do about it, for well/stage-tool.",
 	],
 	"well/stage-tool.label": ["the stage tool", "What a related place is, for well/stage-tool."],
@@ -110,7 +110,7 @@ export const WELL_CEMENT = {
 		"What is expected instead, for well/slurry-meeting. bottom: a depth.",
 	],
 	"well/slurry-meeting.mend": [
-		"let the two meet at one depth",
+		"make the two meet at one depth",
 		"What to do about it, for well/slurry-meeting.",
 	],
 	"well/slurry-meeting.label": [
@@ -122,7 +122,7 @@ export const WELL_CEMENT = {
 		"What is wrong, for well/slurry-bottom. string: short name of a string, as typed.",
 	],
 	"well/slurry-bottom.mend": [
-		"let the deepest slurry begin at the shoe",
+		"begin the deepest slurry at the shoe",
 		"What to do about it, for well/slurry-bottom.",
 	],
 	"well/slurry-bottom.label": ["the shoe", "What a related place is, for well/slurry-bottom."],
@@ -151,7 +151,7 @@ export const WELL_CEMENT = {
 		"What to do about it, for well/slurry-top.",
 	],
 	"well/no-caliper.what": [
-		"the volumes are to be by caliper, and the {hole} hole has none",
+		"volumes are set to the caliper, but the {hole} hole has none",
 		"What is wrong, for well/no-caliper. hole: short name of a drilled section.",
 	],
 	"well/no-caliper.expected": [
@@ -163,7 +163,7 @@ export const WELL_CEMENT = {
 		"What to do about it, for well/no-caliper.",
 	],
 	"well/sacks-volume.what": [
-		"sacks and yield of the {role} slurry make another volume than is stated",
+		"sacks and yield of the {role} slurry do not give the stated volume",
 		"What is wrong, for well/sacks-volume. role: role of a slurry, such as lead.",
 	],
 	"well/sacks-volume.expected": [
@@ -176,7 +176,7 @@ export const WELL_CEMENT = {
 	],
 	"well/sacks-volume.label": ["the sacks", "What a related place is, for well/sacks-volume."],
 	"well/neat-slurry.what": [
-		"{others} of the {role} slurry are those of class {row} mixed neat, and its {odd} is not",
+		"{others} of the {role} slurry are those of neat class {row}, but its {odd} is not",
 		"What is wrong, for well/neat-slurry. others: a list of figures of a slurry; role: role of a slurry, such as lead; row: row of the catalogue, or a value of it; odd: a figure of a slurry.",
 	],
 	"well/neat-slurry.expected": [
@@ -184,7 +184,7 @@ export const WELL_CEMENT = {
 		"What is expected instead, for well/neat-slurry. row: row of the catalogue, or a value of it.",
 	],
 	"well/neat-slurry.mend": [
-		"correct the {odd}; or name under `additives` what the blend holds besides",
+		"correct the {odd}, or list what else is in the blend under `additives`",
 		"What to do about it, for well/neat-slurry. odd: a figure of a slurry.",
 	],
 } as const satisfies Entries;

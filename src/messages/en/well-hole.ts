@@ -3,7 +3,7 @@ import type { Entries } from "../entries.ts";
 /** Faults in what is written of holes, the path, formations and water. */
 export const WELL_HOLE = {
 	"well/beyond-total-depth.what": [
-		"a true vertical depth greater than the well is long",
+		"a true vertical depth greater than the length of the well",
 		"What is wrong, for well/beyond-total-depth.",
 	],
 	"well/beyond-total-depth.depth-below-bottom-deepest-hole": [
@@ -35,7 +35,7 @@ export const WELL_HOLE = {
 		"What is expected instead, for well/stage-above-landing. landing: a depth.",
 	],
 	"well/stage-above-landing.mend": [
-		"fewer or shorter stages, or correct the bottom of the first; leave it if it is meant",
+		"use fewer or shorter stages, or correct the bottom of the first; leave it if it is intended",
 		"What to do about it, for well/stage-above-landing.",
 	],
 	"well/stage-above-landing.label": [
@@ -80,7 +80,7 @@ export const WELL_HOLE = {
 		"What is expected instead, for well/formation-base.",
 	],
 	"well/formation-base.mend": [
-		"leave the base out if it is the top of the next, or correct it",
+		"omit the base if it is the top of the next, or correct it",
 		"What to do about it, for well/formation-base.",
 	],
 	"well/formation-base.label": [
@@ -96,7 +96,7 @@ export const WELL_HOLE = {
 		"What is wrong, for well/caliper. id: short name of a string or a hole, as typed; back: number of a row.",
 	],
 	"well/caliper.caliper-hole-has-diameter-nothing": [
-		"the caliper of the {id} hole has a diameter of nothing",
+		"the caliper of the {id} hole has a diameter of zero",
 		"What is wrong, for well/caliper. id: short name of a string or a hole, as typed.",
 	],
 	"well/caliper.expected": [
@@ -104,7 +104,7 @@ export const WELL_HOLE = {
 		"What is expected instead, for well/caliper.",
 	],
 	"well/caliper.mend": [
-		"sort the rows, and leave out those where the tool was closed",
+		"sort the rows, and omit those where the tool was closed",
 		"What to do about it, for well/caliper.",
 	],
 	"well/hole-order.what": [
@@ -142,7 +142,7 @@ export const WELL_HOLE = {
 	"well/no-path.what": ["the path of the hole is not given", "What is wrong, for well/no-path."],
 	"well/no-path.expected": ["a `plan`, or an `actual` survey", "What is expected instead, for well/no-path."],
 	"well/no-path.mend": [
-		"add a plan; of a straight hole `plan: '{' vertical: true, to: … '}'`",
+		"add a plan; for a straight hole, `plan: '{' vertical: true, to: … '}'`",
 		"What to do about it, for well/no-path.",
 	],
 	"well/path-short.what": [
@@ -178,7 +178,7 @@ export const WELL_HOLE = {
 		"What is expected instead, for well/survey-angle.",
 	],
 	"well/survey-angle.mend": [
-		"correct the inclination, or exchange the columns if they are mixed up",
+		"correct the inclination, or swap the columns if they are mixed up",
 		"What to do about it, for well/survey-angle.",
 	],
 	"well/survey-angle.azimuth-is-not-between-0": [
@@ -211,7 +211,7 @@ export const WELL_HOLE = {
 		"What is expected instead, for well/target-above-water. top: a depth.",
 	],
 	"well/target-above-water.mend": [
-		"correct the depth and its unit, or the top of the target; leave it if rock above it is treated",
+		"correct the depth and its unit, or the top of the target; leave it if shallower rock is treated",
 		"What to do about it, for well/target-above-water.",
 	],
 	"well/target-above-water.label": [

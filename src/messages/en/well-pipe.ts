@@ -43,7 +43,7 @@ export const WELL_PIPE = {
 		"What to do about it, for well/unknown-pipe. outside: the clause of unknown-pipe.outside-catalogue.",
 	],
 	"well/unknown-grade.what": [
-		"the catalogue does not know the strength of this grade",
+		"the strength of this grade is not in the catalogue",
 		"What is wrong, for well/unknown-grade.",
 	],
 	"well/unknown-grade.expected": [
@@ -59,7 +59,7 @@ export const WELL_PIPE = {
 		"What to do about it, for well/unknown-grade. near: the nearest name, or a distance in degrees.",
 	],
 	"well/pipe-wall.what": [
-		"the wall of {row} is another in the catalogue",
+		"the catalogue has another wall for {row}",
 		"What is wrong, for well/pipe-wall. row: row of the catalogue, or a value of it.",
 	],
 	"well/pipe-wall.mend": [
@@ -111,11 +111,11 @@ export const WELL_PIPE = {
 		"What to do about it, for well/connection-size.",
 	],
 	"well/liner-top.what": [
-		"the {string} string does not come to the surface, and there is no string before it to hang in",
+		"the {string} string does not come to surface, and there is no string before it to hang in",
 		"What is wrong, for well/liner-top. string: short name of a string, as typed.",
 	],
 	"well/liner-top.expected": [
-		"`surface` of the outermost string; of a liner, a string that it hangs in",
+		"`surface` for the outermost string; for a liner, a string to hang in",
 		"What is expected instead, for well/liner-top.",
 	],
 	"well/liner-top.mend": [
@@ -269,7 +269,7 @@ export const WELL_PIPE = {
 		"What is expected instead, for well/pipe-meeting. bottom: a depth.",
 	],
 	"well/pipe-meeting.mend": [
-		"let the run begin where the one above it ends",
+		"begin the run where the one above it ends",
 		"What to do about it, for well/pipe-meeting.",
 	],
 	"well/pipe-meeting.label": ["the run above ends here", "What a related place is, for well/pipe-meeting."],
@@ -303,15 +303,15 @@ export const WELL_PIPE = {
 	],
 	"well/shoe-track.mend": ["correct the length", "What to do about it, for well/shoe-track."],
 	"well/top-below-bottom.stretch-centralizers-on-string-ends": [
-		"a stretch of centralizers on the {string} string ends at or above its top",
+		"an interval of centralizers on the {string} string ends at or above its top",
 		"What is wrong, for well/top-below-bottom. string: short name of a string, as typed.",
 	],
 	"well/centralizer-range.what": [
-		"a stretch of centralizers reaches beyond the {string} string",
+		"an interval of centralizers extends beyond the {string} string",
 		"What is wrong, for well/centralizer-range. string: short name of a string, as typed.",
 	],
 	"well/centralizer-range.expected": [
-		"a stretch between {top} and {shoe}",
+		"an interval between {top} and {shoe}",
 		"What is expected instead, for well/centralizer-range. top: a depth; shoe: a depth.",
 	],
 	"well/centralizer-range.mend": [
@@ -327,7 +327,7 @@ export const WELL_PIPE = {
 		"What is expected instead, for well/tally. numbers: number of a joint.",
 	],
 	"well/tally.mend": [
-		"add the row that is missing, or take out the one that is there twice",
+		"add the missing row, or delete the repeated one",
 		"What to do about it, for well/tally.",
 	],
 	"well/tally.tally-string-has-another-number": [
@@ -339,7 +339,7 @@ export const WELL_PIPE = {
 		"What to do about it, for well/tally.",
 	],
 	"well/tally.joints-tally-are-together-and": [
-		"the joints of the tally are {total} together, and the {id} string is {due} long",
+		"the joints of the tally add up to {total}, and the {id} string is {due} long",
 		"What is wrong, for well/tally. total: a length; id: short name of a string or a hole, as typed; due: a length.",
 	],
 	"well/tally.joints-that-reach-from-top": [
@@ -380,15 +380,15 @@ export const WELL_PIPE = {
 		"What to do about it, for well/treating-string.",
 	],
 	"well/shoe-too-shallow.what": [
-		"{group} things that are attached to this string reach below its shoe",
+		"{group} items on this string are below its shoe",
 		"What is wrong, for well/shoe-too-shallow. group: how many.",
 	],
 	"well/shoe-too-shallow.expected": [
-		"a shoe at or below all that is attached to the string",
+		"a shoe at or below everything on the string",
 		"What is expected instead, for well/shoe-too-shallow.",
 	],
 	"well/shoe-too-shallow.mend": [
-		"correct the depth of the shoe; or, if it is right, each of the places named",
+		"correct the shoe depth; or, if it is right, each of the depths named",
 		"What to do about it, for well/shoe-too-shallow.",
 	],
 } as const satisfies Entries;

@@ -11,7 +11,7 @@ export const WELL_STAGES = {
 		"What is expected instead, for well/top-below-bottom. top: a depth.",
 	],
 	"well/top-below-bottom.mend": [
-		"exchange the two depths, or correct one",
+		"swap the two depths, or correct one",
 		"What to do about it, for well/top-below-bottom.",
 	],
 	"well/stage-clusters.what": [
@@ -58,7 +58,7 @@ export const WELL_STAGES = {
 		"between {lowest} and {topBelow}",
 		"What is expected instead, for well/plug-place. lowest: a depth; topBelow: a depth.",
 	],
-	"well/plug-place.mend": ["take the plug out", "What to do about it, for well/plug-place."],
+	"well/plug-place.mend": ["remove the plug", "What to do about it, for well/plug-place."],
 	"well/plug-place.set-it-between-two-stages": [
 		"set it between the two stages",
 		"What to do about it, for well/plug-place.",
@@ -88,7 +88,7 @@ export const WELL_STAGES = {
 		"What is expected instead, for well/stage-outside. top: a depth.",
 	],
 	"well/stage-outside.fewer-or-shorter-stages-or": [
-		"fewer or shorter stages, or correct the string that is treated through",
+		"use fewer or shorter stages, or correct the treated string",
 		"What to do about it, for well/stage-outside.",
 	],
 	"well/toe-depth.what": ["the toe opening is not at the toe", "What is wrong, for well/toe-depth."],
@@ -105,7 +105,7 @@ export const WELL_STAGES = {
 		"What a related place is, for well/toe-depth. number: number of a stage.",
 	],
 	"well/unknown-stage.what": [
-		"a sleeve is of stage {stage}, and there is none",
+		"a sleeve is assigned to stage {stage}, which does not exist",
 		"What is wrong, for well/unknown-stage. stage: number of a stage.",
 	],
 	"well/unknown-stage.expected": [
@@ -125,7 +125,7 @@ export const WELL_STAGES = {
 		"What is expected instead, for well/sleeve-balls. seat: a diameter.",
 	],
 	"well/sleeve-balls.mend": [
-		"let the seats grow from the toe up",
+		"make the seats larger from the toe up",
 		"What to do about it, for well/sleeve-balls.",
 	],
 	"well/sleeve-balls.label": [
@@ -154,7 +154,7 @@ export const WELL_STAGES = {
 		"What to do about it, for well/sleeve-balls.",
 	],
 	"well/sleeve-balls.ball-stage-does-not-pass-2": [
-		"the ball of stage {stage} does not pass the drift of the pipe that it is pumped down",
+		"the ball of stage {stage} does not pass the drift of the pipe it is pumped down",
 		"What is wrong, for well/sleeve-balls. stage: number of a stage.",
 	],
 	"well/sleeve-balls.less-than-2": [
@@ -221,7 +221,7 @@ export const WELL_STAGES = {
 		"What is wrong, for well/stage-row.",
 	],
 	"well/stage-row.depths-parted-by-blanks-such": [
-		"depths parted by blanks, such as `17110 17078 17046`",
+		"depths separated by spaces, such as `17110 17078 17046`",
 		"What is expected instead, for well/stage-row.",
 	],
 	"well/stage-row.write-depth-each-cluster": [
@@ -244,9 +244,9 @@ export const WELL_STAGES = {
 		"a date such as `2026-08-14`",
 		"What is expected instead, for well/stage-row.",
 	],
-	"well/stage-row.write-it-so": ["write it so", "What to do about it, for well/stage-row."],
+	"well/stage-row.write-it-so": ["write it that way", "What to do about it, for well/stage-row."],
 	"well/stage-row.write-dates-so-all-them": [
-		"write the dates so, all of them",
+		"write every date that way",
 		"What to do about it, for well/stage-row.",
 	],
 	"well/stage-row.there-is-second-record-stage": [
@@ -258,7 +258,7 @@ export const WELL_STAGES = {
 		"What is expected instead, for well/stage-row.",
 	],
 	"well/stage-row.correct-number-stage-or-take": [
-		"correct the number of the stage, or take one of the two out",
+		"correct the stage number, or delete one of the two",
 		"What to do about it, for well/stage-row.",
 	],
 	"well/stage-row.label": ["the first one is here", "What a related place is, for well/stage-row."],
@@ -271,7 +271,7 @@ export const WELL_STAGES = {
 		"What is expected instead, for well/stage-row. greatest: a pressure.",
 	],
 	"well/stage-row.correct-whichever-two-is-wrong": [
-		"correct whichever of the two is wrong",
+		"correct the one that is wrong",
 		"What to do about it, for well/stage-row.",
 	],
 	"well/unknown-stage.there-is-no-stage": [

@@ -40,7 +40,7 @@ export const WELL_WRITING = {
 		"What to do about it, for well/coordinates-astray. lon: degrees.",
 	],
 	"well/coordinates-astray.exchanged": [
-		"exchange latitude and longitude",
+		"swap latitude and longitude",
 		"What to do about it, for well/coordinates-astray.",
 	],
 	"well/coordinates-astray.correct": [
@@ -48,11 +48,11 @@ export const WELL_WRITING = {
 		"What to do about it, for well/coordinates-astray.",
 	],
 	"well/coordinates-astray.what": [
-		"{called} lies outside {states}",
+		"{called} is outside {states}",
 		"What is wrong, for well/coordinates-astray. called: a place with its article, or a name as typed; states: a list of states.",
 	],
 	"well/coordinates-astray.lies-from-wellhead-too-far": [
-		"{called} lies {abs} from the wellhead, too far to bear on the well",
+		"{called} is {abs} from the wellhead, too far away to matter to the well",
 		"What is wrong, for well/coordinates-astray. called: a place with its article, or a name as typed; abs: degrees.",
 	],
 	"well/coordinates-astray.expected": [
@@ -60,7 +60,7 @@ export const WELL_WRITING = {
 		"What is expected instead, for well/coordinates-astray. near: the nearest name, or a distance in degrees; own: degrees.",
 	],
 	"well/coordinates-astray.mend": [
-		"correct the figure, or take the place out",
+		"correct the figure, or delete the place",
 		"What to do about it, for well/coordinates-astray.",
 	],
 	"well/coordinates-astray.label": ["the wellhead", "What a related place is, for well/coordinates-astray."],
@@ -81,7 +81,7 @@ export const WELL_WRITING = {
 		"What is wrong, for well/record-after-issue.",
 	],
 	"well/record-after-issue.this-is-said-to-be": [
-		"this is said to be done, and dated after the day this paper is issued",
+		"this is recorded as done, but dated after the day this paper is issued",
 		"What is wrong, for well/record-after-issue.",
 	],
 	"well/record-after-issue.expected": [
@@ -89,16 +89,16 @@ export const WELL_WRITING = {
 		"What is expected instead, for well/record-after-issue. issued: a date.",
 	],
 	"well/record-after-issue.mend": [
-		"move the date of issue, or take the block out of `actual` if the work is only planned",
+		"move the date of issue, or move the block out of `actual` if the work is only planned",
 		"What to do about it, for well/record-after-issue.",
 	],
 	"well/record-after-issue.move-date-issue-or-take": [
-		"move the date of issue, or take the date out until it is done",
+		"move the date of issue, or delete the date until the work is done",
 		"What to do about it, for well/record-after-issue.",
 	],
 	"well/record-after-issue.label": ["day of issue", "What a related place is, for well/record-after-issue."],
 	"well/record-before-spud.what": [
-		"the record is dated before the well was begun",
+		"the record is dated before spud",
 		"What is wrong, for well/record-before-spud.",
 	],
 	"well/record-before-spud.expected": [
@@ -109,12 +109,9 @@ export const WELL_WRITING = {
 		"correct whichever of the two dates is wrong",
 		"What to do about it, for well/record-before-spud.",
 	],
-	"well/record-before-spud.label": [
-		"the well was begun",
-		"What a related place is, for well/record-before-spud.",
-	],
+	"well/record-before-spud.label": ["spud", "What a related place is, for well/record-before-spud."],
 	"well/record-before-spud.there-is-record-work-done": [
-		"there is a record of work done, and the well is only to be begun",
+		"there is a record of work done before the well is spudded",
 		"What is wrong, for well/record-before-spud.",
 	],
 	"well/record-before-spud.no-record-in-hole-before": [
@@ -122,15 +119,12 @@ export const WELL_WRITING = {
 		"What is expected instead, for well/record-before-spud. spud: a date.",
 	],
 	"well/record-before-spud.take-block-out-actual-if": [
-		"take the block out of `actual` if it is the plan, or correct the date of `spud`",
+		"move the block out of `actual` if it is the plan, or correct the date of `spud`",
 		"What to do about it, for well/record-before-spud.",
 	],
-	"well/record-before-spud.well-is-begun": [
-		"the well is begun",
-		"What a related place is, for well/record-before-spud.",
-	],
+	"well/record-before-spud.well-is-begun": ["spud", "What a related place is, for well/record-before-spud."],
 	"well/collars-too-wide.what": [
-		"the drill collars do not go into the {last} hole",
+		"the drill collars do not fit the {last} hole",
 		"What is wrong, for well/collars-too-wide. last: short name of a drilled section.",
 	],
 	"well/collars-too-wide.mend": [
@@ -139,7 +133,7 @@ export const WELL_WRITING = {
 	],
 	"well/collars-too-wide.label": ["the hole", "What a related place is, for well/collars-too-wide."],
 	"well/section-direction.what": [
-		"the well goes backward along its own vertical section",
+		"the well runs backward along its own vertical section",
 		"What is wrong, for well/section-direction.",
 	],
 	"well/section-direction.expected": [
@@ -147,7 +141,7 @@ export const WELL_WRITING = {
 		"What is expected instead, for well/section-direction. along: degrees.",
 	],
 	"well/section-direction.mend": [
-		"one of the two is turned about, often by 180 degrees; correct it",
+		"one of the two is reversed, often by 180 degrees; correct it",
 		"What to do about it, for well/section-direction.",
 	],
 	"well/section-direction.label": [
@@ -195,7 +189,7 @@ export const WELL_WRITING = {
 		"What a related place is, for well/unit-of-elevation.",
 	],
 	"well/strength-of-slurries.what": [
-		"a slurry of {density} is not so strong {after} after it was placed",
+		"a {density} slurry does not reach this strength {after} after placement",
 		"What is wrong, for well/strength-of-slurries. density: a density; after: a time.",
 	],
 	"well/strength-of-slurries.expected": [
@@ -211,7 +205,7 @@ export const WELL_WRITING = {
 		"What a related place is, for well/strength-of-slurries.",
 	],
 	"well/rate-per-perforation.what": [
-		"the rate through one perforation comes to {each}",
+		"the rate through each perforation is {each}",
 		"What is wrong, for well/rate-per-perforation. each: a name, as typed.",
 	],
 	"well/rate-per-perforation.mend": [

@@ -35,7 +35,7 @@ export const WELL = {
 		"What is wrong, for well/stage-row. count: records whose date is not YYYY-MM-DD.",
 	],
 	"well/coupling-near.what": [
-		"{what} stands at a coupling{others, plural, =0 {} one {, and # more plug or cluster does} other {, and # more plugs or clusters do}}",
+		"{what} is at a coupling{others, plural, =0 {} one {, and # more plug or cluster is} other {, and # more plugs or clusters are}}",
 		"What is wrong, for well/coupling-near. what: a plug or a cluster of a stage, with its article; others: how many more.",
 	],
 	"well/rate-per-perforation.expected": [
@@ -55,15 +55,15 @@ export const WELL = {
 		"An assumption, printed as a sentence. factor: a plain number.",
 	],
 	"well/design-factor.bending": [
-		"The design factor in tension with bending counted in is {factor}.",
+		"The design factor in tension with bending is {factor}.",
 		"An assumption, printed as a sentence. factor: a plain number.",
 	],
 	"well/design-factor.overpull": [
-		"The design factor of a string stuck and pulled is {factor}.",
+		"The design factor for stuck-pipe overpull is {factor}.",
 		"An assumption, printed as a sentence. factor: a plain number.",
 	],
 	"well/design-factor.triaxial": [
-		"The design factor in triaxial loading is {factor}.",
+		"The triaxial design factor is {factor}.",
 		"An assumption, printed as a sentence. factor: a plain number.",
 	],
 	"well/design-factor.usual": [

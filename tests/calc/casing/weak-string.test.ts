@@ -48,7 +48,7 @@ describe("a weak string", () => {
 			[
 				"practice.strings.collapse",
 				"production",
-				"The production string has a collapse factor of 1.07 under mobile salt at 7,800 ft, where 1.125 is asked: 0.95 of it; at least 1.00 is required.",
+				"The production string has a collapse safety factor of 1.07 under mobile salt at 7,800 ft against a design factor of 1.125, a ratio of 0.95; at least 1.00 is required.",
 			],
 		]);
 	});

@@ -69,7 +69,7 @@ describe("whole cement jobs", () => {
 
 	it("115 % pumped and no returns", () => {
 		expect(told(changed("no-returns"))).toEqual([
-			"practice.records.returns: 1.15 times the calculated cement was pumped, and the record shows that none returned to surface.",
+			"practice.records.returns: 1.15 times the calculated cement was pumped, and the record shows no cement returns at surface.",
 		]);
 	});
 
@@ -77,7 +77,7 @@ describe("whole cement jobs", () => {
 		const found = told(changed("lift"));
 		expect(found).toHaveLength(1);
 		expect(found[0]).toMatch(
-			/^practice\.cement\.casing-lift: The cement job lifts the surface string with [\d,]+ lbf more than holds it down;/,
+			/^practice\.cement\.casing-lift: The cement job lifts the surface string: the uplift exceeds the hold-down force by [\d,]+ lbf;/,
 		);
 	});
 

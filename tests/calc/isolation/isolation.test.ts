@@ -168,7 +168,7 @@ describe("what stands across protected water", () => {
 		const found = isolation(designed({ surfaceTop: 1200, productionTop: 500 }));
 		expect(found).not.toHaveProperty("protecting_string");
 		expect(found.undetermined.map((g) => toldPlainly(g.because))).toEqual([
-			"The surface string, which has to protect the water, does not have both its shoe below the base of protected water and cement across it.",
+			"The surface string has to protect the water, but does not have both its shoe below the base of protected water and cement across it.",
 		]);
 	});
 

@@ -152,9 +152,9 @@ describe("impossible plans say what would fit", () => {
 
 	test.each([
 		["a target above the kickoff", buildAndHold(5000, 3, 4900, 500), /no deeper than the kickoff/],
-		["no build", buildAndHold(1000, 0, 5000, 500), /build of zero/],
-		["a landing past straight up", buildAndLand(1000, 10, 180, 500), /no hole follows/],
-		["a kickoff above the datum", buildAndLand(-5, 10, 90, 500), /no hole follows/],
+		["no build", buildAndHold(1000, 0, 5000, 500), /build rate of zero/],
+		["a landing past straight up", buildAndLand(1000, 10, 180, 500), /no hole can follow/],
+		["a kickoff above the datum", buildAndLand(-5, 10, 90, 500), /no hole can follow/],
 		[
 			"a segment that turns right back",
 			{
@@ -163,7 +163,7 @@ describe("impossible plans say what would fit", () => {
 					{ length: given("length", 10), inclination: given("angle", 180), azimuth: given("angle", 0) },
 				],
 			} as TrajectoryPlan,
-			/no hole follows these segments/,
+			/no hole can follow these segments/,
 		],
 	])("%s", (_, plan, what) => {
 		const { value, diagnostics } = plannedStations(plan);
