@@ -75,7 +75,7 @@ describe("a well that is treated down its own pipe", () => {
 		const cells = paper.sections
 			.flatMap(({ blocks }) => blocks)
 			.flatMap((block) =>
-				block.kind === "table" && /Elements that see|Annulus pressure/u.test(block.caption)
+				block.kind === "table" && /Elements exposed|Annulus pressure/u.test(block.caption)
 					? block.rows.flatMap((row) => Object.values(row.cells))
 					: [],
 			);

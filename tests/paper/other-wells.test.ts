@@ -32,8 +32,8 @@ describe("an old well within reach of the fractures, without evidence", () => {
 
 	it("is on page one, in the answers and in the landowner's words", () => {
 		const regulator = print(findings, "regulator");
-		expect(regulator.indexOf("Bruin 5 goes as deep as the fractures")).toBeGreaterThan(0);
-		expect(regulator.indexOf("Bruin 5 goes as deep as the fractures")).toBeLessThan(
+		expect(regulator.indexOf("Bruin 5 is as deep as the fractures")).toBeGreaterThan(0);
+		expect(regulator.indexOf("Bruin 5 is as deep as the fractures")).toBeLessThan(
 			regulator.indexOf("Key depths"),
 		);
 		expect(print(findings, "answers")).toContain(

@@ -98,7 +98,7 @@ describe("centralizers at the shoe", () => {
 		const { results, judgement } = findingsOf("horizontal-as-built");
 		const rule = judgement.findings
 			.map(told)
-			.find(({ because }) => because.startsWith("The lowest joint carries a centralizer"));
+			.find(({ because }) => because.startsWith("The lowest joint has a centralizer"));
 		expect([rule?.subject, rule?.verdict]).toEqual(["surface", "met"]);
 		expect(results.undetermined.filter(({ key }) => key === "cement.surface.standoff.shoe")).toEqual([]);
 		expect(results.cement["surface"]?.standoff.map(({ at_name }) => at_name)).toContain("shoe");

@@ -347,4 +347,5 @@ export const EXPRESSIONS: Readonly<Record<string, string>> = {
 	"τ_y = 2 R_3 − R_6, at least zero": "τ_y = 2 R_3 − R_6, al menos cero",
 	"−(F − p_i A_i + p_o A_o), F let down with friction and the drag of coiled pipe; F_sinusoidal, F_helical there":
 		"−(F − p_i A_i + p_o A_o), F al bajar con fricción y el arrastre de la tubería en hélice; F_sinusoidal y F_helical en ese punto",
+	"least F_i / DF": "mínimo de F_i / DF",
 };

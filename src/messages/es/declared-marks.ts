@@ -300,4 +300,5 @@ export const MARKS: Readonly<Record<string, string>> = {
 		"hidráulica simplificada, espacio anular; ecuaciones leídas en copias, lo demás de memoria",
 	"simplified hydraulics, pipe; equations read in copies, the rest from memory":
 		"hidráulica simplificada, tubería; ecuaciones leídas en copias, lo demás de memoria",
+	"rating of pipe and joint over the overpull factor": "resistencia de tubería y junta entre el factor de sobretensión",
 };
