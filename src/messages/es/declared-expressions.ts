@@ -348,4 +348,8 @@ export const EXPRESSIONS: Readonly<Record<string, string>> = {
 	"−(F − p_i A_i + p_o A_o), F let down with friction and the drag of coiled pipe; F_sinusoidal, F_helical there":
 		"−(F − p_i A_i + p_o A_o), F al bajar con fricción y el arrastre de la tubería en hélice; F_sinusoidal y F_helical en ese punto",
 	"least F_i / DF": "mínimo de F_i / DF",
+	"C = Σ_sources Σ (∂r/∂p · w σ)(∂r/∂p · w σ)ᵀ; systematic and global sources summed along the hole, random ones by squares":
+		"C = Σ_sources Σ (∂r/∂p · w σ)(∂r/∂p · w σ)ᵀ; fuentes sistemáticas y globales sumadas a lo largo del agujero, las aleatorias por cuadrados",
+	"SF at each MD, σ_s = √(eᵀ C e + (σ_o·MD_o/MD_o,end)² + σ_w²), e from this hole to the nearest place of the other (pedal curve)":
+		"SF en cada MD, σ_s = √(eᵀ C e + (σ_o·MD_o/MD_o,end)² + σ_w²), e de este agujero al lugar más cercano del otro (curva podaria)",
 };

@@ -300,5 +300,14 @@ export const MARKS: Readonly<Record<string, string>> = {
 		"hidráulica simplificada, espacio anular; ecuaciones leídas en copias, lo demás de memoria",
 	"simplified hydraulics, pipe; equations read in copies, the rest from memory":
 		"hidráulica simplificada, tubería; ecuaciones leídas en copias, lo demás de memoria",
-	"rating of pipe and joint over the overpull factor": "resistencia de tubería y junta entre el factor de sobretensión",
+	"rating of pipe and joint over the overpull factor":
+		"resistencia de tubería y junta entre el factor de sobretensión",
+	"sheets drdp, TOTALS and those of the terms; after Williamson, SPE 67616":
+		"hojas drdp, TOTALS y las de los términos; según Williamson, SPE 67616",
+	"principal axes of the horizontal part of the covariance":
+		"ejes principales de la parte horizontal de la covarianza",
+	"normal distribution in a plane: share within k is 1 − exp(−k²/2)":
+		"distribución normal en un plano: la parte dentro de k es 1 − exp(−k²/2)",
+	"the plan's own stations, and between them at most 100 ft apart":
+		"las estaciones del plan, y entre ellas a no más de 100 pies",
 };
