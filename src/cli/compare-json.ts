@@ -43,7 +43,7 @@ export const changesJson = (
 			turn,
 			worse: isWorse(changed),
 			rule: of?.cite.rule,
-			citation: of?.cite.citation,
+			citation: tellSaid(of?.cite.citation ?? "", reader),
 			subject: of === undefined ? "" : tellSaid(of.subject, reader),
 			...(before === undefined
 				? {}

@@ -119,7 +119,7 @@ const turnedText = ({ before, after }: ChangedVerdict, options: ChangesTextOptio
 		is === undefined ? words[after?.verdict ?? "met"].toUpperCase() : tellPhrase(is, reader),
 	].join(" → ");
 	return indented(
-		`${turn}: ${of.cite.citation}, ${tellSaid(of.subject, reader)}: ${say(of.reason, reader)} [${of.cite.rule}]`,
+		`${turn}: ${tellSaid(of.cite.citation, reader)}, ${tellSaid(of.subject, reader)}: ${say(of.reason, reader)} [${of.cite.rule}]`,
 		options,
 	);
 };
@@ -129,7 +129,7 @@ const marginText = ({ before, after }: ChangedVerdict, options: ChangesTextOptio
 	if (before?.margin === undefined || after?.margin === undefined) return [];
 	const both = `${told(before.margin, after.margin, reader)} → ${told(after.margin, before.margin, reader)}`;
 	return indented(
-		`${after.cite.citation}, ${tellSaid(after.subject, reader)}: ${both} [${after.cite.rule}]`,
+		`${tellSaid(after.cite.citation, reader)}, ${tellSaid(after.subject, reader)}: ${both} [${after.cite.rule}]`,
 		options,
 	);
 };
@@ -162,7 +162,7 @@ const daysText = ({ days }: Changes, options: ChangesTextOptions): readonly stri
 		days.length,
 		days.flatMap(({ before, after }) =>
 			indented(
-				`${before?.due ?? "–"} → ${after?.due ?? "–"}: ${(after ?? before)?.citation}: ${tellSaid((after ?? before)?.requirement ?? "", options.reader)}`,
+				`${before?.due ?? "–"} → ${after?.due ?? "–"}: ${tellSaid((after ?? before)?.citation ?? "", options.reader)}: ${tellSaid((after ?? before)?.requirement ?? "", options.reader)}`,
 				options,
 			),
 		),

@@ -58,12 +58,12 @@ const color = process.stderr.isTTY === true && !process.env["NO_COLOR"] && proce
 const LINE_ANEW = "\r\u001b[K";
 const SCREEN_ANEW = "\u001b[2J\u001b[H";
 
-let statusShown = false;
+let statusShown = "";
 
 /** What is said to stay does not stand behind what was said for the moment. */
 const withoutStatus = (): void => {
-	if (statusShown) process.stderr.write(LINE_ANEW);
-	statusShown = false;
+	if (statusShown !== "") process.stderr.write(LINE_ANEW);
+	statusShown = "";
 };
 
 export const terminal: Terminal = {
@@ -87,10 +87,11 @@ export const terminal: Terminal = {
 		process.stderr.write(`${safe(text, color)}\n`);
 	},
 	status: (text) => {
-		if (process.stderr.isTTY !== true) return;
+		const line = safe(text, false).slice(0, (process.stderr.columns ?? WIDEST) - 1);
+		if (process.stderr.isTTY !== true || line === statusShown) return;
 		withoutStatus();
-		if (text !== "") process.stderr.write(safe(text, false).slice(0, (process.stderr.columns ?? 80) - 1));
-		statusShown = text !== "";
+		process.stderr.write(line);
+		statusShown = line;
 	},
 	clear: () => {
 		if (process.stdout.isTTY === true) process.stdout.write(SCREEN_ANEW);

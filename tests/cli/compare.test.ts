@@ -24,6 +24,7 @@ describe("casebound compare", () => {
 	it("tells inputs by name as they were written, then results with the inputs that they rest on", () => {
 		const { status, stdout, stderr } = casebound(folder, ["compare", "old.yaml", "new.yaml"]);
 		expect([status, stderr]).toEqual([0, ""]);
+		expect(stdout).not.toContain("[object");
 		expect(stdout).toContain(
 			"INPUTS CHANGED (2)\n  1. casing › surface › pipe › 1 › to (Bottom): 1185 ft → 1190 ft\n",
 		);
@@ -83,6 +84,7 @@ describe("casebound compare", () => {
 		const html = readFileSync(join(folder, "papers", "sorrel-bench-unit-3-16h.changes.html"), "utf8");
 		expect(html).toContain("casing › surface › pipe › 1 › to");
 		expect(html).not.toContain("neighbors ›");
+		expect(html).not.toContain("[object");
 	});
 });
 

@@ -11,7 +11,7 @@ import { capital, tell, tellSaid } from "../../messages/print.ts";
 import { EVERY_FORMULA } from "../../rules/every-formula.ts";
 import type { Finding } from "../../rules/finding.ts";
 import { type PaperContext, readerOf, saidCell, shown, textCell } from "../context.ts";
-import { because } from "../parts/rule-checks.ts";
+import { because, subjectText } from "../parts/rule-checks.ts";
 
 /** What the parts of the paper of changes are made from. */
 export interface ChangeContext {
@@ -142,7 +142,7 @@ const worse: ChangePart = (context) => {
 };
 
 const ruleOf = ({ cite, subject }: Finding, { paper }: ChangeContext): string =>
-	`${cite.citation}, ${tellSaid(subject, readerOf(paper))}`;
+	`${tellSaid(cite.citation, readerOf(paper))}, ${subjectText(subject, paper)}`;
 
 /** Numbered as everywhere else, though what the agency may not read is left out of the list. */
 const inputs: ChangePart = (context) => {
@@ -289,7 +289,7 @@ const deadlines: ChangePart = (context) =>
 			return [
 				{
 					cells: {
-						deadline: textCell(`${of.citation}: ${words}`),
+						deadline: textCell(`${tellSaid(of.citation, readerOf(context.paper))}: ${words}`),
 						was: textCell(before?.due),
 						is: textCell(after?.due),
 					},

@@ -10,7 +10,7 @@ import { unknownRules } from "./identity.ts";
 import { type Part, row, table, textColumn, verdictColumn } from "./part.ts";
 
 /** What a finding was made on: a string as the paper's language names it. */
-const subjectText = (subject: Said, context: PaperContext): string =>
+export const subjectText = (subject: Said, context: PaperContext): string =>
 	typeof subject === "string" && context.words.language !== "en"
 		? (context.words.findLabel(`names.${subject}`) ?? subject)
 		: tellSaid(subject, readerOf(context));
