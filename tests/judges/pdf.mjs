@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { javaClasses, versionOnPath } from "./java.mjs";
 import { FAULTS, plantFaults } from "./planted.mjs";
+import { readingOrder } from "./reading-order.mjs";
 import { isThere, run, versionOf } from "./run.mjs";
 
 const pdfsOf = (outputs) => outputs.flatMap(({ files }) => files.filter((file) => file.endsWith(".pdf")));
@@ -156,4 +157,4 @@ const pdfJs = {
 	},
 };
 
-export const pdfJudges = [veraPdf, qpdf, popplerFonts, popplerStructure, ghostscript, pdfJs];
+export const pdfJudges = [veraPdf, qpdf, popplerFonts, popplerStructure, readingOrder, ghostscript, pdfJs];
