@@ -35,8 +35,15 @@ export const definitionsOf = (named: readonly string[], shard?: Shard): readonly
 	return shard === undefined ? all : all.filter((_, i) => i % shard.of === shard.number - 1);
 };
 
-const isFolder = (name: string): boolean =>
-	name !== STANDARD_INPUT && statSync(name, { throwIfNoEntry: false })?.isDirectory() === true;
+/** What cannot be looked at is no folder: reading it as a file says why. */
+const isFolder = (name: string): boolean => {
+	if (name === STANDARD_INPUT) return false;
+	try {
+		return statSync(name).isDirectory();
+	} catch {
+		return false;
+	}
+};
 
 const definitionsIn = (folder: string): readonly string[] => {
 	const found = yamlBelow(folder).filter((file) => !isOfAnotherKind(file));

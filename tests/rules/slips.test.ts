@@ -262,3 +262,32 @@ describe("a key misspelt", () => {
 		expect(first?.mend).toContain('"from"');
 	});
 });
+
+describe("a file torn apart", () => {
+	it.each([
+		["a word alone", "juris", "mine.yaml", "this is not in the form that a rules file has"],
+		["a block for a name", FILE.replace("id: us-zz.one", "id: { a: 1 }"), "mine.yaml", "id"],
+		[
+			"a block for a citation",
+			FILE.replace("citation: Rule 1", "citation: { a: 1 }"),
+			"mine.yaml",
+			"citation",
+		],
+		[
+			"a block for a formation",
+			limited("{ measure: shoe below ground, at_least: 200 ft, formation: { a: 1 } }"),
+			"mine.yaml",
+			"",
+		],
+		[
+			"a block for a span",
+			ofWell("notice", "{ event: spud, within: { a: 1 }, direction: before }"),
+			"mine.yaml",
+			"",
+		],
+	])("is told of, and nothing breaks: %s", (_, text, file, says) => {
+		const { diagnostics } = readJurisdictionText(text, file);
+		expect(diagnostics.length).toBeGreaterThan(0);
+		expect(diagnostics.map(({ what }) => told(what)).join("; ")).toContain(says);
+	});
+});

@@ -52,6 +52,10 @@ export const shownValue = (value: unknown): Said => {
 	return text === undefined ? message("limits/nothing") : text.length > 80 ? `${text.slice(0, 77)}…` : text;
 };
 
+/** A value as text: a block or a list where a word belongs is shown as what it holds, and matches no word. */
+export const textOf = (value: unknown): string =>
+	typeof value === "object" && value !== null ? JSON.stringify(value) : String(value);
+
 export const isBlock = (value: unknown): value is Readonly<Record<string, unknown>> =>
 	typeof value === "object" && value !== null && !Array.isArray(value);
 

@@ -1,6 +1,16 @@
 import type { Path } from "../../diagnostics/path.ts";
 import { message } from "../../messages/message.ts";
-import { type Desk, isBlock, ON, onlyKeys, readWord, readWords, report, shownValue } from "./fault.ts";
+import {
+	type Desk,
+	isBlock,
+	ON,
+	onlyKeys,
+	readWord,
+	readWords,
+	report,
+	shownValue,
+	textOf,
+} from "./fault.ts";
 import {
 	type CentralizerPattern,
 	type Deadline,
@@ -70,7 +80,7 @@ export const readEvent = (desk: Desk, raw: unknown, at: Path): EventName | undef
 
 /** `30 days`, `6 months`; one of a thing may be written so. */
 const readSpan = (desk: Desk, raw: unknown, at: Path, days: Deadline["days"]) => {
-	const [, number, word = ""] = /^(\d+) ([a-z]+)$/.exec(String(raw)) ?? [];
+	const [, number, word = ""] = /^(\d+) ([a-z]+)$/.exec(textOf(raw)) ?? [];
 	const unit: SpanUnit | undefined = SPAN_UNITS.find((each) => each === word || each === `${word}s`);
 	if (number === undefined || unit === undefined)
 		return report(desk, {

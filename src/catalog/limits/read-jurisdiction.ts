@@ -35,11 +35,15 @@ const fileShape = z.strictObject({
 });
 
 /** The row's citation, for the origin of its numbers; the row itself may still be at fault. */
-const citationOf = (row: unknown): string =>
-	typeof row === "object" && row !== null && "citation" in row ? String(row.citation) : "";
+const citationOf = (row: unknown): string => textIn(row, "citation");
 
-const idOf = (row: unknown): string =>
-	typeof row === "object" && row !== null && "id" in row ? String(row.id) : "";
+const idOf = (row: unknown): string => textIn(row, "id");
+
+/** What a row holds there, if it is one piece of text or a number. */
+const textIn = (row: unknown, key: string): string => {
+	const held = typeof row === "object" && row !== null ? (row as Readonly<Record<string, unknown>>)[key] : "";
+	return typeof held === "string" || typeof held === "number" ? String(held) : "";
+};
 
 /** Practice is cited in words of ours, law by its number. */
 const inOwnWords = (rule: Rule): Rule => ({

@@ -1,6 +1,6 @@
 import type { Path } from "../../diagnostics/path.ts";
 import { message } from "../../messages/message.ts";
-import { type Desk, isBlock, onlyKeys, outOfPlace, readWord, report, shownValue } from "./fault.ts";
+import { type Desk, isBlock, onlyKeys, outOfPlace, readWord, report, shownValue, textOf } from "./fault.ts";
 import { type Condition, type Limit, type LimitLeaf, PLACE_KINDS, type PlaceKind } from "./limit.ts";
 import { readEvent, readForm } from "./read-form.ts";
 import { readThreshold } from "./read-threshold.ts";
@@ -62,8 +62,8 @@ const readDated = (desk: Desk, raw: Readonly<Record<string, unknown>>, at: Path)
 		event && {
 			kind: "dated",
 			event,
-			...(from === undefined ? {} : { from: String(from) }),
-			...(before === undefined ? {} : { before: String(before) }),
+			...(from === undefined ? {} : { from: textOf(from) }),
+			...(before === undefined ? {} : { before: textOf(before) }),
 		}
 	);
 };

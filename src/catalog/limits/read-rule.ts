@@ -2,7 +2,17 @@ import * as z from "zod";
 import type { Path } from "../../diagnostics/path.ts";
 import { READER_PAPERS } from "../../document/document.ts";
 import { type Message, message, type Said } from "../../messages/message.ts";
-import { type Desk, isBlock, mendWord, onlyKeys, readWord, readWords, report, shownValue } from "./fault.ts";
+import {
+	type Desk,
+	isBlock,
+	mendWord,
+	onlyKeys,
+	readWord,
+	readWords,
+	report,
+	shownValue,
+	textOf,
+} from "./fault.ts";
 import { type AppliesTo, COPY_KINDS, IN_FORCE_BY, type Rule, STANDINGS, WAYS_KNOWN } from "./limit.ts";
 import { readCondition, readLimit } from "./read-limit.ts";
 import { CHECK_IDS, CHECK_LIMITS, SETBACK_KINDS, STRING_SELECTORS } from "./vocabulary.ts";
@@ -78,7 +88,9 @@ export const reportShape = (
 					? message("limits/key.what", { key: strange })
 					: value === undefined
 						? message("limits/shape.missing", { key: String(path.at(-1)) })
-						: message("limits/shape.wrong", { key: String(path.at(-1)) }),
+						: path.length === 0
+							? message("limits/shape.no-block")
+							: message("limits/shape.wrong", { key: String(path.at(-1)) }),
 			expected: expectation(issue, path, keys),
 			...(value === undefined || strange !== undefined ? {} : { found: shownValue(value) }),
 			mend: mendOf(issue, path, value, keys),
@@ -105,7 +117,7 @@ const mendOf = (issue: z.core.$ZodIssue, path: Path, value: unknown, keys: reado
 		return mendWord(issue.keys[0], keysAt(path, keys), message("limits/shape.strange-mend"));
 	if (value === undefined) return message("limits/shape.add", { key: String(path.at(-1)) });
 	if (issue.code === "invalid_value")
-		return mendWord(String(value).toLowerCase(), issue.values.map(String), message("limits/word.mend"));
+		return mendWord(textOf(value).toLowerCase(), issue.values.map(String), message("limits/word.mend"));
 	return issue.code === "invalid_union" || issue.code === "invalid_format"
 		? message("limits/shape.mend")
 		: message("limits/shape.form-mend");

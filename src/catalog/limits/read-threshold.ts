@@ -1,6 +1,6 @@
 import type { Path } from "../../diagnostics/path.ts";
 import { message } from "../../messages/message.ts";
-import { type Desk, isBlock, onlyKeys, readWord, report, shownValue } from "./fault.ts";
+import { type Desk, isBlock, onlyKeys, readWord, report, shownValue, textOf } from "./fault.ts";
 import type { Along, CementZone, Operator, Threshold } from "./limit.ts";
 import { wrongSide } from "./protective-side.ts";
 import { readAmount, readQuantity } from "./read-amount.ts";
@@ -123,7 +123,7 @@ export const readThreshold = (
 			raw["cured_at"] === undefined
 				? undefined
 				: readQuantity(desk, raw["cured_at"], [...at, "cured_at"], "temperature"),
-		formation: raw["formation"] === undefined ? undefined : String(raw["formation"]),
+		formation: raw["formation"] === undefined ? undefined : textOf(raw["formation"]),
 		within:
 			raw["within"] === undefined
 				? undefined

@@ -88,6 +88,10 @@ export const LIMITS = {
 		"{key} is missing",
 		"What is wrong, of a rules file or a limit. key: of a rules file.",
 	],
+	"limits/shape.no-block": [
+		"this is not in the form that a rules file has",
+		"What is wrong, of a rules file that holds a word or a list alone.",
+	],
 	"limits/shape.wrong": [
 		"{key} is not in the form that a rules file has",
 		"What is wrong, of a rules file or a limit. key: of a rules file.",

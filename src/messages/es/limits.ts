@@ -27,6 +27,7 @@ export const LIMITS: Translation<typeof ENGLISH> = {
 	"limits/id.expected": "un identificador propio, que empiece con {code}.",
 	"limits/id.mend": "dé al renglón un identificador propio",
 	"limits/shape.missing": "falta {key}",
+	"limits/shape.no-block": "esto no tiene la forma de un archivo de reglas",
 	"limits/shape.wrong": "{key} no tiene la forma que lleva un archivo de reglas",
 	"limits/shape.strange-mend": "quítelo, o escríbalo como en el formato de los archivos de reglas",
 	"limits/shape.add": "agregue {key}",
