@@ -80,12 +80,11 @@ const numbers = (
 	if (byKey.size === 0) return [];
 	const rows = [...byKey].map(([key, quantity]): Row => {
 		const { style: _, ...exact } = quantity;
-		const unit = quantity.style?.unit;
 		return row({
 			said: { kind: "rich", children: [quantity] },
 			exact: {
 				kind: "rich",
-				children: [exact, ...(unit === undefined ? [] : inUnit(exact, unit))],
+				children: exactly(exact, quantity.style?.unit),
 			},
 			how: { kind: "text", text: formulaNames([key], context).join("; ") },
 			where: textOrNone(context.printedAt?.(key)),
@@ -111,11 +110,12 @@ const numbers = (
 	];
 };
 
-/** The same in the unit that the room hears. */
-const inUnit = (exact: QuantityText, unit: string): readonly Inline[] => [
-	{ kind: "text", text: " = " },
-	{ ...exact, style: { unit, decimals: unit === "d" || unit === "hr" ? 1 : 0 } },
-];
+/** In the unit of the calculation, and in the one that the room hears; days and hours in that one alone. */
+const exactly = (exact: QuantityText, unit: string | undefined): readonly Inline[] => {
+	if (unit === undefined) return [exact];
+	if (exact.dimension === "duration") return [{ ...exact, style: { unit, decimals: 1 } }];
+	return [exact, { kind: "text", text: " = " }, { ...exact, style: { unit, decimals: 0 } }];
+};
 
 const textOrNone = (text: string | undefined) =>
 	text === undefined || text === "" ? ({ kind: "none" } as const) : ({ kind: "text", text } as const);

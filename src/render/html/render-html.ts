@@ -72,11 +72,22 @@ const cellHtml = (cell: Cell | undefined, scene: Scene, column?: Column): string
 		case "blank":
 			return `<span class="blank"><span class="unseen">${escaped(scene.words.toFillIn)}</span></span>`;
 		case "text":
+			if (column?.id === "phone") return phoneHtml(cell.text);
+			return escaped(printCell(cell, scene.printing, column));
 		case "quantity":
 			return escaped(printCell(cell, scene.printing, column));
 		default:
 			return cell satisfies never;
 	}
+};
+
+/** A number of seven digits or more as a link that a telephone dials; what else stands beside it stays words (RFC 3966). */
+const phoneHtml = (text: string): string => {
+	const [number] = /\+?\d[\d\s().-]{4,}\d/u.exec(text) ?? [];
+	const digits = number?.replaceAll(/[^\d+]/gu, "") ?? "";
+	if (number === undefined || digits.length < 7) return escaped(text);
+	const at = text.indexOf(number);
+	return `${escaped(text.slice(0, at))}<a href="tel:${digits}">${escaped(number)}</a>${escaped(text.slice(at + number.length))}`;
 };
 
 const noted = (note: string | undefined): string =>

@@ -76,7 +76,7 @@ const faultsOf = (html: string, document: PaperDocument): readonly string[] => {
 					(svg.querySelector("desc")?.textContent ?? "").length < 20 || svg.getAttribute("role") !== "img",
 			)
 			.map((svg) => `figure without text: ${svg.querySelector("title")?.textContent}`),
-		...(/(?:src|href)="(?!#|https?:|mailto:)|url\((?!data:|#)|@import|data-key/u.test(html)
+		...(/(?:src|href)="(?!#|https?:|mailto:|tel:)|url\((?!data:|#)|@import|data-key/u.test(html)
 			? ["a reference out of the file"]
 			: []),
 	];

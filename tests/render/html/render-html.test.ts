@@ -28,6 +28,40 @@ describe("renderHtml", () => {
 		expect(strings.filter((string) => !text.includes(squash(string)))).toEqual([]);
 	});
 
+	it("makes a telephone number in a column of them a link, and leaves the words beside it", () => {
+		const [section] = paper.sections;
+		if (section === undefined) throw new Error("no section");
+		const numbers = ["555-0190 (fictional)", "+1 (555) 010-0199", "911", "ask"];
+		const made = new JSDOM(
+			renderHtml({
+				...paper,
+				sections: [
+					{
+						...section,
+						blocks: [
+							{
+								kind: "table",
+								caption: "Whom to call",
+								columns: [
+									{ id: "who", head: "Who", width: 1, kind: "text", rowHead: true },
+									{ id: "phone", head: "Phone", width: 1, kind: "text" },
+								],
+								rows: numbers.map((text, i) => ({
+									cells: { who: { kind: "text", text: `Desk ${i}` }, phone: { kind: "text", text } },
+								})),
+							},
+						],
+					},
+				],
+			}),
+		).window.document;
+		expect([...made.querySelectorAll("td a")].map((a) => [a.getAttribute("href"), a.textContent])).toEqual([
+			["tel:5550190", "555-0190"],
+			["tel:+15550100199", "+1 (555) 010-0199"],
+		]);
+		expect(made.querySelector("tbody td")?.textContent).toBe("555-0190 (fictional)");
+	});
+
 	it("heads columns and rows, and gives a subhead its own body", () => {
 		const table = page.querySelector("#t-casing");
 		expect([...(table?.querySelectorAll("thead th") ?? [])].map((th) => th.getAttribute("scope"))).toEqual(
