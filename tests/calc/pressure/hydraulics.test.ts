@@ -9,6 +9,11 @@ import {
 	rateOfVelocity,
 	swabbedColumn,
 } from "../../../src/calc/pressure/moving-pipe.ts";
+import {
+	plasticViscosityOfReadings,
+	yieldPointOfReadings,
+	yieldStress,
+} from "../../../src/calc/pressure/rheometer.ts";
 import { minimumCurvaturePath } from "../../../src/calc/trajectory/path.ts";
 import { given, stationTable } from "../given.ts";
 
@@ -89,6 +94,18 @@ describe("fluid in an annulus", () => {
 		expect(
 			rateOfVelocity.of({ v, D: given("diameter", 2), d: given("diameter", Math.sqrt(3)) }).value,
 		).toBeCloseTo(1, 3);
+	});
+
+	test("a Newtonian fluid reads twice as much at twice the speed, and has no yield", () => {
+		const [R_600, R_300, R_6, R_3] = [
+			given("ratio", 200),
+			given("ratio", 100),
+			given("ratio", 2),
+			given("ratio", 1),
+		];
+		expect(plasticViscosityOfReadings.of({ R_600, R_300 }).value).toBe(100);
+		expect(yieldPointOfReadings.of({ R_600, R_300 }).value).toBe(0);
+		expect(yieldStress.of({ R_6, R_3 }).value).toBe(0);
 	});
 
 	test("collars stand below the pipe", () => {
