@@ -9,6 +9,7 @@ import { setPaper } from "../../src/render/pdf/set-paper.ts";
 import { renderText } from "../../src/render/text/render-text.ts";
 import { readYaml } from "../../src/source/read-yaml.ts";
 import { readPdf } from "../render/read-pdf.ts";
+import { inspectPdf } from "../render/structure/structure-faults.ts";
 import { sampleOf } from "../run/sample.ts";
 import { setOnce } from "../run/set-once.ts";
 import { findingsOf, STARTERS } from "../starters.ts";
@@ -48,6 +49,17 @@ describe("every job as one paper", () => {
 		expect(first).toContain("Flowback");
 		expect(first).not.toContain("Flowback: people");
 	});
+});
+
+it.each([
+	["all", {}],
+	["poster", {}],
+	["pumping", { second: "es" }],
+	["all", { second: "es" }],
+] as const)("%s (%o) has structure throughout", async (job, more) => {
+	const { bytes, findings: faults } = await setOnce(paperOf(findingsOf("vertical-metric"), job, more));
+	expect(faults).toEqual([]);
+	expect((await inspectPdf(bytes, "en")).faults).toEqual([]);
 });
 
 describe("the poster", () => {

@@ -142,11 +142,11 @@ const checkHeadings = (elements: readonly FileElement[], report: Report): void =
 	}
 };
 
-/** Sides of the pages that papers are set on: a slide is the widest, a letter page the tallest [pt]. */
-const [WIDEST, TALLEST] = [960, 792];
-
 /** ISO 14289-1, 7.3: figures have an alternative; 7.1 with ISO 32000-1, table 344: and a box on the page. */
-const checkFigures = (elements: readonly FileElement[], report: Report): void => {
+const checkFigures = (elements: readonly FileElement[], file: PDFDocument, report: Report): void => {
+	const sizes = file.getPages().map((page) => page.getSize());
+	const width = Math.max(...sizes.map((size) => size.width));
+	const height = Math.max(...sizes.map((size) => size.height));
 	for (const figure of elements.filter(({ role }) => role === "Figure")) {
 		const alt = textAt(figure.dict, "Alt") ?? "";
 		if (alt.trim().length < 10) report("figure without text", alt);
@@ -157,9 +157,8 @@ const checkFigures = (elements: readonly FileElement[], report: Report): void =>
 			sides.height > 0 &&
 			sides.x >= 0 &&
 			sides.y >= 0 &&
-			sides.x + sides.width <= WIDEST + 0.5;
-		if (!inside || sides.y + sides.height > TALLEST + 0.5)
-			report("figure without box", JSON.stringify(sides));
+			sides.x + sides.width <= width + 0.5;
+		if (!inside || sides.y + sides.height > height + 0.5) report("figure without box", JSON.stringify(sides));
 	}
 };
 
@@ -451,7 +450,7 @@ export const inspectPdf = async (
 		checkMetadata(file, report);
 		checkRoles(roots, report);
 		checkHeadings(elements, report);
-		checkFigures(elements, report);
+		checkFigures(elements, file, report);
 		checkTables(elements, report);
 		checkLists(elements, report);
 		const painted = await checkContent(reader, file, elements, report);
