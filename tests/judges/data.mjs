@@ -59,6 +59,85 @@ const tables = {
 	},
 };
 
+const READ_WORKBOOK =
+	"import json,openpyxl,sys,warnings; warnings.simplefilter('ignore'); book=openpyxl.load_workbook(sys.argv[1]); " +
+	"print(json.dumps([[list(row) for row in sheet.iter_rows(values_only=True)] for sheet in book.worksheets], default=str))";
+
+/** Debian's own Python, which its packages belong to. */
+const PYTHON = "/usr/bin/python3";
+
+/** What of the tables in JSON is not in the workbook as it was: numbers as numbers, texts as texts. */
+const workbookFaults = (file) => {
+	const read = run(PYTHON, ["-c", READ_WORKBOOK, file]);
+	if (read.status !== 0) return { cells: 0, faults: [read.stderr.trim().split("\n").at(-1)] };
+	const [, ...sheets] = JSON.parse(read.stdout);
+	const { tables } = JSON.parse(readFileSync(file.replace(/xlsx$/, "tables.json"), "utf8"));
+	if (sheets.length !== tables.length)
+		return { cells: 0, faults: [`${sheets.length} sheets for ${tables.length} tables`] };
+	let cells = 0;
+	const faults = tables.flatMap(({ caption, columns, rows }, index) => {
+		const [, ...found] = sheets[index];
+		return rows.flatMap((row, at) =>
+			columns.flatMap(({ id }, column) => {
+				cells += 1;
+				const asked = row[id] ?? null;
+				const there = found[at]?.[column] ?? null;
+				const same =
+					typeof asked === "number" ? asked === there : String(asked ?? "") === String(there ?? "");
+				return same
+					? []
+					: [`${caption}, row ${at + 1}, ${id}: ${JSON.stringify(there)} for ${JSON.stringify(asked)}`];
+			}),
+		);
+	});
+	return { cells, faults };
+};
+
+const workbooks = {
+	name: "openpyxl",
+	reads: "the workbooks: every cell of every table as in the JSON, numbers as numbers",
+	of: (outputs) => {
+		if (run(PYTHON, ["-c", "import openpyxl"]).status !== 0)
+			return { absent: "no python3-openpyxl on this machine" };
+		const books = ending(outputs, ".xlsx");
+		const judged = books.map((file) => ({ file, ...workbookFaults(file) }));
+		return {
+			version: run(PYTHON, ["-c", "import openpyxl; print(openpyxl.__version__)"]).stdout.trim(),
+			read: `${books.length} XLSX`,
+			checks: judged.reduce((sum, { cells }) => sum + cells, 0),
+			found: judged.flatMap(({ file, faults }) => faults.map((what) => ({ where: file, what }))),
+		};
+	},
+};
+
+const featuresIn = (file) => {
+	const { status, stdout, stderr } = run("ogrinfo", ["-ro", "-al", "-q", file]);
+	return { status, stderr, count: stdout.split("\n").filter((line) => line.startsWith("OGRFeature")).length };
+};
+
+const maps = {
+	name: "GDAL",
+	reads: "the maps: GeoJSON and KML open, and hold the same number of features",
+	of: (outputs) => {
+		if (!isThere("ogrinfo")) return { absent: "no ogrinfo on this machine" };
+		const files = ending(outputs, ".geojson");
+		let checks = 0;
+		const found = files.flatMap((file) => {
+			const json = featuresIn(file);
+			const kml = featuresIn(file.replace(/geojson$/, "kml"));
+			checks += json.count + kml.count;
+			return [
+				...(json.status !== 0 || json.stderr !== "" ? [`GeoJSON: ${json.stderr}`] : []),
+				...(kml.status !== 0 || kml.stderr !== "" ? [`KML: ${kml.stderr}`] : []),
+				...(json.count === 0 || json.count !== kml.count
+					? [`${json.count} features, ${kml.count} in the KML`]
+					: []),
+			].map((what) => ({ where: file, what }));
+		});
+		return { version: versionOf("ogrinfo"), read: `${files.length} GeoJSON and KML`, checks, found };
+	},
+};
+
 /** The starters against the schema that the tool publishes, by a validator of its own. */
 const schema = {
 	name: "ajv",
@@ -88,4 +167,4 @@ const schema = {
 	},
 };
 
-export const dataJudges = [calendar, tables, schema];
+export const dataJudges = [calendar, tables, workbooks, maps, schema];

@@ -41,7 +41,7 @@ const inOrder = (one, other) => {
 };
 
 /** Long papers are left to veraPDF: poppler needs minutes for each. */
-const READ = /\.(handout|answers|landowner|crew\.[\w-]+)\.pdf$/;
+const READ = /\.(handout|answers|landowner|changes)\.pdf$/;
 
 export const readingOrder = {
 	name: "poppler, reading order",
