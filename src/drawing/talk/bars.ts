@@ -84,7 +84,7 @@ export const barDrawing = (rows: readonly BarRow[], options: BarOptions): Drawin
 		width,
 		height: tall * rows.length,
 		title: options.title,
-		alternative: rows.map(({ name, says }) => `${name}: ${lineText(says)}.`).join(" "),
+		alternative: `${rows.map(({ name, says }) => `${name}: ${lineText(says)}.`).join(" ")} ${options.scale}`,
 		scale: options.scale,
 		shapes: [
 			{
