@@ -2,7 +2,7 @@ import { type Changes, compare } from "./compare/compare.ts";
 import { keysThatMoved } from "./compare/moved-results.ts";
 import { definitionFor } from "./definition/definition-for.ts";
 import { mayAppear } from "./definition/privacy.ts";
-import type { Language, Paper, PaperDocument } from "./document/document.ts";
+import { type Language, type Paper, type PaperDocument, readBy } from "./document/document.ts";
 import { fileSlug } from "./document/file-slug.ts";
 import type { Drawing } from "./document/shapes.ts";
 import { changesForAgency, composeChanges } from "./paper/changes/compose-changes.ts";
@@ -16,6 +16,7 @@ import { deadlineCalendar } from "./paper/deadlines.ts";
 import { findingsFor } from "./paper/findings-for.ts";
 import { forPaper } from "./paper/for-paper.ts";
 import { findJob, jobName, jobsOfWell, nextJob, type WellJob } from "./paper/jobs.ts";
+import { paperName } from "./paper/paper-name.ts";
 import { wellDrawings } from "./paper/parts/figures.ts";
 import { placesIn } from "./paper/places.ts";
 import { frameDrawings, sequenceDocument } from "./paper/sequence/sequence.ts";
@@ -121,7 +122,7 @@ export const composePapers = (
 		const crew = paper === "crew";
 		const bound = crew ? boundOf(findings, jobs, { language, units, second, asked }) : undefined;
 		if (bound !== undefined) {
-			documents.push({ name: paperName(findings, bound), paper: bound });
+			documents.push({ name: nameOf(findings, bound), paper: bound });
 			continue;
 		}
 		const job = crew ? (asked === undefined ? nextJob(jobs) : findJob(jobs, asked)) : undefined;
@@ -129,7 +130,9 @@ export const composePapers = (
 			return { documents: [], otherJobs: [], unknownJob: { asked: asked ?? "", jobs: jobs.map(jobName) } };
 		if (job !== undefined) otherJobs = jobs.filter((other) => other !== job).map(jobName);
 		const changes =
-			before === undefined || paper !== "regulator" ? undefined : changesForAgency(before, findings, units);
+			before === undefined || readBy(paper) !== "regulator"
+				? undefined
+				: changesForAgency(before, findings, units);
 		const composed = composePaper({
 			...findings,
 			paper,
@@ -140,30 +143,18 @@ export const composePapers = (
 			...(own === undefined ? {} : { neighbor: { id: own, ...(sampled === undefined ? {} : { sampled }) } }),
 		});
 		const document = changes === undefined ? composed : markChanged(composed, keysThatMoved(changes));
-		documents.push({ name: paperName(findings, document), paper: document });
+		documents.push({ name: nameOf(findings, document), paper: document });
 	}
 	const [asked] = requests;
 	if (before !== undefined && asked !== undefined) {
 		const paper = composeChangesPaper(before, findings, asked);
-		documents.push({ name: paperName(findings, paper), paper });
+		documents.push({ name: nameOf(findings, paper), paper });
 	}
 	return { documents, otherJobs };
 };
 
-const paperName = ({ well }: Findings, document: PaperDocument): string =>
-	[
-		fileSlug(well.identity.name),
-		document.paper,
-		document.part,
-		document.second === undefined
-			? document.language === "en"
-				? undefined
-				: document.language
-			: `${document.language}-${document.second}`,
-		document.units === "field" ? undefined : document.units,
-	]
-		.filter((part) => part !== undefined)
-		.join(".");
+const nameOf = ({ well }: Findings, document: PaperDocument): string =>
+	paperName(fileSlug(well.identity.name), document);
 
 /**
  * The files that travel inside a paper. The regulator's has the definition it was made from and every result, without

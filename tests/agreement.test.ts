@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { isTable } from "../src/cite/known.ts";
 import type { Block, Cell } from "../src/document/blocks.ts";
-import { PAPERS, type PaperDocument } from "../src/document/document.ts";
+import { PAPERS, type PaperDocument, readBy } from "../src/document/document.ts";
 import type { Inline, QuantityText } from "../src/document/inline.ts";
 import { attachmentsOf } from "../src/pipeline.ts";
 import { stringsOf } from "./render/printed-strings.ts";
@@ -27,6 +27,8 @@ const numbersOf = (blocks: readonly Block[]): QuantityText[] =>
 			case "callout":
 			case "columns":
 				return numbersOf(block.blocks);
+			case "beside":
+				return numbersOf([...block.left, ...block.right]);
 			default:
 				return [];
 		}
@@ -70,7 +72,7 @@ describe.each(STARTERS)("the papers of %s", (starter) => {
 		const shared = [...printedIn.values()].filter((papers) => papers.size > 1);
 		expect(shared.length).toBeGreaterThan(5);
 		const unkeyed = papersOf(starter)
-			.filter((document) => document.paper !== "regulator")
+			.filter((document) => readBy(document.paper) !== "regulator")
 			.flatMap((document) => document.sections.flatMap((section) => numbersOf(section.blocks)))
 			.filter((number) => number.key === undefined && number.dimension !== "count");
 		expect(unkeyed).toEqual([]);

@@ -1,5 +1,6 @@
 import { join } from "node:path";
 import { hasErrors } from "../diagnostics/diagnostic.ts";
+import { boundWith } from "../document/document.ts";
 import { fileSlug } from "../document/file-slug.ts";
 import { ENGLISH_READER } from "../messages/print.ts";
 import type { Findings } from "../paper/context.ts";
@@ -130,7 +131,7 @@ const prepare = (
 		return { ...nothing, understanding, refused: { why, exit: EXIT.cannotWrite } };
 	}
 	taken.set(slug, file);
-	const requests = options.for.map(
+	const requests = [...new Set(options.for.flatMap(boundWith))].map(
 		(paper): PaperRequest => ({
 			paper,
 			...languagesOf(options.lang),

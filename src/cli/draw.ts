@@ -1,6 +1,6 @@
 import { join } from "node:path";
 import { Argument, Command, Option } from "commander";
-import { type Language, PAPERS, type Paper } from "../document/document.ts";
+import { type Language, READER_PAPERS, type ReadBy } from "../document/document.ts";
 import { fileSlug } from "../document/file-slug.ts";
 import { DRAWING_WORDS } from "../drawing/drawing-words.ts";
 import { drawings, renderPicture, sequenceDrawings, sequencePage } from "../pipeline.ts";
@@ -17,7 +17,7 @@ interface DrawOptions {
 	readonly out: string;
 	readonly units: UnitSystem;
 	readonly lang: Language;
-	readonly for?: Paper;
+	readonly for?: ReadBy;
 	readonly png?: true;
 	readonly sequence?: true;
 	readonly format: "svg" | "html";
@@ -46,7 +46,7 @@ export const drawCommand = (session: Session): Command =>
 		)
 		.addOption(
 			new Option("--for <paper>", "whose readers the drawings are for: without what is kept from them")
-				.choices([...PAPERS])
+				.choices([...READER_PAPERS])
 				.default(undefined, "regulator; of the sequence landowner"),
 		)
 		.addOption(rulesOption())

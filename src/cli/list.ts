@@ -53,6 +53,8 @@ export const listCommand = (session: Session): Command =>
 
 const PAPERS_ARE: Readonly<Record<Paper, string>> = {
 	regulator: "attachment to the agency's own forms",
+	"regulator-appendix": "what the attachment is proved by; bound with it",
+	transmittal: "one page on top of what is sent to the agency",
 	landowner: "packet for the neighbors; --neighbor makes one neighbor's own edition",
 	handout: "one sheet for a meeting or a notice board",
 	answers: "the presenter's sheet for a meeting",

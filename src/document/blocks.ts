@@ -57,18 +57,29 @@ export type Block =
 	| {
 			readonly kind: "table";
 			readonly caption: string;
+			/** Behind the caption: what would stand alike in every row of a column. */
+			readonly constants?: readonly Inline[];
 			readonly columns: readonly Column[];
 			readonly rows: readonly Row[];
 			readonly note?: readonly Inline[];
 			readonly id?: string;
+			/** What a cross-reference calls it, and what it is counted as: `Table 4`. */
+			readonly ref?: string;
+			readonly number?: string;
+			/** `false`: lines to fill in, which are no table to be told by number. */
+			readonly counted?: false;
 			/** Smaller type, for tables of many columns. */
 			readonly dense?: boolean;
+			/** A long narrow table runs down so many columns of the page. */
+			readonly abreast?: number;
 	  }
 	| {
 			readonly kind: "figure";
 			readonly drawing: Drawing;
 			readonly caption: readonly Inline[];
 			readonly id?: string;
+			/** What it is counted as: `Figure 2`. */
+			readonly number?: string;
 	  }
 	| {
 			readonly kind: "callout";
@@ -84,10 +95,31 @@ export type Block =
 			readonly lines: number;
 			/** So many lines stand beside each other, each with all the columns. */
 			readonly abreast?: 2;
+			/** Of each line, where a pencil line is too low for it [pt]. */
+			readonly height?: number;
 	  }
 	/** Blocks that run down two columns, as high as each other. */
 	| { readonly kind: "columns"; readonly blocks: readonly Block[] }
 	| { readonly kind: "contents" }
+	/** The paper's tables or figures by number, each with its page. */
+	| {
+			readonly kind: "list-of";
+			readonly of: "tables" | "figures";
+			readonly caption: string;
+			/** Of the paper that it is read with: each with where it leads; filled in when both are counted. */
+			readonly elsewhere?: readonly {
+				readonly number: string;
+				readonly title: string;
+				readonly to: string;
+			}[];
+	  }
+	/** Blocks that stand beside each other; `share` is the left one's of the width. */
+	| {
+			readonly kind: "beside";
+			readonly share: number;
+			readonly left: readonly Block[];
+			readonly right: readonly Block[];
+	  }
 	| { readonly kind: "page-break" };
 
 /**
@@ -114,8 +146,6 @@ export interface Section {
 	readonly newPage?: boolean;
 	/** Set on pages other than the paper's, and so on new ones. */
 	readonly sheet?: SheetName;
-	/** Stands behind the paper itself. */
-	readonly appendix?: boolean;
 	/** Set on one page: the type gives way down to a stated least, and where that is too large the paper is faulty. */
 	readonly onePage?: boolean;
 	/** Not among the contents: it goes with the section before. */

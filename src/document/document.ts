@@ -3,14 +3,28 @@ import type { Section, SheetName } from "./blocks.ts";
 
 /** Papers that a definition may name where it says whom an entry is for. */
 export const READER_PAPERS = ["regulator", "landowner", "handout", "answers", "crew"] as const;
-export const PAPERS = [...READER_PAPERS, "slides", "notes"] as const;
+export type ReadBy = (typeof READER_PAPERS)[number];
+export const PAPERS = [...READER_PAPERS, "regulator-appendix", "transmittal", "slides", "notes"] as const;
 export type Paper = (typeof PAPERS)[number];
 /** What is bound: a paper of the well, or the paper of what changed between two states of it. */
 export type BoundPaper = Paper | "changes";
 
-/** Whose paper decides what another shows: what a room is shown or told is what the packet in its hands may say. */
-export const readerPaperOf = (paper: Paper): (typeof READER_PAPERS)[number] =>
-	paper === "slides" || paper === "notes" ? "landowner" : paper;
+/** Papers that go to the readers of another: what a room is shown or told is what the packet in its hands may say. */
+const COMPANIONS: Readonly<Partial<Record<BoundPaper, ReadBy>>> = {
+	"regulator-appendix": "regulator",
+	transmittal: "regulator",
+	changes: "regulator",
+	slides: "landowner",
+	notes: "landowner",
+};
+
+/** Whose paper decides what another shows. */
+export const readerPaperOf = (paper: BoundPaper): ReadBy => COMPANIONS[paper] ?? (paper as ReadBy);
+export const readBy = readerPaperOf;
+
+/** What is bound when a paper is asked for: the regulator's has its appendices in a file of their own. */
+export const boundWith = (paper: Paper): readonly Paper[] =>
+	paper === "regulator" ? ["regulator", "regulator-appendix"] : [paper];
 export const LANGUAGES = ["en", "es"] as const;
 export type Language = (typeof LANGUAGES)[number];
 
@@ -49,6 +63,8 @@ export interface PaperDocument {
 	readonly paper: BoundPaper;
 	/** Added to the file name: the job of a crew pack. */
 	readonly part?: string;
+	/** The file that it is read with, without an ending, where it leads there. */
+	readonly companion?: string;
 	readonly language: Language;
 	/** The language that stands beside it; digits and units are the same in both. */
 	readonly second?: Language;

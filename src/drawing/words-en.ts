@@ -152,6 +152,7 @@ export const ENGLISH = {
 	gapPerforation:
 		"{distance} of rock lies between the base of protected water and the shallowest perforation.",
 	// Section and plan
+	toScaleOf: "{well} to scale",
 	sectionOf: "Vertical section of {well} along azimuth {azimuth}",
 	sectionOfUpright: "Vertical section of {well}",
 	sectionScale: "Equal scale both ways.",

@@ -148,6 +148,7 @@ export const SPANISH: DrawingWords = {
 	gapShoeBelow: "{distance} por debajo de la base del agua protegida",
 	gapShoeAbove: "{distance} por encima de la base del agua protegida",
 	gapPerforation: "Hay {distance} de roca entre la base del agua protegida y el disparo más somero.",
+	toScaleOf: "{well} a escala",
 	sectionOf: "Sección vertical de {well} en el azimut {azimuth}",
 	sectionOfUpright: "Sección vertical de {well}",
 	sectionScale: "Misma escala en ambos sentidos.",

@@ -16,12 +16,18 @@ const keysOfBlock = (block: Block): string[] => {
 		case "figures":
 			return block.items.flatMap((item) => keysOfCell(item.value));
 		case "table":
-			return block.rows.flatMap((row) => Object.values(row.cells).flatMap(keysOfCell));
+			return [
+				...(block.constants ?? []).flatMap(keysOfInline),
+				...block.rows.flatMap((row) => Object.values(row.cells).flatMap(keysOfCell)),
+			];
 		case "figure":
 			return [...block.caption.flatMap(keysOfInline), ...block.drawing.shapes.flatMap(keysOfShape)];
 		case "callout":
 		case "columns":
 			return keysIn(block.blocks);
+		case "beside":
+			return keysIn([...block.left, ...block.right]);
+		case "list-of":
 		case "heading":
 		case "sign-in":
 		case "contents":
@@ -59,7 +65,7 @@ const keysOfShape = (shape: Shape): string[] => {
 export const placeOf = ({ number, title }: Section): string =>
 	number === undefined ? title : `${number} ${title}`;
 
-/** Where a paper first prints a value outside its appendix: number and title of the section. */
+/** Where a paper first prints a value: number and title of the section. */
 export const placesIn = (document: PaperDocument): ((key: string) => string | undefined) => {
 	const places = new Map<string, string>();
 	for (const section of document.sections)

@@ -18,6 +18,7 @@ const wordsOfBlock = (block: Block): string[] => {
 		case "table":
 			return [
 				block.caption,
+				...(block.constants ?? []).flatMap(wordsOfInline),
 				...block.columns.map((column) => column.head),
 				...block.rows.flatMap((row) => Object.values(row.cells).flatMap(wordsOfCell)),
 			];
@@ -25,6 +26,9 @@ const wordsOfBlock = (block: Block): string[] => {
 			return [block.title, ...wordsIn(block.blocks)];
 		case "columns":
 			return wordsIn(block.blocks);
+		case "beside":
+			return wordsIn([...block.left, ...block.right]);
+		case "list-of":
 		case "figure":
 		case "sign-in":
 		case "contents":

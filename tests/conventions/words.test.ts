@@ -4,6 +4,7 @@ import { JOB_IDS } from "../../src/catalog/jobs.ts";
 import { LANGUAGES, PAPERS } from "../../src/document/document.ts";
 import { SHEET_VALUES } from "../../src/paper/crew/numbers.ts";
 import { PARTS } from "../../src/paper/parts/index.ts";
+import { leavesOf } from "../../src/paper/words/page-order.ts";
 import { loadWords } from "../../src/paper/words/words.ts";
 import { findingsOf } from "../starters.ts";
 
@@ -25,7 +26,7 @@ describe.each(languages)("words in %s", (language) => {
 		let items = 0;
 		for (const paper of papers)
 			for (const section of words.order(paper).sections)
-				for (const item of section.content) {
+				for (const item of leavesOf(section.content)) {
 					items += 1;
 					if ("part" in item) expect(Object.keys(PARTS), `${paper}: ${item.part}`).toContain(item.part);
 					else {

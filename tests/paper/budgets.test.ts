@@ -1,11 +1,10 @@
 import { describe, expect, it } from "vitest";
-import type { Section } from "../../src/document/blocks.ts";
-import { LANGUAGES, type Paper, type PaperDocument } from "../../src/document/document.ts";
+import { LANGUAGES, type Paper } from "../../src/document/document.ts";
 import { jobName, jobsOfWell } from "../../src/paper/jobs.ts";
 import { composeOnce } from "../run/compose-once.ts";
 import { documentOf, EDITIONS, type Edition } from "../run/editions.ts";
 import { setOnce } from "../run/set-once.ts";
-import { findingsOf, STARTERS } from "../starters.ts";
+import { findingsOf, STARTERS, type Starter } from "../starters.ts";
 
 /** Pages that a reader is given: least and most. */
 const BUDGETS: readonly (readonly [Paper, number, number])[] = [
@@ -15,14 +14,14 @@ const BUDGETS: readonly (readonly [Paper, number, number])[] = [
 	["answers", 2, 4],
 ];
 
-/** Pages of the regulator paper before its appendix, and those that stages and chemicals may exceed it by beyond. */
-const BODY = { least: 14, most: { en: 20, es: 22 }, stages: 3, fluids: 2 } as const; // Spanish takes a tenth more words.
-
-const pagesOf = async (document: PaperDocument, keep: (section: Section) => boolean): Promise<number> => {
-	const { pages, findings } = await setOnce({ ...document, sections: document.sections.filter(keep) });
-	expect(findings).toEqual([]);
-	return pages;
+/** Pages of the regulator's attachment and of its appendices: most, by starter. */
+const ATTACHMENT: Readonly<Record<Starter, { readonly body: number; readonly appendix: number }>> = {
+	horizontal: { body: 15, appendix: 48 },
+	"horizontal-as-built": { body: 17, appendix: 50 },
+	"vertical-metric": { body: 14, appendix: 34 },
 };
+/** Spanish takes a tenth more words. */
+const SPANISH = 2;
 
 const of = (...papers: readonly Paper[]): readonly Edition[] =>
 	EDITIONS.filter(({ request }) => papers.includes(request.paper));
@@ -39,18 +38,27 @@ it.each(of("landowner", "handout", "crew", "answers"))(
 	},
 );
 
-it.each(of("regulator"))(
-	`$title: ${BODY.least} to ${BODY.most.en} or ${BODY.most.es} pages before the appendix, but for long tables of stages and chemicals`,
+it.each(of("regulator", "regulator-appendix"))(
+	"$title: has the pages that a reviewer is given, the answer on the first and what is signed on the second",
 	async (edition) => {
 		const document = documentOf(edition);
-		const body = await pagesOf(document, ({ appendix }) => appendix !== true);
-		const stages = await pagesOf(document, ({ id }) => id === "stages");
-		const fluids = await pagesOf(document, ({ id }) => id === "fluids");
-		const beyond = Math.max(0, stages - BODY.stages) + Math.max(0, fluids - BODY.fluids);
-		expect(body).toBeGreaterThanOrEqual(BODY.least);
-		expect(body - beyond).toBeLessThanOrEqual(BODY.most[document.language]);
+		const { body, appendix } = ATTACHMENT[edition.starter];
+		const most = document.paper === "regulator" ? body : appendix;
+		const { pages, findings } = await setOnce(document);
+		expect(findings).toEqual([]);
+		expect(pages).toBeLessThanOrEqual(document.language === "es" ? most + SPANISH : most);
+		if (document.paper === "regulator-appendix") return;
+		const [summary] = document.sections;
+		const first = await setOnce({ ...document, sections: summary === undefined ? [] : [summary] });
+		expect(first.pages).toBe(1);
 	},
 );
+
+it.each(of("transmittal"))("$title: is one page", async (edition) => {
+	const { pages, findings } = await setOnce(documentOf(edition));
+	expect(findings).toEqual([]);
+	expect(pages).toBe(1);
+});
 
 describe.each(STARTERS)("crew packs of %s", (starter) => {
 	it.each(LANGUAGES)("say in %s of which string each job is", (language) => {

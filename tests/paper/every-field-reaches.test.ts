@@ -93,7 +93,9 @@ const flat = (text: string): string => text.toLowerCase().replaceAll(/[^\p{L}\p{
 
 const starters = STARTERS.map((starter) => {
 	const findings = findingsOf(starter);
-	const papers = (["regulator", "answers"] as const).map((paper) => printedOf(findings, paper));
+	const papers = (["regulator", "regulator-appendix", "answers"] as const).map((paper) =>
+		printedOf(findings, paper),
+	);
 	return { starter, papers, tree: starterTree(starter), leaves: leavesOf(starterTree(starter)) };
 });
 
@@ -136,7 +138,9 @@ describe("a field that no starter shows", () => {
 	const tree = structuredClone(starterTree("horizontal"));
 	for (const [i, { pattern }] of others.entries()) withMark(tree, pattern, `mark-${i}-of-field`);
 	const findings: Findings = { ...findingsOf("horizontal"), written: tree };
-	const printed = (["regulator", "answers"] as const).map((paper) => printedOf(findings, paper));
+	const printed = (["regulator", "regulator-appendix", "answers"] as const).map((paper) =>
+		printedOf(findings, paper),
+	);
 	const words = new Set(
 		printed.flatMap(({ text }) => text.split(" mark ").map((rest) => rest.split(" ")[0])),
 	);

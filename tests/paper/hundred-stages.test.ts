@@ -9,7 +9,7 @@ const paperOf = (...edits: Parameters<typeof understandWell> extends [string, ..
 	const { findings, diagnostics } = understandWell("hundred-stages", ...edits);
 	if (findings === undefined) throw new Error(diagnostics.map(({ what }) => what).join("; "));
 	const [document] = composePapers(findings, [
-		{ paper: "regulator", language: "en", units: "field" },
+		{ paper: "regulator-appendix", language: "en", units: "field" },
 	]).documents;
 	if (document === undefined) throw new Error("no paper");
 	return document.paper;
@@ -31,7 +31,7 @@ describe("a hundred stages", () => {
 
 	test.each([
 		["Stages, deepest first", "Plug"],
-		["Expected pressure of each stage", "Near well"],
+		["Expected pressure of each stage", "Stage"],
 		["Clusters of each stage", "Clusters, MD"],
 	])("%s: each stage once, in order, the head on every page, nothing cut", async (caption, head) => {
 		const document = only(paper, caption);

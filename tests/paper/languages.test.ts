@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
 import { loadCatalog } from "../../src/catalog/load-catalog.ts";
+import type { Block } from "../../src/document/blocks.ts";
 import { LANGUAGES, PAPERS, type Paper } from "../../src/document/document.ts";
 import { keysIn } from "../../src/paper/places.ts";
 import { loadWords } from "../../src/paper/words/words.ts";
@@ -26,6 +27,14 @@ const filesOf = (language: string): string[] =>
 /** `{{#if lateral}}` and `{{lateral}}`: what a template takes from the well, each as often as it does. */
 const named = (text: string): string[] =>
 	[...text.matchAll(/\{\{(#?\w+)\s*(\w*)\}\}/gu)].map(([, first, second]) => `${first} ${second}`).sort();
+
+/** In a drawing a longer name may push a label out: of figures the captions are compared. */
+const withoutFigures = (blocks: readonly Block[]): readonly Block[] =>
+	blocks
+		.flatMap((block) => (block.kind === "beside" ? [...block.left, ...block.right] : [block]))
+		.map(
+			(block): Block => (block.kind === "figure" ? { kind: "paragraph", children: block.caption } : block),
+		);
 
 describe.each(others)("%s beside English", (language) => {
 	const here = loadWords(language);
@@ -83,16 +92,13 @@ describe.each(others)("%s beside English", (language) => {
 			composeOnce(findings, [{ paper, language: spoken, units: "field" }]).documents.flatMap((document) =>
 				document.paper.sections.map(({ id, blocks }) => ({
 					id,
-					keys: keysIn(
-						blocks.map((block) =>
-							block.kind === "figure" ? { kind: "paragraph", children: block.caption } : block,
-						),
-					).sort(),
+					keys: keysIn(withoutFigures(blocks)).sort(),
 				})),
 			);
 		for (const paper of PAPERS) {
 			const ours = keys(language, paper);
-			expect(ours.flatMap((section) => section.keys).length, paper).toBeGreaterThan(3);
+			if (paper !== "transmittal")
+				expect(ours.flatMap((section) => section.keys).length, paper).toBeGreaterThan(3);
 			expect(ours, paper).toEqual(keys("en", paper));
 		}
 	});

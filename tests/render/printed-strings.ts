@@ -42,6 +42,10 @@ export const stringsOf = (blocks: readonly Block[], printing: Printing = FIELD):
 				return stringsOf(block.blocks, printing);
 			case "sign-in":
 				return block.columns.map((column) => column.head);
+			case "beside":
+				return stringsOf([...block.left, ...block.right], printing);
+			case "list-of":
+				return [block.caption];
 			case "contents":
 			case "page-break":
 				return [];

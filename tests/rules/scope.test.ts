@@ -52,14 +52,14 @@ describe("a state without rules here", () => {
 			const of = (id: string) =>
 				renderText({ ...paper, sections: paper.sections.filter((section) => section.id === id) });
 			const said = language === "en" ? "nothing was checked against it" : "nada se revisó contra ella";
-			expect(of("identity").replaceAll(/\s+/gu, " ")).toContain(said);
-			expect(of("identity")).toContain(
+			expect(of("summary").replaceAll(/\s+/gu, " ")).toContain(said);
+			expect(of("certification")).toContain(
 				language === "en"
 					? "us-ut (no rules known here; nothing checked)"
 					: "us-ut (aquí no se conocen sus reglas; nada se juzgó)",
 			);
-			expect(of("rule-checks").replaceAll(/\s+/gu, " ")).toContain(said);
-			expect(of("missing")).not.toMatch(/Nothing that the rule sets ask for|de lo que piden las reglas\.$/u);
+			expect(of("rules").replaceAll(/\s+/gu, " ")).toContain(said);
+			expect(of("summary")).not.toMatch(/Nothing that the rule sets ask for|de lo que piden las reglas\.$/u);
 		},
 	);
 });

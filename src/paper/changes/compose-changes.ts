@@ -2,9 +2,10 @@ import { type Changes, compare } from "../../compare/compare.ts";
 import type { Section } from "../../document/blocks.ts";
 import type { PaperDocument } from "../../document/document.ts";
 import type { UnitSystem } from "../../units/format.ts";
-import { composePaper, imprint } from "../compose.ts";
+import { composePaper } from "../compose.ts";
 import type { Findings, PaperContext } from "../context.ts";
 import { findingsFor } from "../findings-for.ts";
+import { imprint } from "../imprint.ts";
 import { placeOf, placesIn } from "../places.ts";
 import { CHANGE_PARTS, type ChangeContext } from "./parts.ts";
 

@@ -1,9 +1,10 @@
 import type { Block, Section } from "../../document/blocks.ts";
 import type { PaperDocument } from "../../document/document.ts";
 import { capital } from "../../messages/print.ts";
-import { composePaper, spokenJob } from "../compose.ts";
+import { composePaper } from "../compose.ts";
 import type { PaperContext } from "../context.ts";
 import { findingsFor } from "../findings-for.ts";
+import { spokenJob } from "../imprint.ts";
 import { jobName, type WellJob } from "../jobs.ts";
 import { narrative } from "../narrative/narrative.ts";
 import { POSTER, POSTER_JOB, posterSection } from "./poster.ts";

@@ -150,6 +150,11 @@ const block = (one: Block, other: Block | undefined): Block => {
 						})),
 					}
 				: unlike(one, other);
+		case "beside":
+			return other.kind === "beside"
+				? { ...one, left: blocks(one.left, other.left), right: blocks(one.right, other.right) }
+				: unlike(one, other);
+		case "list-of":
 		case "figure":
 		case "contents":
 		case "page-break":

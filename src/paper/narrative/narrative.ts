@@ -1,4 +1,5 @@
 import type { PaperContext } from "../context.ts";
+import { attachmentWords } from "./attachment.ts";
 import { doneWords } from "./done.ts";
 import { neighborWords } from "./neighbor.ts";
 import { otherWellWords } from "./other-wells.ts";
@@ -13,6 +14,7 @@ import { wellWords } from "./well.ts";
  * for it with `{{#if}}`; numbers stay numbers until the renderer.
  */
 export const narrative = (context: PaperContext): Readonly<Record<string, unknown>> => ({
+	...attachmentWords(context),
 	...wellWords(context),
 	...waterWords(context),
 	...treatmentWords(context),

@@ -169,6 +169,10 @@ const tightest = (loads: readonly LoadCaseResults[]): LoadCaseResults | undefine
 
 const KINDS = ["burst", "collapse", "tension", "triaxial"] as const satisfies readonly LoadKind[];
 
+/** A column that says of every case that its factor is reached says nothing. */
+const isShort = (context: PaperContext): boolean =>
+	loaded(context).some(({ loads }) => loads.some(({ reached }) => reached === false));
+
 /** Of each string and kind of load the case nearest to what is required: pipe beside connection, and where. */
 export const tightestFactors: Part = (context) =>
 	table(
@@ -184,7 +188,7 @@ export const tightestFactors: Part = (context) =>
 			textColumn(context, "load_there", { width: 1.1 }),
 			textColumn(context, "rating_there", { width: 1.1 }),
 			textColumn(context, "weakest", { width: 1.1 }),
-			textColumn(context, "load_mark", { width: 0.9 }),
+			...(isShort(context) ? [textColumn(context, "load_mark", { width: 0.9 })] : []),
 		],
 		loaded(context).flatMap((string): Row[] => [
 			row({ load_kind: textCell(named(context, string.id)) }, "group"),
@@ -226,7 +230,7 @@ export const leastFactors: Part = (context) =>
 			textColumn(context, "nearest_in", { width: 1 }),
 			quantityColumn(context, "least_at", "measured-depth", { width: 0.8 }),
 			textColumn(context, "required_factor", { width: 1 }),
-			textColumn(context, "load_mark", { width: 0.9 }),
+			...(isShort(context) ? [textColumn(context, "load_mark", { width: 0.9 })] : []),
 		],
 		loaded(context).flatMap((string): Row[] => {
 			const situations = [...new Set(string.loads.map(({ situation }) => situation))];

@@ -4,7 +4,7 @@ import type { CasingString, Slurry } from "../../well/well.ts";
 import { cell, type PaperContext, shown, textCell } from "../context.ts";
 import { placementBlocks } from "./cement-placement.ts";
 import { asGiven, named, type Part, quantityColumn, row, table, textColumn } from "./part.ts";
-import { returnsNote, returnsTable } from "./returns-table.ts";
+import { contingencyTable, returnsTable } from "./returns-table.ts";
 
 /** Cemented strings with what was worked of them, from the outside in. */
 const cemented = (context: PaperContext): readonly (readonly [CasingString, CementResults])[] =>
@@ -31,8 +31,7 @@ export const cementPlacement: Part = (context) =>
 	});
 
 /** What each plan says of returns that stop, with the rules that speak of it. */
-export const cementContingency: Part = (context) =>
-	context.well.strings.flatMap((string) => returnsNote(context, string));
+export const cementContingency: Part = (context) => contingencyTable(context, context.well.strings);
 
 export const cementSlurries: Part = (context) =>
 	table(
@@ -185,6 +184,40 @@ const columnsCell = (context: PaperContext, { columns }: CementResults): Cell =>
 					shown(context, bottom.md),
 				]),
 			};
+
+/** A row a string: where its cement ends and how that is known, what is pumped ahead, and how long it waits. */
+export const cementSummary: Part = (context) =>
+	table(
+		context,
+		"cement_summary",
+		[
+			textColumn(context, "string", { width: 1.2, rowHead: true }),
+			textColumn(context, "toc", { width: 1.2 }),
+			textColumn(context, "toc_status", { width: 1.2 }),
+			textColumn(context, "toc_verified_by", { width: 1.6 }),
+			textColumn(context, "volume_basis", { width: 1.5 }),
+			quantityColumn(context, "annulus_volume", "volume"),
+			quantityColumn(context, "spacer", "volume"),
+			quantityColumn(context, "wait_on_cement", "duration", { style: { unit: "hr", decimals: 0 } }),
+		],
+		cemented(context).map(([string, cement]) =>
+			row({
+				string: textCell(named(context, string.id)),
+				toc: cement.to_surface
+					? textCell(context.words.label("phrases.surface"))
+					: cell(context, cement.top.md),
+				toc_status: textCell(context.words.label(`phrases.top_${cement.top_basis}`)),
+				toc_verified_by: textCell(
+					asGiven(context, string.cement?.actual?.top?.method ?? string.cement?.topMethod),
+				),
+				volume_basis: textCell(asGiven(context, string.cement?.volumeBasis)),
+				annulus_volume: cell(context, cement.annulus_volume),
+				spacer: cell(context, string.cement?.spacer?.volume),
+				wait_on_cement: cell(context, string.cement?.waitOnCement, { unit: "hr", decimals: 0 }),
+			}),
+		),
+		{ dense: true },
+	);
 
 export const cementFacts: Part = (context) =>
 	sideBySide(context, "cement_facts", cemented(context), [

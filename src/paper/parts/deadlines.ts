@@ -1,5 +1,6 @@
 import { tellSaid } from "../../messages/print.ts";
-import { readerOf, saidCell, textCell } from "../context.ts";
+import { readerOf, textCell } from "../context.ts";
+import { citationText } from "../words/citation.ts";
 import { type Part, row, table, textColumn } from "./part.ts";
 
 /** Every due date that the schedule gives, earliest first, with what is recorded as sent. */
@@ -21,7 +22,7 @@ export const deadlinesTable: Part = (context) =>
 				counted_from: textCell(
 					`${tellSaid(item.span, readerOf(context))} ${tellSaid(item.eventWords, readerOf(context))}, ${context.words.label(`calendar.${item.basis}`)} ${item.eventDate}`,
 				),
-				citation: saidCell(context, item.citation),
+				citation: textCell(citationText(context, item.citation)),
 				sent: textCell(item.sent),
 			}),
 		),

@@ -1,4 +1,5 @@
-import { cell, textCell } from "../context.ts";
+import type { Cell } from "../../document/blocks.ts";
+import { cell, type PaperContext, shown, textCell } from "../context.ts";
 import { facts, type Part, quantityColumn, row, table, textColumn } from "./part.ts";
 
 const PARTS = { decimals: 5 } as const;
@@ -111,12 +112,35 @@ export const flowbackFacts: Part = (context) => {
 		context,
 		[
 			["plugs_drilled_out", totals?.plugs.value === 0 ? { kind: "none" } : cell(context, totals?.plugs)],
-			["returned_share_low", cell(context, plan?.returned?.[0], { decimals: 0 })],
-			["returned_share_high", cell(context, plan?.returned?.[1], { decimals: 0 })],
-			["returned_low", cell(context, totals?.returned?.low, { nearest: 100, decimals: 0 })],
-			["returned_high", cell(context, totals?.returned?.high, { nearest: 100, decimals: 0 })],
+			["expected_flowback", expectedFlowback(context)],
 			["flowback_goes_to", textCell(plan?.goesTo)],
 		],
-		{ caption: "flowback" },
+		{ caption: "flowback", columns: 1 },
 	);
+};
+
+/** `10 % to 30 % (34,600 bbl to 103,900 bbl)`. */
+const expectedFlowback = (context: PaperContext): Cell => {
+	const volume = context.results.stimulation?.returned;
+	const [least, most] = context.well.stimulation?.flowback?.returned ?? [];
+	if (least === undefined || most === undefined) return { kind: "none" };
+	const to = { kind: "text" as const, text: ` ${context.words.label("phrases.to")} ` };
+	const style = { nearest: 100, decimals: 0 } as const;
+	return {
+		kind: "rich",
+		children: [
+			shown(context, least, { decimals: 0 }),
+			to,
+			shown(context, most, { decimals: 0 }),
+			...(volume === undefined
+				? []
+				: [
+						{ kind: "text" as const, text: " (" },
+						shown(context, volume.low, style),
+						to,
+						shown(context, volume.high, style),
+						{ kind: "text" as const, text: ")" },
+					]),
+		],
+	};
 };

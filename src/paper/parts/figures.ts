@@ -1,5 +1,5 @@
 import type { Block } from "../../document/blocks.ts";
-import type { Language, Paper } from "../../document/document.ts";
+import { type Language, type Paper, readBy } from "../../document/document.ts";
 import type { Drawing } from "../../document/shapes.ts";
 import { isolationCloseUp } from "../../drawing/close-up/isolation-close-up.ts";
 import { DRAWING_WORDS } from "../../drawing/drawing-words.ts";
@@ -12,6 +12,7 @@ import { pressureWindowChart } from "../../drawing/pressure-window/pressure-wind
 import { wellboreSchematic } from "../../drawing/schematic/wellbore-schematic.ts";
 import { stagePlan } from "../../drawing/stage-plan/stage-plan.ts";
 import { timeline } from "../../drawing/timeline/timeline.ts";
+import { wellToScale } from "../../drawing/to-scale/well-to-scale.ts";
 import { treatmentPlot } from "../../drawing/treatment/treatment-plot.ts";
 import type { DrawingWords } from "../../drawing/words.ts";
 import type { UnitSystem } from "../../units/format.ts";
@@ -20,6 +21,9 @@ import { findingsFor } from "../findings-for.ts";
 import { frameForJob, sequenceStrip } from "../sequence/sequence.ts";
 import { isWaterShownProtected } from "../water-verdict.ts";
 import type { Part } from "./part.ts";
+
+/** Width of the small drawing of the first page [pt]. */
+export const TO_SCALE = 158;
 
 /** Width of the text column [pt]. */
 const COLUMN = 504;
@@ -70,6 +74,14 @@ const toldOfWater = (context: DrawingContext): Findings["results"] => {
 		? context.results
 		: { ...context.results, isolation };
 };
+
+/** Beside other things: a third of the page's width. */
+const toScale: Sketch = (context, height) => [
+	wellToScale(context.well, context.results, {
+		...options(context, height),
+		width: TO_SCALE,
+	}),
+];
 
 const section: Sketch = (context, height) => [
 	sectionView(context.well, context.results, options(context, height)),
@@ -157,7 +169,9 @@ const part =
 		sketch({ ...context, language: context.words.language }, height).flatMap((drawing) => [
 			figure(drawing),
 			// The regulator's stand in the appendix, all together.
-			...(context.paper === "regulator" ? [] : undrawnNames(drawing, DRAWING_WORDS[context.words.language])),
+			...(readBy(context.paper) === "regulator"
+				? []
+				: undrawnNames(drawing, DRAWING_WORDS[context.words.language])),
 		]);
 
 /** Drawings by the part that a page order names, each at the height that its page leaves for it [pt]. */
@@ -165,15 +179,16 @@ const SKETCHES: Readonly<Record<string, readonly [Sketch, number]>> = {
 	schematic: [schematic("full"), 570],
 	"schematic-plain": [schematic("plain"), 500],
 	"isolation-close-up": [closeUp("full"), 420],
-	"isolation-close-up-small": [closeUp("full"), 255],
+	"isolation-close-up-small": [closeUp("full"), 230],
 	"isolation-close-up-plain": [closeUp("plain"), 400],
-	"section-view": [section, 250],
+	"well-to-scale": [toScale, 112],
+	"section-view": [section, 205],
 	"plan-view": [plan("full"), 250],
 	"plan-view-plain": [plan("plain"), 400],
-	"pressure-window": [pressureWindow, 255],
+	"pressure-window": [pressureWindow, 205],
 	"load-lines": [loads, 278],
 	"hook-load-charts": [hooks, 230],
-	"stage-plan": [stages, 270],
+	"stage-plan": [stages, 190],
 	"treatment-plot": [treatment, 340],
 	timeline: [phases("full"), 300],
 	"timeline-plain": [phases("plain"), 300],

@@ -1,9 +1,9 @@
-import { showPath } from "../../diagnostics/path.ts";
 import type { Block } from "../../document/blocks.ts";
+import type { Inline } from "../../document/inline.ts";
 import { VERDICTS } from "../../document/verdict.ts";
-import { tellSaid } from "../../messages/print.ts";
 import type { Well } from "../../well/well.ts";
-import { cell, type PaperContext, readerOf, saidCell, shown, textCell } from "../context.ts";
+import { cell, type PaperContext, saidCell, saidInlines, shown, textCell } from "../context.ts";
+import { citationText } from "../words/citation.ts";
 import { asGiven, facts, type Part, row, table, textColumn } from "./part.ts";
 
 /** Latitude, longitude and datum, to a tenth of a foot or so: as agencies ask for it. */
@@ -14,44 +14,69 @@ export const surfaceLocation = (site: Well["site"]): string | undefined => {
 		: `${location.datum}: ${location.latitude.value.toFixed(6)}°, ${location.longitude.value.toFixed(6)}°`;
 };
 
-/** Who, which well, which revision, which datum. */
+/** Which well, on which permit, and from where its depths count; the title block has name, API number and revision. */
 export const identityFacts: Part = (context) => {
 	const { identity, datum, site } = context.well;
-	const signer = identity.prepared_by;
-	return facts(context, [
-		["operator", textCell(identity.operator)],
-		["well", textCell(identity.name)],
-		["api_number", textCell(identity.api_number)],
-		["permit", textCell(identity.permit)],
-		["lease", textCell(identity.lease)],
-		["field", textCell(identity.field)],
-		["county", textCell(site.county)],
-		["location", textCell(surfaceLocation(site))],
-		["class", textCell(asGiven(context, identity.class))],
-		["purpose", textCell(asGiven(context, identity.purpose))],
-		["state", textCell(asGiven(context, identity.state))],
-		["revision", textCell(identity.revisions?.at(-1)?.id)],
-		["issued", textCell(identity.issued)],
-		["valid_until", textCell(identity.valid_until)],
+	const revision = identity.revisions?.at(-1);
+	return facts(
+		context,
 		[
-			"prepared_by",
-			textCell([signer?.name, signer?.role, signer?.license, signer?.phone].filter((s) => s).join(", ")),
+			["permit", textCell(identity.permit)],
+			["lease", textCell([identity.lease, identity.field].filter((part) => part).join(", "))],
+			["county", textCell([site.county, site.legal_location].filter((part) => part).join(", "))],
+			["location", textCell(surfaceLocation(site))],
+			[
+				"class",
+				textCell(
+					[identity.class, identity.purpose]
+						.map((each) => asGiven(context, each))
+						.filter((each) => each !== undefined)
+						.join(", "),
+				),
+			],
+			["path_basis", textCell(context.words.label(`phrases.path_${context.results.trajectory.basis}`))],
+			["revision", textCell([revision?.id, revision?.why].filter((part) => part).join(": "))],
+			["ground_elevation", cell(context, datum.groundElevation)],
+			[
+				"datum",
+				{
+					kind: "rich",
+					children: [
+						{ kind: "text", text: `${datum.name}, ` },
+						shown(context, datum.aboveGround),
+						{
+							kind: "text",
+							text: ` ${context.words.label("phrases.above_ground")}`,
+						},
+					],
+				},
+			],
 		],
-		["jurisdictions", textCell(appliedRuleSets(context))],
-		["ground_elevation", cell(context, datum.groundElevation)],
+		{ columns: 1 },
+	);
+};
+
+/** Who made it, of which issue it is, what it was judged by, and whom to ask. */
+export const documentStatus: Part = (context) => {
+	const { identity } = context.well;
+	const person = ({
+		name,
+		role,
+		license,
+		phone,
+	}: Partial<NonNullable<typeof identity.prepared_by>> = {}): string =>
+		[name, role, license, phone].filter((part) => part).join(", ");
+	return facts(
+		context,
 		[
-			"datum",
-			{
-				kind: "rich",
-				children: [
-					{ kind: "text", text: `${datum.name}, ` },
-					shown(context, datum.aboveGround),
-					{ kind: "text", text: ` ${context.words.label("phrases.above_ground")}` },
-				],
-			},
+			["document_id", textCell(context.digest)],
+			["prepared_by", textCell(person(identity.prepared_by))],
+			["technical_contact", textCell(person(identity.technical_contact))],
+			["jurisdictions", textCell(appliedRuleSets(context))],
+			["summary", textCell(identity.summary)],
 		],
-		["summary", textCell(identity.summary)],
-	]);
+		{ columns: 1 },
+	);
 };
 
 /** Rule sets of law that were applied, each with its source and how far it was compared; one that is not known says so. */
@@ -123,38 +148,38 @@ export const checkTally: Part = (context) => {
 export const missingInformation: Part = (context) => {
 	const asked = context.missing.map((item) => ({
 		what: item.what,
-		at: showPath(item.at),
-		asked: item.askedBy.map((citation) => tellSaid(citation, readerOf(context))).join("; "),
+		asked: item.askedBy.map((citation) => citationText(context, citation)).join("; "),
 	}));
-	const rows = asked.map((item) =>
-		row({ what: saidCell(context, item.what), at: textCell(item.at), asked_by: textCell(item.asked) }),
-	);
-	if (rows.length === 0)
-		return [
-			{
-				kind: "paragraph",
-				children: [
-					{
-						kind: "text",
-						text: context.words.label(
-							context.judgement.unknownJurisdictions.length > 0
-								? "phrases.nothing_missing_of_known"
-								: "phrases.nothing_missing",
-						),
-					},
-				],
-			},
-		];
-	return table(
-		context,
-		"missing_information",
-		[
-			textColumn(context, "what", { width: 3, rowHead: true }),
-			textColumn(context, "at", { width: 2 }),
-			textColumn(context, "asked_by", { width: 2.4 }),
-		],
-		rows,
-	);
+	const text = (words: string): Inline => ({ kind: "text", text: words });
+	const { label } = context.words;
+	const unknown = context.judgement.unknownJurisdictions.length > 0;
+	return [
+		{
+			kind: "paragraph",
+			children:
+				asked.length === 0
+					? [text(label(unknown ? "phrases.nothing_missing_of_known" : "phrases.nothing_missing"))]
+					: [
+							{ kind: "strong", children: [text(`${label("captions.missing_information")}: `)] },
+							...asked.flatMap((item, i): readonly Inline[] => [
+								text(i === 0 ? "" : "; "),
+								...saidInlines(context, item.what, true),
+								text(` (${item.asked})`),
+							]),
+							text("."),
+						],
+		},
+	];
+};
+
+/** `results.cement.surface.placement` → `Cement, surface, placement`: a key as words. */
+const plainKey = (key: string): string => {
+	const words = key
+		.replace(/^results\./u, "")
+		.split(".")
+		.map((step) => step.replaceAll(/[-_]/gu, " "))
+		.join(", ");
+	return words.charAt(0).toUpperCase() + words.slice(1);
 };
 
 /** Results that could not be had, with what would mend them. */
@@ -165,13 +190,11 @@ export const undeterminedTable: Part = (context) =>
 		[
 			textColumn(context, "not_worked", { width: 2.4, rowHead: true }),
 			textColumn(context, "because_missing", { width: 3.4 }),
-			textColumn(context, "at", { width: 2.2 }),
 		],
 		context.results.undetermined.map((item) =>
 			row({
-				not_worked: textCell(item.key),
+				not_worked: textCell(context.words.findLabel(`not_evaluated.${item.key}`) ?? plainKey(item.key)),
 				because_missing: saidCell(context, item.because),
-				at: textCell(item.needs.map(showPath).join("; ")),
 			}),
 		),
 		{ dense: true },
@@ -204,13 +227,11 @@ export const assumptionsTable: Part = (context) =>
 		[
 			textColumn(context, "what", { width: 3, label: "assumed", rowHead: true }),
 			textColumn(context, "why", { width: 3 }),
-			textColumn(context, "at", { width: 2, label: "state_it_at" }),
 		],
 		context.well.assumptions.map((assumption) =>
 			row({
 				what: saidCell(context, assumption.what),
 				why: saidCell(context, assumption.why),
-				at: textCell(showPath(assumption.at)),
 			}),
 		),
 		{ dense: true },

@@ -19,6 +19,7 @@ import {
 	cementPlacement,
 	cementRecords,
 	cementSlurries,
+	cementSummary,
 	cementVolumes,
 } from "./cement.ts";
 import { deadlinesTable } from "./deadlines.ts";
@@ -32,6 +33,7 @@ import { exposureRadii } from "./hydrogen-sulfide.ts";
 import {
 	assumptionsTable,
 	checkTally,
+	documentStatus,
 	identityFacts,
 	missingInformation,
 	revisionsTable,
@@ -54,7 +56,7 @@ import { otherInputs } from "./other-inputs.ts";
 import type { Part } from "./part.ts";
 import { curveFacts, drillStringTable, pathPlaces, surveyUncertainty } from "./path-places.ts";
 import { publicContacts, signature } from "./people.ts";
-import { dataSources, formulasTable } from "./provenance.ts";
+import { methods, references } from "./provenance.ts";
 import {
 	additivesPlain,
 	communityAnswers,
@@ -65,7 +67,9 @@ import {
 	scheduleShort,
 	scheduleTable,
 } from "./public.ts";
-import { judgementChecks, openChecks, ruleChecks } from "./rule-checks.ts";
+import { deviations, reviewAnswers, reviewHead } from "./review.ts";
+import { openChecks } from "./rule-checks.ts";
+import { rulesInFull, rulesNotApplied, ruleTable } from "./rule-table.ts";
 import { sourServiceTable } from "./sour-service.ts";
 import { clusterDepths, sleevesTable, stagesThatDiffer } from "./stage-details.ts";
 import { stageRecords, treatmentAgainstPlan } from "./stage-records.ts";
@@ -86,6 +90,7 @@ import {
 	treatingLimits,
 } from "./tests-and-limits.ts";
 import { pathTable, planAgainstSurvey, shoesAgainstPlan, trajectoryFacts } from "./trajectory.ts";
+import { enclosures, transmittalFacts, transmittalSignature } from "./transmittal.ts";
 import {
 	expectedPressure,
 	limitedEntry,
@@ -99,6 +104,30 @@ import {
 /** Every part that a page order may name. */
 export const PARTS: Readonly<Record<string, Part>> = {
 	"identity-facts": identityFacts,
+	"document-status": documentStatus,
+	"review-answers": reviewAnswers,
+	"review-head": reviewHead,
+	deviations,
+	"list-of-tables": ({ words }) => [
+		{
+			kind: "list-of",
+			of: "tables",
+			caption: words.label("captions.list_of_tables"),
+		},
+	],
+	"attachment-tables": ({ words }) => [
+		{ kind: "list-of", of: "tables", caption: words.label("captions.attachment_tables"), elsewhere: [] },
+	],
+	"attachment-figures": ({ words }) => [
+		{ kind: "list-of", of: "figures", caption: words.label("captions.attachment_figures"), elsewhere: [] },
+	],
+	"list-of-figures": ({ words }) => [
+		{
+			kind: "list-of",
+			of: "figures",
+			caption: words.label("captions.list_of_figures"),
+		},
+	],
 	"check-tally": checkTally,
 	"open-checks": openChecks,
 	"changes-since": changesSince,
@@ -134,6 +163,7 @@ export const PARTS: Readonly<Record<string, Part>> = {
 	"cement-slurries": cementSlurries,
 	"cement-volumes": cementVolumes,
 	"cement-facts": cementFacts,
+	"cement-summary": cementSummary,
 	"cement-records": cementRecords,
 	"cement-contingency": cementContingency,
 	"cement-placement": cementPlacement,
@@ -177,12 +207,16 @@ export const PARTS: Readonly<Record<string, Part>> = {
 	"water-sources": waterSources,
 	"proppants-table": proppantsTable,
 	"additives-table": additivesTable,
-	"rule-checks": ruleChecks,
-	"judgement-checks": judgementChecks,
+	"rule-table": ruleTable,
+	"rules-in-full": rulesInFull,
+	"rules-not-applied": rulesNotApplied,
 	"deadlines-table": deadlinesTable,
 	"exposure-radii": exposureRadii,
-	"formulas-table": formulasTable,
-	"data-sources": dataSources,
+	methods,
+	enclosures,
+	"transmittal-facts": transmittalFacts,
+	"transmittal-signature": transmittalSignature,
+	references,
 	contents: () => [{ kind: "contents" }],
 	signature,
 	"schedule-table": scheduleTable,

@@ -9,16 +9,19 @@ const sentence = (words: readonly string[]): string => titled(words.join(", "));
 
 /** The few lines that answer whether the water is isolated; the rock is counted from the base of protected water. */
 export const isolationFacts: Part = (context) => {
-	const { isolation, geology, stimulation } = context.results;
-	return facts(context, [
-		["protected_water_base_ground", cell(context, geology.protected_water_base?.below_ground)],
-		["steel_layers", cell(context, isolation.steel_at_protected_water)],
-		["cement_layers", verifiedOf(context)],
-		["water_to_perforation", cell(context, isolation.protected_water_to_top_perforation)],
-		["water_to_fracture", cell(context, stimulation?.fractures?.least_below_protected_water)],
-		["survey_uncertainty", uncertaintyCell(context)],
-		["confining_between", confiningWords(context)],
-	]);
+	const { isolation, stimulation } = context.results;
+	return facts(
+		context,
+		[
+			["steel_layers", cell(context, isolation.steel_at_protected_water)],
+			["cement_layers", verifiedOf(context)],
+			["water_to_perforation", cell(context, isolation.protected_water_to_top_perforation)],
+			["water_to_fracture", cell(context, stimulation?.fractures?.least_below_protected_water)],
+			["survey_uncertainty", uncertaintyCell(context)],
+			["confining_between", confiningWords(context)],
+		],
+		{ columns: 2 },
+	);
 };
 
 /** Cement columns across the base, and how many of them are more than a plan. */

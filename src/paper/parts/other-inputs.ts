@@ -6,7 +6,7 @@ import { mayAppear } from "../../definition/privacy.ts";
 import { fieldAt } from "../../definition/schema-walk.ts";
 import { type Path, pathKey } from "../../diagnostics/path.ts";
 import { type PaperContext, textCell } from "../context.ts";
-import { type Part, row, table, textColumn } from "./part.ts";
+import { asGiven, type Part, row, table, textColumn } from "./part.ts";
 
 /**
  * Every value of the definition that this paper may show and has not shown before: neither as it was written, nor
@@ -23,7 +23,7 @@ export const otherInputs: Part = (context) => {
 			row({
 				input: textCell(namesOf(path, context.written)),
 				...(english ? { what_it_is: textCell(fieldAt(definitionSchema, path)?.title) } : {}),
-				as_written: textCell(String(value)),
+				as_written: textCell(asGiven(context, String(value))),
 			}),
 		];
 	});

@@ -1,5 +1,5 @@
 import type { Block, Cell, Column, Row } from "../../document/blocks.ts";
-import type { QuantityStyle } from "../../document/inline.ts";
+import type { Inline, QuantityStyle } from "../../document/inline.ts";
 import type { Dimension } from "../../units/dimensions.ts";
 import type { PaperContext } from "../context.ts";
 
@@ -48,6 +48,34 @@ export const verdictColumn = (context: PaperContext, id: string, width: number):
 	width,
 });
 
+const isAttachment = ({ paper }: PaperContext): boolean =>
+	paper === "regulator" || paper === "regulator-appendix";
+
+/** From so many rows a column in which nothing changes says it once. */
+const ALIKE_FROM = 3;
+
+/** Columns that say one thing in every row, with what they say; none of a table that would have no other column left. */
+const constantsOf = (
+	columns: readonly Column[],
+	rows: readonly Row[],
+): readonly { readonly column: Column; readonly cell: Cell }[] => {
+	const body = rows.filter(({ emphasis }) => emphasis !== "group");
+	if (body.length < ALIKE_FROM || body.length < rows.length) return [];
+	const found = columns.flatMap((column) => {
+		const cell = body[0]?.cells[column.id];
+		if (column.rowHead === true || column.kind === "verdict" || cell === undefined) return [];
+		if (cell.kind !== "text" && cell.kind !== "rich" && cell.kind !== "quantity") return [];
+		const alike = body.every((row) => sameCell(row.cells[column.id], cell));
+		return alike ? [{ column, cell }] : [];
+	});
+	return columns.length - found.length < 2 ? [] : found;
+};
+
+/** Whether two cells print alike, whatever the keys of their values are. */
+const sameCell = (a: Cell | undefined, b: Cell): boolean => plainCell(a) === plainCell(b);
+const plainCell = (cell: Cell | undefined): string =>
+	JSON.stringify(cell, (name, value: unknown) => (name === "key" ? undefined : value)) ?? "";
+
 /** A table; nothing at all where it would have no rows. Columns that no row fills are left out. */
 export const table = (
 	context: PaperContext,
@@ -59,6 +87,7 @@ export const table = (
 		readonly note?: string;
 		readonly id?: string;
 		readonly suffix?: string;
+		readonly abreast?: number;
 	} = {},
 ): Block[] => {
 	if (rows.length === 0) return [];
@@ -68,6 +97,7 @@ export const table = (
 			return found !== undefined && found.kind !== "none";
 		}),
 	);
+	const constants = isAttachment(context) ? constantsOf(used, rows) : [];
 	const note = options.note === undefined ? undefined : context.words.label(`notes.${options.note}`);
 	return [
 		{
@@ -75,8 +105,27 @@ export const table = (
 			caption:
 				context.words.label(`captions.${label}`) +
 				(options.suffix === undefined ? "" : `: ${options.suffix}`),
-			columns: used,
+			ref: `table.${label}`,
+			...(constants.length === 0
+				? {}
+				: {
+						constants: constants.flatMap(({ column: { head, style }, cell }, i): Inline[] => [
+							{ kind: "text", text: `${i === 0 ? "" : "; "}${head}: ` },
+							...(cell.kind === "rich"
+								? cell.children
+								: cell.kind === "quantity"
+									? [style === undefined ? cell : { ...cell, style: { ...cell.style, ...style } }]
+									: [
+											{
+												kind: "text" as const,
+												text: cell.kind === "text" ? cell.text : "",
+											},
+										]),
+						]),
+					}),
+			columns: used.filter((column) => constants.every((each) => each.column !== column)),
 			rows,
+			...(options.abreast === undefined ? {} : { abreast: options.abreast }),
 			...(options.dense === true ? { dense: true } : {}),
 			...(note === undefined ? {} : { note: [{ kind: "text", text: note }] }),
 			...(options.id === undefined ? {} : { id: options.id }),
@@ -92,7 +141,7 @@ export const row = (cells: Readonly<Record<string, Cell>>, emphasis?: Row["empha
 export const facts = (
 	context: PaperContext,
 	items: readonly (readonly [label: string, value: Cell, note?: string])[],
-	options: { readonly columns?: 1 | 2; readonly caption?: string } = {},
+	options: { readonly columns?: 1 | 2 | 3; readonly caption?: string } = {},
 ): Block[] => {
 	const filled = items.filter(([, value]) => value.kind !== "none");
 	if (filled.length === 0) return [];

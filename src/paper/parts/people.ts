@@ -1,4 +1,4 @@
-import type { Block } from "../../document/blocks.ts";
+import type { Block, Row } from "../../document/blocks.ts";
 import { readerPaperOf } from "../../document/document.ts";
 import { type PaperContext, textCell } from "../context.ts";
 import { type Part, row, table, textColumn } from "./part.ts";
@@ -46,16 +46,36 @@ export const publicContacts: Part = (context) => {
 	return [{ ...first, rows: [...first.rows, line] }];
 };
 
-/** A line to sign on, left empty. */
-export const signature: Part = (context) => [
-	{
-		kind: "sign-in",
-		columns: [
-			{ head: context.words.label("crew.name"), width: 2 },
-			{ head: context.words.label("phrases.license"), width: 1.4 },
-			{ head: context.words.label("crew.signature"), width: 2.4 },
-			{ head: context.words.label("columns.date"), width: 1.2 },
+/** Lines to sign on, and room for a seal, left empty. */
+export const signature: Part = (context) => {
+	const { label } = context.words;
+	const line = (key: string): Row => row({ item: textCell(label(key)), entry: { kind: "blank" } });
+	const lines = table(
+		context,
+		"signature",
+		[
+			textColumn(context, "item", {
+				width: 1,
+				rowHead: true,
+				label: "signed_item",
+			}),
+			textColumn(context, "entry", { width: 3, label: "signed_entry" }),
 		],
-		lines: 2,
-	},
-];
+		[line("crew.name"), line("phrases.license"), line("crew.signature"), line("columns.date")],
+	);
+	return [
+		{
+			kind: "beside",
+			share: 0.66,
+			left: lines.map((block) => ({ ...block, counted: false as const })),
+			right: [
+				{
+					kind: "sign-in",
+					columns: [{ head: label("phrases.seal"), width: 1 }],
+					lines: 1,
+					height: 84,
+				},
+			],
+		},
+	];
+};

@@ -1,10 +1,8 @@
 import type { PlacementResults } from "../../calc/results.ts";
 import type { Block } from "../../document/blocks.ts";
-import { tellSaid } from "../../messages/print.ts";
-import type { LimitCitation } from "../../rules/finding.ts";
 import type { CasingString } from "../../well/well.ts";
-import { cell, type PaperContext, readerOf, textCell } from "../context.ts";
-import { standingWords } from "../words/not-compared.ts";
+import { cell, type PaperContext, textCell } from "../context.ts";
+import { citationText } from "../words/citation.ts";
 import { named, quantityColumn, row, table, textColumn } from "./part.ts";
 
 /** Checks whose rules speak of cement that does not come back. */
@@ -72,37 +70,32 @@ const stageTable = (
 	);
 };
 
-/** What the plan says of returns that stop, and the rules that speak of it. */
-export const returnsNote = (context: PaperContext, string: CasingString): Block[] => {
-	const plan = string.cement?.ifReturnsStop;
-	if (plan === undefined) return [];
-	const rules = context.judgement.findings.filter(
-		({ check, subject, verdict }) =>
-			RULES_OF_RETURNS.has(check) && subject === string.id && verdict !== "does not apply",
+/** What each plan says of returns that stop, with the rules that ask for a cement top; their words stand in the appendix. */
+export const contingencyTable = (context: PaperContext, strings: readonly CasingString[]): Block[] =>
+	table(
+		context,
+		"contingency",
+		[
+			textColumn(context, "string", { width: 1, rowHead: true }),
+			textColumn(context, "plan_if_lost", { width: 4.4 }),
+			textColumn(context, "rules_on_top", { width: 2.4 }),
+		],
+		strings.flatMap((string) => {
+			const plan = string.cement?.ifReturnsStop;
+			if (plan === undefined) return [];
+			const rules = context.judgement.findings.filter(
+				({ check, subject, verdict }) =>
+					RULES_OF_RETURNS.has(check) && subject === string.id && verdict !== "does not apply",
+			);
+			return [
+				row({
+					string: textCell(named(context, string.id)),
+					plan_if_lost: textCell(plan),
+					rules_on_top: textCell(
+						[...new Set(rules.map(({ cite }) => citationText(context, cite.citation)))].join("; "),
+					),
+				}),
+			];
+		}),
+		{ dense: true },
 	);
-	const standing = (cite: LimitCitation): string => standingWords(cite, context.words);
-	return [
-		{
-			kind: "callout",
-			tone: "note",
-			title: `${context.words.label("phrases.if_returns_stop")}: ${named(context, string.id)}`,
-			blocks: [
-				{ kind: "paragraph", children: [{ kind: "text", text: plan }] },
-				...[...new Map(rules.map((rule) => [rule.cite.rule, rule])).values()].map(
-					({ requirement, cite }): Block => {
-						const words = context.words.requirement(cite.rule, requirement);
-						return {
-							kind: "paragraph",
-							children: [
-								{
-									kind: "text",
-									text: `${tellSaid(cite.citation, readerOf(context))}: ${words} [${standing(cite)}]`,
-								},
-							],
-						};
-					},
-				),
-			],
-		},
-	];
-};

@@ -13,32 +13,34 @@ export const stimulationTotals: Part = (context) => {
 	// With a record these stand in the table of plan and record.
 	const total = (value: Known | undefined, style?: QuantityStyle) =>
 		cell(context, totals.as_pumped === undefined ? value : undefined, style);
-	return facts(context, [
-		["method", textCell(asGiven(context, plan.method))],
-		["treated_through", textCell(named(context, plan.treatedThrough))],
-		["base_fluid", textCell(plan.baseFluid.kind)],
-		["base_fluid_density", cell(context, plan.baseFluid.density)],
-		["stage_count", cell(context, totals.stage_count)],
-		["top_perforation_md", cell(context, totals.top_perforation.md)],
-		["top_perforation_tvd", cell(context, totals.top_perforation.tvd)],
-		["bottom_perforation_md", cell(context, totals.bottom_perforation.md)],
-		["clean_volume", total(totals.clean_volume, { decimals: 0 })],
-		["water_volume", total(totals.water_volume, { decimals: 0 })],
-		["recycled_water", cell(context, totals.recycled_water_volume, { decimals: 0 })],
-		["slurry_volume", total(totals.slurry_volume, { decimals: 0 })],
-		["proppant_mass", total(totals.proppant_mass)],
-		["pumping_time", total(totals.pumping_time, { unit: "hr", decimals: 1 })],
-		["treated_length", cell(context, totals.averages?.treated_length, { decimals: 0 })],
-		["clean_per_stage", total(totals.averages?.clean_per_stage, { decimals: 0 })],
-		["clean_per_length", total(totals.averages?.clean_per_length, { decimals: 1 })],
-		["proppant_per_stage", total(totals.averages?.proppant_per_stage, { nearest: 100 })],
-		["proppant_per_length", total(totals.averages?.proppant_per_length, { decimals: 0 })],
-		["shot_diameter", cell(context, alike(plan.stages.map(({ shotDiameter }) => shotDiameter)))],
-		["phasing", cell(context, alike(plan.stages.map(({ phasing }) => phasing)), { decimals: 0 })],
-		["toe_kind", textCell(asGiven(context, plan.toe?.kind))],
-		["toe_depth", cell(context, plan.toe?.depth)],
-		["toe_opens_at", cell(context, totals.toe_opens_at_surface, { nearest: 10 })],
-	]);
+	return facts(
+		context,
+		[
+			["method", textCell(asGiven(context, plan.method))],
+			["treated_through", textCell(named(context, plan.treatedThrough))],
+			["base_fluid", textCell(plan.baseFluid.kind)],
+			["base_fluid_density", cell(context, plan.baseFluid.density)],
+			["stage_count", cell(context, totals.stage_count)],
+			["top_perforation_md", cell(context, totals.top_perforation.md)],
+			["top_perforation_tvd", cell(context, totals.top_perforation.tvd)],
+			["bottom_perforation_md", cell(context, totals.bottom_perforation.md)],
+			["clean_volume", total(totals.clean_volume, { decimals: 0 })],
+			["water_volume", total(totals.water_volume, { decimals: 0 })],
+			["recycled_water", cell(context, totals.recycled_water_volume, { decimals: 0 })],
+			["slurry_volume", total(totals.slurry_volume, { decimals: 0 })],
+			["proppant_mass", total(totals.proppant_mass)],
+			["pumping_time", total(totals.pumping_time, { unit: "hr", decimals: 1 })],
+			["treated_length", cell(context, totals.averages?.treated_length, { decimals: 0 })],
+			["clean_per_length", total(totals.averages?.clean_per_length, { decimals: 1 })],
+			["proppant_per_length", total(totals.averages?.proppant_per_length, { decimals: 0 })],
+			["shot_diameter", cell(context, alike(plan.stages.map(({ shotDiameter }) => shotDiameter)))],
+			["phasing", cell(context, alike(plan.stages.map(({ phasing }) => phasing)), { decimals: 0 })],
+			["toe_kind", textCell(asGiven(context, plan.toe?.kind))],
+			["toe_depth", cell(context, plan.toe?.depth)],
+			["toe_opens_at", cell(context, totals.toe_opens_at_surface, { nearest: 10 })],
+		],
+		{ columns: 3 },
+	);
 };
 
 /** The value that every stage has; nothing where they differ, and a column shows them. */

@@ -2,34 +2,32 @@ import type { HoleMark } from "../../calc/results.ts";
 import type { Cell } from "../../document/blocks.ts";
 import { cell, type PaperContext, shown, textCell } from "../context.ts";
 import { asGiven, facts, named, type Part, quantityColumn, row, table, textColumn } from "./part.ts";
-import { uncertaintyCell } from "./path-places.ts";
-
-/** Stations printed of a path: the ends of segments and every so many feet between, not every one of thousands. */
-const PRINTED_STATIONS = 24;
 
 export const trajectoryFacts: Part = (context) => {
 	const { trajectory } = context.results;
 	const survey = context.well.trajectory.survey;
-	return facts(context, [
-		["path_basis", textCell(context.words.label(`phrases.path_${trajectory.basis}`))],
-		["survey_company", textCell(survey?.company)],
-		["survey_tool", textCell(survey?.tool)],
-		["survey_dates", textCell(survey?.dates?.join(" – "))],
-		["vertical_section_azimuth", cell(context, trajectory.vertical_section_azimuth)],
-		["north_reference", textCell(asGiven(context, context.well.site.north?.reference))],
-		["survey_north", textCell(asGiven(context, survey?.north))],
-		["lateral_length", cell(context, trajectory.lateral_length)],
-		["maximum_dogleg", cell(context, trajectory.maximum_dogleg)],
-		["maximum_inclination", cell(context, trajectory.maximum_inclination)],
-		["closure", cell(context, trajectory.closure)],
-		["closure_azimuth", cell(context, trajectory.closure_azimuth)],
-		["section_origin", originCell(context)],
-		["survey_uncertainty", uncertaintyCell(context)],
-		["uncertainty_source", textCell(context.well.trajectory.uncertainty?.source)],
-		["survey_error_model", textCell(context.well.trajectory.errorModel?.name)],
-		["survey_ellipse", ellipseCell(context)],
-		["vertical_sigma", cell(context, trajectory.survey_error?.vertical_sigma)],
-	]);
+	return facts(
+		context,
+		[
+			["path_basis", textCell(context.words.label(`phrases.path_${trajectory.basis}`))],
+			["survey_company", textCell(survey?.company)],
+			["survey_tool", textCell(survey?.tool)],
+			["survey_dates", textCell(survey?.dates?.join(" – "))],
+			["vertical_section_azimuth", cell(context, trajectory.vertical_section_azimuth)],
+			["north_reference", textCell(asGiven(context, context.well.site.north?.reference))],
+			["survey_north", textCell(asGiven(context, survey?.north))],
+			["lateral_length", cell(context, trajectory.lateral_length)],
+			["maximum_dogleg", cell(context, trajectory.maximum_dogleg)],
+			["maximum_inclination", cell(context, trajectory.maximum_inclination)],
+			["closure", cell(context, trajectory.closure)],
+			["closure_azimuth", cell(context, trajectory.closure_azimuth)],
+			["section_origin", originCell(context)],
+			["survey_error_model", textCell(context.well.trajectory.errorModel?.name)],
+			["survey_ellipse", ellipseCell(context)],
+			["vertical_sigma", cell(context, trajectory.survey_error?.vertical_sigma)],
+		],
+		{ columns: 3 },
+	);
 };
 
 /** Half axes at the end of the hole, at their confidence. */
@@ -64,18 +62,10 @@ const originCell = (context: PaperContext): Cell => {
 	};
 };
 
-/** Named marks of the path, then its stations thinned for print; the results file has every one. */
+/** Every station of the path that the calculations use, two abreast. */
 export const pathTable: Part = (context) => {
 	const { path } = context.results.trajectory;
-	const every = Math.max(1, Math.ceil(path.rows.length / PRINTED_STATIONS));
-	const last = path.rows.length - 1;
-	const printed = path.rows.filter((station, i) => {
-		const before = path.rows[i - 1];
-		const turns = before !== undefined && Math.abs(station.dogleg - before.dogleg) > 0.5;
-		return (
-			i === 0 || i === last || i % every === 0 || (context.results.trajectory.basis === "planned" && turns)
-		);
-	});
+	const printed = path.rows;
 	const column = (id: keyof typeof path.columns & string, decimals?: number) =>
 		quantityColumn(context, id, path.columns[id], decimals === undefined ? {} : { style: { decimals } });
 	return table(
@@ -101,7 +91,7 @@ export const pathTable: Part = (context) => {
 				),
 			),
 		),
-		{ dense: true, note: "path_thinned" },
+		{ dense: true, abreast: 2 },
 	);
 };
 

@@ -77,14 +77,12 @@ export const pressureLadder: Part = (context) => {
 			[
 				textColumn(context, "limit", { width: 2.2, rowHead: true }),
 				quantityColumn(context, "pressure", "pressure", { width: 0.9, style: WHOLE }),
-				textColumn(context, "must_be", { width: 2 }),
-				textColumn(context, "order", { width: 2.2 }),
+				...(ladder.broken.length === 0 ? [] : [textColumn(context, "order", { width: 2.2 })]),
 			],
 			ladder.rungs.map((rung) =>
 				row({
 					limit: textCell(rungName(context, rung)),
 					pressure: cell(context, rung.pressure, rung.tier === "element" ? { nearest: 10 } : WHOLE),
-					must_be: textCell(context.words.label(`ladder.must_be.${rung.tier}`)),
 					order: textCell(brokenBy(rung)),
 				}),
 			),
@@ -116,7 +114,7 @@ export const expectedPressure: Part = (context) => {
 			["room_to_first_kickout", cell(context, hardest?.screen_out?.room_to_first_kickout, WHOLE)],
 			["proppant_in_pipe", cell(context, hardest?.screen_out?.proppant_in_pipe, { nearest: 100 })],
 		],
-		{ caption: "expected_pressure" },
+		{ caption: "expected_pressure", columns: 3 },
 	);
 };
 

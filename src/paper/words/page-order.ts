@@ -1,5 +1,25 @@
+import type { SheetName } from "../../document/blocks.ts";
+
 /** What stands on a page, in order: words of a template, or a part that code makes from the results. */
-export type OrderItem = { readonly words: string } | { readonly part: string };
+export type OrderItem =
+	| { readonly words: string }
+	| { readonly part: string }
+	/** Two lists of them beside each other; `share` is the left one's of the width. */
+	| {
+			readonly beside: {
+				readonly share: number;
+				readonly left: readonly OrderItem[];
+				readonly right: readonly OrderItem[];
+			};
+	  };
+
+/** Every part and template of a list, however they stand. */
+export const leavesOf = (
+	items: readonly OrderItem[],
+): readonly Exclude<OrderItem, { readonly beside: unknown }>[] =>
+	items.flatMap((item) =>
+		"beside" in item ? leavesOf([...item.beside.left, ...item.beside.right]) : [item],
+	);
 
 export interface OrderSection {
 	readonly id: string;
@@ -11,8 +31,10 @@ export interface OrderSection {
 	readonly onePage: boolean;
 	/** The paper's title heads it. */
 	readonly headless: boolean;
-	/** Behind the paper itself: detail that a reader looks up and need not read. Lettered, where sections are numbered. */
-	readonly appendix: boolean;
+	/** Of a numbered paper, a section without a number: a list of what follows. */
+	readonly unnumbered: boolean;
+	/** Set on other pages than the rest. */
+	readonly sheet?: SheetName;
 	readonly content: readonly OrderItem[];
 }
 
@@ -22,7 +44,8 @@ export interface PageOrder {
 	/** Of a well that has been drilled. */
 	readonly titleBuilt?: string;
 	readonly subtitle?: string;
-	readonly numbered: boolean;
+	/** What its sections are told by: numbers, or letters where it is read beside a paper that has numbers. */
+	readonly numbered: "numbers" | "letters" | false;
 	readonly setting: "office" | "public" | "field" | "screen";
 	/** Set on the sheet of a job, letter or A4; on letter with wide margins where absent. */
 	readonly sheet?: "job";
@@ -44,6 +67,26 @@ export const pageOrder = (data: unknown, file: string): PageOrder => {
 			: fail(`${where} must be a mapping`);
 	const words = (node: unknown, where: string): string =>
 		typeof node === "string" && node !== "" ? node : fail(`${where} must be words`);
+	const itemsAt = (node: unknown, where: string): readonly OrderItem[] =>
+		Array.isArray(node)
+			? node.map((item: unknown, i: number) => orderItem(item, `${where}[${i}]`))
+			: fail(`${where} must be a list`);
+	const orderItem = (item: unknown, where: string): OrderItem => {
+		const entry = record(item, where);
+		if ("words" in entry) return { words: words(entry["words"], `${where}.words`) };
+		if ("part" in entry) return { part: words(entry["part"], `${where}.part`) };
+		if (!("beside" in entry)) return fail(`${where} must name words, a part, or what stands beside`);
+		const { share, left, right } = record(entry["beside"], `${where}.beside`);
+		if (typeof share !== "number" || share <= 0 || share >= 1)
+			return fail(`${where}.beside.share must be a number between 0 and 1`);
+		return {
+			beside: {
+				share,
+				left: itemsAt(left, `${where}.beside.left`),
+				right: itemsAt(right, `${where}.beside.right`),
+			},
+		};
+	};
 	const root = record(data, "the file");
 	const sections = Array.isArray(root["sections"]) ? root["sections"] : fail("sections must be a list");
 	const setting = words(root["setting"], "setting");
@@ -54,7 +97,7 @@ export const pageOrder = (data: unknown, file: string): PageOrder => {
 		...(root["title_built"] === undefined ? {} : { titleBuilt: words(root["title_built"], "title_built") }),
 		...(root["subtitle"] === undefined ? {} : { subtitle: words(root["subtitle"], "subtitle") }),
 		...(root["sheet"] === "job" ? { sheet: "job" as const } : {}),
-		numbered: root["numbered"] === true,
+		numbered: root["numbered"] === "letters" ? "letters" : root["numbered"] === true ? "numbers" : false,
 		setting: setting as PageOrder["setting"],
 		sections: sections.map((node: unknown, i: number) => {
 			const section = record(node, `sections[${i}]`);
@@ -70,15 +113,19 @@ export const pageOrder = (data: unknown, file: string): PageOrder => {
 				newPage: section["new_page"] === true,
 				onePage: section["one_page"] === true,
 				headless: section["headless"] === true,
-				appendix: section["appendix"] === true,
-				content: content.map((item: unknown, j: number): OrderItem => {
-					const where = `sections[${i}].content[${j}]`;
-					const entry = record(item, where);
-					if ("words" in entry) return { words: words(entry["words"], `${where}.words`) };
-					if ("part" in entry) return { part: words(entry["part"], `${where}.part`) };
-					return fail(`${where} must name words or a part`);
-				}),
+				unnumbered: section["unnumbered"] === true,
+				...(section["sheet"] === undefined
+					? {}
+					: {
+							sheet: sheetName(words(section["sheet"], `sections[${i}].sheet`), fail),
+						}),
+				content: content.map((item: unknown, j: number) => orderItem(item, `sections[${i}].content[${j}]`)),
 			};
 		}),
 	};
 };
+
+const SHEETS: readonly SheetName[] = ["letter", "letter-landscape", "screen"];
+
+const sheetName = (name: string, fail: (what: string) => never): SheetName =>
+	SHEETS.find((sheet) => sheet === name) ?? fail(`sheet "${name}" is unknown`);

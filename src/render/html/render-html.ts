@@ -5,11 +5,14 @@ import type { Drawing, Shape } from "../../document/shapes.ts";
 import { linkTarget } from "../print/link-target.ts";
 import {
 	columnUnit,
+	entriesOf,
+	figureCaption,
 	NOTHING,
 	type Printing,
 	printCell,
 	printingOf,
 	printQuantity,
+	tableCaption,
 } from "../print/print-text.ts";
 import { PRINT_WORDS, type PrintWords } from "../print/print-words.ts";
 import { saysScale } from "../print/says-scale.ts";
@@ -51,7 +54,7 @@ const inline = (children: readonly Inline[], scene: Scene): string =>
 				case "emphasis":
 					return `<em>${inline(child.children, scene)}</em>`;
 				case "link":
-					return `<a href="${escaped(linkTarget(child.to))}">${inline(child.children, scene)}</a>`;
+					return `<a href="${escaped(linkTarget(child.to, "html"))}">${inline(child.children, scene)}</a>`;
 				default:
 					return child satisfies never;
 			}
@@ -152,7 +155,7 @@ const scrolling = (id: string, table: string): string =>
 
 const table = (block: Kind<"table">, scene: Scene): string => {
 	const id = `t-${scene.next()}`;
-	const unseen = block.caption === scene.title ? "unseen" : undefined;
+	const unseen = tableCaption(block, scene.printing) === scene.title ? "unseen" : undefined;
 	const heads = block.columns.map((column) => {
 		const unit = columnUnit(column, scene.printing);
 		return `<th scope="col"${classOf(alignOf(column))}>${escaped(column.head)}${
@@ -166,7 +169,7 @@ const table = (block: Kind<"table">, scene: Scene): string => {
 	return `${scrolling(
 		id,
 		`<table${idOf(block.id)}${classOf(block.dense === true ? "dense" : undefined)}>
-<caption id="${id}"${classOf(unseen)}>${escaped(block.caption)}</caption>
+<caption id="${id}"${classOf(unseen)}>${escaped(tableCaption(block, scene.printing))}</caption>
 <thead><tr>${heads.join("")}</tr></thead>
 ${rows.join("\n")}
 </table>`,
@@ -197,7 +200,7 @@ const figure = (block: Kind<"figure">, scene: Scene): string => {
 		idPrefix: `d${scene.next()}-`,
 	}).trimEnd();
 	const scale = saysScale(drawing) ? "" : ` <span class="scale">${escaped(drawing.scale)}</span>`;
-	return `<figure${idOf(block.id)}>\n${svg}\n<figcaption>${inline(block.caption, scene)}${scale}</figcaption>\n</figure>`;
+	return `<figure${idOf(block.id)}>\n${svg}\n<figcaption>${escaped(figureCaption(block, scene.printing))}${scale}</figcaption>\n</figure>`;
 };
 
 const TONES = { stop: "stop", caution: "caution", note: "remark" } as const;
@@ -228,6 +231,22 @@ ${entries.join("\n")}
 </nav>`;
 };
 
+/** Numbered tables or figures, each a link. */
+const listOf = (block: Kind<"list-of">, scene: Scene): string => {
+	const { caption } = block;
+	const blocks = scene.document.sections.flatMap((section) => section.blocks);
+	const entries = entriesOf(block, blocks, scene.printing).map(
+		({ to, number, title }) =>
+			`<li><a href="${escaped(linkTarget(to, "html"))}"><span class="number">${escaped(number)}</span> <span>${escaped(title)}</span></a></li>`,
+	);
+	return entries.length === 0
+		? ""
+		: `<nav aria-label="${escaped(caption)}">\n<p class="caption">${escaped(caption)}</p>\n<ul>\n${entries.join("\n")}\n</ul>\n</nav>`;
+};
+
+const beside = ({ left, right }: Kind<"beside">, scene: Scene): string =>
+	`<div class="beside"><div>${setBlocks(left, scene)}</div><div>${setBlocks(right, scene)}</div></div>`;
+
 const setBlock = (block: Block, scene: Scene): string => {
 	switch (block.kind) {
 		case "heading":
@@ -255,6 +274,10 @@ const setBlock = (block: Block, scene: Scene): string => {
 			return signIn(block, scene);
 		case "contents":
 			return contents(scene);
+		case "list-of":
+			return listOf(block, scene);
+		case "beside":
+			return beside(block, scene);
 		case "page-break":
 			return '<div class="break"></div>';
 		default:

@@ -59,31 +59,40 @@ export const measureOf = ({ width, side }: Sheet): number => width - 2 * side;
 /** Width of the text of a letter page: 7 inches. */
 export const MEASURE = measureOf(SHEETS.letter);
 
-/** Dark enough to survive a scan at 200 dots an inch in two tones; nothing printed is lighter, and no text stands on a tone. */
-export const INK = { text: "#000000", heading: "#12324a", rule: "#000000", stop: "#7d1212" } as const;
+/**
+ * Dark enough to survive a scan at 200 dots an inch in two tones, and no text stands on a tone. The hairlines between
+ * rows are gray: they guide the eye, and nothing is lost with them.
+ */
+export const INK = {
+	text: "#000000",
+	heading: "#12324a",
+	rule: "#000000",
+	hair: "#9a9a9a",
+	stop: "#7d1212",
+} as const;
 
 const RULES = { hair: 0.5, thin: 0.75, thick: 1.25, heavy: 2.5 } as const;
 
 export const DESIGNS: Readonly<Record<Setting, Design>> = {
 	office: {
 		setting: "office",
-		body: 10,
-		lead: 11.5,
-		note: 9,
-		table: 9.5,
-		dense: 9,
-		title: 23,
-		h2: 15,
-		h3: 11.5,
-		h4: 10.5,
+		body: 9.5,
+		lead: 10.5,
+		note: 8.5,
+		table: 9,
+		dense: 8.5,
+		title: 18,
+		h2: 13.5,
+		h3: 11,
+		h4: 10,
 		figure: { wish: 18, least: 13 },
 		running: 8,
-		leading: 1.38,
-		step: 6,
+		leading: 1.32,
+		step: 5,
 		cellX: 4,
-		cellY: 1.7,
+		cellY: 1.2,
 		rule: RULES,
-		pencil: 22,
+		pencil: 20,
 	},
 	public: {
 		setting: "public",

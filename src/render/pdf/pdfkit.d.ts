@@ -23,6 +23,10 @@ declare module "pdfkit" {
 		/** A String object: pdfkit writes plain strings as names. */
 		Contents?: unknown;
 	}
+	export interface AnnotationOptions extends LinkOptions {
+		Subtype: "Link";
+		A: { S: "GoToR"; F: unknown; D: unknown };
+	}
 	export interface OutlineItem {
 		addItem(
 			title: string,
@@ -90,6 +94,7 @@ declare module "pdfkit" {
 		endMarkedContent(): this;
 		addNamedDestination(name: string, kind: "XYZ", left: number, top: number, zoom: null): void;
 		goTo(x: number, y: number, width: number, height: number, name: string, options: LinkOptions): this;
+		annotate(x: number, y: number, width: number, height: number, options: AnnotationOptions): this;
 		link(x: number, y: number, width: number, height: number, url: string, options: LinkOptions): this;
 		file(data: Uint8Array, options: FileOptions): unknown;
 		appendXML(xml: string, newline?: boolean): void;

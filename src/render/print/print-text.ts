@@ -1,4 +1,4 @@
-import type { Cell, Column } from "../../document/blocks.ts";
+import type { Block, Cell, Column } from "../../document/blocks.ts";
 import type { Language, PaperDocument } from "../../document/document.ts";
 import type { Inline, QuantityText } from "../../document/inline.ts";
 import { printedUnit, quantityString, type UnitSystem } from "../../units/format.ts";
@@ -76,3 +76,63 @@ export const columnUnit = (column: Column, { units, language }: Printing): strin
 	const unit = printedUnit(column.dimension, units, column.style);
 	return unit === "" ? undefined : (PRINT_WORDS[language].units[unit] ?? unit);
 };
+
+/** The caption of a table as it is printed: its number, where it has one, before its words. */
+export const tableCaption = (
+	{ number, caption, constants = [] }: Extract<Block, { kind: "table" }>,
+	printing: Printing,
+): string => {
+	const whole = constants.length === 0 ? caption : `${caption}. ${printInline(constants, printing)}`;
+	return number === undefined ? whole : `${number}  ${whole}`;
+};
+
+export const figureCaption = (
+	{ number, caption }: Extract<Block, { kind: "figure" }>,
+	printing: Printing,
+): string =>
+	number === undefined ? printInline(caption, printing) : `${number}  ${printInline(caption, printing)}`;
+
+/** A table or figure of a list of them; `to` is where it leads, an id of this paper or of another. */
+export interface Listed {
+	readonly to: string;
+	readonly number: string;
+	readonly title: string;
+}
+
+/** What a list of tables or figures lists, in order. */
+export const entriesOf = (
+	{ of, elsewhere }: Extract<Block, { kind: "list-of" }>,
+	blocks: readonly Block[],
+	printing: Printing,
+): readonly Listed[] => elsewhere ?? listedIn(blocks, of, printing);
+
+/** The numbered tables or figures of a paper, in order. */
+const listedIn = (
+	blocks: readonly Block[],
+	of: "tables" | "figures",
+	printing: Printing,
+): readonly Listed[] =>
+	blocks.flatMap((block): readonly Listed[] => {
+		switch (block.kind) {
+			case "callout":
+				return listedIn(block.blocks, of, printing);
+			case "beside":
+				return listedIn([...block.left, ...block.right], of, printing);
+			case "table":
+				return of === "tables" && block.number !== undefined && block.id !== undefined
+					? [{ to: block.id, number: block.number, title: block.caption }]
+					: [];
+			case "figure":
+				return of === "figures" && block.number !== undefined && block.id !== undefined
+					? [
+							{
+								to: block.id,
+								number: block.number,
+								title: printInline(block.caption, printing),
+							},
+						]
+					: [];
+			default:
+				return [];
+		}
+	});

@@ -13,6 +13,8 @@ export interface PrintWords {
 	readonly issued: string;
 	readonly validUntil: string;
 	readonly digest: string;
+	/** Behind the number of a table, on the pages that it runs over. */
+	readonly continued: string;
 	/** Prefix of a figure's statement of scale. */
 	readonly scale: string;
 	/** Text alternative of a link. */
@@ -41,7 +43,8 @@ export const PRINT_WORDS: Readonly<Record<Language, PrintWords>> = {
 		state: "State",
 		issued: "Issued",
 		validUntil: "Valid until",
-		digest: "Digest",
+		digest: "Document ID",
+		continued: "(continued)",
 		scale: "Scale",
 		goTo: "Go to",
 		pairs: ["Item", "Value"],
@@ -62,7 +65,8 @@ export const PRINT_WORDS: Readonly<Record<Language, PrintWords>> = {
 		state: "Estado",
 		issued: "Emitido",
 		validUntil: "Válido hasta",
-		digest: "Huella",
+		digest: "Código del documento",
+		continued: "(continuación)",
 		scale: "Escala",
 		goTo: "Ir a",
 		pairs: ["Dato", "Valor"],

@@ -57,6 +57,8 @@ const tablesIn = (blocks: readonly Block[], section: string, printing: Printing)
 			case "callout":
 			case "columns":
 				return tablesIn(block.blocks, section, printing);
+			case "beside":
+				return tablesIn([...block.left, ...block.right], section, printing);
 			default:
 				return [];
 		}

@@ -1,7 +1,16 @@
 import type { Block, Column, Row } from "../../document/blocks.ts";
 import type { PaperDocument } from "../../document/document.ts";
 import type { Drawing, Shape } from "../../document/shapes.ts";
-import { columnUnit, type Printing, printCell, printInline, printingOf } from "../print/print-text.ts";
+import {
+	columnUnit,
+	entriesOf,
+	figureCaption,
+	type Printing,
+	printCell,
+	printInline,
+	printingOf,
+	tableCaption,
+} from "../print/print-text.ts";
 import { PRINT_WORDS } from "../print/print-words.ts";
 
 const BETWEEN = " | ";
@@ -73,7 +82,7 @@ const setBlock = (block: Block, document: PaperDocument, printing: Printing): re
 		case "table":
 			return [
 				"",
-				`[${block.caption}]`,
+				`[${tableCaption(block, printing)}]`,
 				block.columns.map((column) => columnHead(column, printing)).join(BETWEEN),
 				...block.rows.map((row) => tableRow(row, block.columns, printing)),
 				...(block.note === undefined ? [] : [printInline(block.note, printing)]),
@@ -82,7 +91,7 @@ const setBlock = (block: Block, document: PaperDocument, printing: Printing): re
 		case "figure":
 			return [
 				"",
-				`[${printInline(block.caption, printing)}]`,
+				`[${figureCaption(block, printing)}]`,
 				block.drawing.scale,
 				`${block.drawing.title}: ${block.drawing.alternative}`,
 				...indented(labels(block.drawing)),
@@ -101,6 +110,17 @@ const setBlock = (block: Block, document: PaperDocument, printing: Printing): re
 			];
 		case "contents":
 			return [`[${document.imprint.words.contents}]`];
+		case "list-of":
+			return [
+				`[${block.caption}]`,
+				...entriesOf(
+					block,
+					document.sections.flatMap((section) => section.blocks),
+					printing,
+				).map(({ number, title }) => `${number} ${title}`),
+			];
+		case "beside":
+			return setBlocks([...block.left, ...block.right], document, printing);
 		case "page-break":
 			return [];
 		default:

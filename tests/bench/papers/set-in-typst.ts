@@ -74,6 +74,10 @@ ${block.blocks.map(set).join("")}]\n`;
 				return `#table(columns: ${block.columns.length}, ${block.columns.map(({ head }) => `[${quoted(head)}]`).join(", ")}, ${"[#v(16pt)], ".repeat(block.lines * block.columns.length)})\n`;
 			case "contents":
 				return "#outline(depth: 1)\n";
+			case "beside":
+				return [...block.left, ...block.right].map(set).join("");
+			case "list-of":
+				return "";
 			case "page-break":
 				return "#pagebreak(weak: true)\n";
 			default:

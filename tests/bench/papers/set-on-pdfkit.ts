@@ -257,6 +257,11 @@ export const setOnPdfkit = async (paper: PaperDocument): Promise<Uint8Array> => 
 				for (const section of paper.sections)
 					write(`${section.number ?? ""} ${section.title}`, "regular", 10);
 				break;
+			case "beside":
+				for (const each of [...block.left, ...block.right]) set(each, x, width);
+				break;
+			case "list-of":
+				break;
 			case "page-break":
 				turn();
 				break;

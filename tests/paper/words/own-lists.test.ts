@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { JURISDICTION_CODES, loadJurisdictions, loadPractice } from "../../../src/catalog/jurisdictions.ts";
 import { message } from "../../../src/messages/message.ts";
 import type { PaperContext } from "../../../src/paper/context.ts";
-import { returnsNote } from "../../../src/paper/parts/returns-table.ts";
+import { ruleTable } from "../../../src/paper/parts/rule-table.ts";
 import { loadWords } from "../../../src/paper/words/words.ts";
 import { EVERY_FORMULA } from "../../../src/rules/every-formula.ts";
 import type { Finding } from "../../../src/rules/finding.ts";
@@ -43,22 +43,25 @@ describe("what rules require, in Spanish", () => {
 		expect(requirement("practice.cement.top", own)).toBe("Cemento a 300 m, por nuestros pozos.");
 		expect(loadWords("en").requirement("practice.cement.top", "Cement comes …")).toBe("Cement comes …");
 	});
-	it("is what the note on lost returns prints", () => {
+	it("is what the rule table of a Spanish paper prints", () => {
 		const rule = rules.find(({ id }) => id === "us-co.surf.cement");
 		const finding = {
 			check: "cement-to-surface",
 			subject: "surface",
 			verdict: "met",
+			reason: [],
 			requirement: rule?.requirement,
 		};
 		const context = {
+			paper: "regulator",
 			words: loadWords("es"),
-			judgement: { findings: [{ ...finding, cite: { ...rule, rule: rule?.id } } as unknown as Finding] },
+			units: "field",
+			judgement: {
+				unknownJurisdictions: [],
+				findings: [{ ...finding, cite: { ...rule, kind: "state", rule: rule?.id } } as unknown as Finding],
+			},
 		} as unknown as PaperContext;
-		const string = { id: "surface", cement: { ifReturnsStop: "Parar." } } as unknown as Parameters<
-			typeof returnsNote
-		>[1];
-		const printed = JSON.stringify(returnsNote(context, string));
+		const printed = JSON.stringify(ruleTable(context));
 		expect(printed).toContain("La TR superficial se cementa hasta la superficie.");
 		expect(printed).not.toContain(rule?.requirement);
 	});

@@ -46,6 +46,7 @@ export const Figure = ({
 						color: INK.heading,
 					}}
 				>
+					{block.number === undefined ? null : `${block.number}  `}
 					{setInline(block.caption, scene)}
 				</Words>
 				{saysScale(drawing) ? null : (

@@ -84,7 +84,7 @@ const FactLine = ({
 				paddingTop: design.cellY,
 				paddingBottom: design.cellY + 0.5,
 				borderBottomWidth: design.rule.hair,
-				borderColor: INK.rule,
+				borderColor: INK.hair,
 			}}
 		>
 			<Words

@@ -4,9 +4,10 @@ import { SHEETS } from "../design.ts";
 import type { Sheet } from "../layout/vocabulary.ts";
 import { atScale, onSheet, type Scene } from "../scene.ts";
 import type { Tag } from "../tags.ts";
+import { Beside } from "./beside.tsx";
 import { Callout } from "./callout.tsx";
 import { Columns } from "./columns.tsx";
-import { Contents } from "./contents.tsx";
+import { Contents, ListOf } from "./contents.tsx";
 import { Figure } from "./drawing.tsx";
 import { Facts, KeyFigures } from "./facts.tsx";
 import { Heading, SectionHead } from "./headings.tsx";
@@ -45,6 +46,10 @@ const setBlock = (
 			return <SignIn block={block} scene={scene} />;
 		case "contents":
 			return <Contents scene={scene} section={scene.title} />;
+		case "list-of":
+			return <ListOf block={block} scene={scene} />;
+		case "beside":
+			return <Beside block={block} scene={scene} blocks={setBlocks} />;
 		case "page-break":
 			return <Box break />;
 		default:

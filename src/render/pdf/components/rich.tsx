@@ -32,7 +32,11 @@ const set = (inline: Inline, scene: Scene, key: number): ReactNode => {
 			);
 		case "link":
 			return (
-				<Go key={key} src={linkTarget(inline.to)} style={{ color: INK.heading, textDecoration: "underline" }}>
+				<Go
+					key={key}
+					src={linkTarget(inline.to, "pdf")}
+					style={{ color: INK.heading, textDecoration: "underline" }}
+				>
 					{setInline(inline.children, scene)}
 				</Go>
 			);

@@ -59,8 +59,15 @@ export const SignIn = ({
 								tag={{ role: "TD" }}
 								style={{
 									...cell(column.width, i),
-									minHeight: design.pencil,
+									minHeight: block.height ?? design.pencil,
 									borderBottomWidth: design.rule.thin,
+									...(block.height === undefined
+										? {}
+										: {
+												borderTopWidth: design.rule.thin,
+												borderLeftWidth: design.rule.thin,
+												borderRightWidth: design.rule.thin,
+											}),
 									borderColor: INK.rule,
 								}}
 							/>

@@ -1,7 +1,8 @@
 import type { ReactElement } from "react";
 import type { Column, Row } from "../../../document/blocks.ts";
 import type { Weight } from "../../../measure/faces.ts";
-import { columnUnit, printCell } from "../../print/print-text.ts";
+import { columnUnit, printCell, tableCaption } from "../../print/print-text.ts";
+import { abreast } from "../abreast.ts";
 import { INK } from "../design.ts";
 import {
 	alignOf,
@@ -143,7 +144,7 @@ const BodyRow = ({ plan, row, last }: { plan: TablePlan; row: Row; last: boolean
 			withNext={group}
 			style={{
 				flexDirection: "row",
-				borderColor: INK.rule,
+				borderColor: last ? INK.rule : INK.hair,
 				borderBottomWidth: last ? rule.thick : rule.hair,
 				...(row.emphasis === "total" ? { borderTopWidth: rule.thin } : {}),
 			}}
@@ -159,20 +160,66 @@ const BodyRow = ({ plan, row, last }: { plan: TablePlan; row: Row; last: boolean
 	);
 };
 
-/** Rows that stand at least beneath a head, and at the end: a page shows none alone. */
-const LEAST_ROWS = 2;
+/** Rows that stand at least beneath a head, and at the end, of a table that runs over pages. */
+const LEAST_ROWS = 3;
+
+/** A table of fewer rows stands on one page, unless no page has room for it. */
+const DIVIDED_FROM = 12;
+
+/** The word for the pages that a table runs over: which table it is that goes on there. */
+const Continued = ({ plan }: { plan: TablePlan }): ReactElement | null => {
+	const { block, scene, size, widths } = plan;
+	return (
+		<Words
+			fixed
+			onlyAgain
+			style={{
+				...type(size, 1.25, "semibold"),
+				width: widths.reduce((sum, w) => sum + w, 0),
+				paddingBottom: 3,
+				color: INK.heading,
+			}}
+		>
+			{`${block.number ?? block.caption} ${scene.words.continued}`}
+		</Words>
+	);
+};
 
 /**
  * Table of any length: its head repeats on every page, no row is split, and neither caption nor head is left without
- * rows. Numbers stand right in one style per column; their unit stands in the head.
+ * rows. A short one is not divided. Numbers stand right in one style per column; their unit stands in the head.
  */
 export const Table = ({ block, scene }: { block: TableBlock; scene: Scene }): ReactElement => {
+	const chunks = block.abreast === undefined ? [block] : abreast(block, scene, block.abreast);
+	return (
+		<>
+			{chunks.map((chunk, i) => (
+				// biome-ignore lint/suspicious/noArrayIndexKey: a paper is set once, in this order
+				<OneTable key={i} block={chunk} scene={scene} again={i > 0} />
+			))}
+		</>
+	);
+};
+
+const OneTable = ({
+	block,
+	scene,
+	again,
+}: {
+	block: TableBlock;
+	scene: Scene;
+	/** Goes on from the page before. */
+	again: boolean;
+}): ReactElement => {
 	const { design } = scene;
 	const planned = planTable(block, scene);
 	const tag: Tag = { role: "Table", ...inSection(scene) };
-	const id = block.id === undefined ? {} : { id: block.id };
+	const id = block.id === undefined || again ? {} : { id: block.id };
 	const head: Tag = { role: "TR", once: true };
-	const captioned = block.caption !== scene.title;
+	const caption = again
+		? `${block.number ?? block.caption} ${scene.words.continued}`
+		: tableCaption(block, scene.printing);
+	const captioned = caption !== scene.title;
 	const note =
 		block.note === undefined ? null : (
 			<Words
@@ -183,6 +230,8 @@ export const Table = ({ block, scene }: { block: TableBlock; scene: Scene }): Re
 				{setInline(block.note, scene)}
 			</Words>
 		);
+	const whole = block.rows.length < DIVIDED_FROM || block.abreast !== undefined;
+	const least = whole ? block.rows.length : LEAST_ROWS;
 	return (
 		<>
 			<Space height={design.step * 0.6} />
@@ -193,15 +242,16 @@ export const Table = ({ block, scene }: { block: TableBlock; scene: Scene }): Re
 					withNext
 					style={{ ...type(planned.size + 0.5, 1.25, "semibold"), marginBottom: 3, color: INK.heading }}
 				>
-					{block.caption}
+					{caption}
 				</Words>
 			)}
 			<Box
 				{...(captioned ? {} : id)}
 				tag={tag}
-				least={{ first: LEAST_ROWS, last: LEAST_ROWS + (note === null ? 0 : 1) }}
+				least={{ first: least, last: least + (note === null ? 0 : 1) }}
 				style={{ width: planned.widths.reduce((sum, w) => sum + w, 0) }}
 			>
+				<Continued plan={planned} />
 				<Head plan={planned} tag={head} />
 				{block.rows.map((row, i) => (
 					// biome-ignore lint/suspicious/noArrayIndexKey: a paper is set once, in this order

@@ -1,4 +1,5 @@
 import type { ReactElement } from "react";
+import { readBy } from "../../../document/document.ts";
 import { textWidth } from "../../../measure/text-width.ts";
 import { INK } from "../design.ts";
 import { fitColumns } from "../fit-columns.ts";
@@ -61,6 +62,8 @@ export const TitleBlock = ({ scene }: { scene: Scene }): ReactElement => {
 		{ label: words.digest, value: imprint.digest },
 	].map((item) => ({ ...item, label: item.label.charAt(0).toUpperCase() + item.label.slice(1) }));
 	if (design.setting === "field") return <SheetTitle scene={scene} />;
+	// The regulator's first page is the answer: its title takes no more than a line needs.
+	const tight = scene.document.paper !== "changes" && readBy(scene.document.paper) === "regulator";
 	const compact = design.setting === "screen" || scene.document.paper === "handout";
 	const stateRoom = design.setting === "screen" ? 360 : 170;
 	const small = design.setting === "public" ? design.note : design.table;
@@ -74,8 +77,19 @@ export const TitleBlock = ({ scene }: { scene: Scene }): ReactElement => {
 		scene.width,
 	);
 	return (
-		<Box wrap={false} style={{ marginBottom: compact ? design.step * 1.4 : design.step * 3.4 }}>
-			<Box style={{ flexDirection: "row", justifyContent: "space-between", alignItems: "flex-start" }}>
+		<Box
+			wrap={false}
+			style={{
+				marginBottom: compact ? design.step * 1.4 : design.step * (tight ? 1.6 : 3.4),
+			}}
+		>
+			<Box
+				style={{
+					flexDirection: "row",
+					justifyContent: "space-between",
+					alignItems: "flex-start",
+				}}
+			>
 				<Box style={{ width: scene.width - stateRoom }}>
 					<Words tag={{ role: "P" }} style={{ ...type(design.body, 1.25, "semibold") }}>
 						{imprint.operator}
@@ -100,7 +114,7 @@ export const TitleBlock = ({ scene }: { scene: Scene }): ReactElement => {
 				style={{
 					...type(design.title, 1.14, "bold"),
 					color: INK.heading,
-					marginTop: design.step * (compact ? 0.5 : 2.4),
+					marginTop: design.step * (compact ? 0.5 : tight ? 0.8 : 2.4),
 				}}
 			>
 				{imprint.title}
@@ -116,7 +130,7 @@ export const TitleBlock = ({ scene }: { scene: Scene }): ReactElement => {
 					tag={{ role: "L" }}
 					style={{
 						flexDirection: "row",
-						marginTop: design.step * (compact ? 1 : 2),
+						marginTop: design.step * (compact || tight ? 1 : 2),
 						paddingTop: design.step * 0.7,
 						borderTopWidth: design.rule.thick,
 						borderColor: INK.heading,

@@ -30,6 +30,9 @@ export interface Marks {
 	readonly end: (of: Marked) => void;
 }
 
+/** A named place of another file beside this one. */
+const ELSEWHERE = /^([^#:/]+\.pdf)#(.+)$/;
+
 /** @source iso-32000-1, 14.7 (structure) and 14.8 (tagged PDF) */
 export const makeMarks = (context: PDFDocument): Marks => {
 	const document = context.struct("Document");
@@ -78,7 +81,19 @@ export const makeMarks = (context: PDFDocument): Marks => {
 			// pdfkit writes a String object as a text string, a plain string as a name.
 			const options = { structParent: element, Contents: new String(says) };
 			if (target.startsWith("#")) context.goTo(x, y, width, height, target.slice(1), options);
-			else context.link(x, y, width, height, target, options);
+			else if (ELSEWHERE.test(target)) {
+				const [, file, id] = ELSEWHERE.exec(target) ?? [];
+				const action = {
+					S: "GoToR",
+					F: new String(file),
+					D: new String(id),
+				} as const;
+				context.annotate(x, y, width, height, {
+					...options,
+					Subtype: "Link",
+					A: action,
+				});
+			} else context.link(x, y, width, height, target, options);
 		},
 		end: ({ element }) => element.end(),
 	};

@@ -1,0 +1,63 @@
+import type { Known } from "../../cite/known.ts";
+import type { Cell } from "../../document/blocks.ts";
+import type { Inline, QuantityStyle } from "../../document/inline.ts";
+import type { Finding } from "../../rules/finding.ts";
+import { printedUnit, type UnitSystem } from "../../units/format.ts";
+import { type PaperContext, shown } from "../context.ts";
+
+/*
+ * A limit beside what the well has: the limit in the unit that its text is written in, and where the paper is set in
+ * other units, in those too: `1,000 ft (304.8 m)`.
+ */
+
+/** Units that a set of rules is written in: those of the trade in the United States, and metric ones elsewhere. */
+const ownUnits = ({ cite: { jurisdiction, kind } }: Finding): UnitSystem | undefined => {
+	if (kind === "permit" || kind === "practice") return undefined;
+	return jurisdiction.startsWith("us-") ? "field" : "metric";
+};
+
+const text = (words: string): Inline => ({ kind: "text", text: words });
+
+const SIGNS = {
+	"at least": "≥ ",
+	"more than": "> ",
+	"at most": "≤ ",
+	"less than": "< ",
+} as const;
+
+/** What the rule comes to here, with its sign; nothing where it is no number. */
+export const limitInlines = (context: PaperContext, finding: Finding): readonly Inline[] => {
+	const { required, comparison } = finding;
+	if (required === undefined || comparison === undefined || !(comparison in SIGNS)) return [];
+	const sign = SIGNS[comparison as keyof typeof SIGNS];
+	const own = ownUnits(finding);
+	const here = shown(context, required);
+	if (own === undefined || own === context.units) return [text(sign), here];
+	const unit = printedUnit(required.dimension, own);
+	if (unit === "" || unit === printedUnit(required.dimension, context.units)) return [text(sign), here];
+	const legal: QuantityStyle = { unit };
+	return [text(sign), shown(context, required, legal), text(" ("), here, text(")")];
+};
+
+export const limitCell = (context: PaperContext, finding: Finding): Cell => {
+	const children = limitInlines(context, finding);
+	return children.length === 0 ? { kind: "none" } : { kind: "rich", children };
+};
+
+export const measuredInlines = (context: PaperContext, { measured }: Finding): readonly Inline[] =>
+	measured === undefined ? [] : [shown(context, measured)];
+
+/** Room to the limit, with its sign. */
+export const marginCell = (context: PaperContext, { margin }: Finding, style?: QuantityStyle): Cell =>
+	margin === undefined ? { kind: "none" } : shown(context, margin, style);
+
+/** How little room there is, as a share of the limit: what findings are sorted by; what has no number comes last. */
+export const tightness = ({ margin, required, measured }: Finding): number => {
+	if (margin === undefined) return Number.POSITIVE_INFINITY;
+	const scale = Math.max(Math.abs(required?.value ?? 0), Math.abs(measured?.value ?? 0), Number.EPSILON);
+	return margin.value / scale;
+};
+
+/** Whether two values are one. */
+export const isSame = (a: Known | undefined, b: Known | undefined): boolean =>
+	a !== undefined && b !== undefined && a.value === b.value && a.dimension === b.dimension;

@@ -1,0 +1,255 @@
+import type { Block, Cell, Row } from "../../document/blocks.ts";
+import type { Inline } from "../../document/inline.ts";
+import { capital, tellSaid } from "../../messages/print.ts";
+import { type Finding, isOpen } from "../../rules/finding.ts";
+import { worstFirst } from "../../rules/index.ts";
+import { type PaperContext, readerOf, textCell } from "../context.ts";
+import { citationText, type StandingLetter, standingLetter } from "../words/citation.ts";
+import { unknownRules } from "./identity.ts";
+import { limitInlines, marginCell, measuredInlines, tightness } from "./limit-cells.ts";
+import { type Part, row, table, textColumn, verdictColumn } from "./part.ts";
+import { subjectWords } from "./review.ts";
+import { because } from "./rule-checks.ts";
+
+/** One rule with everything that it was checked on, the least room first. */
+interface Checked {
+	readonly rule: string;
+	readonly first: Finding;
+	readonly findings: readonly Finding[];
+}
+
+const OPENNESS: Readonly<Record<Finding["verdict"], number>> = {
+	"not met": 0,
+	"cannot tell": 1,
+	"needs judgement": 2,
+	met: 3,
+	"does not apply": 4,
+};
+
+const byRule = (findings: readonly Finding[]): readonly Checked[] =>
+	[...new Set(findings.map(({ cite }) => cite.rule))].flatMap((rule): readonly Checked[] => {
+		const of = findings
+			.filter(({ cite }) => cite.rule === rule)
+			.toSorted((a, b) => OPENNESS[a.verdict] - OPENNESS[b.verdict] || tightness(a) - tightness(b));
+		const [first] = of;
+		return first === undefined ? [] : [{ rule, first, findings: of }];
+	});
+
+const applies = ({ verdict }: Finding): boolean => verdict !== "does not apply";
+const wantsPerson = ({ verdict }: Finding): boolean => isOpen(verdict) || verdict === "needs judgement";
+
+const text = (words: string): Inline => ({ kind: "text", text: words });
+
+/** `16 TAC § 3.13(a)(2)  P`: which text, and in a letter how far it was compared. */
+export const citationCell = (context: PaperContext, { cite }: Finding): Cell => ({
+	kind: "rich",
+	children: [
+		text(`${citationText(context, cite.citation)} `),
+		{ kind: "strong", children: [text(standingLetter(cite))] },
+	],
+});
+
+/** What the well has beside the limit: the number, of the tightest where several were checked; else why. */
+const hereCell = (context: PaperContext, { first, findings }: Checked): Cell => {
+	const subject = subjectWords(context, first);
+	const several = findings.filter(applies).length;
+	const measured = measuredInlines(context, first);
+	const of = several > 1 ? `, ${subject.toLowerCase()}` : "";
+	if (wantsPerson(first) && (first.verdict !== "cannot tell" || measured.length === 0))
+		return { kind: "rich", children: because(first, context) };
+	if (measured.length > 0) return { kind: "rich", children: [...measured, text(of)] };
+	return several > 1
+		? textCell(context.words.label("rules.all_of").replace("{n}", String(several)))
+		: { kind: "none" };
+};
+
+const limitCellOf = (context: PaperContext, finding: Finding): Cell => {
+	const limit = limitInlines(context, finding);
+	if (limit.length === 0) return { kind: "none" };
+	return {
+		kind: "rich",
+		children:
+			finding.governing === true ? [...limit, text(` (${context.words.label("rules.governs")})`)] : limit,
+	};
+};
+
+const formsOf = ({ cite }: Finding, { words }: PaperContext): string =>
+	cite.forms === undefined || cite.forms.length === 0
+		? ""
+		: ` ${words.label(cite.forms.length > 1 ? "rules.forms" : "rules.form")} ${cite.forms.join(", ")}.`;
+
+const requirementOf = (context: PaperContext, first: Finding): string =>
+	`${context.words.requirement(first.cite.rule, first.requirement)}${formsOf(first, context)}`;
+
+const checkedRow = (context: PaperContext, checked: Checked): Row => {
+	const { first } = checked;
+	return row({
+		citation: citationCell(context, first),
+		requirement: textCell(requirementOf(context, first)),
+		limit: limitCellOf(context, first),
+		this_well: hereCell(context, checked),
+		margin: marginCell(context, first),
+	});
+};
+
+/** What a person has to decide: of law and permit the requirement, which is the question; of the rest what was found. */
+const askedRow = (context: PaperContext, { first }: Checked): Row =>
+	row({
+		citation: citationCell(context, first),
+		to_decide: {
+			kind: "rich",
+			children:
+				first.verdict === "needs judgement" && first.cite.kind !== "practice"
+					? [text(requirementOf(context, first))]
+					: because(first, context),
+		},
+	});
+
+/** The key of the letters that stand behind the citations. */
+const letterKey = (context: PaperContext, findings: readonly Finding[]): string => {
+	const used = new Set(findings.map(({ cite }) => standingLetter(cite)));
+	const letters: readonly StandingLetter[] = ["C", "E", "P", "D", "N"];
+	return letters
+		.filter((letter) => used.has(letter))
+		.map((letter) => `${letter}: ${context.words.label(`standing.${letter}`)}`)
+		.join("; ");
+};
+
+const keyBlock = (context: PaperContext, findings: readonly Finding[]): Block => ({
+	kind: "paragraph",
+	tone: "note",
+	children: [text(`${letterKey(context, findings)}.`)],
+});
+
+/**
+ * The rules that apply, a row each. First what is open and what a person has to confirm, with why; then the law and the
+ * permit that are met, the least room first. Practice that is met is counted here and stands in the appendix.
+ */
+export const ruleTable: Part = (context) => {
+	const all = context.judgement.findings;
+	const rules = byRule(worstFirst(all).filter(applies));
+	const of = (verdict: Finding["verdict"]): readonly Checked[] =>
+		rules.filter(({ first }) => first.verdict === verdict);
+	const law = of("met").filter(({ first }) => first.cite.kind !== "practice" && first.margin !== undefined);
+	const bare = of("met").filter(({ first }) => first.cite.kind !== "practice" && first.margin === undefined);
+	const tightFirst = (some: readonly Checked[]): readonly Checked[] =>
+		some.toSorted((a, b) => tightness(a.first) - tightness(b.first));
+	const group = (
+		head: string,
+		some: readonly Checked[],
+		rowOf: (context: PaperContext, checked: Checked) => Row,
+	): readonly Row[] =>
+		some.length === 0
+			? []
+			: [
+					row({ citation: textCell(`${head}: ${some.length}`) }, "group"),
+					...some.map((checked) => rowOf(context, checked)),
+				];
+	const { label } = context.words;
+	const asked = (["not met", "cannot tell", "needs judgement"] as const).flatMap((verdict) =>
+		group(capital(label(`verdicts.${verdict}`)), of(verdict), askedRow),
+	);
+	const met = tightFirst(law).map((checked) => checkedRow(context, checked));
+	return [
+		...unknownRules(context),
+		...table(
+			context,
+			"rules_to_decide",
+			[
+				textColumn(context, "citation", { width: 1.4, rowHead: true }),
+				textColumn(context, "to_decide", { width: 5.4 }),
+			],
+			asked,
+			{ dense: true },
+		),
+		...table(
+			context,
+			"rules_met",
+			[
+				textColumn(context, "citation", { width: 1.4, rowHead: true }),
+				textColumn(context, "requirement", { width: 3.5 }),
+				textColumn(context, "limit", { width: 1.15, label: "limit_here" }),
+				textColumn(context, "this_well", { width: 1.3 }),
+				textColumn(context, "margin", { width: 0.8 }),
+			],
+			met,
+			{ dense: true },
+		),
+		...table(
+			context,
+			"rules_without_number",
+			[
+				textColumn(context, "citation", { width: 1.2, rowHead: true }),
+				textColumn(context, "requirement", { width: 6 }),
+			],
+			bare.map((checked) => checkedRow(context, checked)),
+			{ dense: true },
+		),
+		...(all.length === 0 ? [] : [keyBlock(context, all)]),
+	];
+};
+
+/** Every check in full, a table for each set: the requirement once, and each thing that it was made on with its sentence. */
+export const rulesInFull: Part = (context) => {
+	const findings = context.judgement.findings.filter(applies);
+	const nameOf = ({ cite }: Finding): string => capital(tellSaid(cite.jurisdictionName, readerOf(context)));
+	const names = [...new Set(findings.map(nameOf))];
+	const tables = names.flatMap((name) =>
+		table(
+			context,
+			"rule_checks",
+			[
+				textColumn(context, "citation", { width: 1.3, rowHead: true }),
+				textColumn(context, "requirement", { width: 2.6 }),
+				textColumn(context, "because", { width: 4.2, label: "here_and_how" }),
+				verdictColumn(context, "verdict", 0.9),
+			],
+			byRule(findings.filter((finding) => nameOf(finding) === name)).flatMap((checked) =>
+				checked.findings.map((finding, i) =>
+					row({
+						citation: i === 0 ? citationCell(context, finding) : BLANK,
+						requirement:
+							i === 0 ? textCell(context.words.requirement(finding.cite.rule, finding.requirement)) : BLANK,
+						because: { kind: "rich", children: because(finding, context) },
+						verdict: { kind: "verdict", verdict: finding.verdict },
+					}),
+				),
+			),
+			{ dense: true, suffix: name },
+		),
+	);
+	return tables.length === 0 ? tables : [...tables, keyBlock(context, findings)];
+};
+
+const BLANK: Cell = { kind: "text", text: "" };
+
+/** Rules that ask nothing of this well, each with why. */
+export const rulesNotApplied: Part = (context) =>
+	table(
+		context,
+		"rules_not_applied",
+		[
+			textColumn(context, "citation", { width: 1.5, rowHead: true }),
+			textColumn(context, "because", { width: 5 }),
+		],
+		byRule(worstFirst(context.judgement.findings).filter((finding) => !applies(finding))).map(
+			({ first, findings }) =>
+				row({
+					citation: citationCell(context, first),
+					because: {
+						kind: "rich",
+						children: [
+							...because(first, context),
+							...(findings.length > 1
+								? [
+										text(
+											` ${context.words.label("rules.likewise").replace("{n}", String(findings.length - 1))}`,
+										),
+									]
+								: []),
+						],
+					},
+				}),
+		),
+		{ dense: true },
+	);
