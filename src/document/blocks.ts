@@ -34,6 +34,19 @@ export interface Row {
 	readonly emphasis?: "total" | "group";
 }
 
+/**
+ * Which items of a list, of facts or of a table go on the continuation page where all of them do not go on their own. A
+ * heading just before goes with them.
+ */
+export interface GoesOn {
+	/** Those of the lowest turn go first; of one block the last item first. */
+	readonly turn: number;
+	/** So many stay. Only where the page is too full without everything else do they go too, all but one. */
+	readonly keep: number;
+	/** What tells of them on the page that they leave: `{n} more reasons to stop`. */
+	readonly more: { readonly one: string; readonly many: string };
+}
+
 export type Block =
 	| { readonly kind: "heading"; readonly level: 2 | 3; readonly text: string; readonly id?: string }
 	| {
@@ -41,13 +54,19 @@ export type Block =
 			readonly children: readonly Inline[];
 			readonly tone?: "body" | "lead" | "note";
 	  }
-	| { readonly kind: "list"; readonly ordered: boolean; readonly items: readonly (readonly Block[])[] }
+	| {
+			readonly kind: "list";
+			readonly ordered: boolean;
+			readonly items: readonly (readonly Block[])[];
+			readonly goesOn?: GoesOn;
+	  }
 	/** Label and value pairs, set in columns. */
 	| {
 			readonly kind: "facts";
 			readonly caption?: string;
 			readonly columns?: 1 | 2 | 3;
 			readonly items: readonly { readonly label: string; readonly value: Cell; readonly note?: string }[];
+			readonly goesOn?: GoesOn;
 	  }
 	/** The few numbers that matter most, set large. */
 	| {
@@ -72,6 +91,7 @@ export type Block =
 			readonly dense?: boolean;
 			/** A long narrow table runs down so many columns of the page. */
 			readonly abreast?: number;
+			readonly goesOn?: GoesOn;
 	  }
 	| {
 			readonly kind: "figure";
@@ -148,6 +168,14 @@ export interface Section {
 	readonly sheet?: SheetName;
 	/** Set on one page: the type gives way down to a stated least, and where that is too large the paper is faulty. */
 	readonly onePage?: boolean;
+	/** What does not fit on its one page in the least type goes on a page of its own, behind the sheet. */
+	readonly goesOn?: {
+		/** Sections one after the other with the same one are one sheet. */
+		readonly sheet: string;
+		readonly title: string;
+		/** Points to it: `Read also page {page}`. */
+		readonly readAlso: string;
+	};
 	/** Not among the contents: it goes with the section before. */
 	readonly unlisted?: boolean;
 	/** Read from the wall: its type is as large as the page lets it be. */

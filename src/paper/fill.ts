@@ -1,6 +1,8 @@
 import type { Block, Section } from "../document/blocks.ts";
 import type { Drawing } from "../document/shapes.ts";
 import type { PaperContext } from "./context.ts";
+import { spokenJob } from "./imprint.ts";
+import { jobName } from "./jobs.ts";
 import { isFinished } from "./narrative/done.ts";
 import { narrative } from "./narrative/narrative.ts";
 import { PARTS } from "./parts/index.ts";
@@ -80,12 +82,25 @@ export const sectioned = (
 			...(number === undefined ? {} : { number }),
 			...(section.newPage ? { newPage: true } : {}),
 			...(section.onePage ? { onePage: true } : {}),
+			...continuation(context, section),
 			...(section.headless ? { headless: true } : {}),
 			...(section.sheet === undefined ? {} : { sheet: section.sheet }),
 			blocks,
 		};
 	});
 };
+
+/** Where what does not fit on a side of a job's sheet goes. */
+const continuation = (context: PaperContext, { continued }: OrderSection): Pick<Section, "goesOn"> =>
+	continued === undefined || context.job === undefined
+		? {}
+		: {
+				goesOn: {
+					sheet: jobName(context.job),
+					title: `${continued}: ${spokenJob(context, context.job)}`,
+					readAlso: context.words.label("crew.read_also"),
+				},
+			};
 
 /** Parts that speak of what the rest of the paper says and shows. */
 const LATE: ReadonlySet<string> = new Set(["glossary", "drawings-left-out", "other-inputs"]);

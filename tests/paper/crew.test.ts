@@ -193,7 +193,7 @@ describe("STOP conditions and the first page", () => {
 	it("say the same of returns that stop", () => {
 		const printed = textOf(pack(findingsOf("horizontal"), "cementing-surface"));
 		expect(printed).toContain("If returns stop: Slow to 3 bbl/min and finish the job.");
-		expect(printed).toContain("If returns stop, do what page 1 says.");
+		expect(printed).toContain("If returns stop, do what this sheet says.");
 		expect(printed).not.toMatch(/\| Returns stop/u);
 	});
 

@@ -2,6 +2,7 @@ import { ITEM_LISTS, type ItemList, type JobItem } from "../../catalog/jobs.ts";
 import type { Block } from "../../document/blocks.ts";
 import { type PaperContext, textCell } from "../context.ts";
 import { asGiven, type Part, row, table, textColumn } from "../parts/part.ts";
+import { backGoesOn } from "./goes-on.ts";
 import { inPaperWords, jobOf, stringOf } from "./job.ts";
 import { SHEET_VALUES } from "./numbers.ts";
 import { emergency, siteFacts } from "./site.ts";
@@ -20,13 +21,15 @@ const listed = (context: PaperContext, list: string, lines: readonly string[]): 
 		? []
 		: [
 				{ kind: "heading", level: 3, text: context.words.label(`crew.lists.${list}`) },
-				{
-					kind: "list",
-					ordered: false,
-					items: lines.map((text): readonly Block[] => [
-						{ kind: "paragraph", children: [{ kind: "text", text }] },
-					]),
-				},
+				...backGoesOn(context, list, context.words.label(`crew.lists.${list}`), [
+					{
+						kind: "list",
+						ordered: false,
+						items: lines.map((text): readonly Block[] => [
+							{ kind: "paragraph", children: [{ kind: "text", text }] },
+						]),
+					},
+				]),
 			];
 
 /** The lists that stand as they are; the others have what the definition knows beside them. */
@@ -53,10 +56,11 @@ const roles = (context: PaperContext): Block[] => {
 		const made = textCell(name);
 		return made.kind === "none" ? ({ kind: "blank" } as const) : made;
 	};
-	return [
+	const name = context.words.label("crew.lists.roles");
+	return backGoesOn(context, "roles", name, [
 		{
 			kind: "facts",
-			caption: context.words.label("crew.lists.roles"),
+			caption: name,
 			items: [
 				...items.map((item) => ({
 					label: inPaperWords(context, item),
@@ -64,10 +68,10 @@ const roles = (context: PaperContext): Block[] => {
 						crew.find(({ role, job }) => same(role, item) && (job === undefined || isOf(context, job)))?.name,
 					),
 				})),
-				...others.map(({ role, name }) => ({ label: role, value: named(name) })),
+				...others.map((one) => ({ label: one.role, value: named(one.name) })),
 			],
 		},
-	];
+	]);
 };
 
 /** Whether words of the definition, such as `plug drill-out`, name the job of the sheet. */
@@ -83,20 +87,25 @@ const chemicals = (context: PaperContext): Block[] => {
 				);
 	return [
 		...listed(context, "chemicals", itemLines(context, "chemicals")),
-		...table(
+		...backGoesOn(
 			context,
 			"crew_additives",
-			[
-				textColumn(context, "additive", { width: 2, rowHead: true }),
-				textColumn(context, "handling", { width: 3 }),
-			],
-			additives.map(({ name, purpose, handling }) =>
-				row({
-					additive: textCell(`${name}: ${asGiven(context, purpose)}`),
-					handling: handling === undefined ? { kind: "blank" } : textCell(handling),
-				}),
+			context.words.label("captions.crew_additives"),
+			table(
+				context,
+				"crew_additives",
+				[
+					textColumn(context, "additive", { width: 2, rowHead: true }),
+					textColumn(context, "handling", { width: 3 }),
+				],
+				additives.map(({ name, purpose, handling }) =>
+					row({
+						additive: textCell(`${name}: ${asGiven(context, purpose)}`),
+						handling: handling === undefined ? { kind: "blank" } : textCell(handling),
+					}),
+				),
+				{ dense: true },
 			),
-			{ dense: true },
 		),
 	];
 };
@@ -108,26 +117,28 @@ const applies = (context: PaperContext, value: string): boolean =>
 /** Questions asked back. Each has its answer on the front, and none is printed beside it. */
 const askBack = (context: PaperContext): Block[] => [
 	{ kind: "heading", level: 3, text: context.words.label("crew.ask_back") },
-	{
-		kind: "list",
-		ordered: true,
-		items: (jobOf(context)?.ask ?? [])
-			.filter(({ answers }) => answers.some((value) => applies(context, value)))
-			.map(({ question }): readonly Block[] => [
-				{
-					kind: "paragraph",
-					children: [
-						{
-							kind: "text",
-							text:
-								(typeof question === "string"
-									? context.words.findLabel(`crew.ask.${question}`)
-									: undefined) ?? inPaperWords(context, question),
-						},
-					],
-				},
-			]),
-	},
+	...backGoesOn(context, "ask_back", context.words.label("crew.ask_back"), [
+		{
+			kind: "list",
+			ordered: true,
+			items: (jobOf(context)?.ask ?? [])
+				.filter(({ answers }) => answers.some((value) => applies(context, value)))
+				.map(({ question }): readonly Block[] => [
+					{
+						kind: "paragraph",
+						children: [
+							{
+								kind: "text",
+								text:
+									(typeof question === "string"
+										? context.words.findLabel(`crew.ask.${question}`)
+										: undefined) ?? inPaperWords(context, question),
+							},
+						],
+					},
+				]),
+		},
+	]),
 ];
 
 /** The back of the sheet, above the lines to sign on. */

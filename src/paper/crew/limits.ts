@@ -6,6 +6,7 @@ import { tellSaid } from "../../messages/print.ts";
 import { type Finding, isWell } from "../../rules/finding.ts";
 import { cell, type PaperContext, readerOf, shown } from "../context.ts";
 import { named, type Part, row, table, textColumn } from "../parts/part.ts";
+import { frontGoesOn } from "./goes-on.ts";
 
 /** Checks whose limits a crew can break on a job, those that matter most first. */
 const OF_JOB: Readonly<Record<string, readonly string[]>> = {
@@ -43,19 +44,28 @@ export const crewLimits: Part = (context) => {
 		...(checks.includes(ANNULUS) ? annuli(context, found) : []),
 		...(UNDER_PRESSURE.includes(job.id) ? boundary(context) : []),
 	];
-	return table(
+	return frontGoesOn(
 		context,
-		"crew_limits",
-		[
-			textColumn(context, "limit_of", { width: 3, rowHead: true }),
-			textColumn(context, "limit", { width: 1.6 }),
-			textColumn(context, "today", { width: 1.4 }),
-			textColumn(context, "whose", { width: 3 }),
-		],
-		lines.map(({ what, limit, today, whose }) =>
-			row({ limit_of: { kind: "text", text: what }, limit, today, whose: { kind: "rich", children: whose } }),
+		"limits",
+		table(
+			context,
+			"crew_limits",
+			[
+				textColumn(context, "limit_of", { width: 3, rowHead: true }),
+				textColumn(context, "limit", { width: 1.6 }),
+				textColumn(context, "today", { width: 1.4 }),
+				textColumn(context, "whose", { width: 3 }),
+			],
+			lines.map(({ what, limit, today, whose }) =>
+				row({
+					limit_of: { kind: "text", text: what },
+					limit,
+					today,
+					whose: { kind: "rich", children: whose },
+				}),
+			),
+			{ dense: true },
 		),
-		{ dense: true },
 	);
 };
 

@@ -45,6 +45,11 @@ export const posterSection = (
 		title: words.label("crew.poster"),
 		onePage: true,
 		poster: true,
+		goesOn: {
+			sheet: POSTER,
+			title: words.label("crew.poster_continued"),
+			readAlso: words.label("crew.read_also"),
+		},
 		newPage: true,
 		sheet,
 		blocks: [

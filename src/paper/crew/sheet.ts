@@ -2,6 +2,7 @@ import type { Block, Cell } from "../../document/blocks.ts";
 import { type PaperContext, textCell } from "../context.ts";
 import type { Part } from "../parts/part.ts";
 import { brokenPairs } from "../parts/treating-pressure.ts";
+import { frontGoesOn } from "./goes-on.ts";
 import { isDone, jobOf, stringOf } from "./job.ts";
 import { SHEET_VALUES, type SheetLine } from "./numbers.ts";
 import { NOT_APPLICABLE, withNote } from "./values/line.ts";
@@ -53,12 +54,20 @@ export const crewFigures: Part = (context) => {
 	const items = numbers.flatMap(({ large }) => large).slice(0, LARGE);
 	return [
 		...(isDone(context) ? doneCallout(context) : missingCallouts(numbers, context)),
-		...(numbers.some(({ value }) => value === TREATING) ? brokenPairs(context) : []),
+		...(numbers.some(({ value }) => value === TREATING) ? broken(context) : []),
 		...(items.length === 0
 			? []
 			: [{ kind: "figures" as const, items: items.map(({ cell, label }) => ({ value: cell, label })) }]),
 	];
 };
+
+/** Pressures out of order, each a reason to stop. */
+const broken = (context: PaperContext): Block[] =>
+	brokenPairs(context).map((block) =>
+		block.kind === "callout"
+			? { ...block, blocks: frontGoesOn(context, "pressures", block.blocks, 1) }
+			: block,
+	);
 
 /** The other numbers of the job. */
 export const crewNumbers: Part = (context) => {
@@ -69,7 +78,7 @@ export const crewNumbers: Part = (context) => {
 		const whole = isLarge && number.lines.every(({ more }) => more !== true);
 		return whole || number.limit || number.value === LEADER ? [] : itemsOf(number, context);
 	});
-	return items.length === 0 ? [] : [{ kind: "facts", columns: 2, items }];
+	return items.length === 0 ? [] : frontGoesOn(context, "numbers", [{ kind: "facts", columns: 2, items }]);
 };
 
 const sheetNumbers = (context: PaperContext): SheetNumber[] => {

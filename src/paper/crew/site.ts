@@ -2,6 +2,7 @@ import type { Block, Cell } from "../../document/blocks.ts";
 import { cell, type PaperContext, textCell } from "../context.ts";
 import { surfaceLocation } from "../parts/identity.ts";
 import { titled } from "../parts/part.ts";
+import { backGoesOn } from "./goes-on.ts";
 import { jobOf, stringOf } from "./job.ts";
 import { SHEET_VALUES } from "./numbers.ts";
 import { withNote } from "./values/line.ts";
@@ -21,6 +22,9 @@ const itemsOf = (context: PaperContext, value: string): readonly Item[] =>
 		value: withNote(found),
 	}));
 
+/** Whom to call, what to say and where help is stay on the sheet, however full it is: contacts beyond go on behind it. */
+const EMERGENCY = 12;
+
 /** Whom to call, what to say, where help is and where to go. */
 export const emergency = (context: PaperContext): Block[] => {
 	const { safety, site } = context.well;
@@ -35,35 +39,42 @@ export const emergency = (context: PaperContext): Block[] => {
 			? box(of?.hospital)
 			: { kind: "rich", children: [{ kind: "text", text: `${of.hospital}, ` }, distance] };
 	const points = safety?.muster_points ?? [];
-	return [
-		{
-			kind: "facts",
-			caption: label("emergency_head"),
-			items: [
-				{ label: label("emergency"), value: box(of?.number) },
-				{ label: label("say_this_address"), value: box(of?.site_address) },
-				{ label: context.words.label("facts.location"), value: box(surfaceLocation(site)) },
-				{
-					label: label("landing"),
-					value: SHEET_VALUES["landing_site"]?.(context, undefined)[0]?.cell ?? box(undefined),
-				},
-				{ label: label("hospital"), value: hospital },
-				{ label: label("first_aider"), value: box(safety?.first_aider) },
-				...(points.length === 0
-					? [{ label: context.words.label("crew.numbers.muster_points"), value: box(undefined) }]
-					: points.map(({ id, at, route }) => ({
-							label: `${context.words.label("crew.numbers.muster_points")}: ${titled(id)}`,
-							value: textCell(route === undefined ? at : `${at}. ${route}`),
-						}))),
-				{ label: label("radio"), value: box(safety?.radio_channel) },
-				{ label: label("eyewash"), value: box(safety?.eyewash) },
-				{ label: label("extinguishers"), value: box(safety?.extinguishers) },
-				...(safety?.contacts ?? [])
-					.filter(({ papers }) => papers === undefined || papers.includes("crew"))
-					.map(({ role, name, phone }) => ({ label: role, value: textCell(`${name}, ${phone}`) })),
-			],
-		},
-	];
+	const contacts = (safety?.contacts ?? []).filter(
+		({ papers }) => papers === undefined || papers.includes("crew"),
+	);
+	return backGoesOn(
+		context,
+		"emergency",
+		label("emergency_head"),
+		[
+			{
+				kind: "facts",
+				caption: label("emergency_head"),
+				items: [
+					{ label: label("emergency"), value: box(of?.number) },
+					{ label: label("say_this_address"), value: box(of?.site_address) },
+					{ label: context.words.label("facts.location"), value: box(surfaceLocation(site)) },
+					{
+						label: label("landing"),
+						value: SHEET_VALUES["landing_site"]?.(context, undefined)[0]?.cell ?? box(undefined),
+					},
+					{ label: label("hospital"), value: hospital },
+					{ label: label("first_aider"), value: box(safety?.first_aider) },
+					...(points.length === 0
+						? [{ label: context.words.label("crew.numbers.muster_points"), value: box(undefined) }]
+						: points.map(({ id, at, route }) => ({
+								label: `${context.words.label("crew.numbers.muster_points")}: ${titled(id)}`,
+								value: textCell(route === undefined ? at : `${at}. ${route}`),
+							}))),
+					{ label: label("radio"), value: box(safety?.radio_channel) },
+					{ label: label("eyewash"), value: box(safety?.eyewash) },
+					{ label: label("extinguishers"), value: box(safety?.extinguishers) },
+					...contacts.map(({ role, name, phone }) => ({ label: role, value: textCell(`${name}, ${phone}`) })),
+				],
+			},
+		],
+		EMERGENCY,
+	);
 };
 
 /** What of the site this job meets, where the front of the sheet does not have it already. */
@@ -73,5 +84,8 @@ export const siteFacts = (context: PaperContext): Block[] => {
 	const items = ["flame_resistant_clothing", ...(job?.site ?? [])]
 		.filter((value) => !front.has(value))
 		.flatMap((value) => itemsOf(context, value));
-	return items.length === 0 ? [] : [{ kind: "facts", caption: context.words.label("crew.this_site"), items }];
+	const caption = context.words.label("crew.this_site");
+	return items.length === 0
+		? []
+		: backGoesOn(context, "this_site", caption, [{ kind: "facts", caption, items }]);
 };

@@ -3,6 +3,7 @@ import type { Inline } from "../../document/inline.ts";
 import { isGrouted } from "../../well/grouted.ts";
 import type { PaperContext } from "../context.ts";
 import { type Part, row, table, textColumn } from "../parts/part.ts";
+import { frontGoesOn } from "./goes-on.ts";
 import { inPaperWords, isDone, jobOf, stringOf } from "./job.ts";
 import { SHEET_VALUES } from "./numbers.ts";
 
@@ -58,26 +59,30 @@ const inlineOf = (cell: Cell): readonly Inline[] => {
 export const crewSteps: Part = (context) => {
 	const said = (words: Parameters<typeof inPaperWords>[1]): Cell =>
 		withNumbers(context, inPaperWords(context, words));
-	return table(
+	return frontGoesOn(
 		context,
 		"steps",
-		[
-			textColumn(context, "job_step", { width: 2, rowHead: true }),
-			textColumn(context, "hazard", { width: 1.7 }),
-			textColumn(context, "control", { width: 3.2 }),
-			textColumn(context, "stop_if", { width: 2 }),
-		],
-		(jobOf(context)?.steps ?? [])
-			.filter(({ needs }) => needs !== "plug" || landsPlug(context))
-			.map((step, i) =>
-				row({
-					job_step: numbered(i, said(step.step)),
-					hazard: said(step.hazard),
-					control: said(step.control),
-					stop_if: said(step.stop_if),
-				}),
-			),
-		{ id: "steps" },
+		table(
+			context,
+			"steps",
+			[
+				textColumn(context, "job_step", { width: 2, rowHead: true }),
+				textColumn(context, "hazard", { width: 1.7 }),
+				textColumn(context, "control", { width: 3.2 }),
+				textColumn(context, "stop_if", { width: 2 }),
+			],
+			(jobOf(context)?.steps ?? [])
+				.filter(({ needs }) => needs !== "plug" || landsPlug(context))
+				.map((step, i) =>
+					row({
+						job_step: numbered(i, said(step.step)),
+						hazard: said(step.hazard),
+						control: said(step.control),
+						stop_if: said(step.stop_if),
+					}),
+				),
+			{ id: "steps" },
+		),
 	);
 };
 

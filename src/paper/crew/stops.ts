@@ -2,11 +2,16 @@ import type { Block } from "../../document/blocks.ts";
 import type { Said } from "../../messages/message.ts";
 import { tellSaid } from "../../messages/print.ts";
 import { stopsOf } from "../../rules/finding.ts";
+import { worstFirst } from "../../rules/worst-first.ts";
 import { type PaperContext, readerOf } from "../context.ts";
 import type { Part } from "../parts/part.ts";
 import { because } from "../parts/rule-checks.ts";
+import { frontGoesOn } from "./goes-on.ts";
 
-/** Findings that keep this job from starting: what was found, with the limit that it is held against. */
+/** However full the page is, the worst of them stand on it. */
+const WORST = 3;
+
+/** Findings that keep this job from starting, the worst first: what was found, with the limit that it is held against. */
 export const crewStops: Part = (context) => {
 	const stops = stopsOf(context.judgement.findings, context.job?.id ?? "").filter(
 		({ subject }) =>
@@ -18,21 +23,26 @@ export const crewStops: Part = (context) => {
 			kind: "callout",
 			tone: "stop",
 			title: context.words.label("crew.critical_title"),
-			blocks: [
-				{
-					kind: "list",
-					ordered: false,
-					items: stops.map((finding): readonly Block[] => [
-						{
-							kind: "paragraph",
-							children: [
-								...because(finding, context),
-								{ kind: "text", text: ` (${tellSaid(finding.cite.citation, readerOf(context))})` },
-							],
-						},
-					]),
-				},
-			],
+			blocks: frontGoesOn(
+				context,
+				"reasons",
+				[
+					{
+						kind: "list",
+						ordered: false,
+						items: worstFirst(stops).map((finding): readonly Block[] => [
+							{
+								kind: "paragraph",
+								children: [
+									...because(finding, context),
+									{ kind: "text", text: ` (${tellSaid(finding.cite.citation, readerOf(context))})` },
+								],
+							},
+						]),
+					},
+				],
+				WORST,
+			),
 		},
 	];
 };

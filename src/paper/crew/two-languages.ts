@@ -1,4 +1,4 @@
-import type { Block, Cell, Column, Row, Section } from "../../document/blocks.ts";
+import type { Block, Cell, Column, GoesOn, Row, Section } from "../../document/blocks.ts";
 import type { PaperDocument } from "../../document/document.ts";
 import type { Inline } from "../../document/inline.ts";
 
@@ -58,6 +58,19 @@ const stepIn = (row: Row, columns: readonly Column[]): Cell => {
 
 const isSteps = (columns: readonly Column[]): boolean => columns.some(({ id }) => id === "job_step");
 
+/** Told in both languages, counted by the first. */
+const goesOn = (one: Block, other: Block): { readonly goesOn?: GoesOn } => {
+	if (!("goesOn" in one && "goesOn" in other) || one.goesOn === undefined || other.goesOn === undefined)
+		return {};
+	const [first, second] = [one.goesOn.more, other.goesOn.more];
+	return {
+		goesOn: {
+			...one.goesOn,
+			more: { one: said(first.one, second.one), many: said(first.many, second.many) },
+		},
+	};
+};
+
 type Kind<K extends Block["kind"]> = Extract<Block, { kind: K }>;
 
 /** Step for step side by side: a column a language. */
@@ -104,6 +117,11 @@ const unlike = (one: Block, other: Block | undefined): never => {
 };
 
 const block = (one: Block, other: Block | undefined): Block => {
+	const made = inBoth(one, other);
+	return other === undefined ? made : { ...made, ...goesOn(one, other) };
+};
+
+const inBoth = (one: Block, other: Block | undefined): Block => {
 	if (other?.kind !== one.kind) return unlike(one, other);
 	switch (one.kind) {
 		case "heading":
@@ -191,6 +209,15 @@ export const inTwoLanguages = (one: PaperDocument, other: PaperDocument): PaperD
 		return {
 			...section,
 			title: said(section.title, beside?.title ?? section.title),
+			...(section.goesOn === undefined || beside?.goesOn === undefined
+				? {}
+				: {
+						goesOn: {
+							...section.goesOn,
+							title: said(section.goesOn.title, beside.goesOn.title),
+							readAlso: said(section.goesOn.readAlso, beside.goesOn.readAlso),
+						},
+					}),
 			blocks: blocks(section.blocks, beside?.blocks ?? []),
 		};
 	}),

@@ -29,6 +29,8 @@ export interface OrderSection {
 	readonly newPage: boolean;
 	/** Keeps to one page. */
 	readonly onePage: boolean;
+	/** Heads what of it does not fit on its page. */
+	readonly continued?: string;
 	/** The paper's title heads it. */
 	readonly headless: boolean;
 	/** Of a numbered paper, a section without a number: a list of what follows. */
@@ -112,6 +114,9 @@ export const pageOrder = (data: unknown, file: string): PageOrder => {
 					: { titleDone: words(section["title_done"], `sections[${i}].title_done`) }),
 				newPage: section["new_page"] === true,
 				onePage: section["one_page"] === true,
+				...(section["continued"] === undefined
+					? {}
+					: { continued: words(section["continued"], `sections[${i}].continued`) }),
 				headless: section["headless"] === true,
 				unnumbered: section["unnumbered"] === true,
 				...(section["sheet"] === undefined

@@ -161,8 +161,8 @@ export const DESIGNS: Readonly<Record<Setting, Design>> = {
 /** Sizes that a page which is to hold all of something is tried at, as shares of the design's; the last is the least. */
 export const SCALES = [1.16, 1.12, 1.08, 1.04, 1, 0.97, 0.94, 0.91, 0.88, 0.86, 0.84] as const;
 
-/** As `SCALES`, of what hangs on a wall. */
-export const POSTER_SCALES = [2.6, 2.4, 2.2, 2, 1.8, 1.6, 1.45, 1.3, 1.15, 1] as const;
+/** As `SCALES`, of what hangs on a wall; under 1 only where reasons to stop take its room. */
+export const POSTER_SCALES = [2.6, 2.4, 2.2, 2, 1.8, 1.6, 1.45, 1.3, 1.15, 1, 0.91, 0.84] as const;
 
 const scaled = new Map<string, Design>();
 

@@ -20,7 +20,7 @@ export interface SetPaper {
  */
 export const setPaper = (document: PaperDocument): SetPaper => {
 	const scene = sceneOf(document);
-	const { fits, findings } = fitPages(scene);
-	const pages = layPages(Paper(scene, fits));
+	const { sections, fits, findings } = fitPages(scene);
+	const pages = layPages(Paper({ ...scene, sections }, fits));
 	return { pages, findings: [...findings, ...auditPages(pages)] };
 };
