@@ -384,6 +384,14 @@ export const ENGLISH = {
 		11: "Nov",
 		12: "Dec",
 	},
+	elements: {
+		casing: "Casing",
+		"casing test": "Casing test",
+		wellhead: "Wellhead",
+		"treating iron": "Treating iron",
+		"treating string": "Treating string",
+		packer: "Packer",
+	},
 	ladderTiers: {
 		expected: "Expected at most",
 		kickout: "Pump kick-out {number}",

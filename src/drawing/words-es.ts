@@ -376,9 +376,17 @@ export const SPANISH: DrawingWords = {
 		11: "nov",
 		12: "dic",
 	},
+	elements: {
+		casing: "Revestimiento",
+		"casing test": "Prueba del revestimiento",
+		wellhead: "Cabezal",
+		"treating iron": "Línea de tratamiento",
+		"treating string": "Sarta de tratamiento",
+		packer: "Empacador",
+	},
 	ladderTiers: {
 		expected: "Esperada como máximo",
-		kickout: "Disparo de bomba {number}",
+		kickout: "Paro automático de bomba {number}",
 		relief: "Válvula de alivio",
 		maximum: "Presión máxima de tratamiento",
 		element: "Elemento",

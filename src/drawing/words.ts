@@ -22,7 +22,10 @@ type Lists =
  * holds it to that.
  */
 export type DrawingWords = {
-	readonly [K in Exclude<keyof typeof ENGLISH, "rocks" | "strings" | "holes" | "hoursGiven" | Lists>]: string;
+	readonly [K in Exclude<
+		keyof typeof ENGLISH,
+		"rocks" | "strings" | "holes" | "elements" | "hoursGiven" | Lists
+	>]: string;
 } & {
 	readonly [L in Lists]: Readonly<Record<keyof (typeof ENGLISH)[L], string>>;
 } & {
@@ -30,6 +33,8 @@ export type DrawingWords = {
 	/** Names of strings and holes by their usual ids; others print the id. */
 	readonly strings: Readonly<Record<string, string>>;
 	readonly holes: Readonly<Record<string, string>>;
+	/** Names of the elements under treating pressure; others print as they are called. */
+	readonly elements: Readonly<Record<string, string>>;
 	/** Hours that definitions often give; others are printed as they were written. */
 	readonly hoursGiven: Readonly<Record<string, string>>;
 };

@@ -185,3 +185,29 @@ describe("jobs of a company's own", () => {
 		]);
 	});
 });
+
+describe("words of a Spanish pack", () => {
+	const findings = findingsOf("vertical-metric");
+
+	it("name elements and pump stops of the poster as the sheets do", () => {
+		const words = JSON.stringify(paperOf(findings, "poster", { language: "es" }));
+		for (const said of [
+			"Línea de tratamiento",
+			"Cabezal",
+			"Prueba del revestimiento",
+			"Paro automático de bomba 1",
+		])
+			expect(words).toContain(said);
+		for (const english of ["Treating iron", "Wellhead ", "Casing test", "Disparo de bomba"])
+			expect(words).not.toContain(`"${english}`);
+	});
+
+	it("name floats, and what a share of cement is of", () => {
+		expect(renderText(paperOf(findings, "casing-production", { language: "es" }))).toContain(
+			"zapata flotadora, collar flotador",
+		);
+		expect(renderText(paperOf(findings, "cementing-surface"))).toMatch(
+			/Cement pumped over calculated \(times\) \| at least 1\.10/u,
+		);
+	});
+});

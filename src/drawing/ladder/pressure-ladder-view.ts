@@ -132,7 +132,7 @@ const limits = (rung: Rung, { stimulation }: Results): boolean =>
 
 const rungName = (rung: Rung, { words }: Print): string => {
 	if (rung.tier !== "element") return sentence(words.ladderTiers[rung.tier], { number: rung.name ?? "" });
-	const name = rung.name ?? "";
+	const name = words.elements[rung.name ?? ""] ?? rung.name ?? "";
 	return name.charAt(0).toUpperCase() + name.slice(1);
 };
 

@@ -223,8 +223,11 @@ const strictestFirst = (a: Finding, b: Finding): number => {
 };
 
 /** A wait is kept by the clock or by the cement's strength, and a crew has to know which. */
-const nameOf = ({ check, required }: Finding): string =>
-	check === "wait-on-cement" && required?.dimension === "pressure" ? "strength-at-drill-out" : check;
+const nameOf = ({ check, required }: Finding): string => {
+	if (check === "wait-on-cement" && required?.dimension === "pressure") return "strength-at-drill-out";
+	// A share without a unit says nothing under the name of the rule that asks for it.
+	return check === "cement-to-surface" && required !== undefined ? "cement-over-calculated" : check;
+};
 
 const limitCell = (context: PaperContext, { comparison, required }: Finding): Cell =>
 	required === undefined || comparison === undefined

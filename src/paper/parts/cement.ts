@@ -237,7 +237,7 @@ export const cementFacts: Part = (context) =>
 		["inside_hydrostatic", (_, { inside_hydrostatic_at_shoe: inside }) => cell(context, inside)],
 		["wait_on_cement", ({ cement }) => cell(context, cement?.waitOnCement, { unit: "hr", decimals: 0 })],
 		["plugs", ({ cement }) => textCell(cement?.plugs.join(", "))],
-		["floats", ({ floats }) => textCell(floats.join(", "))],
+		["floats", ({ floats }) => textCell(floats.map((each) => asGiven(context, each)).join(", "))],
 	]);
 
 /** Each slurry as pumped, beside what was calculated and designed. */

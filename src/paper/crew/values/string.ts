@@ -4,6 +4,7 @@ import type { QuantityText } from "../../../document/inline.ts";
 import type { CasingString } from "../../../well/well.ts";
 import type { PaperContext } from "../../context.ts";
 import { shown } from "../../context.ts";
+import { asGiven } from "../../parts/part.ts";
 import { one, PULL, rich, type SheetLine, type SheetValues, WHOLE, words } from "./line.ts";
 
 /** Where the shoe stops by the weight of the string: with the least friction already, or with the greatest. */
@@ -96,7 +97,7 @@ export const STRING_VALUES: SheetValues = {
 					},
 				];
 	},
-	string_floats: (_, s) => words(s?.floats.join(", ")),
+	string_floats: (c, s) => words(s?.floats.map((each) => asGiven(c, each)).join(", ")),
 	string_internal_yield: (c, s) => one(c, casingOf(c, s)?.least_internal_yield, { nearest: 10 }),
 	string_test_pressure: (c, s) => one(c, s?.pressureTest?.pressure),
 	string_test_hold: (c, s) => one(c, s?.pressureTest?.hold),
