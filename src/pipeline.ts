@@ -122,7 +122,7 @@ export const composePapers = (
 		const crew = paper === "crew";
 		const bound = crew ? boundOf(findings, jobs, { language, units, second, asked }) : undefined;
 		if (bound !== undefined) {
-			documents.push({ name: nameOf(findings, bound), paper: bound });
+			documents.push({ name: paperName(findings, bound), paper: bound });
 			continue;
 		}
 		const job = crew ? (asked === undefined ? nextJob(jobs) : findJob(jobs, asked)) : undefined;
@@ -143,18 +143,15 @@ export const composePapers = (
 			...(own === undefined ? {} : { neighbor: { id: own, ...(sampled === undefined ? {} : { sampled }) } }),
 		});
 		const document = changes === undefined ? composed : markChanged(composed, keysThatMoved(changes));
-		documents.push({ name: nameOf(findings, document), paper: document });
+		documents.push({ name: paperName(findings, document), paper: document });
 	}
 	const [asked] = requests;
 	if (before !== undefined && asked !== undefined) {
 		const paper = composeChangesPaper(before, findings, asked);
-		documents.push({ name: nameOf(findings, paper), paper });
+		documents.push({ name: paperName(findings, paper), paper });
 	}
 	return { documents, otherJobs };
 };
-
-const nameOf = ({ well }: Findings, document: PaperDocument): string =>
-	paperName(fileSlug(well.identity.name), document);
 
 /**
  * The files that travel inside a paper. The regulator's has the definition it was made from and every result, without
@@ -224,7 +221,7 @@ export const drawings = (
 			drawing.id,
 			paper === "regulator" ? undefined : paper,
 			language === "en" ? undefined : language,
-			units === "field" ? undefined : units,
+			units === findings.writtenIn ? undefined : units,
 		]
 			.filter((part) => part !== undefined)
 			.join("."),
@@ -239,7 +236,7 @@ const contextOf = (findings: Findings, units: UnitSystem, language: Language, pa
 });
 
 const sequenceName = (
-	{ well }: Findings,
+	{ well, writtenIn }: Findings,
 	units: UnitSystem,
 	language: Language,
 	paper: Paper,
@@ -250,7 +247,7 @@ const sequenceName = (
 		which,
 		paper === "landowner" ? undefined : paper,
 		language === "en" ? undefined : language,
-		units === "field" ? undefined : units,
+		units === writtenIn ? undefined : units,
 	]
 		.filter((part) => part !== undefined)
 		.join(".");

@@ -146,6 +146,7 @@ export const understand = (
 			glossary: catalog.glossary,
 			jobs: catalog.jobs,
 			written: printable.value,
+			writtenIn: units,
 			digest: digest(read),
 			version,
 		},

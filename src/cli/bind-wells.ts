@@ -135,7 +135,7 @@ const prepare = (
 		(paper): PaperRequest => ({
 			paper,
 			...languagesOf(options.lang),
-			units: options.units,
+			units: options.units ?? understanding.units,
 			...(options.job === undefined ? {} : { job: options.job }),
 			...(options.neighbor === undefined ? {} : { neighbor: options.neighbor }),
 		}),

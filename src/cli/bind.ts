@@ -23,7 +23,8 @@ export interface BindOptions {
 	readonly neighbor?: string;
 	readonly out: string;
 	readonly lang: Spoken;
-	readonly units: UnitSystem;
+	/** As the definition is written, where nothing is asked. */
+	readonly units?: UnitSystem;
 	readonly with: readonly Extra[];
 	readonly engine: Engine;
 	readonly strict?: boolean;
@@ -68,7 +69,10 @@ export const bindCommand = (session: Session): Command =>
 				.default("en"),
 		)
 		.addOption(
-			new Option("--units <system>", "units of the papers").choices(["field", "metric"]).default("field"),
+			new Option("--units <system>", "units of the papers (default: as the definition is written)").choices([
+				"field",
+				"metric",
+			]),
 		)
 		.addOption(
 			new Option("--with <extras>", `what else to write, separated by commas: ${EXTRAS.join(", ")}`)

@@ -2,7 +2,7 @@ import type { ChangedVerdict } from "../compare/changed-verdicts.ts";
 import type { Changes } from "../compare/compare.ts";
 import type { MovedResult } from "../compare/moved-results.ts";
 import { type ToldInput, toldCauses, toldChange, toldInput, toldValue } from "../compare/tell.ts";
-import { wrap } from "../diagnostics/print.ts";
+import { wrap } from "../diagnostics/wrap.ts";
 import type { Fact } from "../messages/message.ts";
 import { message } from "../messages/message.ts";
 import { capital, factText, type Reader, tell, tellPhrase, tellSaid } from "../messages/print.ts";

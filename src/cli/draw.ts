@@ -8,14 +8,15 @@ import { renderSvg } from "../render/svg/render-svg.ts";
 import type { UnitSystem } from "../units/format.ts";
 import { EXIT } from "./exit-codes.ts";
 import type { Session } from "./program.ts";
-import { readWell, rulesOption } from "./read-well.ts";
+import { readDefinition, rulesOption } from "./read-well.ts";
 import { openShipped } from "./shipped.ts";
 import { terminal } from "./terminal.ts";
 import { type NewFile, writeSet } from "./write-set.ts";
 
 interface DrawOptions {
 	readonly out: string;
-	readonly units: UnitSystem;
+	/** As the definition is written, where nothing is asked. */
+	readonly units?: UnitSystem;
 	readonly lang: Language;
 	readonly for?: ReadBy;
 	readonly png?: true;
@@ -37,7 +38,9 @@ export const drawCommand = (session: Session): Command =>
 				.default("svg"),
 		)
 		.addOption(
-			new Option("--units <system>", "units of the drawings").choices(["field", "metric"]).default("field"),
+			new Option("--units <system>", "units of the drawings (default: as the definition is written)").choices(
+				["field", "metric"],
+			),
 		)
 		.addOption(
 			new Option("--lang <language>", "language of the drawings")
@@ -60,10 +63,10 @@ export const drawCommand = (session: Session): Command =>
 				session.end(EXIT.usage);
 				return;
 			}
-			const findings = readWell(file, options.rules, openShipped(), session);
+			const { findings, units } = readDefinition(file, options.rules, openShipped(), session);
 			if (findings === undefined) return;
 			const files: NewFile[] = [];
-			const asked = [options.units, options.lang, options.for] as const;
+			const asked = [options.units ?? units, options.lang, options.for] as const;
 			if (options.format === "html") {
 				const { name, text } = await sequencePage(findings, ...asked);
 				files.push({ name: `${name}.html`, content: text });

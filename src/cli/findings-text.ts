@@ -1,6 +1,6 @@
 import type { Known } from "../cite/known.ts";
 import { showPath } from "../diagnostics/path.ts";
-import { wrap } from "../diagnostics/print.ts";
+import { wrap } from "../diagnostics/wrap.ts";
 import type { Verdict } from "../document/verdict.ts";
 import { type Fact, message } from "../messages/message.ts";
 import { capital, type Reader, tell, tellSaid } from "../messages/print.ts";

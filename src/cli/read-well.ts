@@ -61,18 +61,22 @@ export const tellDiagnostics = ({ diagnostics, texts }: Understanding, reader?: 
 		);
 };
 
-/** A definition's findings, or nothing with every fault told and the exit code raised. */
-export const readWell = (
+/** A definition as it was understood, with every fault told and the exit code raised where it has errors. */
+export const readDefinition = (
 	file: string,
 	rules: readonly string[],
 	shipped: ShippedData,
 	session: Session,
-): Findings | undefined => {
+): Understanding => {
 	const understanding = understandFile(file, readRulesFiles(rules), shipped);
 	tellDiagnostics(understanding, { language: "en", units: understanding.units });
 	if (hasErrors(understanding.diagnostics)) session.end(EXIT.badDefinition);
-	return understanding.findings;
+	return understanding;
 };
+
+/** A definition's findings, or nothing, as `readDefinition` tells it. */
+export const readWell = (...args: Parameters<typeof readDefinition>): Findings | undefined =>
+	readDefinition(...args).findings;
 
 /** What the rule for files beside a definition needs of the disk. */
 const disk: FileAccess = {

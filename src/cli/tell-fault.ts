@@ -1,5 +1,5 @@
 import { CommanderError } from "commander";
-import { wrap } from "../diagnostics/print.ts";
+import { wrap } from "../diagnostics/wrap.ts";
 import { EXIT, type ExitCode } from "./exit-codes.ts";
 import { FileFault } from "./file-fault.ts";
 import { SeedFault } from "./seed-fault.ts";

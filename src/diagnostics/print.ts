@@ -4,6 +4,7 @@ import type { Diagnostic, Severity } from "./diagnostic.ts";
 import { type Location, locate, locateStart, type Sources, showLocation } from "./locate.ts";
 import { showPath } from "./path.ts";
 import { visible } from "./visible.ts";
+import { wrap } from "./wrap.ts";
 
 export interface PrintOptions {
 	readonly color: boolean;
@@ -29,21 +30,6 @@ const NARROWEST = 40;
 const ELLIPSIS = "…";
 /** More than this nobody reads in one go, and it is mostly one slip made many times. */
 const MOST_SHOWN = 100;
-
-/** Lines of `text` no wider than `width`; a word that is longer stands alone, uncut. */
-export const wrap = (text: string, width: number): string[] => {
-	const lines: string[] = [];
-	let line = "";
-	for (const word of text.split(" ")) {
-		if (line !== "" && line.length + 1 + word.length > width) {
-			lines.push(line);
-			line = word;
-		} else {
-			line = line === "" ? word : `${line} ${word}`;
-		}
-	}
-	return [...lines, line];
-};
 
 /** Longest text printed of a value; whole blocks and lines may have been put in one place. */
 const LONGEST_TEXT = 400;

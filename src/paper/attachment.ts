@@ -1,5 +1,4 @@
 import type { PaperDocument } from "../document/document.ts";
-import { fileSlug } from "../document/file-slug.ts";
 import type { PaperContext } from "./context.ts";
 import { type Begun, begin, finish, sectioned } from "./fill.ts";
 import { findingsFor } from "./findings-for.ts";
@@ -63,7 +62,7 @@ const compose = (asked: PaperContext): Attachment => {
 		beside: Begun,
 	): PaperDocument => {
 		const { context, order } = begun;
-		const file = paperName(fileSlug(context.well.identity.name), {
+		const file = paperName(context, {
 			paper: beside.context.paper,
 			language: context.words.language,
 			units: context.units,

@@ -32,6 +32,8 @@ export interface Findings {
 	readonly jobs: readonly Job[];
 	/** The definition as written. */
 	readonly written: unknown;
+	/** The unit system that the definition is written in. */
+	readonly writtenIn: UnitSystem;
 	/** First 8 hex digits of the digest over every file read. */
 	readonly digest: string;
 	readonly version: string;

@@ -22,6 +22,18 @@ const print = (findings: ReturnType<typeof short>, paper: Paper, language: Paper
 describe("a surface shoe short of protected water", () => {
 	const findings = short();
 
+	it.each(["landowner", "handout", "answers"] as const)(
+		"is named in the %s as not shown, whoever reads it",
+		(paper) => {
+			expect(print(findings, paper)).toContain("they are not shown yet. Ask us about them:");
+			expect(print(findings, paper)).toMatch(
+				paper === "answers" ? /85 ft|at least 50 ft/ : /at least 50 ft .*below the base of protected water/,
+			);
+			expect(print(findings, paper, "es")).toContain("todavía no está demostrado");
+			expect(print(findingsOf("horizontal"), paper)).not.toContain("not shown yet. Ask us");
+		},
+	);
+
 	it("is judged: the string that has to cover the water, not the one that happens to", () => {
 		expect(findings.results.isolation).not.toHaveProperty("protecting_string");
 		const open = findings.judgement.findings.filter(({ verdict }) => verdict === "not met");

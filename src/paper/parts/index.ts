@@ -52,6 +52,7 @@ import {
 } from "./isolation.ts";
 import { cementPressures, kickTable, preventersTable } from "./kicks-and-preventers.ts";
 import { loadsByPhase, loadsByPhasePlain, noiseTable } from "./loads.ts";
+import { notYetShown } from "./not-yet-shown.ts";
 import { otherInputs } from "./other-inputs.ts";
 import type { Part } from "./part.ts";
 import { curveFacts, drillStringTable, pathPlaces, surveyUncertainty } from "./path-places.ts";
@@ -241,6 +242,7 @@ export const PARTS: Readonly<Record<string, Part>> = {
 	"crew-back": crewBack,
 	"crew-sign-in": crewSignIn,
 	answers: answersTable,
+	"not-yet-shown": notYetShown,
 	"open-questions": openQuestions,
 	"schedule-short": scheduleShort,
 	...figures,

@@ -32,7 +32,7 @@ export const enclosures: Part = (context) => {
 	const { label } = context.words;
 	const slug = fileSlug(context.well.identity.name);
 	const file = (paper: "regulator" | "regulator-appendix"): string =>
-		`${paperName(slug, { paper, language: context.words.language, units: context.units })}.pdf`;
+		`${paperName(context, { paper, language: context.words.language, units: context.units })}.pdf`;
 	const line = (what: string, name: string) =>
 		row({
 			enclosure: textCell(label(`enclosures.${what}`)),

@@ -18,7 +18,7 @@ export const openHoleChecks = {
 		looksAt:
 			"mud with cuttings and annular friction, along the open hole, against shoe test and fracture gradients",
 		explain:
-			"Friction by API RP 13D for Herschel–Bulkley mud where the viscometer readings are stated, else Bingham. Gauge hole, pipe in the middle and not turning, bit at the bottom of the hole. Mud is taken as cold and not compressed; cuttings are as stated.",
+			"Friction by the API's recommended practice on hydraulics for Herschel–Bulkley mud where the viscometer readings are stated, else Bingham. Gauge hole, pipe in the middle and not turning, bit at the bottom of the hole. Mud is taken as cold and not compressed; cuttings are as stated.",
 	},
 	surge: {
 		title: "Surge while pipe is run",
