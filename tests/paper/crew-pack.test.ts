@@ -211,3 +211,15 @@ describe("words of a Spanish pack", () => {
 		);
 	});
 });
+
+it("a pressure test tells of a head that holds less, and of the one that is treated through", () => {
+	const sheet = renderText(paperOf(findingsOf("vertical-metric"), "pressure-test-production"));
+	expect(sheet).toMatch(
+		/Wellhead rating, drilling: 3,046\spsi: less than the test\. Do not test against it/u,
+	);
+	expect(sheet).toMatch(/Wellhead rating, treating: 10,00\d\spsi/u);
+	const surface = renderText(paperOf(findingsOf("vertical-metric"), "pressure-test-surface"));
+	expect(surface).toMatch(/Wellhead rating, drilling: 3,046\spsi/u);
+	expect(surface).not.toContain("less than the test");
+	expect(surface).not.toContain("Wellhead rating, treating");
+});

@@ -3,7 +3,7 @@ import type { AnnulusLimit } from "../../../well/well.ts";
 import type { PaperContext } from "../../context.ts";
 import { shown } from "../../context.ts";
 import { named } from "../../parts/part.ts";
-import { HOURS, one, type SheetValues, TENTH, WHOLE, words } from "./line.ts";
+import { HOURS, NOT_APPLICABLE, one, type SheetValues, TENTH, WHOLE, words } from "./line.ts";
 
 const limits = (context: PaperContext) => context.well.stimulation?.limits;
 
@@ -119,7 +119,22 @@ export const TREATMENT_VALUES: SheetValues = {
 		const through = c.well.stimulation?.treatedThrough;
 		return through === undefined ? [] : words(named(c, through));
 	},
-	wellhead_drilling: (c) => one(c, c.well.wellhead?.drilling),
+	/** A head that holds less than the test is told beside its rating: no test is to be made against it. */
+	wellhead_drilling: (c, s) => {
+		const rating = c.well.wellhead?.drilling;
+		const test = s?.pressureTest?.pressure;
+		const weaker = rating !== undefined && test !== undefined && rating.value < test.value;
+		return one(c, rating).map((line) =>
+			weaker ? { ...line, note: `: ${c.words.label("crew.below_the_test")}` } : line,
+		);
+	},
+	/** Of the string that is treated: the head that it is treated through may be on when it is tested. */
+	wellhead_treated: (c, s) =>
+		s === undefined ||
+		s.id !== c.well.stimulation?.treatedThrough ||
+		c.well.wellhead?.stimulation === undefined
+			? NOT_APPLICABLE
+			: one(c, c.well.wellhead.stimulation),
 	wellhead_stimulation: (c) => one(c, c.well.wellhead?.stimulation),
 	flowback_range: (c) =>
 		(c.well.stimulation?.flowback?.returned ?? []).map((share, i) => ({
