@@ -163,11 +163,11 @@ describe("the built command", () => {
 		const first = bind("first", { TZ: "UTC", LANG: "C" });
 		const elsewhere = { TZ: "America/Denver", LANG: "es_ES.UTF-8", NODE_ENV: "development" };
 		const second = bind("second", elsewhere, ...(WHOLE ? [] : ["--for", "crew"]));
-		expect(Object.keys(first.digests)).toHaveLength(6);
-		expect(Object.keys(second.digests)).toHaveLength(WHOLE ? 6 : 2);
+		expect(Object.keys(first.digests)).toHaveLength(8);
+		expect(Object.keys(second.digests)).toHaveLength(WHOLE ? 8 : 2);
 		expect(first.digests).toMatchObject(second.digests);
 		for (const name of Object.keys(first.digests)) {
-			expect(name).toMatch(/\.(?:regulator|landowner|crew\.[a-z-]+)\.(?:pdf|html)$/u);
+			expect(name).toMatch(/\.(?:regulator|regulator-appendix|landowner|crew\.[a-z-]+)\.(?:pdf|html)$/u);
 			expect(first.stdout).toContain(name);
 		}
 		expect(first.stdout).toMatch(/Does not meet \d+ · .*\bMeets \d+/u);

@@ -31,7 +31,7 @@ describe("the JSON Schema for editors", () => {
 	it("tells an editor what each entry is for, and its units", () => {
 		const text = JSON.stringify(definitionJsonSchema());
 		expect(text).toContain("Compared with the rule's figure, and told to neighbors.");
-		expect(text).toContain("Units: psi, kPa, MPa, GPa, bar.");
+		expect(text).toContain("Units: psi, kPa, MPa, GPa, bar, ksi.");
 		expect(text).toContain('"title":"Outside diameter"');
 	});
 });

@@ -105,11 +105,17 @@ describe("the treated starter", () => {
 	});
 
 	test("its paper has plan and record side by side, stage by stage and in total", () => {
-		const [paper] = composePapers(findings, [
-			{ paper: "regulator", language: "en", units: "field" },
-		]).documents;
-		const tables = (paper?.paper.sections ?? []).flatMap(({ blocks }) =>
-			blocks.flatMap((b) => (b.kind === "table" ? [b] : [])),
+		// The totals stand in the attachment, each stage in its appendices.
+		const { documents } = composePapers(
+			findings,
+			(["regulator", "regulator-appendix"] as const).map((paper) => ({
+				paper,
+				language: "en",
+				units: "field",
+			})),
+		);
+		const tables = documents.flatMap(({ paper }) =>
+			paper.sections.flatMap(({ blocks }) => blocks.flatMap((b) => (b.kind === "table" ? [b] : []))),
 		);
 		const volumes = tables.find(({ caption }) => caption.startsWith("Stages as pumped: volume"));
 		const short = volumes?.rows[16];

@@ -66,6 +66,9 @@ const stringsIn = (node: unknown, name = ""): readonly string[] => {
 	if (typeof node === "string") return [node];
 	if (typeof node !== "object" || node === null) return [];
 	if (Array.isArray(node)) return node.flatMap((child) => stringsIn(child, name));
+	// A group of shapes is named for the program, as `label line 1`; its words are in its texts.
+	if ("kind" in node && node.kind === "group" && "children" in node)
+		return stringsIn(node.children, "children");
 	return Object.entries(node).flatMap(([key, child]) => stringsIn(child, key));
 };
 
