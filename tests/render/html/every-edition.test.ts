@@ -1,10 +1,10 @@
 import axe from "axe-core";
-import { JSDOM } from "jsdom";
 import { describe, expect, it } from "vitest";
 import type { PaperDocument } from "../../../src/document/document.ts";
 import { renderHtml } from "../../../src/render/html/render-html.ts";
 import { composeOnce } from "../../run/compose-once.ts";
 import { documentOf, EDITIONS } from "../../run/editions.ts";
+import { JSDOM } from "../../run/jsdom.ts";
 import { findingsOf } from "../../starters.ts";
 import { stringsOf } from "../printed-strings.ts";
 
@@ -16,7 +16,7 @@ interface Barrier {
 	readonly where: string;
 }
 
-const pageOf = (html: string): JSDOM =>
+const pageOf = (html: string): InstanceType<typeof JSDOM> =>
 	new JSDOM(html.replace(/<style>[\s\S]*?<\/style>/u, ""), { runScripts: "outside-only" });
 
 /** Rows of one table that are looked at for barriers: they are all made alike, and a long table takes minutes. */
@@ -42,6 +42,9 @@ const squash = (text: string): string => text.replaceAll(/\s+/gu, "");
 
 const faultsOf = (html: string, document: PaperDocument): readonly string[] => {
 	const { window } = pageOf(html);
+	// The attachment and its appendices lead to each other, beside each other in one folder.
+	const withoutCompanion =
+		document.companion === undefined ? html : html.replaceAll(`href="${document.companion}.html#`, 'href="#');
 	const page = window.document;
 	const text = squash(page.body.textContent ?? "");
 	const ids = [...page.querySelectorAll("[id]")].map(({ id }) => id);
@@ -76,7 +79,7 @@ const faultsOf = (html: string, document: PaperDocument): readonly string[] => {
 					(svg.querySelector("desc")?.textContent ?? "").length < 20 || svg.getAttribute("role") !== "img",
 			)
 			.map((svg) => `figure without text: ${svg.querySelector("title")?.textContent}`),
-		...(/(?:src|href)="(?!#|https?:|mailto:|tel:)|url\((?!data:|#)|@import|data-key/u.test(html)
+		...(/(?:src|href)="(?!#|https?:|mailto:|tel:)|url\((?!data:|#)|@import|data-key/u.test(withoutCompanion)
 			? ["a reference out of the file"]
 			: []),
 	];

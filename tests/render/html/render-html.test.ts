@@ -1,7 +1,7 @@
-import { JSDOM } from "jsdom";
 import { describe, expect, it } from "vitest";
 import type { Inline } from "../../../src/document/inline.ts";
 import { renderHtml } from "../../../src/render/html/render-html.ts";
+import { JSDOM } from "../../run/jsdom.ts";
 import { stringsOf } from "../printed-strings.ts";
 import { drawing, p, samplePaper } from "../sample-paper.ts";
 

@@ -1,7 +1,7 @@
 import axe from "axe-core";
-import { JSDOM } from "jsdom";
 import { describe, expect, it } from "vitest";
 import { sequencePage } from "../../../src/pipeline.ts";
+import { JSDOM } from "../../run/jsdom.ts";
 import { findingsOf, STARTERS } from "../../starters.ts";
 
 const NEEDS_PAINT = ["color-contrast", "target-size"];

@@ -1,7 +1,7 @@
 import { Geodesic } from "geographiclib-geodesic";
-import { JSDOM } from "jsdom";
 import { describe, expect, it } from "vitest";
 import { mapsOf } from "../../../src/pipeline.ts";
+import { JSDOM } from "../../run/jsdom.ts";
 import { findingsOf, starterText, understandText } from "../../starters.ts";
 
 interface Feature {

@@ -1,6 +1,6 @@
 import { PDFArray, PDFDict, type PDFDocument, PDFRawStream, PDFRef } from "@cantoo/pdf-lib";
-import { JSDOM } from "jsdom";
 import { getDocument, type PDFDocumentProxy } from "pdfjs-dist/legacy/build/pdf.mjs";
+import { JSDOM } from "../../run/jsdom.ts";
 import { marksOf } from "./page-marks.ts";
 import {
 	at,
