@@ -131,9 +131,10 @@ const rowHtml = (row: Row, columns: readonly Column[], scene: Scene): string => 
 		const [cell] = Object.values(row.cells);
 		return `<tr class="group"><th scope="rowgroup" colspan="${columns.length}">${cellHtml(cell, scene)}</th></tr>`;
 	}
+	// A row that goes on with the one above has no head of its own.
 	const cells = columns.map((column) => {
 		const inside = cellHtml(row.cells[column.id], scene, column);
-		return column.rowHead === true
+		return column.rowHead === true && inside !== ""
 			? `<th scope="row"${classOf(alignOf(column))}>${inside}</th>`
 			: `<td${classOf(alignOf(column))}>${inside}</td>`;
 	});
