@@ -4,11 +4,12 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { promisify } from "node:util";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { Paper, PaperDocument } from "../../../src/document/document.ts";
 import { attachmentsOf } from "../../../src/pipeline.ts";
-import { documentOf, EDITIONS } from "../../run/editions.ts";
+import { documentOf, EDITIONS, type Edition } from "../../run/editions.ts";
 import { setOnce } from "../../run/set-once.ts";
 import { findingsOf } from "../../starters.ts";
-import { inspectPdf } from "./structure-faults.ts";
+import { type Beside, inspectPdf, placesOf } from "./structure-faults.ts";
 
 const run = promisify(execFile);
 const place = mkdtempSync(join(tmpdir(), "casebound-structure-"));
@@ -28,17 +29,36 @@ const qpdfFaults = async (name: string, bytes: Uint8Array): Promise<string> => {
 	return run("qpdf", ["--check", file]).then(() => "", String);
 };
 
+/** The regulator's attachment and its appendices are read together. */
+const COMPANION: Partial<Record<Paper, Paper>> = {
+	regulator: "regulator-appendix",
+	"regulator-appendix": "regulator",
+};
+
+/** The file that a paper's links lead into, as it would be bound beside it. */
+const besideOf = async (edition: Edition, { companion }: PaperDocument): Promise<Beside> => {
+	const paper = COMPANION[edition.request.paper];
+	if (paper === undefined || companion === undefined) return new Map();
+	const other = await setOnce(documentOf({ ...edition, request: { ...edition.request, paper } }));
+	return new Map([[`${companion}.pdf`, await placesOf(other.bytes)]]);
+};
+
+/** Runs of text and strokes that a paper has at least: a letter is one page of words. */
+const leastPainted = (paper: string): number => (paper === "transmittal" ? 60 : 100);
+
 it.each(EDITIONS)("$title: has structure throughout", async (edition) => {
 	const document = documentOf(edition);
 	const attachments = attachmentsOf(findingsOf(edition.starter), document);
 	const { bytes, findings, pages } = await setOnce(document, attachments);
 	expect(findings).toEqual([]);
-	const { faults, seen } = await inspectPdf(bytes, document.language);
+	const beside = await besideOf(edition, document);
+	expect(beside.size).toBe(edition.request.paper in COMPANION ? 1 : 0);
+	const { faults, seen } = await inspectPdf(bytes, document.language, beside);
 	expect(faults).toEqual([]);
 	expect(seen.attachments).toEqual(attachments.map((attachment) => attachment.name));
 	expect(attachments).toHaveLength(document.paper === "regulator" ? 2 : 0);
 	expect(seen.pages).toBe(pages);
-	expect(seen.painted).toBeGreaterThan(100);
+	expect(seen.painted).toBeGreaterThan(leastPainted(document.paper));
 	expect(seen.fonts).toBeGreaterThan(1);
 	expect(await qpdfFaults(edition.title.replaceAll(/\W+/gu, "-"), bytes)).toBe("");
 });

@@ -192,6 +192,20 @@ describe("the structure checker", () => {
 		expect(faults.map((fault) => fault.kind)).toContain(kind);
 	});
 
+	it("follows a link into another file, to a place that must be there", async () => {
+		const file = await openPdf(bytes);
+		const link = annotation(file);
+		link.delete(name("Dest"));
+		const action = { S: "GoToR", F: PDFString.of("other.pdf"), D: PDFString.of("table-1") };
+		link.set(name("A"), file.context.obj(action));
+		const closed = await closePdf(file);
+		const kinds = async (...beside: Parameters<typeof inspectPdf>[2][]): Promise<readonly string[]> =>
+			(await inspectPdf(closed, "en", ...beside)).faults.map((fault) => fault.kind);
+		expect(await kinds(new Map([["other.pdf", new Set(["table-1"])]]))).toEqual([]);
+		expect(await kinds(new Map([["other.pdf", new Set(["table-2"])]]))).toEqual(["link leads nowhere"]);
+		expect(await kinds()).toEqual(["link leads nowhere"]);
+	});
+
 	it("catches a paper that speaks another language than it says", async () => {
 		const { faults } = await inspectPdf(bytes, "es");
 		expect(faults.map((fault) => fault.kind)).toEqual(["no language"]);

@@ -330,10 +330,18 @@ const checkCatalog = (file: PDFDocument, language: string, report: Report): void
 		report("file of another kind", "JavaScript");
 };
 
+/** Files that a paper is read with, by name: the named places of each. */
+export type Beside = ReadonlyMap<string, ReadonlySet<string>>;
+
+/** The named places of a PDF: ISO 32000-1, 12.3.2.3. */
+export const placesOf = async (bytes: Uint8Array): Promise<ReadonlySet<string>> =>
+	new Set(nameTree(dictAt(dictAt((await openPdf(bytes)).catalog, "Names"), "Dests")).keys());
+
 const checkLinks = async (
 	reader: PDFDocumentProxy,
 	file: PDFDocument,
 	elements: readonly FileElement[],
+	beside: Beside,
 	report: Report,
 ): Promise<number> => {
 	const owners = new Map(
@@ -349,14 +357,19 @@ const checkLinks = async (
 		const annotations = itemsAt(page.node, "Annots");
 		if (annotations.length > 0 && textAt(page.node, "Tabs") !== "S")
 			report("page without tab order", `page ${i + 1}`);
-		const targets: readonly { dest?: unknown; url?: string }[] = await (
+		const targets: readonly { dest?: unknown; url?: string; unsafeUrl?: string }[] = await (
 			await reader.getPage(i + 1)
 		).getAnnotations();
-		for (const { dest, url } of targets) {
+		for (const { dest, url, unsafeUrl } of targets) {
 			links += 1;
 			const found = typeof dest === "string" ? await reader.getDestination(dest) : dest;
-			if (!Array.isArray(found) && !/^(?:https?|mailto):/u.test(url ?? ""))
-				report("link leads nowhere", `page ${i + 1}: ${String(dest ?? url)}`);
+			// ISO 32000-1, 12.6.4.3: a place of another file, by its name there. pdf.js takes no such address for a safe one.
+			const [, other = "", place = ""] = /^([^#/:]+\.pdf)#(.+)$/u.exec(unsafeUrl ?? "") ?? [];
+			const leads =
+				Array.isArray(found) ||
+				/^(?:https?|mailto):/u.test(url ?? "") ||
+				beside.get(other)?.has(place) === true;
+			if (!leads) report("link leads nowhere", `page ${i + 1}: ${String(dest ?? url ?? unsafeUrl)}`);
 		}
 		for (const item of annotations) {
 			const annotation = file.context.lookup(item);
@@ -433,10 +446,12 @@ const checkAttachments = (file: PDFDocument, report: Report): readonly string[] 
  * is recognized for either standard is at hand. Clause numbers are from memory of the standards.
  *
  * @param language the paper's own, such as `en`
+ * @param beside the files that its links may lead into
  */
 export const inspectPdf = async (
 	bytes: Uint8Array,
 	language: string,
+	beside: Beside = new Map(),
 ): Promise<{ readonly faults: readonly StructureFault[]; readonly seen: Seen }> => {
 	const faults: StructureFault[] = [];
 	const report: Report = (kind, detail) => void faults.push({ kind, detail });
@@ -455,7 +470,7 @@ export const inspectPdf = async (
 		checkLists(elements, report);
 		const painted = await checkContent(reader, file, elements, report);
 		const fonts = checkFonts(file, report);
-		const links = await checkLinks(reader, file, elements, report);
+		const links = await checkLinks(reader, file, elements, beside, report);
 		await checkOutline(reader, report);
 		const attachments = checkAttachments(file, report);
 		for (let page = 1; page <= reader.numPages; page += 1) {
