@@ -1,3 +1,5 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { DESIGNS, designAt, INK, SCALES } from "../../src/render/pdf/design.ts";
 
@@ -20,15 +22,31 @@ describe("the design", () => {
 	});
 
 	it("prints in inks that read on white and stay black in a two-tone scan", () => {
-		for (const ink of Object.values(INK)) {
+		const { hair, ...inks } = INK;
+		for (const ink of Object.values(inks)) {
 			// WCAG 2.1, 1.4.6 (enhanced): 7:1.
 			expect(contrastWithWhite(ink)).toBeGreaterThan(7);
 			expect(luminance(ink)).toBeLessThan(0.18);
 		}
+		// WCAG 2.1, 1.4.11 (graphics): 3:1, which a line that only guides the eye need not have, and has.
+		expect(contrastWithWhite(hair)).toBeGreaterThan(3);
+	});
+
+	it("draws hairlines in gray, and sets no type in it", () => {
+		const uses = readdirSync("src/render", { recursive: true, encoding: "utf8" })
+			.filter((file) => /\.tsx?$/u.test(file))
+			.flatMap((file) => readFileSync(join("src/render", file), "utf8").split("\n"))
+			.filter((line) => line.includes("INK.hair"));
+		expect(uses.length).toBeGreaterThan(2);
+		expect(uses.filter((line) => !line.trim().startsWith("borderColor: "))).toEqual([]);
 	});
 
 	it("keeps every reader's least sizes", () => {
-		expect(DESIGNS.office.dense).toBeGreaterThanOrEqual(9);
+		// Read at a desk: text of 9.5 points; tables that are looked things up in, and notes, of no less than 8.5.
+		expect(DESIGNS.office.body).toBeGreaterThanOrEqual(9.5);
+		expect(DESIGNS.office.table).toBeGreaterThanOrEqual(9);
+		expect(Math.min(DESIGNS.office.dense, DESIGNS.office.note)).toBeGreaterThanOrEqual(8.5);
+		expect(DESIGNS.office.running).toBeGreaterThanOrEqual(8);
 		expect(DESIGNS.public.body).toBeGreaterThanOrEqual(12);
 		// A sheet of a job has all of it on two pages: its type gives way to 8 points, its large figures never below 18.
 		const least = designAt("field", Math.min(...SCALES));

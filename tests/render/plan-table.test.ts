@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Column, Row } from "../../src/document/blocks.ts";
 import { textWidth } from "../../src/measure/text-width.ts";
-import { MEASURE } from "../../src/render/pdf/design.ts";
+import { DESIGNS, MEASURE } from "../../src/render/pdf/design.ts";
 import { planTable, type TableBlock } from "../../src/render/pdf/plan-table.ts";
 import { sceneOf } from "../../src/render/pdf/scene.ts";
 import { q, samplePaper } from "./sample-paper.ts";
@@ -41,9 +41,9 @@ describe("planTable", () => {
 		const columns = Array.from({ length: 8 }, (_, i) => text(`c${i}`));
 		const words = (count: number) =>
 			plan(columns, [row(Object.fromEntries(columns.map(({ id }) => [id, t("8".repeat(count))])))]);
-		expect(words(8).size).toBe(9.5);
+		expect(words(8).size).toBe(DESIGNS.office.table);
 		const tight = words(12);
-		expect(tight.size).toBeLessThan(9.5);
+		expect(tight.size).toBeLessThan(DESIGNS.office.table);
 		expect(tight.size).toBeGreaterThan(7);
 		expect(total(tight.widths)).toBeLessThanOrEqual(MEASURE + 1e-6);
 		expect(words(16).size).toBe(7);
@@ -55,7 +55,7 @@ describe("planTable", () => {
 			[text("a"), { ...text("b"), width: 4 }],
 			[row({ a: t(key), b: t("Eight words ".repeat(20)) })],
 		);
-		expect(widths[0]).toBeLessThan(textWidth(key, { size: 9.5 }));
+		expect(widths[0]).toBeLessThan(textWidth(key, { size: DESIGNS.office.table }));
 	});
 
 	it("parts text from the text or the numbers before it", () => {

@@ -61,13 +61,13 @@ export const MEASURE = measureOf(SHEETS.letter);
 
 /**
  * Dark enough to survive a scan at 200 dots an inch in two tones, and no text stands on a tone. The hairlines between
- * rows are gray: they guide the eye, and nothing is lost with them.
+ * rows are gray: they guide the eye, and nothing is lost with them. No type is set in it.
  */
 export const INK = {
 	text: "#000000",
 	heading: "#12324a",
 	rule: "#000000",
-	hair: "#9a9a9a",
+	hair: "#8c8c8c",
 	stop: "#7d1212",
 } as const;
 
