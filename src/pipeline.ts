@@ -2,7 +2,7 @@ import { type Changes, compare } from "./compare/compare.ts";
 import { keysThatMoved } from "./compare/moved-results.ts";
 import { definitionFor } from "./definition/definition-for.ts";
 import { mayAppear } from "./definition/privacy.ts";
-import { type Language, type Paper, type PaperDocument, readBy } from "./document/document.ts";
+import { boundWith, type Language, type Paper, type PaperDocument, readBy } from "./document/document.ts";
 import { fileSlug } from "./document/file-slug.ts";
 import type { Drawing } from "./document/shapes.ts";
 import { changesForAgency, composeChanges } from "./paper/changes/compose-changes.ts";
@@ -199,12 +199,13 @@ export const composeChangesPaper = (
 	{ language, units }: Pick<PaperRequest, "language" | "units">,
 ): PaperDocument => composeChanges({ ...after, words: loadWords(language), units }, before);
 
-/** Whether the regulator's paper prints a value, by its key. */
+/** Whether the regulator's paper prints a value, by its key: its appendices are part of it. */
 export const printedByRegulator = (
 	findings: Findings,
 	{ language, units }: Pick<PaperRequest, "language" | "units">,
 ): ((key: string) => boolean) => {
-	const at = placesIn(composePaper({ ...findings, paper: "regulator", words: loadWords(language), units }));
+	const context = { ...findings, words: loadWords(language), units };
+	const at = placesIn(...boundWith("regulator").map((paper) => composePaper({ ...context, paper })));
 	return (key) => at(key) !== undefined;
 };
 

@@ -65,10 +65,10 @@ const keysOfShape = (shape: Shape): string[] => {
 export const placeOf = ({ number, title }: Section): string =>
 	number === undefined ? title : `${number} ${title}`;
 
-/** Where a paper first prints a value: number and title of the section. */
-export const placesIn = (document: PaperDocument): ((key: string) => string | undefined) => {
+/** Where a paper, or the papers that are bound with it, in order, first prints a value: number and title of the section. */
+export const placesIn = (...documents: readonly PaperDocument[]): ((key: string) => string | undefined) => {
 	const places = new Map<string, string>();
-	for (const section of document.sections)
+	for (const section of documents.flatMap(({ sections }) => sections))
 		for (const key of keysIn(section.blocks)) if (!places.has(key)) places.set(key, placeOf(section));
 	return (key) => places.get(key);
 };

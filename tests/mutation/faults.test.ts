@@ -27,7 +27,7 @@ describe("faults that are put into the sources", () => {
 	it("leave a source that can be read", () => {
 		for (const path of [
 			"src/calc/cement/annulus.ts",
-			"src/calc/casing/not-reached.ts",
+			"src/calc/casing/collapse-under-load.ts",
 			"src/rules/compare.ts",
 		]) {
 			const source = read(path);

@@ -1,6 +1,6 @@
 import { type Changes, compare } from "../../compare/compare.ts";
 import type { Section } from "../../document/blocks.ts";
-import type { PaperDocument } from "../../document/document.ts";
+import { boundWith, type PaperDocument } from "../../document/document.ts";
 import type { UnitSystem } from "../../units/format.ts";
 import { composePaper } from "../compose.ts";
 import type { Findings, PaperContext } from "../context.ts";
@@ -23,12 +23,13 @@ export const changesForAgency = (before: Findings, after: Findings, units: UnitS
 export const composeChanges = (after: Omit<PaperContext, "paper">, before: Findings): PaperDocument => {
 	const context: PaperContext = findingsFor({ ...after, paper: "regulator" }, "regulator");
 	const changes = changesForAgency(before, after, after.units);
-	const regulator = composePaper({ ...after, paper: "regulator" });
+	// The appendices are part of the attachment: what moves in them has moved in it.
+	const attachment = boundWith("regulator").map((paper) => composePaper({ ...after, paper }));
 	const shown: ChangeContext = {
 		paper: context,
 		changes,
-		printedAt: placesIn(regulator),
-		sections: regulator.sections.map(placeOf),
+		printedAt: placesIn(...attachment),
+		sections: attachment.flatMap((paper) => paper.sections.map(placeOf)),
 	};
 	const order = context.words.order("changes");
 	const sections = order.sections
