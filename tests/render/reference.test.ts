@@ -29,12 +29,14 @@ const lettersOf = async (bytes: Uint8Array): Promise<string> => {
 	return letters.normalize("NFKC").replaceAll(/[\s\u00ad-]+/gu, "");
 };
 
-/** Without lists of contents: react-pdf knows no page of a section. */
+/** Without lists that give pages, of sections, tables or figures: react-pdf knows no page of a place. Those of another file give none. */
 const withoutContents = (paper: PaperDocument): PaperDocument => ({
 	...paper,
 	sections: paper.sections.map((section) => ({
 		...section,
-		blocks: section.blocks.filter(({ kind }) => kind !== "contents"),
+		blocks: section.blocks.filter(
+			(block) => block.kind !== "contents" && (block.kind !== "list-of" || block.elsewhere !== undefined),
+		),
 	})),
 });
 
