@@ -22,7 +22,7 @@ export const composePaper = (asked: PaperContext): PaperDocument => {
 		...findingsFor(asked, paper),
 		...(paper === "answers" || paper === "notes"
 			? {
-					printedAt: placesIn(composeAttachment({ ...asked, paper: "regulator" }).regulator),
+					printedAt: printedInAttachment(asked),
 				}
 			: {}),
 	};
@@ -39,6 +39,12 @@ export const composePaper = (asked: PaperContext): PaperDocument => {
 		imprint: imprintOf(context, begun.order),
 		sections: sectioned(context, begun.order, finish(begun)),
 	};
+};
+
+/** Where the regulator's paper has a number: in its body if it stands there, else in its appendices. */
+const printedInAttachment = (asked: PaperContext) => {
+	const { regulator, "regulator-appendix": appendix } = composeAttachment({ ...asked, paper: "regulator" });
+	return placesIn(regulator, appendix);
 };
 
 /** Metric readers print on A4. */

@@ -5,7 +5,11 @@ import { changedEntries } from "../../src/compare/changed-entries.ts";
 import { type Changes, compare } from "../../src/compare/compare.ts";
 import { toldChange } from "../../src/compare/tell.ts";
 import { pathKey } from "../../src/diagnostics/path.ts";
+import { composePaper } from "../../src/paper/compose.ts";
 import type { Findings } from "../../src/paper/context.ts";
+import { placeOf } from "../../src/paper/places.ts";
+import { loadWords } from "../../src/paper/words/words.ts";
+import { composeChangesPaper, printedByRegulator } from "../../src/pipeline.ts";
 import { quantityString } from "../../src/units/format.ts";
 import { findingsOf, type Starter, starterText, understandText } from "../starters.ts";
 import { told } from "../told.ts";
@@ -108,6 +112,28 @@ describe("a revision that sets one shoe deeper", () => {
 			expect(key).not.toMatch(
 				/^results\.(?:casing\.(?:conductor|production)|stimulation|logistics|trajectory)\b/u,
 			);
+	});
+
+	it("tells the agency what moved in the appendices of the attachment too", () => {
+		const asked = { language: "en", units: "field" } as const;
+		const [before, after] = [findingsOf("horizontal"), revised("horizontal", DEEPER, TAIL)];
+		const printed = printedByRegulator(after, asked);
+		const appendix = composePaper({
+			...after,
+			words: loadWords("en"),
+			units: "field",
+			paper: "regulator-appendix",
+		});
+		const inAppendix = new Set(appendix.sections.map(placeOf));
+		expect(moved.some(({ key }) => !printed(key))).toBe(true);
+		const groups = composeChangesPaper(before, after, asked).sections.flatMap(({ blocks }) =>
+			blocks.flatMap((block) =>
+				block.kind === "table" ? block.rows.filter(({ emphasis }) => emphasis === "group") : [],
+			),
+		);
+		const places = groups.map(({ cells: { result } }) => (result?.kind === "text" ? result.text : ""));
+		expect(places.filter((place) => inAppendix.has(place)).length).toBeGreaterThan(1);
+		expect(printed("results.casing.surface.weight_in_air")).toBe(true);
 	});
 
 	it("tells by how much, as the printed numbers differ", () => {
