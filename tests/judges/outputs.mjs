@@ -1,4 +1,12 @@
-import { copyFileSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import {
+	copyFileSync,
+	existsSync,
+	mkdirSync,
+	readdirSync,
+	readFileSync,
+	rmSync,
+	writeFileSync,
+} from "node:fs";
 import { join } from "node:path";
 import { casebound, outFolder, root } from "./run.mjs";
 
@@ -33,7 +41,7 @@ const revised = (file, folder) => {
 	const text = readFileSync(join(root, file), "utf8");
 	const beside = join(root, file, "..");
 	for (const [, name] of text.matchAll(/file: ([\w-]+\.csv)/g))
-		copyFileSync(join(beside, name), join(folder, name));
+		if (existsSync(join(beside, name))) copyFileSync(join(beside, name), join(folder, name));
 	const later = join(folder, "revised.yaml");
 	writeFileSync(later, text.replace(/^(\s*revision:) .*$/m, "$1 Z"));
 	return later;
