@@ -5,7 +5,7 @@ import { sampleOf, WHOLE } from "../run/sample.ts";
 const read = (path: string): string => readFileSync(new URL(`../../${path}`, import.meta.url), "utf8");
 
 describe("the run of every change", () => {
-	it("is the README's command of two words, which the gate runs first, then lint, types, build and the outside judges", () => {
+	it("is the README's command of two words, which the gate runs first, then lint, types and build", () => {
 		const { scripts } = JSON.parse(read("package.json")) as { scripts: Readonly<Record<string, string>> };
 		expect(read("README.md")).toContain("```sh\nnpm cit\n```");
 		const steps = read(".ci/run")
@@ -16,7 +16,6 @@ describe("the run of every change", () => {
 			"npm run --silent lint",
 			"npm run --silent types",
 			"npm run --silent build",
-			"npm run --silent judge -- --short",
 		]);
 		expect(scripts["test"]).toBe("npm run --silent build && vitest run --config .config/vitest.config.ts");
 		expect(scripts["test:all"]).toBe(scripts["test"]?.replace("vitest.config", "vitest.all.config"));

@@ -49,6 +49,6 @@ export const backGoesOn = (
 	keep = 0,
 ): Block[] => {
 	const more = words.label("crew.more.listed").replace("{list}", name);
-	const turn = BACK.findIndex((each) => each === list);
+	const turn = (BACK as readonly string[]).indexOf(list);
 	return keeping(blocks, { turn: Math.max(turn, 0), keep, more: { one: more, many: more } });
 };

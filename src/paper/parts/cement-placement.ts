@@ -31,6 +31,7 @@ export const placementBlocks = (context: PaperContext, string: CasingString): Bl
 			? []
 			: stageBlocks(context, second_stage.placement, `${name}, ${second}`, true)),
 		...settingFacts(context, cement),
+		...thickeningTable(context, cement, name),
 		...componentsTable(context, cement, string),
 		...furtherTable(context, cement, string),
 		...standoffTable(context, cement, string),
@@ -191,13 +192,29 @@ const settingFacts = (context: PaperContext, { setting, fall_back }: CementResul
 						"temperature_at_shoe",
 						setting.strength_reached ? cell(context, setting.temperature_at_shoe, WHOLE) : { kind: "none" },
 					],
-					...setting.thickening.flatMap(({ in_use, thickening_time }) => [
-						["in_use", cell(context, in_use, WHOLE)] as const,
-						["thickening_time", cell(context, thickening_time, WHOLE)] as const,
-					]),
 				],
 				{ caption: "setting" },
 			);
+
+/** Of each slurry with a thickening time: how long it is pumped, and how long it stays pumpable. */
+const thickeningTable = (context: PaperContext, { setting }: CementResults, string: string): Block[] =>
+	table(
+		context,
+		"thickening",
+		[
+			textColumn(context, "slurry", { width: 1, rowHead: true }),
+			quantityColumn(context, "in_use", "duration", { style: WHOLE }),
+			quantityColumn(context, "thickening_time", "duration", { style: WHOLE }),
+		],
+		(setting?.thickening ?? []).map(({ id, in_use, thickening_time }) =>
+			row({
+				slurry: textCell(named(context, id)),
+				in_use: cell(context, in_use, WHOLE),
+				thickening_time: cell(context, thickening_time, WHOLE),
+			}),
+		),
+		{ suffix: string },
+	);
 
 const componentsTable = (context: PaperContext, { slurries }: CementResults, string: CasingString): Block[] =>
 	table(

@@ -152,7 +152,7 @@ const bodies = (rows: readonly Row[]): readonly (readonly Row[])[] =>
 
 /** A wide table scrolls within its own box, which the keyboard reaches. */
 const scrolling = (id: string, table: string): string =>
-	`<div class="wide" role="region" tabindex="0" aria-labelledby="${id}">\n${table}\n</div>`;
+	`<div class="wide" role="group" tabindex="0" aria-labelledby="${id}">\n${table}\n</div>`;
 
 const table = (block: Kind<"table">, scene: Scene): string => {
 	const id = `t-${scene.next()}`;
