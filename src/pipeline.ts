@@ -2,9 +2,10 @@ import { type Changes, compare } from "./compare/compare.ts";
 import { keysThatMoved } from "./compare/moved-results.ts";
 import { definitionFor } from "./definition/definition-for.ts";
 import { mayAppear } from "./definition/privacy.ts";
-import { boundWith, type Language, type Paper, type PaperDocument, readBy } from "./document/document.ts";
+import { type Language, type Paper, type PaperDocument, readBy } from "./document/document.ts";
 import { fileSlug } from "./document/file-slug.ts";
 import type { Drawing } from "./document/shapes.ts";
+import { placesInAttachment } from "./paper/attachment.ts";
 import { changesForAgency, composeChanges } from "./paper/changes/compose-changes.ts";
 import { markChanged } from "./paper/changes/mark-changed.ts";
 import { composePaper } from "./paper/compose.ts";
@@ -18,7 +19,6 @@ import { forPaper } from "./paper/for-paper.ts";
 import { findJob, jobName, jobsOfWell, nextJob, type WellJob } from "./paper/jobs.ts";
 import { paperName } from "./paper/paper-name.ts";
 import { wellDrawings } from "./paper/parts/figures.ts";
-import { placesIn } from "./paper/places.ts";
 import { frameDrawings, sequenceDocument } from "./paper/sequence/sequence.ts";
 import { type NoMap, wellMap } from "./paper/well-map.ts";
 import { loadWords } from "./paper/words/words.ts";
@@ -204,8 +204,7 @@ export const printedByRegulator = (
 	findings: Findings,
 	{ language, units }: Pick<PaperRequest, "language" | "units">,
 ): ((key: string) => boolean) => {
-	const context = { ...findings, words: loadWords(language), units };
-	const at = placesIn(...boundWith("regulator").map((paper) => composePaper({ ...context, paper })));
+	const at = placesInAttachment({ ...findings, words: loadWords(language), units });
 	return (key) => at(key) !== undefined;
 };
 

@@ -7,7 +7,7 @@ import { capital, type Reader, tell, tellSaid } from "../messages/print.ts";
 import type { Findings } from "../paper/context.ts";
 import { PRINT_WORDS } from "../render/print/print-words.ts";
 import { type Finding, isOpen } from "../rules/finding.ts";
-import { worstFirst } from "../rules/index.ts";
+import { WORST_VERDICT_FIRST, worstFirst } from "../rules/index.ts";
 import { say } from "../rules/reason.ts";
 
 export interface FindingsTextOptions {
@@ -30,7 +30,7 @@ export const findingsText = (file: string, found: Findings, options: FindingsTex
 	const head = [`${file}: ${well.identity.name}`, ...wrappedTotals(judgement, reader, options.width)];
 	if (options.quiet === true) return head.join("\n");
 	const sorted = worstFirst(judgement.findings);
-	const shown = ORDER.filter((verdict) => options.all === true || TO_ACT_ON.includes(verdict));
+	const shown = WORST_VERDICT_FIRST.filter((verdict) => options.all === true || TO_ACT_ON.includes(verdict));
 	const groups = shown.flatMap((verdict) => {
 		const of = sorted.filter((finding) => finding.verdict === verdict);
 		if (of.length === 0) return [];
@@ -69,9 +69,9 @@ export const findingsText = (file: string, found: Findings, options: FindingsTex
 
 /** `Does not meet 0 · Insufficient data 1 · …` */
 export const totalsLine = ({ counts }: Findings["judgement"], { language }: Reader): string =>
-	ORDER.map((verdict) => `${capital(PRINT_WORDS[language].verdicts[verdict])} ${counts[verdict]}`).join(
-		" · ",
-	);
+	WORST_VERDICT_FIRST.map(
+		(verdict) => `${capital(PRINT_WORDS[language].verdicts[verdict])} ${counts[verdict]}`,
+	).join(" · ");
 
 /** The totals in lines of at most `width`, no word parted from its count. */
 export const wrappedTotals = (
@@ -87,8 +87,6 @@ export const wrappedTotals = (
 	}
 	return lines;
 };
-
-const ORDER: readonly Verdict[] = ["not met", "cannot tell", "needs judgement", "met", "does not apply"];
 
 /** Number, limit and margin, then where it is written; wrapped under one mark. */
 const lines = (finding: Finding, { width, reader }: FindingsTextOptions): readonly string[] => {

@@ -5,6 +5,7 @@ import { findingsFor } from "./findings-for.ts";
 import { imprintOf } from "./imprint.ts";
 import { type CountingWords, counted, referred, withLists } from "./numbering.ts";
 import { paperName } from "./paper-name.ts";
+import { placesIn } from "./places.ts";
 
 /** The regulator's attachment: what is read, and the file of appendices that it is looked up in. */
 export interface Attachment {
@@ -42,6 +43,14 @@ export const composeAttachment = (asked: PaperContext): Attachment => {
 	const attachment = compose(asked);
 	shelf.push({ from, attachment });
 	return attachment;
+};
+
+/** Where the attachment has a number: in its body if it stands there, else in its appendices. */
+export const placesInAttachment = (
+	asked: Omit<PaperContext, "paper">,
+): ((key: string) => string | undefined) => {
+	const { regulator, "regulator-appendix": appendix } = composeAttachment({ ...asked, paper: "regulator" });
+	return placesIn(regulator, appendix);
 };
 
 const compose = (asked: PaperContext): Attachment => {

@@ -1,11 +1,10 @@
 import type { Section, SheetName } from "../document/blocks.ts";
 import type { PaperDocument } from "../document/document.ts";
-import { composeAttachment } from "./attachment.ts";
+import { composeAttachment, placesInAttachment } from "./attachment.ts";
 import type { PaperContext } from "./context.ts";
 import { begin, finish, sectioned } from "./fill.ts";
 import { findingsFor } from "./findings-for.ts";
 import { imprintOf, partOf } from "./imprint.ts";
-import { placesIn } from "./places.ts";
 import { noteSections } from "./slides/notes.ts";
 import { slideSections } from "./slides/slides.ts";
 
@@ -22,7 +21,7 @@ export const composePaper = (asked: PaperContext): PaperDocument => {
 		...findingsFor(asked, paper),
 		...(paper === "answers" || paper === "notes"
 			? {
-					printedAt: printedInAttachment(asked),
+					printedAt: placesInAttachment(asked),
 				}
 			: {}),
 	};
@@ -39,12 +38,6 @@ export const composePaper = (asked: PaperContext): PaperDocument => {
 		imprint: imprintOf(context, begun.order),
 		sections: sectioned(context, begun.order, finish(begun)),
 	};
-};
-
-/** Where the regulator's paper has a number: in its body if it stands there, else in its appendices. */
-const printedInAttachment = (asked: PaperContext) => {
-	const { regulator, "regulator-appendix": appendix } = composeAttachment({ ...asked, paper: "regulator" });
-	return placesIn(regulator, appendix);
 };
 
 /** Metric readers print on A4. */

@@ -14,4 +14,4 @@ export { RULE_FORMULAS } from "./formulas.ts";
 export { judge } from "./judge.ts";
 export { missingIn, missingInformation } from "./missing-information.ts";
 export { type Reason, type ReasonPart, type SaidPart, say, sayParts } from "./reason.ts";
-export { worstFirst } from "./worst-first.ts";
+export { WORST_VERDICT_FIRST, worstFirst } from "./worst-first.ts";

@@ -2,13 +2,13 @@ import type { Verdict } from "../document/verdict.ts";
 import type { Finding } from "./finding.ts";
 
 /** What a reader must act on comes first; what is in order comes last. */
-const ORDER: Readonly<Record<Verdict, number>> = {
-	"not met": 0,
-	"cannot tell": 1,
-	"needs judgement": 2,
-	met: 3,
-	"does not apply": 4,
-};
+export const WORST_VERDICT_FIRST: readonly Verdict[] = [
+	"not met",
+	"cannot tell",
+	"needs judgement",
+	"met",
+	"does not apply",
+];
 
 /** Share of the limit that is left: −0.05 is five hundredths short. Nothing where there is no margin. */
 const shareLeft = ({ margin, required }: Finding): number => {
@@ -17,7 +17,7 @@ const shareLeft = ({ margin, required }: Finding): number => {
 };
 
 const rank = (finding: Finding): readonly number[] => [
-	ORDER[finding.verdict],
+	WORST_VERDICT_FIRST.indexOf(finding.verdict),
 	finding.stop === undefined ? 1 : 0,
 	shareLeft(finding),
 ];

@@ -29,8 +29,6 @@ const ALLOWED: Readonly<Record<string, readonly string[]>> = {
 	"events.ts": ["1440"],
 	// Hours of a day, days of a week and months of a year.
 	"deadline.ts": ["24", "7", "12"],
-	// Which verdict a reader meets first.
-	"worst-first.ts": ["2", "3", "4"],
 	// Most missing things named in a sentence.
 	"outcome.ts": ["3"],
 	// A share written in per cent, and where the pattern keeps it.

@@ -163,16 +163,8 @@ const weakestOver = (column: KnownTable, open: Open) => {
 			density === undefined ? [] : [{ place, md, density }],
 		),
 	];
-	return least(
-		places.map(({ place, md, density }) => {
-			const moving = columnDensityAt.of({ column, MD: md });
-			return {
-				place,
-				density: moving,
-				against: density,
-				margin: densityMargin.of({ ρ_upper: density, ρ_lower: moving }),
-			};
-		}),
+	return leastMargin(column, places, (bears, moving) =>
+		densityMargin.of({ ρ_upper: bears, ρ_lower: moving }),
 	);
 };
 
@@ -192,21 +184,26 @@ const strongestUnder = (column: KnownTable, open: Open) => {
 	const below = atBottom(open).flatMap(({ place, md, pore: density }) =>
 		density === undefined ? [] : [{ place, md, density }],
 	);
-	return least(
-		[...pores, ...below].map(({ place, md, density }) => {
-			const moving = columnDensityAt.of({ column, MD: md });
-			return {
-				place,
-				density: moving,
-				against: density,
-				margin: densityMargin.of({ ρ_upper: moving, ρ_lower: density }),
-			};
-		}),
+	return leastMargin(column, [...pores, ...below], (pore, moving) =>
+		densityMargin.of({ ρ_upper: moving, ρ_lower: pore }),
 	);
 };
 
-const least = (margins: readonly OpenHoleMargin[]): OpenHoleMargin | undefined =>
-	margins
+/** Of the places, the one where the column has the least room. */
+const leastMargin = (
+	column: KnownTable,
+	places: readonly {
+		readonly place: string;
+		readonly md: Known<"measured-depth">;
+		readonly density: Known<"density">;
+	}[],
+	marginOf: (against: Known<"density">, moving: Known<"density">) => Known<"density">,
+): OpenHoleMargin | undefined =>
+	places
+		.map(({ place, md, density: against }) => {
+			const moving = columnDensityAt.of({ column, MD: md });
+			return { place, density: moving, against, margin: marginOf(against, moving) };
+		})
 		.filter(({ margin }) => Number.isFinite(margin.value))
 		.sort((a, b) => a.margin.value - b.margin.value)[0];
 

@@ -68,37 +68,30 @@ const inputs = {
 	σ_w: "distance",
 } as const;
 
-interface Pair {
-	readonly path: KnownTable;
-	readonly other: KnownTable;
-	readonly R_r: number;
-	readonly R_o: number;
-	readonly σ_r: number;
-	readonly σ_o: number;
-	readonly σ_w: number;
-}
+/** Standard deviation of both wells together, where a place of this hole lies across from one of the other [ft]. */
+type SigmaBetween = (md: number, otherMd: number) => number;
 
 /** A row for each place of this hole that is looked at, and one where the holes come nearest. */
-const rowsOf = ({ path, other, R_r, R_o, σ_r, σ_o, σ_w }: Pair) => {
-	const [own, theirs] = [pointsOf(path), pointsOf(other)];
-	const [end, otherEnd] = [own.at(-1)?.md ?? 0, theirs.at(-1)?.md ?? 0];
-	const nearest = nearestOf(own, theirs);
-	const row = (md: number, otherMd: number, distance: number) => {
-		const sigma = Math.hypot(σ_r * share(md, end), σ_o * share(otherMd, otherEnd), σ_w);
+const rowsOf = (
+	own: readonly PointOfHole[],
+	theirs: readonly PointOfHole[],
+	{ R_r, R_o }: { readonly R_r: number; readonly R_o: number },
+	sigmaBetween: SigmaBetween,
+) => {
+	const row = (md: number, { other, distance }: { readonly other: number; readonly distance: number }) => {
+		const sigma = sigmaBetween(md, other);
 		return {
 			md,
-			other_md: otherMd,
+			other_md: other,
 			distance,
 			standard_deviation: sigma,
 			factor: factorOf(distance, R_r, R_o, sigma),
 		};
 	};
+	const nearest = nearestOf(own, theirs);
 	return [
-		...own.map((point: PointOfHole) => {
-			const found = nearestOf([point], theirs);
-			return row(point.md, found.other, found.distance);
-		}),
-		row(nearest.md, nearest.other, nearest.distance),
+		...own.map((point) => row(point.md, nearestOf([point], theirs))),
+		row(nearest.md, nearest),
 	].toSorted((a, b) => a.md - b.md);
 };
 
@@ -175,25 +168,10 @@ export const separationByModel = tableFormula({
 	compute: ({ path, other, covariance, turn, R_r, R_o, σ_o, σ_w }) => {
 		const [own, theirs] = [pointsOf(path), pointsOf(other)];
 		const otherEnd = theirs.at(-1)?.md ?? 0;
-		const row = (md: number, otherMd: number, distance: number) => {
+		return rowsOf(own, theirs, { R_r, R_o }, (md, otherMd) => {
 			const e = towards(placeOf(own, md), placeOf(theirs, otherMd), turn);
-			const sigma = Math.hypot(sigmaToward(covariance, md, e), σ_o * share(otherMd, otherEnd), σ_w);
-			return {
-				md,
-				other_md: otherMd,
-				distance,
-				standard_deviation: sigma,
-				factor: factorOf(distance, R_r, R_o, sigma),
-			};
-		};
-		const nearest = nearestOf(own, theirs);
-		return [
-			...own.map((point: PointOfHole) => {
-				const found = nearestOf([point], theirs);
-				return row(point.md, found.other, found.distance);
-			}),
-			row(nearest.md, nearest.other, nearest.distance),
-		].toSorted((a, b) => a.md - b.md);
+			return Math.hypot(sigmaToward(covariance, md, e), σ_o * share(otherMd, otherEnd), σ_w);
+		});
 	},
 });
 
@@ -206,16 +184,16 @@ export const separationAlong = tableFormula({
 	expression: "SF at each MD, σ_s = √((σ_r·MD/MD_end)² + (σ_o·MD_o/MD_o,end)² + σ_w²)",
 	source,
 	inputs,
-	gives: {
-		md: "measured-depth",
-		other_md: "measured-depth",
-		distance: "distance",
-		standard_deviation: "distance",
-		factor: "ratio",
-	},
+	gives: COLUMNS,
 	validity:
 		"errors of the two wells independent and alike in every direction; a survey's error grows in proportion to measured depth",
-	compute: rowsOf,
+	compute: ({ path, other, R_r, R_o, σ_r, σ_o, σ_w }) => {
+		const [own, theirs] = [pointsOf(path), pointsOf(other)];
+		const [end, otherEnd] = [own.at(-1)?.md ?? 0, theirs.at(-1)?.md ?? 0];
+		return rowsOf(own, theirs, { R_r, R_o }, (md, otherMd) =>
+			Math.hypot(σ_r * share(md, end), σ_o * share(otherMd, otherEnd), σ_w),
+		);
+	},
 });
 
 const least = ({ rows }: KnownTable) =>

@@ -76,6 +76,21 @@ const lined = (axis: ReturnType<typeof insetAxis>): Shape[] => [
 
 const goes = ({ axis }: Scene): "down" | "right" => (axis.level === undefined ? "down" : "right");
 
+/** Clusters that are open, with their cracks and, where it is in place, the sand. */
+const openClusters = (
+	axis: ReturnType<typeof insetAxis>,
+	at: readonly number[],
+	{ mark }: Scene,
+	sanded: boolean,
+): Shape[] => {
+	const width = Math.max(1, 3 * mark);
+	return [
+		...holesOf(axis, at, WALL_AT + 0.1, width),
+		...cracksOf(axis, at, width * 0.8),
+		...(sanded ? sandOf(axis, at, Math.max(0.8, 2.4 * mark)) : []),
+	];
+};
+
 const perforating: Sketch = (box, scene) => {
 	const axis = insetAxis(box, goes(scene));
 	return [
@@ -87,35 +102,27 @@ const perforating: Sketch = (box, scene) => {
 
 const stage: Sketch = (box, scene) => {
 	const axis = insetAxis(box, goes(scene));
-	const width = Math.max(1, 3 * scene.mark);
 	return [
 		...lined(axis),
-		...holesOf(axis, CLUSTERS, WALL_AT + 0.1, width),
-		...cracksOf(axis, CLUSTERS, width * 0.8),
-		...sandOf(axis, CLUSTERS, Math.max(0.8, 2.4 * scene.mark)),
+		...openClusters(axis, CLUSTERS, scene, true),
 		...flowOf(axis, 0.05, 0.42, 0, Math.max(1.6, 6 * scene.mark)),
 	];
 };
 
 const plugSet: Sketch = (box, scene) => {
 	const axis = insetAxis(box, goes(scene));
-	const width = Math.max(1, 3 * scene.mark);
 	return [
 		...lined(axis),
-		...holesOf(axis, BEYOND, WALL_AT + 0.1, width),
-		...cracksOf(axis, BEYOND, width * 0.8),
-		...sandOf(axis, BEYOND, Math.max(0.8, 2.4 * scene.mark)),
+		...openClusters(axis, BEYOND, scene, true),
 		...plugOf(axis, 0.5, Math.max(3, 10 * scene.mark)),
 	];
 };
 
 const milling: Sketch = (box, scene) => {
 	const axis = insetAxis(box, goes(scene));
-	const width = Math.max(1, 3 * scene.mark);
 	return [
 		...lined(axis),
-		...holesOf(axis, BEYOND, WALL_AT + 0.1, width),
-		...cracksOf(axis, BEYOND, width * 0.8),
+		...openClusters(axis, BEYOND, scene, false),
 		...plugOf(axis, 0.56, Math.max(3, 10 * scene.mark)),
 		...bitOf(axis, 0.48),
 	];
@@ -123,12 +130,9 @@ const milling: Sketch = (box, scene) => {
 
 const flowing: Sketch = (box, scene) => {
 	const axis = insetAxis(box, goes(scene));
-	const width = Math.max(1, 3 * scene.mark);
 	return [
 		...lined(axis),
-		...holesOf(axis, CLUSTERS, WALL_AT + 0.1, width),
-		...cracksOf(axis, CLUSTERS, width * 0.8),
-		...sandOf(axis, CLUSTERS, Math.max(0.8, 2.4 * scene.mark)),
+		...openClusters(axis, CLUSTERS, scene, true),
 		...flowOf(axis, 0.42, 0.05, 0, Math.max(1.6, 6 * scene.mark)),
 	];
 };

@@ -1,8 +1,8 @@
 import { type Changes, compare } from "../../compare/compare.ts";
 import type { Section } from "../../document/blocks.ts";
-import { boundWith, type PaperDocument } from "../../document/document.ts";
+import type { PaperDocument } from "../../document/document.ts";
 import type { UnitSystem } from "../../units/format.ts";
-import { composePaper } from "../compose.ts";
+import { composeAttachment } from "../attachment.ts";
 import type { Findings, PaperContext } from "../context.ts";
 import { findingsFor } from "../findings-for.ts";
 import { imprint } from "../imprint.ts";
@@ -24,7 +24,7 @@ export const composeChanges = (after: Omit<PaperContext, "paper">, before: Findi
 	const context: PaperContext = findingsFor({ ...after, paper: "regulator" }, "regulator");
 	const changes = changesForAgency(before, after, after.units);
 	// The appendices are part of the attachment: what moves in them has moved in it.
-	const attachment = boundWith("regulator").map((paper) => composePaper({ ...after, paper }));
+	const attachment = Object.values(composeAttachment({ ...after, paper: "regulator" }));
 	const shown: ChangeContext = {
 		paper: context,
 		changes,

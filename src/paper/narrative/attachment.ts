@@ -1,6 +1,6 @@
-import type { LoadCaseResults } from "../../calc/results.ts";
 import { isOpen } from "../../rules/finding.ts";
 import type { PaperContext } from "../context.ts";
+import { nearestOffsetWell, nearestToFactor } from "../governing.ts";
 import { asGiven, named, namedInWords } from "../parts/part.ts";
 import { citationText } from "../words/citation.ts";
 import { listed, say, sayText } from "./say.ts";
@@ -33,14 +33,12 @@ const pathWords = (context: PaperContext): Record<string, unknown> => {
 	};
 };
 
-const ratio = ({ least_factor, required }: LoadCaseResults): number =>
-	(least_factor?.value ?? Number.POSITIVE_INFINITY) / required.value;
-
 const designWords = (context: PaperContext): Record<string, unknown> => {
-	const loads = Object.values(context.results.casing).flatMap(({ id, loads: of }) =>
-		of.filter(({ least_factor }) => least_factor !== undefined).map((load) => ({ id, load })),
+	const loads = nearestToFactor(
+		Object.values(context.results.casing).flatMap(({ id, loads: of }) => of.map((load) => ({ id, load }))),
+		({ load }) => load,
 	);
-	const [worst] = loads.toSorted((a, b) => ratio(a.load) - ratio(b.load));
+	const [worst] = loads;
 	const short = loads.filter(({ load }) => load.reached === false).length;
 	const { label } = context.words;
 	return {
@@ -142,10 +140,7 @@ const treatmentTold = (context: PaperContext): Record<string, unknown> => {
 };
 
 const nearWords = (context: PaperContext): Record<string, unknown> => {
-	const { isolation } = context.results;
-	const [near] = isolation.offset_wells
-		.filter(({ in_space }) => in_space !== undefined)
-		.toSorted((a, b) => (a.in_space?.value ?? 0) - (b.in_space?.value ?? 0));
+	const near = nearestOffsetWell(context.results);
 	return {
 		has_offset_wells: context.well.offsetWells.length > 0,
 		offset_count: {

@@ -178,7 +178,6 @@ const part =
 const SKETCHES: Readonly<Record<string, readonly [Sketch, number]>> = {
 	schematic: [schematic("full"), 570],
 	"schematic-plain": [schematic("plain"), 500],
-	"isolation-close-up": [closeUp("full"), 420],
 	"isolation-close-up-small": [closeUp("full"), 230],
 	"isolation-close-up-plain": [closeUp("plain"), 400],
 	"well-to-scale": [toScale, 112],
@@ -190,7 +189,6 @@ const SKETCHES: Readonly<Record<string, readonly [Sketch, number]>> = {
 	"hook-load-charts": [hooks, 230],
 	"stage-plan": [stages, 190],
 	"treatment-plot": [treatment, 340],
-	timeline: [phases("full"), 300],
 	"timeline-plain": [phases("plain"), 300],
 };
 

@@ -1,5 +1,5 @@
 import { cell, textCell } from "../context.ts";
-import { asGiven, facts, type Part, quantityColumn, row, table, textColumn } from "./part.ts";
+import { asGiven, type Part, quantityColumn, row, table, textColumn } from "./part.ts";
 
 export const formationsTable: Part = (context) => {
 	const marks = new Map(context.results.geology.formations.map((f) => [f.id, f]));
@@ -61,35 +61,5 @@ export const waterTable: Part = (context) => {
 				use: textCell(zone.use),
 			});
 		}),
-	);
-};
-
-export const protectedWaterFacts: Part = (context) => {
-	const water = context.well.geology.protectedWater;
-	const base = context.results.geology.protected_water_base;
-	if (!water || !base)
-		return [
-			{
-				kind: "callout",
-				tone: "caution",
-				title: context.words.label("phrases.no_protected_water_title"),
-				blocks: [
-					{
-						kind: "paragraph",
-						children: [{ kind: "text", text: context.words.label("phrases.no_protected_water") }],
-					},
-				],
-			},
-		];
-	return facts(
-		context,
-		[
-			["protected_water_base_tvd", cell(context, base.tvd)],
-			["protected_water_base_ground", cell(context, base.below_ground)],
-			["determined_by", textCell(water.determinedBy)],
-			["reference", textCell(water.reference)],
-			["dated", textCell(water.dated)],
-		],
-		{ caption: "protected_water" },
 	);
 };

@@ -1,6 +1,5 @@
 import type { Block } from "../../document/blocks.ts";
 import type { Inline } from "../../document/inline.ts";
-import { VERDICTS } from "../../document/verdict.ts";
 import type { Well } from "../../well/well.ts";
 import { cell, type PaperContext, saidCell, saidInlines, shown, textCell } from "../context.ts";
 import { citationText } from "../words/citation.ts";
@@ -125,24 +124,6 @@ export const unknownRules = ({ judgement, words }: PaperContext): Block[] =>
 			},
 		],
 	}));
-
-/** How many checks came out how. */
-export const checkTally: Part = (context) => {
-	const { counts, findings } = context.judgement;
-	if (findings.length === 0) return [];
-	return [
-		{
-			kind: "facts",
-			caption: context.words.label("captions.check_tally"),
-			columns: 3,
-			items: VERDICTS.map((verdict) => ({
-				label: context.words.label(`verdicts.${verdict}`),
-				value: { kind: "quantity", dimension: "count", value: counts[verdict] },
-			})),
-		},
-		...unknownRules(context),
-	];
-};
 
 /** What the jurisdictions ask for and the definition lacks. */
 export const missingInformation: Part = (context) => {

@@ -24,17 +24,16 @@ import {
 } from "./cement.ts";
 import { deadlinesTable } from "./deadlines.ts";
 import { keyDepths } from "./depths.ts";
+import { deviations } from "./deviations.ts";
 import { chemicalsTable, disclosureTable, flowbackFacts } from "./disclosure.ts";
 import { figures } from "./figures.ts";
 import { fractureRange } from "./fractures.ts";
-import { formationsTable, protectedWaterFacts, waterTable } from "./geology.ts";
+import { formationsTable, waterTable } from "./geology.ts";
 import { circulatingTable, surgeTable } from "./hydraulics.ts";
 import { exposureRadii } from "./hydrogen-sulfide.ts";
 import {
 	assumptionsTable,
-	checkTally,
 	documentStatus,
-	identityFacts,
 	missingInformation,
 	revisionsTable,
 	undeterminedTable,
@@ -51,7 +50,7 @@ import {
 	zonesTable,
 } from "./isolation.ts";
 import { cementPressures, kickTable, preventersTable } from "./kicks-and-preventers.ts";
-import { loadsByPhase, loadsByPhasePlain, noiseTable } from "./loads.ts";
+import { loadsByPhasePlain, noiseTable } from "./loads.ts";
 import { notYetShown } from "./not-yet-shown.ts";
 import { otherInputs } from "./other-inputs.ts";
 import type { Part } from "./part.ts";
@@ -68,7 +67,7 @@ import {
 	scheduleShort,
 	scheduleTable,
 } from "./public.ts";
-import { deviations, reviewAnswers, reviewHead } from "./review.ts";
+import { reviewAnswers, reviewHead } from "./review.ts";
 import { openChecks } from "./rule-checks.ts";
 import { rulesInFull, rulesNotApplied, ruleTable } from "./rule-table.ts";
 import { sourServiceTable } from "./sour-service.ts";
@@ -82,14 +81,7 @@ import {
 	treatmentSchedule,
 	waterSources,
 } from "./stimulation.ts";
-import {
-	annuliTable,
-	annuliWorked,
-	pressureBoundary,
-	pressureTests,
-	shoeTests,
-	treatingLimits,
-} from "./tests-and-limits.ts";
+import { annuliTable, annuliWorked, pressureBoundary, pressureTests, shoeTests } from "./tests-and-limits.ts";
 import { pathTable, planAgainstSurvey, shoesAgainstPlan, trajectoryFacts } from "./trajectory.ts";
 import { enclosures, transmittalFacts, transmittalSignature } from "./transmittal.ts";
 import {
@@ -104,7 +96,6 @@ import {
 
 /** Every part that a page order may name. */
 export const PARTS: Readonly<Record<string, Part>> = {
-	"identity-facts": identityFacts,
 	"document-status": documentStatus,
 	"review-answers": reviewAnswers,
 	"review-head": reviewHead,
@@ -129,7 +120,6 @@ export const PARTS: Readonly<Record<string, Part>> = {
 			caption: words.label("captions.list_of_figures"),
 		},
 	],
-	"check-tally": checkTally,
 	"open-checks": openChecks,
 	"changes-since": changesSince,
 	"missing-information": missingInformation,
@@ -146,7 +136,6 @@ export const PARTS: Readonly<Record<string, Part>> = {
 	"shoes-against-plan": shoesAgainstPlan,
 	"formations-table": formationsTable,
 	"water-table": waterTable,
-	"protected-water": protectedWaterFacts,
 	"holes-table": holesTable,
 	"casing-table": casingTable,
 	"ratings-table": ratingsTable,
@@ -174,7 +163,6 @@ export const PARTS: Readonly<Record<string, Part>> = {
 	"pressure-tests": pressureTests,
 	"shoe-tests": shoeTests,
 	"pressure-boundary": pressureBoundary,
-	"treating-limits": treatingLimits,
 	"annuli-table": annuliTable,
 	"annuli-worked": annuliWorked,
 	"pressure-ladder": pressureLadder,
@@ -220,13 +208,11 @@ export const PARTS: Readonly<Record<string, Part>> = {
 	references,
 	contents: () => [{ kind: "contents" }],
 	signature,
-	"schedule-table": scheduleTable,
 	"headline-figures": headlineFigures,
 	"public-contacts": publicContacts,
 	"neighbor-wells-plain": neighborWellsPlain,
 	"schedule-plain": scheduleTable,
 	"loads-plain": loadsPlain,
-	"loads-by-phase": loadsByPhase,
 	"loads-by-phase-plain": loadsByPhasePlain,
 	"noise-table": noiseTable,
 	"other-inputs": otherInputs,

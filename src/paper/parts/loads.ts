@@ -44,48 +44,6 @@ const totalRow = (context: PaperContext, more: Parameters<typeof row>[0] = {}) =
 			];
 };
 
-/** What each phase brings down the road, by what is carried. */
-export const loadsByPhase: Part = (context) => {
-	const logistics = context.results.logistics;
-	if (logistics === undefined) return [];
-	return table(
-		context,
-		"loads_by_phase",
-		[
-			textColumn(context, "phase", { width: 2.2, rowHead: true }),
-			quantityColumn(context, "water_loads", "count", { width: 0.9 }),
-			quantityColumn(context, "sand_loads", "count", { width: 0.9 }),
-			quantityColumn(context, "pipe_loads", "count", { width: 0.9 }),
-			quantityColumn(context, "cement_loads", "count", { width: 0.9 }),
-			quantityColumn(context, "equipment_loads", "count", { width: 1.2 }),
-			quantityColumn(context, "returned_water_loads", "count", { width: 1.1 }),
-			...countColumns(context),
-		],
-		[
-			...logistics.by_phase.map((phase) =>
-				row({
-					...counts(context, phase),
-					water_loads: cell(context, phase.water),
-					sand_loads: cell(context, phase.sand),
-					pipe_loads: cell(context, phase.pipe),
-					cement_loads: cell(context, phase.cement),
-					equipment_loads: cell(context, phase.equipment),
-					returned_water_loads: cell(context, phase.returned_water),
-				}),
-			),
-			...totalRow(context, {
-				water_loads: cell(context, logistics.water_loads),
-				sand_loads: cell(context, logistics.proppant_loads),
-				pipe_loads: cell(context, logistics.pipe_loads),
-				cement_loads: cell(context, logistics.cement_loads),
-				equipment_loads: cell(context, logistics.equipment_loads),
-				returned_water_loads: cell(context, logistics.returned_water_loads),
-			}),
-		],
-		{ dense: true, note: noteOf(context) },
-	);
-};
-
 /** The same for a reader who asks how many trucks pass the house, and when. */
 export const loadsByPhasePlain: Part = (context) => {
 	const logistics = context.results.logistics;

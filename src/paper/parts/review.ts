@@ -1,9 +1,9 @@
-import type { CementEvidence, LoadCaseResults } from "../../calc/results.ts";
 import type { Block, Cell, Row } from "../../document/blocks.ts";
 import type { Inline } from "../../document/inline.ts";
 import { tellSaid } from "../../messages/print.ts";
 import type { Finding } from "../../rules/finding.ts";
-import { cell, type PaperContext, readerOf, shown, textCell } from "../context.ts";
+import { type cell, type PaperContext, readerOf, shown, textCell } from "../context.ts";
+import { nearestOffsetWell, nearestToFactor } from "../governing.ts";
 import { figures, TO_SCALE } from "./figures.ts";
 import { identityFacts } from "./identity.ts";
 import { limitCell, marginCell, tightness } from "./limit-cells.ts";
@@ -183,20 +183,11 @@ const cementTops = (context: PaperContext, label: Label): readonly Inline[] =>
 				: [lead, shown(context, cement.top.md), text(` MD (${basis})`)];
 		});
 
-/** The load case of a string that is nearest to its factor, over every kind of load. */
-export const governingLoad = (context: PaperContext, id: string): LoadCaseResults | undefined =>
-	(context.results.casing[id]?.loads ?? [])
-		.filter(({ least_factor }) => least_factor !== undefined)
-		.toSorted(
-			(a, b) =>
-				(a.least_factor?.value ?? 0) / a.required.value - (b.least_factor?.value ?? 0) / b.required.value,
-		)[0];
-
 const FACTOR = { decimals: 2 } as const;
 
 const strings = (context: PaperContext, label: Label): readonly Answer[] =>
 	context.well.strings.flatMap(({ id }): readonly Answer[] => {
-		const load = governingLoad(context, id);
+		const [load] = nearestToFactor(context.results.casing[id]?.loads ?? [], (each) => each);
 		if (load?.least_factor === undefined) return [];
 		const { words } = context;
 		const test = context.well.strings.find((string) => string.id === id)?.pressureTest;
@@ -293,10 +284,8 @@ const pressures = (context: PaperContext, label: Label): readonly Answer[] => {
 };
 
 const wells = (context: PaperContext, label: Label): readonly Answer[] => {
-	const { isolation, site } = context.results;
-	const offset = isolation.offset_wells
-		.filter(({ in_space }) => in_space !== undefined)
-		.toSorted((a, b) => (a.in_space?.value ?? 0) - (b.in_space?.value ?? 0))[0];
+	const { site } = context.results;
+	const offset = nearestOffsetWell(context.results);
 	const waterWell = site.neighbors
 		.filter(({ id, from_path }) => isWaterWell(context, id) && from_path !== undefined)
 		.toSorted((a, b) => (a.from_path?.value ?? 0) - (b.from_path?.value ?? 0))[0];
@@ -338,74 +327,6 @@ const isWaterWell = (context: PaperContext, id: string): boolean =>
 	context.well.neighbors.some((neighbor) => neighbor.id === id && neighbor.kind === "water well");
 const nameOf = (context: PaperContext, id: string): string =>
 	context.well.neighbors.find((neighbor) => neighbor.id === id)?.name ?? id;
-
-/** What rests on records already, and what is planned still: said once, by string. */
-export const evidenceWords = (context: PaperContext, evidence: CementEvidence): string =>
-	context.words.label(`evidence.${evidence}`);
-
-/** Of a drilled well, what was done otherwise than the plan said. */
-export const deviations: Part = (context) => {
-	const { well, results } = context;
-	const label = (key: string): string => context.words.label(`review.${key}`);
-	const shoes = well.strings.flatMap(({ id, plannedShoe, shoe }): readonly Row[] =>
-		plannedShoe === undefined || plannedShoe.value === shoe.value
-			? []
-			: [
-					row({
-						what: textCell(label("shoe_moved").replace("{string}", named(context, id).toLowerCase())),
-						as_planned: cell(context, plannedShoe),
-						as_recorded: cell(context, shoe),
-					}),
-				],
-	);
-	const record = results.stimulation?.as_pumped;
-	const treated =
-		record === undefined
-			? []
-			: [
-					row({
-						what: textCell(context.words.label("facts.proppant_mass")),
-						as_planned: cell(context, record.planned.proppant_mass),
-						as_recorded: cell(context, results.stimulation?.proppant_mass),
-					}),
-					row({
-						what: textCell(context.words.label("facts.water_volume")),
-						as_planned: cell(context, record.planned.water_volume, {
-							decimals: 0,
-						}),
-						as_recorded: cell(context, results.stimulation?.water_volume, {
-							decimals: 0,
-						}),
-					}),
-				];
-	const differing = (well.stimulation?.stages ?? [])
-		.filter(({ why }) => why !== undefined)
-		.map(({ number }) => number);
-	const stages =
-		differing.length === 0
-			? []
-			: [
-					row({
-						what: textCell(label("stages_differ")),
-						as_recorded: textCell(differing.join(", ")),
-					}),
-				];
-	return table(
-		context,
-		"deviations",
-		[
-			textColumn(context, "what", {
-				width: 2.4,
-				rowHead: true,
-				label: "deviation",
-			}),
-			textColumn(context, "as_planned", { width: 1.4 }),
-			textColumn(context, "as_recorded", { width: 2 }),
-		],
-		[...shoes, ...treated, ...stages],
-		{ dense: true },
-	);
-};
 
 /** The name of what a finding was made on, as the paper's reader says it. */
 export const subjectWords = (context: PaperContext, { subject }: Finding): string =>

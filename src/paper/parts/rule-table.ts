@@ -2,7 +2,7 @@ import type { Block, Cell, Row } from "../../document/blocks.ts";
 import type { Inline } from "../../document/inline.ts";
 import { capital, tellSaid } from "../../messages/print.ts";
 import { type Finding, isOpen } from "../../rules/finding.ts";
-import { worstFirst } from "../../rules/index.ts";
+import { WORST_VERDICT_FIRST, worstFirst } from "../../rules/index.ts";
 import { type PaperContext, readerOf, textCell } from "../context.ts";
 import { citationText, type StandingLetter, standingLetter } from "../words/citation.ts";
 import { unknownRules } from "./identity.ts";
@@ -18,19 +18,15 @@ interface Checked {
 	readonly findings: readonly Finding[];
 }
 
-const OPENNESS: Readonly<Record<Finding["verdict"], number>> = {
-	"not met": 0,
-	"cannot tell": 1,
-	"needs judgement": 2,
-	met: 3,
-	"does not apply": 4,
-};
-
 const byRule = (findings: readonly Finding[]): readonly Checked[] =>
 	[...new Set(findings.map(({ cite }) => cite.rule))].flatMap((rule): readonly Checked[] => {
 		const of = findings
 			.filter(({ cite }) => cite.rule === rule)
-			.toSorted((a, b) => OPENNESS[a.verdict] - OPENNESS[b.verdict] || tightness(a) - tightness(b));
+			.toSorted(
+				(a, b) =>
+					WORST_VERDICT_FIRST.indexOf(a.verdict) - WORST_VERDICT_FIRST.indexOf(b.verdict) ||
+					tightness(a) - tightness(b),
+			);
 		const [first] = of;
 		return first === undefined ? [] : [{ rule, first, findings: of }];
 	});

@@ -1,5 +1,5 @@
 import { cell, type PaperContext, textCell } from "../context.ts";
-import { facts, named, type Part, quantityColumn, row, table, textColumn } from "./part.ts";
+import { named, type Part, quantityColumn, row, table, textColumn } from "./part.ts";
 
 /** Pressure tests of strings: planned beside measured. */
 export const pressureTests: Part = (context) =>
@@ -94,22 +94,6 @@ export const pressureBoundary: Part = (context) => {
 			}),
 		),
 		{ note: "pressure_boundary" },
-	);
-};
-
-export const treatingLimits: Part = (context) => {
-	const limits = context.well.stimulation?.limits;
-	if (!limits) return [];
-	return facts(
-		context,
-		[
-			["maximum_treating_pressure", cell(context, limits.maximumTreatingPressure)],
-			...limits.pumpKickouts.map((kickout) => ["pump_kickout", cell(context, kickout)] as const),
-			["relief_valve", cell(context, limits.reliefValve)],
-			["relief_discharges_to", textCell(limits.reliefDischargesTo)],
-			["line_test", cell(context, limits.lineTest)],
-		],
-		{ caption: "treating_limits" },
 	);
 };
 

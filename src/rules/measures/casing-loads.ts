@@ -2,6 +2,7 @@ import type { LoadCaseResults, LoadKind } from "../../calc/results.ts";
 import { constant, type Known } from "../../cite/known.ts";
 import { cite } from "../../cite/source.ts";
 import { message, type Said } from "../../messages/message.ts";
+import type { CasingString } from "../../well/well.ts";
 import { type Case, missingAt, missingOf } from "../case.ts";
 import { factorReached, overpullLeft } from "../formulas.ts";
 import { listed } from "../reason.ts";
@@ -121,23 +122,28 @@ const exposed = ({ well, results }: Case) => {
 
 const counted = (n: number, what: string): Known<"count"> => constant("count", n, what, cite("definition"));
 
+/** Of casing that is still to be run from surface: what its run comes to, or why nothing is asked. */
+const ofRun =
+	(worked: (the: Case, string: CasingString) => Known | Reading | undefined) =>
+	(the: Case): Reading => {
+		const string = stringOf(the);
+		if (string.kind !== "casing")
+			return absent(message("rules/string-is-run-on-another", { string: string.id }));
+		if (string.landed !== undefined)
+			return absent(message("rules/string-is-on-record-as-landed", { string: string.id }));
+		const found = worked(the, string);
+		return found !== undefined && "state" in found
+			? found
+			: known(found, missingOf(the, string, message("rules/mud-density-hole-for-hook-load"), "hole"));
+	};
+
 /** How deep the shoe goes by the weight of the string alone. */
 const reachOf = (friction: "least_friction" | "greatest_friction"): Measure => ({
 	noun:
 		friction === "greatest_friction"
 			? message("rules/reach-greatest-friction")
 			: message("rules/reach-least-friction"),
-	read: (the) => {
-		const string = stringOf(the);
-		if (string.kind !== "casing")
-			return absent(message("rules/string-is-run-on-another", { string: string.id }));
-		if (string.landed !== undefined)
-			return absent(message("rules/string-is-on-record-as-landed", { string: string.id }));
-		return known(
-			casingOf(the)?.slack_off?.[friction].reach.md,
-			missingOf(the, string, message("rules/mud-density-hole-for-hook-load"), "hole"),
-		);
-	},
+	read: ofRun((the) => casingOf(the)?.slack_off?.[friction].reach.md),
 	say: ({ value, part }, the) => {
 		const { id, shoe } = stringOf(the);
 		const pressed = casingOf(the)?.slack_off_compression;
@@ -171,45 +177,29 @@ export const casingLoadMeasures = {
 	"triaxial factor over design factor": design("triaxial"),
 	"overpull left": {
 		noun: message("rules/overpull-left-at-greatest-pick-up"),
-		read: (the) => {
-			const string = stringOf(the);
+		read: ofRun((the, string) => {
 			const casing = casingOf(the);
-			if (string.kind !== "casing")
-				return absent(message("rules/string-is-run-on-another", { string: string.id }));
-			if (string.landed !== undefined)
-				return absent(message("rules/string-is-on-record-as-landed", { string: string.id }));
 			const F = (casing?.sections ?? []).flatMap(({ body_yield, joint_strength }) => [
 				body_yield,
 				...(joint_strength === undefined ? [] : [joint_strength]),
 			]);
 			const pulled = casing?.hook_load?.pulled_greatest_friction;
-			return known(
-				pulled && F.length > 0
-					? overpullLeft.of({ F_i: F, DF: string.designFactors.overpull, P: pulled })
-					: undefined,
-				missingOf(the, string, message("rules/mud-density-hole-for-hook-load"), "hole"),
-			);
-		},
+			return pulled && F.length > 0
+				? overpullLeft.of({ F_i: F, DF: string.designFactors.overpull, P: pulled })
+				: undefined;
+		}),
 		say: ({ part }, the) => [
 			message("rules/string-has-overpull-left-at-greatest-pick", { string: stringOf(the).id, part }),
 		],
 	},
 	"slack-off at the block": {
 		noun: message("rules/hook-load-let-down-with-greatest"),
-		read: (the) => {
-			const string = stringOf(the);
-			if (string.kind !== "casing")
-				return absent(message("rules/string-is-run-on-another", { string: string.id }));
-			if (string.landed !== undefined)
-				return absent(message("rules/string-is-on-record-as-landed", { string: string.id }));
-			const found = casingOf(the);
-			if (found?.hook_load !== undefined && found.hook_load.run_in_greatest_friction === undefined)
-				return absent(message("rules/string-stops-short", { string: string.id }));
-			return known(
-				found?.hook_load?.run_in_greatest_friction,
-				missingOf(the, string, message("rules/mud-density-hole-for-hook-load"), "hole"),
-			);
-		},
+		read: ofRun((the, string) => {
+			const hook = casingOf(the)?.hook_load;
+			return hook !== undefined && hook.run_in_greatest_friction === undefined
+				? absent(message("rules/string-stops-short", { string: string.id }))
+				: hook?.run_in_greatest_friction;
+		}),
 		say: ({ part }, the) => [
 			message("rules/hook-carries-with-string-let-down-to", { part, string: stringOf(the).id }),
 		],

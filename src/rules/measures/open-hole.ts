@@ -79,6 +79,13 @@ const hasSpeed = (the: Case): boolean => {
 	);
 };
 
+const speedMissing = (the: Case): Reading => {
+	const { hole, at } = holeOf(the);
+	return lacking(
+		missingAt(message("rules/speed-of-pipe-in-hole", { hole: hole.id }), ...at, "drilling", "trip_speed"),
+	);
+};
+
 /** What friction cannot be worked without. */
 const frictionMissing = (the: Case): MissingInput => {
 	const { hole, at } = holeOf(the);
@@ -201,17 +208,9 @@ export const openHoleMeasures = {
 	"weakest place over surge": {
 		noun: message("rules/strength-weakest-place-over-surge"),
 		read: open((the) => {
-			const { hole, at } = holeOf(the);
+			const { hole } = holeOf(the);
 			if (!isBelowShoe(the)) return absent(message("rules/no-shoe-is-above-hole", { hole: hole.id }));
-			if (!hasSpeed(the))
-				return lacking(
-					missingAt(
-						message("rules/speed-of-pipe-in-hole", { hole: hole.id }),
-						...at,
-						"drilling",
-						"trip_speed",
-					),
-				);
+			if (!hasSpeed(the)) return speedMissing(the);
 			return known(surgeOf(the)?.margin, frictionMissing(the));
 		}),
 		say: ({ value, size }, the) => saidOfColumn(the, value.value, size, surgeOf(the), "surge"),
@@ -219,16 +218,8 @@ export const openHoleMeasures = {
 	"swabbed mud over pore pressure": {
 		noun: message("rules/swabbed-mud-over-pore"),
 		read: open((the, found, missing) => {
-			const { hole, at } = holeOf(the);
-			if (hole.drilling?.tripSpeed === undefined)
-				return lacking(
-					missingAt(
-						message("rules/speed-of-pipe-in-hole", { hole: hole.id }),
-						...at,
-						"drilling",
-						"trip_speed",
-					),
-				);
+			const { hole } = holeOf(the);
+			if (hole.drilling?.tripSpeed === undefined) return speedMissing(the);
 			if (found?.hydraulics === undefined || the.well.drillString === undefined)
 				return lacking(frictionMissing(the));
 			return known(swabOf(the)?.margin, missing);
