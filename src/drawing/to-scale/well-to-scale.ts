@@ -63,7 +63,7 @@ export const wellToScale = (
 	return {
 		id: "to-scale",
 		width,
-		height: bottom + SIZE * 2.6,
+		height: bottom + SIZE * 3.7,
 		title: sentence(words.toScaleOf, { well: well.identity.name }),
 		alternative: alternativeOf(results, print),
 		scale: words.sectionScale,
@@ -125,8 +125,9 @@ export const wellToScale = (
 			named(
 				"label scale",
 				setLine([run(words.sectionScale, { italic: true, color: SECOND_INK })], {
+					// Under the bar, whose length is the well's.
 					x: width,
-					y: bottom + SIZE * 1.9,
+					y: bottom + SIZE * 3.2,
 					size: SIZE,
 					anchor: "end",
 				}),

@@ -186,10 +186,10 @@ export const revisionsTable: Part = (context) =>
 		context,
 		"revisions",
 		[
-			textColumn(context, "revision", { width: 0.7, rowHead: true }),
+			textColumn(context, "revision", { width: 0.5, rowHead: true }),
 			textColumn(context, "date", { width: 1 }),
-			textColumn(context, "by", { width: 1.2 }),
-			textColumn(context, "why", { width: 4 }),
+			textColumn(context, "by", { width: 2 }),
+			textColumn(context, "why", { width: 2.4 }),
 		],
 		(context.well.identity.revisions ?? []).map((revision) =>
 			row({
