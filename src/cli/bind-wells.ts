@@ -188,7 +188,7 @@ const unknownOf = ({ unknownJob, unknownNeighbor }: ReturnType<typeof composePap
 };
 
 const NO_MAP: Readonly<Record<NoMap, string>> = {
-	"no place": "no map was written: site › surface_location is not given",
+	unplaced: "no map was written: site › surface_location is not given",
 	NAD27:
 		"no map was written: map formats are on WGS 84, and a place on NAD27 may be some hundred feet off there; give site › surface_location and the neighbors on NAD83",
 };

@@ -2,7 +2,7 @@ import { join } from "node:path";
 import { Argument, Command, Option } from "commander";
 import { type Language, READER_PAPERS, type ReadBy } from "../document/document.ts";
 import { fileSlug } from "../document/file-slug.ts";
-import { DRAWING_WORDS } from "../drawing/drawing-words.ts";
+import { DRAWING_WORDS } from "../drawing/words/drawing-words.ts";
 import { drawings, renderPicture, sequenceDrawings, sequencePage } from "../pipeline.ts";
 import { renderSvg } from "../render/svg/render-svg.ts";
 import type { UnitSystem } from "../units/format.ts";

@@ -5,7 +5,13 @@ import { fieldAt } from "../definition/schema-walk.ts";
 import { showPath } from "../diagnostics/path.ts";
 import { type Message, message } from "../messages/message.ts";
 import { type Reader, tell, tellPhrase, tellSaid } from "../messages/print.ts";
-import { formatQuantity, joinUnit, type PrintedQuantity, type UnitSystem } from "../units/format.ts";
+import {
+	formatQuantity,
+	joinUnit,
+	numberString,
+	type PrintedQuantity,
+	type UnitSystem,
+} from "../units/format.ts";
 import { practicallyEqual } from "../units/practically-equal.ts";
 import type { ChangedInput } from "./changed-inputs.ts";
 import type { Changes } from "./compare.ts";
@@ -146,13 +152,7 @@ const movedBy = (old: Known, now: Known, units: UnitSystem): string => {
 const numberIn = ({ number }: PrintedQuantity): number =>
 	Number(number.replaceAll(",", "").replace("\u2212", "-"));
 
-const signed = (value: number, decimals: number): string => {
-	const digits = Math.abs(value).toFixed(decimals);
-	if (!/[1-9]/.test(digits)) return digits;
-	const [whole = "", fraction] = digits.split(".");
-	const grouped = whole.replace(/\B(?=(\d{3})+$)/g, ",");
-	return `${value < 0 ? "\u2212" : "+"}${fraction === undefined ? grouped : `${grouped}.${fraction}`}`;
-};
+const signed = (value: number, decimals: number): string => numberString(value, decimals, { sign: true });
 
 /** Numbers of the changed inputs that a result rests on, from 1: `1 and 3`; of choices, `1 or 3`. */
 export const toldCauses = ({ causes, byChoice }: MovedResult, reader: Reader): string | undefined => {

@@ -2,6 +2,7 @@ import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { Path } from "../diagnostics/path.ts";
 import { message } from "../messages/message.ts";
 import type { Dimension } from "../units/dimensions.ts";
+import { tickString } from "../units/format.ts";
 import { parseQuantity } from "../units/parse.ts";
 import { faultAt, isBlock, itemsAt, scalarShown, valueAt } from "./fault.ts";
 
@@ -25,7 +26,7 @@ export const sharesOfWhole = (tree: unknown): readonly Diagnostic[] => {
 			at: list,
 			what: message("definition/shares-of-whole.what"),
 			expected: "100 %",
-			found: `${Number((sum * 100).toFixed(2))} %`,
+			found: `${tickString(sum * 100)} %`,
 			mend: message("definition/shares-of-whole.mend"),
 		}),
 	];

@@ -3,7 +3,7 @@ import type { Known } from "../cite/known.ts";
 import { fromCanonical } from "../units/convert.ts";
 import { printedUnit, type QuantityStyle, quantityString, type UnitSystem } from "../units/format.ts";
 import { compose, type Line, type Run, run, sentence } from "./line-of-text.ts";
-import type { DrawingWords } from "./words.ts";
+import type { DrawingWords } from "./words/words.ts";
 
 /** Key of a value in the index of values, where it has one. */
 export type KeyOf = (value: Known) => string | undefined;

@@ -6,7 +6,7 @@ import { findingsFor } from "./findings-for.ts";
 import type { Words } from "./words/words.ts";
 
 /** Why a well has no map: its wellhead has no place, or one on a datum that map formats are not on. */
-export type NoMap = "no place" | "NAD27";
+export type NoMap = "unplaced" | "NAD27";
 
 /**
  * The wellhead, the path, the stages, the neighbors and the wells nearby, for a map of another program. It shows what the
@@ -14,10 +14,11 @@ export type NoMap = "no place" | "NAD27";
  *
  * Map formats are on WGS 84. Places on NAD83 are taken as they stand, which is right to some 2 m; the map says so.
  */
-export const wellMap = (asked: Findings, { label }: Words): WellMap | NoMap => {
+export const wellMap = (asked: Findings, words: Words): WellMap | NoMap => {
 	const { well, results, digest } = findingsFor(asked, "regulator");
+	const { label } = words;
 	const home = well.site.surface_location;
-	if (home === undefined) return "no place";
+	if (home === undefined) return "unplaced";
 	if (home.datum === "NAD27") return "NAD27";
 	const { identity } = well;
 	const { stations, landing, total_depth } = results.site;
@@ -35,14 +36,14 @@ export const wellMap = (asked: Findings, { label }: Words): WellMap | NoMap => {
 		landing && {
 			id: "landing",
 			kind: "landing point",
-			name: `${identity.name}, landing point`,
+			name: label("map.landing").replace("{well}", identity.name),
 			shape: point(landing.latitude, landing.longitude),
 			facts: {},
 		},
 		total_depth && {
 			id: "total-depth",
 			kind: "total depth",
-			name: `${identity.name}, total depth`,
+			name: label("map.total_depth").replace("{well}", identity.name),
 			shape: point(total_depth.latitude, total_depth.longitude),
 			facts: {},
 		},
@@ -62,15 +63,12 @@ export const wellMap = (asked: Findings, { label }: Words): WellMap | NoMap => {
 		digest,
 		caution: label("imprint.caution"),
 		datum: home.datum,
-		note:
-			home.datum === "WGS84"
-				? "Coordinates are WGS 84, as given."
-				: "Coordinates are NAD83, as given, and are used as WGS 84 without a datum shift: within about 2 m. Not for staking.",
+		note: label(home.datum === "WGS84" ? "map.note_wgs84" : "map.note_nad83"),
 		features: [
 			...marks.flatMap((mark) => mark ?? []),
 			...(stations === undefined
 				? []
-				: pathAndStages(identity.name, stations, results.stimulation?.stages ?? [])),
+				: pathAndStages(identity.name, stations, results.stimulation?.stages ?? [], words)),
 			...nearby,
 		],
 	};
@@ -82,11 +80,12 @@ const pathAndStages = (
 	name: string,
 	stations: Stations,
 	stages: readonly StageResults[],
+	{ label }: Words,
 ): readonly MapFeature[] => [
 	{
 		id: "path",
 		kind: "well path",
-		name: `${name}, well path`,
+		name: label("map.path").replace("{well}", name),
 		shape: { line: stations.rows.map(({ latitude, longitude }): MapPoint => [longitude, latitude]) },
 		facts: { md_end_ft: stations.rows.at(-1)?.md ?? 0 },
 	},
@@ -97,7 +96,7 @@ const pathAndStages = (
 			{
 				id: `stage-${number}`,
 				kind: "stage",
-				name: `Stage ${number}`,
+				name: label("map.stage").replace("{number}", String(number)),
 				shape: { line: [from, ...within, to].map((md) => placeAt(stations, md)) },
 				facts: { md_top_ft: from, md_bottom_ft: to, clusters: clusters.length },
 			},

@@ -1,5 +1,6 @@
 import { fromCanonical } from "./convert.ts";
 import type { Dimension } from "./dimensions.ts";
+import { practicallyEqual } from "./practically-equal.ts";
 import { decimalsForSignificant, nearestMultiple, roundedDigits } from "./round-decimal.ts";
 import { type SpokenLanguage, spoken } from "./spoken.ts";
 import { definitionOf, isUnitless, unitOf, writtenAs } from "./units-of.ts";
@@ -72,6 +73,31 @@ const grouped = (digits: string): string => {
 	const separated = whole.replace(/\B(?=(\d{3})+$)/g, ",");
 	return fraction === undefined ? separated : `${separated}.${fraction}`;
 };
+
+const MOST_DECIMALS_OF_TICK = 3;
+
+/** A number without a unit, as a paper prints it: `1,185`, U+2212 for minus, zero without a sign. */
+export const numberString = (
+	value: number,
+	decimals = 0,
+	style: { readonly sign?: boolean } = {},
+): string => {
+	const digits = grouped(roundedDigits(value, decimals));
+	if (!/[1-9]/.test(digits)) return digits;
+	return `${value < 0 ? MINUS : style.sign === true ? "+" : ""}${digits}`;
+};
+
+/** The number at a tick of an axis: with no more decimals than it needs. */
+export const tickString = (value: number): string => {
+	for (let decimals = 0; decimals < MOST_DECIMALS_OF_TICK; decimals++)
+		if (practicallyEqual(Number(roundedDigits(value, decimals)), Math.abs(value)))
+			return numberString(value, decimals);
+	return numberString(value, MOST_DECIMALS_OF_TICK);
+};
+
+/** Decimal degrees, to a tenth of a foot or so; with a plain hyphen, so that a map program takes what is copied. */
+export const decimalDegrees = (degrees: number): string =>
+	`${degrees < 0 ? "-" : ""}${roundedDigits(degrees, 6)}°`;
 
 const asPipeSize = (magnitude: number): string | undefined => {
 	const sixteenths = magnitude * 16;

@@ -4,7 +4,6 @@ import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
 import { axisOf } from "../../src/drawing/charts/axis.ts";
 import { RING, ringSpots } from "../../src/drawing/charts/ring.ts";
-import { DRAWING_WORDS } from "../../src/drawing/drawing-words.ts";
 import { pressureLadderView } from "../../src/drawing/ladder/pressure-ladder-view.ts";
 import { casesOf, tightness } from "../../src/drawing/load-lines/load-cases.ts";
 import { loadLines } from "../../src/drawing/load-lines/load-lines.ts";
@@ -12,7 +11,8 @@ import { asDensity, windowLines } from "../../src/drawing/pressure-window/window
 import { stageRows } from "../../src/drawing/stage-plan/stage-rows.ts";
 import { dayOf, timetable } from "../../src/drawing/timeline/phase-times.ts";
 import { timeline } from "../../src/drawing/timeline/timeline.ts";
-import { ENGLISH } from "../../src/drawing/words-en.ts";
+import { DRAWING_WORDS } from "../../src/drawing/words/drawing-words.ts";
+import { ENGLISH } from "../../src/drawing/words/en/index.ts";
 import { findingsOf, STARTERS } from "../starters.ts";
 import { groupsOf, textsOf } from "./boxes.ts";
 import { known, LATERAL, syntheticWell } from "./synthetic-well.ts";

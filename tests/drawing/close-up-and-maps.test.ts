@@ -4,7 +4,7 @@ import { layersAt } from "../../src/drawing/close-up/layers.ts";
 import { planView } from "../../src/drawing/maps/plan-view.ts";
 import { sectionView } from "../../src/drawing/maps/section-view.ts";
 import { nesting } from "../../src/drawing/nesting.ts";
-import { ENGLISH } from "../../src/drawing/words-en.ts";
+import { ENGLISH } from "../../src/drawing/words/en/index.ts";
 import { findingsOf, starterText, understandText } from "../starters.ts";
 import { groupsOf, labelsOf, textsOf } from "./boxes.ts";
 import { LATERAL, syntheticWell } from "./synthetic-well.ts";

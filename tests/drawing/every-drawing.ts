@@ -2,7 +2,6 @@ import type { Results } from "../../src/calc/results.ts";
 import type { Language } from "../../src/document/document.ts";
 import type { Drawing } from "../../src/document/shapes.ts";
 import { isolationCloseUp } from "../../src/drawing/close-up/isolation-close-up.ts";
-import { DRAWING_WORDS } from "../../src/drawing/drawing-words.ts";
 import { hookLoadCharts } from "../../src/drawing/hook-loads/hook-load-chart.ts";
 import { pressureLadderView } from "../../src/drawing/ladder/pressure-ladder-view.ts";
 import { loadLines } from "../../src/drawing/load-lines/load-lines.ts";
@@ -14,6 +13,7 @@ import { wellboreSchematic } from "../../src/drawing/schematic/wellbore-schemati
 import { stagePlan } from "../../src/drawing/stage-plan/stage-plan.ts";
 import { timeline } from "../../src/drawing/timeline/timeline.ts";
 import { treatmentPlot } from "../../src/drawing/treatment/treatment-plot.ts";
+import { DRAWING_WORDS } from "../../src/drawing/words/drawing-words.ts";
 import type { UnitSystem } from "../../src/units/format.ts";
 import type { Well } from "../../src/well/well.ts";
 

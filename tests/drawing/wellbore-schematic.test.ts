@@ -3,7 +3,7 @@ import type { Shape } from "../../src/document/shapes.ts";
 import { contrast, TARGET_TINT, VERMILLION } from "../../src/drawing/palette.ts";
 import type { Detail } from "../../src/drawing/schematic/view.ts";
 import { wellboreSchematic } from "../../src/drawing/schematic/wellbore-schematic.ts";
-import { ENGLISH } from "../../src/drawing/words-en.ts";
+import { ENGLISH } from "../../src/drawing/words/en/index.ts";
 import { findingsOf } from "../starters.ts";
 import { boundsOf, groupsOf, pathPoints, textsOf } from "./boxes.ts";
 import { LATERAL, syntheticWell, type WellSpec } from "./synthetic-well.ts";

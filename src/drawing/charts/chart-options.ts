@@ -1,6 +1,6 @@
 import type { UnitSystem } from "../../units/format.ts";
 import type { KeyOf } from "../print.ts";
-import type { DrawingWords } from "../words.ts";
+import type { DrawingWords } from "../words/words.ts";
 
 export interface ChartOptions {
 	readonly units: UnitSystem;

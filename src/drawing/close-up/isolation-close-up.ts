@@ -21,7 +21,7 @@ import { heading } from "../schematic/string-labels.ts";
 import type { Frame, View } from "../schematic/view.ts";
 import { wellPart } from "../schematic/well-part.ts";
 import { wellAxis } from "../well-axis.ts";
-import type { DrawingWords } from "../words.ts";
+import type { DrawingWords } from "../words/words.ts";
 import { closeUpLabels, dimensions } from "./close-up-labels.ts";
 import { layerEntries, layerNumbers } from "./layer-numbers.ts";
 import { layerLines, layersAt, layersText } from "./layers.ts";

@@ -8,7 +8,7 @@ import { type LegendEntry, legendHeight, legendShapes, SWATCH } from "../legend.
 import { lineText, sentence } from "../line-of-text.ts";
 import { noteOf, noteShapes } from "../note.ts";
 import { type Print, printer, stringName, withinSentence } from "../print.ts";
-import type { DrawingWords } from "../words.ts";
+import type { DrawingWords } from "../words/words.ts";
 import { type BorneCase, casesOf, LOAD_CHARTS } from "./load-cases.ts";
 import { caseLine, DASHES, LIMIT, LOAD, listTall, loadChart, RATING, ratingsDiffer } from "./load-chart.ts";
 

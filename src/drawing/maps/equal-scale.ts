@@ -1,5 +1,6 @@
 import { scaleLinear } from "d3-scale";
 import type { Shape } from "../../document/shapes.ts";
+import { tickString } from "../../units/format.ts";
 import { run, runWidth, setLine } from "../line-of-text.ts";
 import { INK, PAPER, SECOND_INK } from "../palette.ts";
 import type { Print } from "../print.ts";
@@ -61,7 +62,7 @@ export const scaleBar = (
 	const round = [5, 2, 1].map((digit) => digit * power).find((length) => length <= units) ?? power;
 	const length = (round / print.perFoot) * scale.perFoot;
 	const half = length / 2;
-	const text = run(`${round.toLocaleString("en-US")}\u00a0${print.depthUnit}`, { color: SECOND_INK });
+	const text = run(`${tickString(round)}\u00a0${print.depthUnit}`, { color: SECOND_INK });
 	return [
 		{ kind: "path", d: `M${x} ${y}h${half}v4h${-half}Z`, fill: INK, stroke: { color: INK, width: 0.6 } },
 		{

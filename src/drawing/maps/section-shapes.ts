@@ -1,4 +1,5 @@
 import type { Shape } from "../../document/shapes.ts";
+import { tickString } from "../../units/format.ts";
 import { depthScale, graduations } from "../depth-scale.ts";
 import { run, setLine } from "../line-of-text.ts";
 import { boxPath, n, rockPattern } from "../lithology.ts";
@@ -168,7 +169,7 @@ export const rulerShapes = ({ print, box, deepest }: Section): Shape[] => {
 				? [
 						named(
 							`label depth ${value}`,
-							setLine([run(value.toLocaleString("en-US"))], {
+							setLine([run(tickString(value))], {
 								x: RULER - 7,
 								y: y + SIZE * 0.34,
 								size: SIZE,

@@ -8,7 +8,7 @@ import { n } from "../lithology.ts";
 import { INK, PAPER } from "../palette.ts";
 import { holeName, type Print, stringName, withinSentence } from "../print.ts";
 import { heading } from "../schematic/string-labels.ts";
-import type { DrawingWords } from "../words.ts";
+import type { DrawingWords } from "../words/words.ts";
 import type { WindowView } from "./pressure-window.ts";
 import { asDensity, STROKES, type WindowLineKind } from "./window-lines.ts";
 

@@ -1,3 +1,4 @@
+import { quantityString } from "../../units/format.ts";
 import type { Label } from "../label.ts";
 import { compose, type Line, run, sentence } from "../line-of-text.ts";
 import { drawnWells, gapArrow, wellsByDepth, wellX } from "./ground-part.ts";
@@ -152,7 +153,13 @@ const gapLabel = (view: View): Label[] => {
 	const distance = { ...print.value(gap), weight: "bold" as const };
 	const line = compose(
 		phrase,
-		{ distance, miles: `${(gap.value / 5280).toFixed(1)}\u00a0mi` },
+		{
+			distance,
+			miles: quantityString(
+				{ dimension: "distance", value: gap.value, style: { unit: "mi", decimals: 1 } },
+				"field",
+			),
+		},
 		{ weight: "bold" },
 	);
 	return [

@@ -1,4 +1,5 @@
 import type { Shape } from "../../document/shapes.ts";
+import { tickString } from "../../units/format.ts";
 import { graduations } from "../depth-scale.ts";
 import { run, setLine } from "../line-of-text.ts";
 import { boxPath, rockPattern } from "../lithology.ts";
@@ -189,7 +190,6 @@ export const rulerPart = (view: View): Shape[] => {
 	const unit = print.depthUnit;
 	const head = detail === "plain" ? print.words.rulerGround : print.words.rulerVertical;
 	const ticks = graduations(scale, print.perFoot, zero, detail === "full" ? 26 : 34);
-	const format = (value: number) => value.toLocaleString("en-US");
 	return [
 		{
 			kind: "group",
@@ -228,7 +228,7 @@ export const rulerPart = (view: View): Shape[] => {
 							dx: 0,
 							dy: 0,
 							name: `label depth ${value}`,
-							children: setLine([run(format(value))], {
+							children: setLine([run(tickString(value))], {
 								x: frame.ruler - 7,
 								y: y + size * 0.34,
 								size,

@@ -93,7 +93,7 @@ const wordsOver = (view: View, box: LateralBox): Shape[] => {
 					...set(compose(phrase, { length: print.value(length) }), over, "lateral"),
 				]),
 		...stages.flatMap((line, i) =>
-			set(line, first - (stages.length - 1 - i) * size * LINE, i === 0 ? "stages" : `stages, line ${i + 1}`),
+			set(line, first - (stages.length - 1 - i) * size * LINE, i === 0 ? "stages" : `stages-${i + 1}`),
 		),
 	];
 };

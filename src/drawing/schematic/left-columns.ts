@@ -1,3 +1,4 @@
+import { numberString } from "../../units/format.ts";
 import { BREAK_GAP } from "../depth-scale.ts";
 import { labelColumn, type Placed } from "../label.ts";
 import { type Line, run, sentence, setLine, wrap } from "../line-of-text.ts";
@@ -59,7 +60,7 @@ const breakWords = ({ words }: Print, ratio: number, size: number, width: number
 	const times = ratio >= 1 ? ratio : 1 / ratio;
 	const phrase = ratio >= 1 ? words.scaleBreak : words.scaleBreakLarger;
 	const text = sentence(phrase, {
-		ratio: times >= 10 ? String(Math.round(times)) : times.toFixed(1),
+		ratio: numberString(times, times >= 10 ? 0 : 1),
 	});
 	return wrap([run(text, { italic: true })], size * 0.95, width);
 };

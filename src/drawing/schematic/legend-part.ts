@@ -11,7 +11,7 @@ import { targetBar } from "../marks/target.ts";
 import { waterBand, waterWellMark } from "../marks/water.ts";
 import { BLUE, INK, PAPER, TARGET_TINT } from "../palette.ts";
 import { type AxisPoint, levelFrom } from "../well-axis.ts";
-import type { DrawingWords } from "../words.ts";
+import type { DrawingWords } from "../words/words.ts";
 import { packersOf, treatingFoot } from "./completion-part.ts";
 import { illustrativeBand } from "./illustrative-part.ts";
 import { type Bed, bedsOf, type Detail, isLast } from "./view.ts";

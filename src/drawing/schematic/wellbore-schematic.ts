@@ -8,7 +8,7 @@ import { compose, type Line, run, sentence, setLine, wrap } from "../line-of-tex
 import { named } from "../named.ts";
 import { SECOND_INK } from "../palette.ts";
 import { type KeyOf, type Print, printer } from "../print.ts";
-import type { DrawingWords } from "../words.ts";
+import type { DrawingWords } from "../words/words.ts";
 import { schematicAlternative } from "./alternative.ts";
 import { completionPart, plannedShoeShown } from "./completion-part.ts";
 import { groundPart, linesPart, rulerPart, turnTop } from "./ground-part.ts";

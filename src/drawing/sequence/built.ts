@@ -18,7 +18,7 @@ const APART = 3;
 export interface Progress {
 	readonly step: WellStep;
 	/** Whether a thing of this step kind is there by now, and whether this very step adds it. */
-	readonly since: (kinds: readonly StepKind[], string?: string) => "not yet" | "now" | "before";
+	readonly since: (kinds: readonly StepKind[], string?: string) => "later" | "now" | "before";
 }
 
 export const progressOf = (steps: readonly WellStep[], step: WellStep): Progress => {
@@ -29,7 +29,7 @@ export const progressOf = (steps: readonly WellStep[], step: WellStep): Progress
 			const at = steps.findIndex(
 				(each) => kinds.includes(each.kind) && (string === undefined || each.string === string),
 			);
-			if (at === -1 || at > here) return "not yet";
+			if (at === -1 || at > here) return "later";
 			return at === here ? "now" : "before";
 		},
 	};
@@ -37,7 +37,7 @@ export const progressOf = (steps: readonly WellStep[], step: WellStep): Progress
 
 /** What the step adds in full ink, what was there before in grey, what comes later not at all. */
 const drawn = (since: ReturnType<Progress["since"]>, shapes: () => Shape[]): Shape[] =>
-	since === "not yet" ? [] : since === "now" ? shapes() : faded(shapes());
+	since === "later" ? [] : since === "now" ? shapes() : faded(shapes());
 
 const stringOfHole = ({ strings }: Well, hole: Hole): CasingString | undefined =>
 	strings.find((string) => string.hole.id === hole.id) ?? strings.at(-1);
@@ -159,7 +159,7 @@ const completionOf = (scene: Scene, progress: Progress): Shape[] => {
 	return [
 		...drawn(first, () => strokes(opened(0, 1))),
 		...drawn(rest, () => strokes(opened(1, stages.length))),
-		...(out === "not yet"
+		...(out === "later"
 			? [...drawn(setFirst, () => plugged(0, 1)), ...drawn(rest, () => plugged(1, plugs.length))]
 			: []),
 		...closing(scene, progress),

@@ -1,4 +1,5 @@
 import type { Shape } from "../../document/shapes.ts";
+import { tickString } from "../../units/format.ts";
 import { graduations } from "../depth-scale.ts";
 import { run, setLine } from "../line-of-text.ts";
 import { boxPath } from "../lithology.ts";
@@ -77,7 +78,7 @@ export const groundLabels = (scene: Scene): Shape[] => {
 			{ kind: "line", x1: left - 5 * mark, y1: y, x2: left, y2: y, stroke: { color: INK, width: 0.8 } },
 			named(
 				`label depth ${value}`,
-				setLine([run(value.toLocaleString("en-US"))], {
+				setLine([run(tickString(value))], {
 					x: left - 7 * mark,
 					y: y + size * 0.34,
 					size,

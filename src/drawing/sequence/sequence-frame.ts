@@ -7,7 +7,7 @@ import type { Box } from "../lithology.ts";
 import { named } from "../named.ts";
 import { INK, SECOND_INK } from "../palette.ts";
 import { type KeyOf, printer } from "../print.ts";
-import type { DrawingWords } from "../words.ts";
+import type { DrawingWords } from "../words/words.ts";
 import { builtPart, progressOf } from "./built.ts";
 import { changeShapes } from "./change.ts";
 import { groundLabels, groundLines, groundShapes } from "./ground.ts";

@@ -1,9 +1,10 @@
 import { scaleLinear, scaleUtc } from "d3-scale";
 import type { Shape } from "../../document/shapes.ts";
+import { tickString } from "../../units/format.ts";
 import { run, runWidth, sentence, setLine } from "../line-of-text.ts";
 import { named } from "../named.ts";
 import { INK, RULING, SECOND_INK } from "../palette.ts";
-import type { DrawingWords } from "../words.ts";
+import type { DrawingWords } from "../words/words.ts";
 
 const MILLISECONDS_A_DAY = 86_400_000;
 
@@ -47,8 +48,7 @@ export const dayAxis = (
 	const room = Math.abs(page[1] - page[0]);
 	const at = (day: number) => scale(day);
 	const ticksFor = (count: number): { day: number; text: string }[] => {
-		if (firstDay === undefined)
-			return scale.ticks(count).map((day) => ({ day, text: day.toLocaleString("en-US") }));
+		if (firstDay === undefined) return scale.ticks(count).map((day) => ({ day, text: tickString(day) }));
 		const dates = scaleUtc().domain(range.map((day) => new Date((firstDay + day) * MILLISECONDS_A_DAY)));
 		return dates
 			.ticks(count)

@@ -11,7 +11,7 @@ import { named } from "../named.ts";
 import { BLUE, INK, PAPER, ROCK_LINE, SECOND_INK, TARGET_TINT, VERMILLION, WATER_TINT } from "../palette.ts";
 import { along, type PathPlace, placesAlong } from "../path-line.ts";
 import { type Print, printer, stringName } from "../print.ts";
-import type { Point } from "../well-axis.ts";
+import { openPath, type Point } from "../well-axis.ts";
 
 const SIZE = 7.4;
 const RULER = 30;
@@ -195,11 +195,7 @@ const groundOf = (
 /** Each string down to its shoe, the outer ones wider, with a foot at the shoe; stages across the treated stretch. */
 const wellOf = (well: Well, results: Results, at: (place: PathPlace) => Point): Shape[] => {
 	const { path } = results.trajectory;
-	const line = (from: number, to: number): string =>
-		`M${placesAlong(path, from, to)
-			.map(at)
-			.map(([px, py]) => `${px.toFixed(2)} ${py.toFixed(2)}`)
-			.join("L")}`;
+	const line = (from: number, to: number): string => openPath(placesAlong(path, from, to).map(at));
 	const strings = well.strings.toSorted((a, b) => a.shoe.value - b.shoe.value);
 	const { top_perforation: top, bottom_perforation: bottom } = results.stimulation ?? {};
 	return [

@@ -1,6 +1,6 @@
 import type { Section } from "../../document/blocks.ts";
-import { DRAWING_WORDS } from "../../drawing/drawing-words.ts";
 import { pressureLadderView } from "../../drawing/ladder/pressure-ladder-view.ts";
+import { DRAWING_WORDS } from "../../drawing/words/drawing-words.ts";
 import type { PaperContext } from "../context.ts";
 import { isDone } from "./job.ts";
 import { crewFigures } from "./sheet.ts";

@@ -1,5 +1,6 @@
 import type { Block } from "../../document/blocks.ts";
 import type { Inline } from "../../document/inline.ts";
+import { decimalDegrees } from "../../units/format.ts";
 import type { Well } from "../../well/well.ts";
 import { cell, type PaperContext, saidCell, saidInlines, shown, textCell } from "../context.ts";
 import { citationText } from "../words/citation.ts";
@@ -10,7 +11,7 @@ export const surfaceLocation = (site: Well["site"]): string | undefined => {
 	const location = site.surface_location;
 	return location === undefined
 		? undefined
-		: `${location.datum}: ${location.latitude.value.toFixed(6)}°, ${location.longitude.value.toFixed(6)}°`;
+		: `${location.datum}: ${decimalDegrees(location.latitude.value)}, ${decimalDegrees(location.longitude.value)}`;
 };
 
 /** Which well, on which permit, and from where its depths count; the title block has name, API number and revision. */

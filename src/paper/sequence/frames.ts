@@ -1,7 +1,7 @@
 import type { Inline } from "../../document/inline.ts";
-import { DRAWING_WORDS } from "../../drawing/drawing-words.ts";
 import type { FrameOptions, StepWords } from "../../drawing/sequence/sequence-frame.ts";
 import { toldSteps, type WellStep } from "../../drawing/sequence/steps.ts";
+import { DRAWING_WORDS } from "../../drawing/words/drawing-words.ts";
 import type { PaperContext } from "../context.ts";
 import { narrative } from "../narrative/narrative.ts";
 import { stepWords } from "../narrative/step.ts";

@@ -1,7 +1,6 @@
 import type { Known } from "../../cite/known.ts";
 import type { QuantityStyle } from "../../document/inline.ts";
 import type { Drawing } from "../../document/shapes.ts";
-import { DRAWING_WORDS } from "../../drawing/drawing-words.ts";
 import { compose } from "../../drawing/line-of-text.ts";
 import { printer } from "../../drawing/print.ts";
 import { type BarRow, barDrawing } from "../../drawing/talk/bars.ts";
@@ -9,6 +8,7 @@ import { talkLayers } from "../../drawing/talk/talk-layers.ts";
 import { talkMap } from "../../drawing/talk/talk-map.ts";
 import type { TalkOptions } from "../../drawing/talk/talk-options.ts";
 import { talkSection } from "../../drawing/talk/talk-section.ts";
+import { DRAWING_WORDS } from "../../drawing/words/drawing-words.ts";
 import type { PaperContext } from "../context.ts";
 import { titled } from "../parts/part.ts";
 import { isWaterShownProtected } from "../water-verdict.ts";

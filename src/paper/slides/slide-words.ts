@@ -1,7 +1,7 @@
 import { readerPaperOf } from "../../document/document.ts";
-import { DRAWING_WORDS } from "../../drawing/drawing-words.ts";
 import { longDate } from "../../drawing/timeline/date-axis.ts";
 import { dayOf } from "../../drawing/timeline/phase-times.ts";
+import { DRAWING_WORDS } from "../../drawing/words/drawing-words.ts";
 import type { PaperContext } from "../context.ts";
 import { about, say, sayText } from "../narrative/say.ts";
 import { answered } from "../parts/answers.ts";

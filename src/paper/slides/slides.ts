@@ -1,8 +1,8 @@
 import type { Block, Section } from "../../document/blocks.ts";
 import type { Inline } from "../../document/inline.ts";
 import type { Drawing } from "../../document/shapes.ts";
-import { DRAWING_WORDS } from "../../drawing/drawing-words.ts";
 import { sequenceFrame } from "../../drawing/sequence/sequence-frame.ts";
+import { DRAWING_WORDS } from "../../drawing/words/drawing-words.ts";
 import { textWidth } from "../../measure/text-width.ts";
 import type { PaperContext } from "../context.ts";
 import { narrative } from "../narrative/narrative.ts";

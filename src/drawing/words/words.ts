@@ -1,5 +1,5 @@
-import type { Lithology } from "../well/well.ts";
-import type { ENGLISH } from "./words-en.ts";
+import type { Lithology } from "../../well/well.ts";
+import type { ENGLISH } from "./en/index.ts";
 
 /** Lists of words, each phrase of which every language has. */
 type Lists =

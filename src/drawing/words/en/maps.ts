@@ -1,0 +1,37 @@
+/** English: the isolation close-up, the section and the plan view. */
+export const MAPS = {
+	// Isolation close-up
+	closeUpTitle: "Steel and cement across the protected water",
+	closeUpOf: "Steel and cement across the protected water, {well}",
+	closeUpScale: "Depth is to scale. Widths are not to scale. The well goes on below the wave line.",
+	layersHead: "At the base of protected water, from the rock inward",
+	layerCement: "cement outside the {string}, {evidence}",
+	layerSteel: "steel, {string}, {size}",
+	layerFluid: "fluid outside the {string}, no cement here",
+	layerOpen: "No steel crosses the base of protected water.",
+	gapGround: "{distance} from ground to the base of protected water",
+	gapShoeBelow: "{distance} below the base of protected water",
+	gapShoeAbove: "{distance} above the base of protected water",
+	gapPerforation:
+		"{distance} of rock lies between the base of protected water and the shallowest perforation.",
+	// Section and plan
+	toScaleOf: "{well} to scale",
+	sectionOf: "Vertical section of {well} along azimuth {azimuth}",
+	sectionOfUpright: "Vertical section of {well}",
+	sectionScale: "Equal scale both ways.",
+	planOf: "Plan view of {well}",
+	planScale: "To scale. {north} is up.",
+	planScalePlain: "To scale. North is up.",
+	fromPath: "{distance} from the well path",
+	nearestApproach: "nearest approach to the well path {distance}",
+	notEvaluated: "path not known: not evaluated",
+	north: "N",
+	wellhead: "Wellhead",
+	sectionAxis: "Departure along {azimuth}",
+	plannedPath: "planned path",
+	pathPlanned: "well path, planned",
+	pathSurveyed: "well path, surveyed",
+	legendStage: "stages, every other one",
+	legendStageOne: "stage",
+	legendOffset: "other well",
+} as const;
