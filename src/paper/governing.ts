@@ -1,4 +1,5 @@
 import type { LoadCaseResults, Results } from "../calc/results.ts";
+import type { Known } from "../cite/known.ts";
 
 /*
  * What governs, for the first page and for the sentences that sections open with.
@@ -17,6 +18,11 @@ export const nearestToFactor = <T>(
 		.filter((each) => loadOf(each).least_factor !== undefined)
 		.toSorted((a, b) => ratio(a) - ratio(b));
 };
+
+/** Two decimals, or three for a factor such as 1.125. */
+export const factorStyle = ({ value }: Pick<Known, "value">): { readonly decimals: number } => ({
+	decimals: Math.abs(value * 100 - Math.round(value * 100)) < 1e-9 ? 2 : 3,
+});
 
 /** The other well that comes nearest, hole to hole; none where no path is known. */
 export const nearestOffsetWell = ({

@@ -1,6 +1,6 @@
 import { isOpen } from "../../rules/finding.ts";
 import type { PaperContext } from "../context.ts";
-import { nearestOffsetWell, nearestToFactor } from "../governing.ts";
+import { factorStyle, nearestOffsetWell, nearestToFactor } from "../governing.ts";
 import { asGiven, named, namedInWords } from "../parts/part.ts";
 import { citationText } from "../words/citation.ts";
 import { listed, say, sayText } from "./say.ts";
@@ -49,15 +49,38 @@ const designWords = (context: PaperContext): Record<string, unknown> => {
 		governing_required: say(
 			context,
 			worst?.load.required,
-			worst === undefined
-				? FACTOR
-				: {
-						decimals: Number.isInteger(worst.load.required.value * 100) ? 2 : 3,
-					},
+			worst === undefined ? FACTOR : factorStyle(worst.load.required),
 		),
 		governing_kind: worst === undefined ? false : label(`load_kinds.${worst.load.kind}`),
 		governing_case: worst === undefined ? false : label(`situations.${worst.load.situation}`).toLowerCase(),
 		governing_string: worst === undefined ? false : namedInWords(context, worst.id),
+		...governedWords(context),
+	};
+};
+
+/** What governs each string, a sentence each; and strings of which no load case could be evaluated. */
+const governedWords = (context: PaperContext): Record<string, unknown> => {
+	const { label } = context.words;
+	const strings = context.well.strings.map(({ id }) => ({
+		name: namedInWords(context, id),
+		worst: nearestToFactor(context.results.casing[id]?.loads ?? [], (load) => load)[0],
+	}));
+	return {
+		governed: strings.flatMap(({ name, worst }) =>
+			worst === undefined
+				? []
+				: [
+						{
+							name,
+							kind: label(`load_kinds.${worst.kind}`).toLowerCase(),
+							case: label(`situations.${worst.situation}`).toLowerCase(),
+							factor: say(context, worst.least_factor, FACTOR),
+							required: say(context, worst.required, factorStyle(worst.required)),
+							depth: say(context, worst.at?.md),
+						},
+					],
+		),
+		not_evaluated: strings.flatMap(({ name, worst }) => (worst === undefined ? [{ name }] : [])),
 	};
 };
 

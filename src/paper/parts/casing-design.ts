@@ -4,6 +4,7 @@ import type { Cell, Row } from "../../document/blocks.ts";
 import type { Inline } from "../../document/inline.ts";
 import type { CasingString, DesignFactors, FrictionRange } from "../../well/well.ts";
 import { cell, type PaperContext, shown, textCell } from "../context.ts";
+import { factorStyle } from "../governing.ts";
 import { facts, named, type Part, quantityColumn, row, table, textColumn } from "./part.ts";
 
 const PRESSURE = { nearest: 10 } as const;
@@ -16,11 +17,6 @@ const loaded = (context: PaperContext): readonly CasingResults[] =>
 		const results = context.results.casing[id];
 		return results === undefined || results.loads.length === 0 ? [] : [results];
 	});
-
-/** Two decimals, or three for a factor such as 1.125. */
-const factorStyle = ({ value }: Known): { readonly decimals: number } => ({
-	decimals: Math.abs(value * 100 - Math.round(value * 100)) < 1e-9 ? 2 : 3,
-});
 
 /** Said behind a value that nobody stated. */
 const assumed = (context: PaperContext): Inline => ({
