@@ -199,7 +199,7 @@ describe("places of the path on the map", () => {
 			[{ reference: "magnetic", declination: deg(-3.5) }, 356.5],
 		] as const) {
 			const { total_depth, stations } = placesWith(north);
-			if (total_depth === undefined) throw new Error("no place");
+			if (total_depth === undefined) throw new Error("unplaced");
 			const ends = {
 				φ_1: home.latitude,
 				λ_1: home.longitude,

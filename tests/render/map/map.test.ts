@@ -94,6 +94,6 @@ describe("the map of a well", () => {
 				"  surface_location: { latitude: 31.482716, longitude: -98.771204, datum: NAD83 }\n",
 				"",
 			]),
-		).toEqual({ noMap: "no place" });
+		).toEqual({ noMap: "unplaced" });
 	});
 });
