@@ -2,7 +2,8 @@ import type { Known } from "../cite/known.ts";
 import { showPath } from "../diagnostics/path.ts";
 import { wrap } from "../diagnostics/wrap.ts";
 import type { Verdict } from "../document/verdict.ts";
-import { type Fact, message } from "../messages/message.ts";
+import { stringInSpanish } from "../messages/es/named-places.ts";
+import { type Fact, message, type Said } from "../messages/message.ts";
 import { capital, type Reader, tell, tellSaid } from "../messages/print.ts";
 import type { Findings } from "../paper/context.ts";
 import { PRINT_WORDS } from "../render/print/print-words.ts";
@@ -91,8 +92,8 @@ export const wrappedTotals = (
 /** Number, limit and margin, then where it is written; wrapped under one mark. */
 const lines = (finding: Finding, { width, reader }: FindingsTextOptions): readonly string[] => {
 	const { cite, subject, reason, required, stop, missing = [] } = finding;
-	// Where none is allowed there is no room to tell.
-	const margin = required?.dimension === "count" && required.value === 0 ? undefined : finding.margin;
+	// Of what is there or is not there is no room to tell.
+	const margin = required?.dimension === "count" && required.value <= 1 ? undefined : finding.margin;
 	const law =
 		cite.kind === "practice" ? tellSaid(message("check/practice"), reader) : tellSaid(cite.citation, reader);
 	const stops =
@@ -105,10 +106,16 @@ const lines = (finding: Finding, { width, reader }: FindingsTextOptions): readon
 	const at = open.length > 0 ? open : placeOf(finding);
 	const place = at.length === 0 ? "" : ` ${tell(message("check/at", { places: at.join(", ") }), reader)}`;
 	return indented(
-		`${law}, ${tellSaid(subject, reader)}: ${say(reason, reader)}${room}${stops}${place} [${cite.rule}]`,
+		`${law}, ${subjectOf(subject, reader)}: ${say(reason, reader)}${room}${stops}${place} [${cite.rule}]`,
 		width,
 	);
 };
+
+/** Strings go by their short names. */
+const subjectOf = (subject: Said, reader: Reader): string =>
+	typeof subject === "string" && reader.language === "es"
+		? `TR ${stringInSpanish(subject)}`
+		: tellSaid(subject, reader);
 
 /** A margin that is missed by little does not print as none at all. */
 const unlikeNone = (margin: Known): Fact => ({

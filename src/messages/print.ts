@@ -3,7 +3,7 @@ import { type QuantityStyle, quantityString, type UnitSystem } from "../units/fo
 import { ENGLISH } from "./en/index.ts";
 import { DECLARED } from "./es/declared.ts";
 import { SPANISH } from "./es/index.ts";
-import { NAMED_PLACES } from "./es/named-places.ts";
+import { nameInSpanish } from "./es/named-places.ts";
 import {
 	type Fact,
 	isMessage,
@@ -54,29 +54,55 @@ const formatOf = (code: MessageCode, language: Reader["language"]): IntlMessageF
 /** Marks a fact in a formatted message, so that it comes out as a part of its own. */
 class Placed {
 	readonly parts: readonly ToldPart[];
-	constructor(parts: readonly ToldPart[]) {
+	/** What an entry that chooses by the fact (`{what, select, …}`) chooses by: the word as the definition has it. */
+	readonly key: string;
+	constructor(parts: readonly ToldPart[], key: string) {
 		this.parts = parts;
+		this.key = key;
+	}
+	toString(): string {
+		return this.key;
 	}
 }
 
-/** A string or a hole that goes by a name of the trade is called by it in the reader's language; any other name is as typed. */
-const nameFact = (name: string, fact: Fact, { language }: Reader): Fact =>
-	language === "es" && typeof fact === "string" ? (NAMED_PLACES.get(name)?.[fact] ?? fact) : fact;
+/**
+ * A string or a hole that goes by a name of the trade, and in findings a word that definitions are written with, is called
+ * by it in the reader's language; any other name is as typed.
+ */
+const nameFact = (code: MessageCode, name: string, fact: Fact, reader: Reader): Fact => {
+	if (reader.language === "en") return fact;
+	if (typeof fact === "string") return nameInSpanish(code, name, fact);
+	if (typeof fact === "object" && "list" in fact)
+		return { ...fact, list: fact.list.map((each) => nameFact(code, name, each, reader)) };
+	return fact;
+};
+
+/** Spanish runs `de el` and `a el` together. */
+const contracted = (text: string): string =>
+	text.replaceAll(/\bde el (?=\p{Ll})/gu, "del ").replaceAll(/\ba el (?=\p{Ll})/gu, "al ");
 
 /** The words of a message, its values still values, for a paper that prints each with the key it is known by. */
 export const tellParts = ({ code, facts }: Message, reader: Reader): readonly ToldPart[] => {
 	const given = Object.fromEntries(
 		Object.entries(facts).map(([name, fact]) => [
 			name,
-			typeof fact === "number" ? fact : new Placed(factParts(nameFact(name, fact, reader), reader)),
+			typeof fact === "number"
+				? fact
+				: new Placed(
+						factParts(nameFact(code, name, fact, reader), reader),
+						typeof fact === "string" ? fact : "",
+					),
 		]),
 	);
 	const formatted = formatOf(code, reader.language).formatToParts<Placed>(given);
-	return merged(
+	const told = merged(
 		formatted.flatMap(({ value }): readonly ToldPart[] =>
 			value instanceof Placed ? value.parts : [String(value)],
 		),
 	);
+	return reader.language === "es"
+		? told.map((part) => (typeof part === "string" ? contracted(part) : part))
+		: told;
 };
 
 /** The message as one string, beginning with a capital letter. */
@@ -115,7 +141,7 @@ export const factParts = (fact: Fact, reader: Reader): readonly ToldPart[] => {
 	if ("sentence" in fact) return sentenceCase(fact.sentence.flatMap((part) => factParts(part, reader)));
 	if ("sentences" in fact) return sentenceParts(fact.sentences, reader);
 	if ("factor" in fact)
-		return [{ known: fact.factor, value: fact.factor.value, style: factorStyle(fact.factor) }];
+		return [{ known: fact.factor, value: fact.factor.value, style: factorStyle(fact.factor, reader.units) }];
 	if ("magnitude" in fact && typeof fact.magnitude === "object") return [sized(fact.magnitude, reader, 0)];
 	if ("told" in fact) {
 		const { told, from, magnitude } = fact;

@@ -1,3 +1,4 @@
+import { fromCanonical } from "../units/convert.ts";
 import { type QuantityStyle, quantityString, type UnitSystem } from "../units/format.ts";
 import { practicallyEqual } from "../units/practically-equal.ts";
 import { definitionOf } from "../units/units-of.ts";
@@ -30,7 +31,18 @@ export const decimalsToTell = (a: Quantified, b: Quantified, system: UnitSystem)
 	return MOST_DECIMALS;
 };
 
-export const factorStyle = ({ value }: Quantified): QuantityStyle => {
+/** Decimals that a factor needs for its product to be checked: to within a thousandth, where it is converted. */
+const NEAR = 5e-4;
+
+export const factorStyle = ({ dimension, value }: Quantified, system: UnitSystem): QuantityStyle => {
+	const { unit } = definitionOf(dimension)[system];
+	const { canonical } = definitionOf(dimension);
+	if (unit !== "" && unit !== canonical) {
+		const here = fromCanonical(value, dimension, unit);
+		for (let decimals = 0; decimals < MOST_FACTOR_DECIMALS; decimals++)
+			if (Math.abs(Number(here.toFixed(decimals)) - here) <= NEAR * Math.abs(here)) return { unit, decimals };
+		return { unit, decimals: MOST_FACTOR_DECIMALS };
+	}
 	for (let decimals = 0; decimals < MOST_FACTOR_DECIMALS; decimals++)
 		if (practicallyEqual(Number(value.toFixed(decimals)), value)) return { decimals };
 	return { decimals: MOST_FACTOR_DECIMALS };

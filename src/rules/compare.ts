@@ -27,9 +27,18 @@ const OPERATORS: Readonly<Record<Operator, Said>> = {
 
 export const operatorWords = (operator: Operator): Said => OPERATORS[operator];
 
+/** Below or above nothing: the clause says on which side a value lies, so that a limit of zero needs no number. */
+const isNone = (operator: Operator, required: Known): boolean =>
+	(operator === "at most" || operator === "at least") &&
+	required.dimension !== "temperature" &&
+	required.value === 0;
+
+/** At least one of what is either there or not: the clause says which. */
+const isOne = (operator: Operator, required: Known): boolean =>
+	operator === "at least" && required.dimension === "count" && required.value === 1;
+
 const requirementOf = (operator: Operator, required: Known, how: Reason, measured: Known): Reason => {
-	if (operator === "at most" && required.dimension === "count" && required.value === 0)
-		return [message("rules/none-is-allowed")];
+	if (isNone(operator, required)) return [message("rules/none-is-allowed")];
 	const limit = message(REQUIRED[operator], { limit: { told: required, from: measured } });
 	return [limit, ...(how.length === 0 ? [] : [": ", ...how])];
 };
@@ -140,16 +149,17 @@ export const compare = (the: Case, threshold: Threshold): Outcome => {
 		};
 	}
 	const { value, note = [] } = reading;
+	const isMet = holds(value.value, operator, limit.value.value);
+	const selfEvident = isNone(operator, limit.value) || isOne(operator, limit.value);
 	const said: Reason = [
 		...clause(value),
 		...note,
-		"; ",
-		...requirementOf(operator, limit.value, limit.how, value),
+		...(isMet && selfEvident ? [] : ["; ", ...requirementOf(operator, limit.value, limit.how, value)]),
 	];
 	const within = inBand(threshold, value, limit.value);
 	return {
 		...common,
-		verdict: holds(value.value, operator, limit.value.value) ? "met" : within ? "needs judgement" : "not met",
+		verdict: isMet ? "met" : within ? "needs judgement" : "not met",
 		measured: value,
 		reason:
 			within && threshold.about

@@ -227,6 +227,7 @@ const DIFFERENCES: Partial<Readonly<Record<Dimension, Dimension>>> = {
 	"true-vertical-depth": "offset",
 	"depth-below-ground": "offset",
 	pressure: "pressure-difference",
+	temperature: "temperature-difference",
 };
 
 const margin = (kind: Dimension) =>

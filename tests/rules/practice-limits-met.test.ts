@@ -101,7 +101,7 @@ describe("cement that is drilled out", () => {
 		expect(out("{ value: 500 psi, after: 20 hr }")).toMatchObject({
 			verdict: "not met",
 			because:
-				"The cement at the surface shoe has at most 300 psi after 12 hr, and 500 psi after 20 hr; at least 500 psi is required.",
+				"The cement at the surface shoe has at most 300 psi after 12 hr, and reaches 500 psi after 20 hr; at least 500 psi is required.",
 		});
 	});
 	test("before its first test, which would do, cannot be told: the line lies above a curve that starts late", () => {
@@ -140,7 +140,7 @@ test("recorded cement that leaves water bare names the water; an outer string's 
 	expect(found("records.water-zone", top("300 ft"), "surface")).toMatchObject({
 		verdict: "not met",
 		because:
-			"Cement behind the surface string stops 240 ft below the top of the Candler aquifer; at most 0 ft is allowed.",
+			"Cement behind the surface string stops 240 ft below the top of the Candler aquifer; none is allowed.",
 	});
 	expect(found("records.water-zone", top("60 ft"), "surface").verdict).toBe("met");
 	const inner = `-       wait_on_cement: 18 hr\n+       wait_on_cement: 18 hr\n+       actual: { top: { depth: 3000 ft, method: bond log } }\n`;

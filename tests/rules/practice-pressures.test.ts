@@ -76,7 +76,7 @@ describe("open hole and well control", () => {
 		const production = (rule: string, ...edits: readonly Edit[]) =>
 			found(`open-hole.${rule}`, "production hole", ...edits);
 		expect(production("circulating").because).toMatch(
-			/^Intermediate shoe holds 1\.7\d lb\/gal more than the ECD of the production hole \(12\.2\d lb\/gal there\); at least 0\.20 lb\/gal is required\.$/,
+			/^The intermediate shoe holds 1\.7\d lb\/gal more than the ECD of the production hole \(12\.2\d lb\/gal there\); at least 0\.20 lb\/gal is required\.$/,
 		);
 		const FAST: Edit = ["drilling: { rate: 500 gal/min, ", "drilling: { rate: 1400 gal/min, "];
 		expect(production("circulating", FAST).verdict).toBe("not met");
@@ -241,7 +241,7 @@ describe("cement jobs", () => {
 		const FIT: Edit = ["equivalent: 15.0 ppg", "equivalent: 12.3 ppg"];
 		expect(found("cement.fracture-margin", "intermediate", FIT)).toMatchObject({ verdict: "not met" });
 		expect(found("cement.fracture-margin", "intermediate", FIT).because).toContain(
-			"what the shoe test bears at 1,185 ft",
+			"the pressure of the shoe test at 1,185 ft",
 		);
 		expect(verdict("cement.fracture-margin", "intermediate", TAIL)).toBe("met");
 		const THIN: Edit = [

@@ -76,7 +76,7 @@ export const RULES_CASING = {
 		"Sentence: why a limit came out as it did (casing). said: the clause before; orList: words of the rule, joined by or.",
 	],
 	"rules/drilling-fluid-hole": [
-		"drilling fluid of the {id} hole",
+		"drilling fluid of the {hole} hole",
 		"Noun phrase without its article: what is measured or is missing (casing). id: a short name, as typed.",
 	],
 	"rules/plan-drills": [
@@ -149,7 +149,7 @@ export const RULES_CASING = {
 		"Noun phrase without its article: what is measured or is missing (casing loads). kind: burst, collapse, …; string: a string's short name, as typed.",
 	],
 	"rules/string-has-factor-where-is-asked-it": [
-		"the {string} string has a {kind} safety factor of {value} {situation}{weak}{place} against a design factor of {required}, a ratio of {of}",
+		"the {kind} safety factor of the {string} string is {value} {situation}{weak}{place}, {of} × the design factor of {required}",
 		"Clause without a full stop: why a limit came out as it did (casing loads). kind: burst, collapse, ….",
 	],
 	"rules/overpull-left-at-greatest-pick-up": [
@@ -273,11 +273,11 @@ export const RULES_CASING = {
 		"Noun phrase without its article: what is measured or is missing (size).",
 	],
 	"rules/clearance-on-diameter-over-coupling": [
-		"clearance on diameter over the coupling",
+		"diametral clearance over the coupling",
 		"Noun phrase without its article: what is measured or is missing (size).",
 	],
 	"rules/clearance-on-diameter-over-pipe": [
-		"clearance on diameter over the pipe",
+		"diametral clearance over the pipe",
 		"Noun phrase without its article: what is measured or is missing (size).",
 	],
 	"rules/at-hydrogen-sulfide-partial-pressure": [

@@ -23,8 +23,8 @@ export const RULES_CEMENT_JOB = {
 		"Noun phrase without its article: what is measured or is missing (cement job).",
 	],
 	"rules/cement-job-string-comes-bears": [
-		"the cement job of the {string} string comes {detail}{where} bears{detail2}",
-		"Clause without a full stop: why a limit came out as it did (cement job). detail: a further part of the clause, or nothing; where: the clause before; detail2: a further part of the clause, or nothing.",
+		"the cement job of the {string} string comes {detail}{where}{detail2}",
+		"Clause without a full stop: why a limit came out as it did (cement job). detail: a further part of the clause, or nothing; where: the pressure that it comes near to, with its article; detail2: a further part of the clause, or nothing.",
 	],
 	"rules/least-margin-cement-job-to-fracture-2": [
 		"minimum margin to fracture during the cement job, as a density",
@@ -91,7 +91,7 @@ export const RULES_CEMENT_JOB = {
 		"Noun phrase without its article: what is measured or is missing (cement job).",
 	],
 	"rules/standoff-string-is-at": [
-		"standoff of the {string} string is {part} at the {at_name}",
+		"the standoff of the {string} string is {part} at the {at_name}",
 		"Clause without a full stop: why a limit came out as it did (cement job). part: the value.",
 	],
 	"rules/least-contact-time-spacer": [
@@ -182,21 +182,33 @@ export const RULES_CEMENT_JOB = {
 		"temperature of the strength tests of the {strengths} slurry",
 		"Noun phrase without its article: what is measured or is missing (cement job).",
 	],
+	"rules/strength-slurry-string-was-tested-within-range": [
+		"the strength of the {off} slurry of the {string} string was tested within the temperature range of the rock along it{detail}",
+		"Clause without a full stop: why a limit came out as it did (cement job). detail: a further part of the clause, or nothing.",
+	],
 	"rules/strength-slurry-string-was-tested-outside-range": [
-		"the {off} slurry of the {string} string was strength-tested {part} outside the temperature range of the rock along it{detail}",
+		"the strength of the {off} slurry of the {string} string was tested {part} outside the temperature range of the rock along it{detail}",
 		"Clause without a full stop: why a limit came out as it did (cement job). part: the value; detail: a further part of the clause, or nothing.",
 	],
+	"rules/pressure-of-shoe-test": [
+		"the pressure of the shoe test",
+		"Noun phrase with its article: what the rock at the shoe is known to hold (cement job).",
+	],
+	"rules/fracture-pressure-of": [
+		"the fracture pressure of the {formation}",
+		"Noun phrase with its article (cement job). formation: its name, or rock.",
+	],
 	"rules/above-what": [
-		"{size} above what the ",
+		"{size} above ",
 		"Noun phrase without its article: what is measured or is missing (cement job). size: the value without its sign.",
 	],
 	"rules/within-what": [
-		"within {size} of what the ",
+		"within {size} of ",
 		"Noun phrase without its article: what is measured or is missing (cement job). size: the value without its sign.",
 	],
 	"rules/at": [" at {tvd}", "Noun phrase without its article: what is measured or is missing (cement job)."],
 	"rules/that-gelling-cement-may-lose-over": [
-		" ({restriction} that the gelling cement may lose, over {overbalance})",
+		" (pressure restriction {restriction}, overbalance {overbalance})",
 		"Clause without a full stop: why a limit came out as it did (cement job).",
 	],
 	"rules/against-rock-at": [
@@ -204,7 +216,7 @@ export const RULES_CEMENT_JOB = {
 		"Noun phrase without its article: what is measured or is missing (cement job).",
 	],
 	"rules/which-is-at-at-its-foot": [
-		", which is at {rock} at its foot",
+		" ({rock} at its bottom)",
 		"Clause without a full stop: why a limit came out as it did (cement job).",
 	],
 	"rules/strength-when-drilled-out": [
@@ -220,7 +232,7 @@ export const RULES_CEMENT_JOB = {
 		"Clause without a full stop: why a limit came out as it did (cement job). string: a string's short name; part: the value; after: the wait; detail: empty, or when the strength is reached.",
 	],
 	"rules/it-reaches-strength-after": [
-		", and {wanted} after {reached}",
+		", and reaches {wanted} after {reached}",
 		"Ending of a clause (cement job). wanted: a strength; reached: a time.",
 	],
 	"rules/hold-down-while-cementing": [
@@ -312,11 +324,11 @@ export const RULES_CEMENT_JOB = {
 		"Noun phrase without its article: what is measured or is missing (cement job).",
 	],
 	"rules/floats-named": [
-		"the {string} string has {floats}",
+		"the floats of the {string} string are named: {floats}",
 		"Clause without a full stop: why a limit came out as it did. part, size: the value; other facts: names, as typed.",
 	],
 	"rules/no-float-is-named": [
-		"the {string} string has {floats}; no {without} is named",
+		"the {string} string has no {without} named (floats: {floats})",
 		"Sentence without its full stop: which float is missing.",
 	],
 	"rules/production-packer-below-cement-top": [

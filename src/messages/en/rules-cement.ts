@@ -134,11 +134,11 @@ export const RULES_CEMENT = {
 		"Noun phrase without its article: what is measured or is missing (cement).",
 	],
 	"rules/plug-is-among-them": [
-		"{listedPlugs}; a {words} plug is among them.",
+		"a {words} plug is listed ({listedPlugs}).",
 		"Sentence: why a limit came out as it did (cement). listedPlugs: the plugs named; words: words of the rule.",
 	],
 	"rules/no-plug-is-among-them": [
-		"{listedPlugs}; no {orListed} plug is among them.",
+		"no {orListed} plug is listed ({listedPlugs}).",
 		"Sentence: why a limit came out as it did (cement). listedPlugs: the plugs named; orListed: words of the rule, joined by or.",
 	],
 	"rules/well-does-not-reach": [

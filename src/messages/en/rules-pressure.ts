@@ -111,11 +111,11 @@ export const RULES_PRESSURE = {
 		"Clause without a full stop: why a limit came out as it did (open hole).",
 	],
 	"rules/low-pressure-test-preventers-on": [
-		"low-pressure BOP test on {over}",
+		"low-pressure BOP test on the {over} string",
 		"Noun phrase without its article: what is measured or is missing (open hole). over: a string's short name, as typed.",
 	],
 	"rules/low-pressure-test-preventers-on-is-to": [
-		"the low-pressure BOP test on {over} is {part}",
+		"the low-pressure BOP test on the {over} string is {part}",
 		"Clause without a full stop: why a limit came out as it did (open hole). over: a string's short name, as typed; part: the value.",
 	],
 	"rules/high-pressure-test-preventers": [
@@ -127,7 +127,7 @@ export const RULES_PRESSURE = {
 		"Noun phrase with its article (open hole).",
 	],
 	"rules/high-pressure-test-preventers-on": [
-		"high-pressure BOP test on {over}",
+		"high-pressure BOP test on the {over} string",
 		"Noun phrase without its article: what is measured or is missing (open hole). over: a string's short name, as typed.",
 	],
 	"rules/preventers-on-casing-are-to-be-tested": [
@@ -291,19 +291,19 @@ export const RULES_PRESSURE = {
 		"Noun phrase without its article: what is measured or is missing (open hole).",
 	],
 	"rules/bears-more-than-ecd": [
-		"{place} holds {size} more than the ECD of the {hole} hole ({density} there)",
+		"the {place} holds {size} more than the ECD of the {hole} hole ({density} there)",
 		"Clause without a full stop: why a limit came out as it did (open hole). place: a shoe or a formation; density: an equivalent density.",
 	],
 	"rules/bears-less-than-ecd": [
-		"{place} holds {size} less than the ECD of the {hole} hole ({density} there)",
+		"the {place} holds {size} less than the ECD of the {hole} hole ({density} there)",
 		"Clause without a full stop: why a limit came out as it did (open hole). place: a shoe or a formation; density: an equivalent density.",
 	],
 	"rules/bears-more-than-surge": [
-		"with {pipe} run at {speed}, {place} holds {size} more than the mud weight with surge in the {hole} hole ({density} there)",
+		"with {pipe} run at {speed}, the {place} holds {size} more than the mud weight with surge in the {hole} hole ({density} there)",
 		"Clause without a full stop: why a limit came out as it did (open hole). pipe: a string; place: a shoe or a formation; density: an equivalent density.",
 	],
 	"rules/bears-less-than-surge": [
-		"with {pipe} run at {speed}, {place} holds {size} less than the mud weight with surge in the {hole} hole ({density} there)",
+		"with {pipe} run at {speed}, the {place} holds {size} less than the mud weight with surge in the {hole} hole ({density} there)",
 		"Clause without a full stop: why a limit came out as it did (open hole). pipe: a string; place: a shoe or a formation; density: an equivalent density.",
 	],
 	"rules/the-drill-string": ["the drill string", "Part of a clause: which pipe moves (open hole)."],

@@ -163,7 +163,7 @@ export const RULES_SHOE = {
 		"Clause. string, hole: names, as typed; detail: empty, or the gas it meets.",
 	],
 	"rules/preventers-stand-over-hole": [
-		"preventers stand on the {string} string while the {hole} hole is drilled{detail}",
+		"a BOP is installed on the {string} string while the {hole} hole is drilled{detail}",
 		"Clause. string, hole: names, as typed; detail: empty, or the gas it meets.",
 	],
 	"rules/and-hole-meets-gas": [

@@ -161,7 +161,7 @@ export const RULES_SITE = {
 		"Noun phrase without its article: what is measured or is missing (site).",
 	],
 	"rules/gas-is-stated-to-carry-hydrogen-sulfide": [
-		"the gas is stated to contain {part} of hydrogen sulfide{detail}",
+		"the gas contains {part} of hydrogen sulfide{detail}",
 		"Clause without a full stop: why a limit came out as it did (site). part: the value; detail: a further part of the clause, or nothing.",
 	],
 	"rules/volume-treatment": [

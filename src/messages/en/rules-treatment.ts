@@ -22,7 +22,7 @@ export const RULES_TREATMENT = {
 		"Noun phrase without its article: what is measured or is missing (treatment).",
 	],
 	"rules/kickouts-relief-valve-maximum-ratings-and-line": [
-		"kickouts, relief valve, maximum, ratings and line test are in order",
+		"pump kickouts, relief valve, maximum, ratings and line test are in order",
 		"Noun phrase without its article: what is measured or is missing (treatment).",
 	],
 	"rules/expected-pressure-with-half-friction-reduction": [
@@ -214,11 +214,11 @@ export const RULES_TREATMENT = {
 		"Noun phrase without its article: what is measured or is missing (treatment).",
 	],
 	"rules/boundary-has": [
-		"the pressure boundary names {elements}",
+		"the pressure boundary lists {elements}",
 		"Clause without a full stop: why a limit came out as it did. part, size: the value; other facts: names, as typed.",
 	],
 	"rules/boundary-lacks": [
-		"the pressure boundary names {elements}, and not {without}",
+		"the pressure boundary lists {elements}, but not {without}",
 		"Sentence without its full stop: which element is missing.",
 	],
 } as const satisfies Entries;

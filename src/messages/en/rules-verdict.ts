@@ -14,10 +14,7 @@ export const RULES_VERDICT = {
 		"these fields do not apply to this well.",
 		"Sentence: why a limit came out as it did (paperwork).",
 	],
-	"rules/definition-carries": [
-		"the following are given: {asked}.",
-		"Sentence: why a limit came out as it did (paperwork).",
-	],
+	"rules/definition-carries": ["given: {asked}.", "Sentence: why a limit came out as it did (paperwork)."],
 	"rules/maximum-treating-pressure": ["maximum treating pressure", "What is measured, without its article."],
 	"rules/purpose-of-well": [
 		"purpose of the well",
@@ -177,7 +174,7 @@ export const RULES_VERDICT = {
 		"Sentence: why a limit came out as it did (judge).",
 	],
 	"rules/person-has-to-see-to-what-rule": [
-		"An engineer must see to what the rule then requires.",
+		"An engineer must decide what follows.",
 		"Sentence: why a limit came out as it did (judge).",
 	],
 	"rules/variance-from-this-rule-is-recorded-person": [
@@ -277,8 +274,8 @@ export const RULES_VERDICT = {
 		"A place of which a depth is told.",
 	],
 	"rules/hole-with-fluid": [
-		"the {id} hole with {fluid}",
-		"Part of a list. id: a hole's short name; fluid: kind of drilling fluid, as typed.",
+		"the {hole} hole with {fluid}",
+		"Part of a list. hole: a hole's short name; fluid: kind of drilling fluid, as typed.",
 	],
 	"rules/in-the-connection": [", in the connection", "Where the least factor lies."],
 	"rules/ingredient-in": [
@@ -311,11 +308,11 @@ export const RULES_VERDICT = {
 	],
 	"rules/listed": ["{listed}", "A list by itself."],
 	"rules/nothing-loads": [
-		"no load case applies {kind} to the {string} string",
+		"no {kind} load applies to the {string} string",
 		"Clause: why a rule does not apply. kind: burst, collapse, …",
 	],
 	"rules/no-mud-loads": [
-		"no mud load applies {kind} to the {string} string",
+		"no {kind} load applies to the {string} string: its hole holds no mud",
 		"Clause: why a rule does not apply. kind: burst, collapse, …",
 	],
 	"rules/noun-is-as-asked": [
@@ -356,7 +353,7 @@ export const RULES_VERDICT = {
 		"the recorded shoe test is {size} above the density of the fluid below the shoe",
 		"Clause. size: a density.",
 	],
-	"rules/plugs-named": ["the plugs named are: {plugs}", "Clause. plugs: as typed."],
+	"rules/plugs-named": ["plugs: {plugs}", "Clause. plugs: as typed."],
 	"rules/pore-pressures": ["pore pressures", "An input that is missing, without its article."],
 	"rules/relief-valve-setting": ["relief valve setting", "An input that is missing, without its article."],
 	"rules/rock": ["rock", "A formation that has no name."],

@@ -8,8 +8,7 @@ export const RULES_CEMENT_JOB: Translation<typeof ENGLISH> = {
 		"la viscosidad plástica y el punto de cedencia de cada fluido de la cementación",
 	"rules/fracture-gradient-rock-behind-cement": "el gradiente de fractura de la roca detrás del cemento",
 	"rules/least-margin-cement-job-to-fracture": "el menor margen de la cementación a la fractura",
-	"rules/cement-job-string-comes-bears":
-		"la cementación de la TR {string} llega {detail}{where} resiste{detail2}",
+	"rules/cement-job-string-comes-bears": "la cementación de la TR {string} llega {detail}{where}{detail2}",
 	"rules/least-margin-cement-job-to-fracture-2":
 		"el menor margen de la cementación a la fractura, como densidad",
 	"rules/as-density-least-margin-cement-job-to":
@@ -31,13 +30,13 @@ export const RULES_CEMENT_JOB: Translation<typeof ENGLISH> = {
 	"rules/least-standoff-at-shoe-and-water": "el menor standoff en la zapata y el agua",
 	"rules/centralizers-at-shoe-joint-length-or":
 		"los centralizadores en la zapata, la longitud de los tramos o la densidad del lodo",
-	"rules/standoff-string-is-at": "el standoff de la TR {string} es {part} en: {at_name}",
+	"rules/standoff-string-is-at": "el standoff de la TR {string} es {part} en {at_name}",
 	"rules/least-contact-time-spacer": "el menor tiempo de contacto del espaciador",
 	"rules/pump-rate-behind-spacer": "el gasto de bombeo detrás del espaciador",
-	"rules/spacer-string-passes-place-in": "el espaciador de la TR {string} pasa por un punto en {part}",
+	"rules/spacer-string-passes-place-in": "el tiempo de contacto del espaciador de la TR {string} es {part}",
 	"rules/length-annulus-that-spacer-fills": "la longitud de espacio anular que llena el espaciador",
 	"rules/no-spacer-is-left-above-cement": "no queda espaciador sobre el cemento",
-	"rules/it-fills-annulus-above-cement": "llena {part} de espacio anular sobre el cemento",
+	"rules/it-fills-annulus-above-cement": "el espaciador llena {part} de espacio anular sobre el cemento",
 	"rules/least-step-density-from-mud-to": "el menor escalón de densidad de lodo a espaciador a cemento",
 	"rules/hole-holds-no-mud": "el agujero no tiene lodo",
 	"rules/density-mud-and-spacer": "la densidad del lodo y del espaciador",
@@ -48,7 +47,7 @@ export const RULES_CEMENT_JOB: Translation<typeof ENGLISH> = {
 		"el potencial de flujo de gas de {formation} detrás de la TR {string} es {part}{detail}",
 	"rules/static-temperature-behind-cement": "la temperatura estática detrás del cemento",
 	"rules/temperature-gradient": "el gradiente de temperatura",
-	"rules/rock-at-foot-slurry-is-at": "la roca al pie de la lechada {hottest} está a {part}",
+	"rules/rock-at-foot-slurry-is-at": "la temperatura estática al fondo de la lechada {hottest} es {part}",
 	"rules/silica-by-weight-cement": "la sílice por peso de cemento",
 	"rules/silica-slurry": "la sílice de la lechada {detail}",
 	"rules/slurry-string-has-silica-by-weight-cement":
@@ -58,24 +57,30 @@ export const RULES_CEMENT_JOB: Translation<typeof ENGLISH> = {
 	"rules/no-strength-test-cement-is-given": "no hay prueba de resistencia del cemento de la TR {string}",
 	"rules/temperature-strength-tests-slurry":
 		"la temperatura de las pruebas de resistencia de la lechada {strengths}",
+	"rules/strength-slurry-string-was-tested-within-range":
+		"la resistencia de la lechada {off} de la TR {string} se probó dentro del rango de temperatura de la roca que la rodea{detail}",
 	"rules/strength-slurry-string-was-tested-outside-range":
-		"la resistencia de la lechada {off} de la TR {string} se probó a {part} fuera del rango de la roca que la rodea{detail}",
-	"rules/above-what": "a {size} por encima de lo que ",
-	"rules/within-what": "a menos de {size} de lo que ",
+		"la resistencia de la lechada {off} de la TR {string} se probó a {part} fuera del rango de temperatura de la roca que la rodea{detail}",
+	"rules/pressure-of-shoe-test": "la presión de la prueba de la zapata",
+	"rules/fracture-pressure-of": "la presión de fractura de {formation}",
+	"rules/above-what": "a {size} por encima de ",
+	"rules/within-what": "a {size} de ",
 	"rules/at": " a {tvd}",
 	"rules/that-gelling-cement-may-lose-over":
-		" ({restriction} que puede perder el cemento al gelificarse, sobre {overbalance})",
+		" (restricción de presión {restriction}, sobrebalance {overbalance})",
 	"rules/against-rock-at": " frente a roca a {rock}",
-	"rules/which-is-at-at-its-foot": ", que está a {rock} en su pie",
+	"rules/which-is-at-at-its-foot": " ({rock} en su parte inferior)",
 	"rules/strength-when-drilled-out": "la resistencia del cemento de la zapata al molerlo",
 	"rules/strength-tests-of-slurry": "las pruebas de resistencia de la lechada {slurry}",
-	"rules/cement-at-shoe-has": "el cemento de la zapata {string} tiene {part} después de {after}{detail}",
-	"rules/it-reaches-strength-after": ", y {wanted} después de {reached}",
+	"rules/cement-at-shoe-has": "el cemento en la zapata {string} tiene {part} a las {after}{detail}",
+	"rules/it-reaches-strength-after": " y alcanza {wanted} a las {reached}",
 	"rules/hold-down-while-cementing": "la fuerza que sujeta la sarta mientras se cementa",
 	"rules/hold-down-of-one-diameter":
 		"no se calcula la fuerza sobre una sarta de varios diámetros o un liner: {string}",
-	"rules/cement-job-lifts": "la cementación levanta la sarta {string} con {size} más de lo que la sujeta",
-	"rules/cement-job-holds-down": "la sarta {string} queda sujeta con al menos {size} mientras se cementa",
+	"rules/cement-job-lifts":
+		"la cementación empuja la TR {string} hacia arriba con {size} más de lo que la sujeta",
+	"rules/cement-job-holds-down":
+		"la TR {string} conserva al menos {size} de fuerza neta hacia abajo mientras se cementa",
 	"rules/recorded-cement-top-below-water-zone":
 		"la cima de cemento registrada por debajo de la cima de una zona de agua",
 	"rules/string-passes-no-water-bare":
@@ -100,8 +105,8 @@ export const RULES_CEMENT_JOB: Translation<typeof ENGLISH> = {
 	"rules/slurry-of-class-reaches":
 		"la lechada {slurry} de la sarta {string} es de clase {class} y llega a {part} TVD",
 	"rules/float-equipment": "el equipo de flotación",
-	"rules/floats-named": "la sarta {string} lleva {floats}",
-	"rules/no-float-is-named": "la sarta {string} lleva {floats}; no se indica {without}",
+	"rules/floats-named": "se indica el equipo de flotación de la TR {string}: {floats}",
+	"rules/no-float-is-named": "no se indica {without} en la TR {string} (equipo de flotación: {floats})",
 	"rules/production-packer-below-cement-top": "el empacador de producción por debajo de la cima del cemento",
 	"rules/no-packer": "no se indica un empacador de producción en la sarta {string}",
 	"rules/packer-above-cement":

@@ -42,8 +42,8 @@ export const RULES_CEMENT: Translation<typeof ENGLISH> = {
 	"rules/class-slurry": "la clase de la lechada {id}",
 	"rules/slurries-are-class": "las lechadas son de clase {named}.",
 	"rules/cementing-plugs": "los tapones de cementación",
-	"rules/plug-is-among-them": "{listedPlugs}; entre ellos hay un tapón {words}.",
-	"rules/no-plug-is-among-them": "{listedPlugs}; no hay entre ellos un tapón {orListed}.",
+	"rules/plug-is-among-them": "se indica tapón {words} ({listedPlugs}).",
+	"rules/no-plug-is-among-them": "no se indica tapón {orListed} ({listedPlugs}).",
 	"rules/well-does-not-reach": "el pozo no llega a {name}.",
 	"rules/no-single-cement-column-covers-from-top":
 		"ninguna columna de cemento cubre por sí sola {name} de la cima a la base.",

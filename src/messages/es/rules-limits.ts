@@ -13,8 +13,8 @@ export const RULES_LIMITS: Translation<typeof ENGLISH> = {
 	"rules/way-cement-top-is-found-as": "la forma en que se halla la cima de cemento, como la nombra la regla",
 	"rules/rule-gives-no-distance-for": "la regla no da distancia para {topBy}",
 	"rules/for": "para {topBy}",
-	"rules/none-is-allowed": "no se permite ninguno",
+	"rules/none-is-allowed": "no se permite",
 	"rules/as-far-as-tests-given-show": "{words}, hasta donde muestran las pruebas dadas; {requirement}.",
 	"rules/rule-says-about-shortfall-not-more-than":
-		"{said}. La regla dice “about” (aproximadamente); una diferencia de no más de {about} la decide una persona.",
+		"{said}. La regla dice “about” (aproximadamente); una diferencia de no más de {about} la decide un ingeniero.",
 };

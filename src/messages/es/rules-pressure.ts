@@ -26,22 +26,22 @@ export const RULES_PRESSURE: Translation<typeof ENGLISH> = {
 	"rules/design-kick-volume-hole": "el volumen del brote de diseño del agujero {hole}",
 	"rules/design-kick-is": "el brote de diseño es {part}",
 	"rules/rated-working-pressure-preventers": "la presión de trabajo de los preventores",
-	"rules/preventers-on-casing-are-rated-for": "los preventores sobre la TR {over} son de {part}",
+	"rules/preventers-on-casing-are-rated-for": "los preventores de la TR {over} son de {part}",
 	"rules/anticipated-surface-pressure": "la presión superficial anticipada",
 	"rules/pore-pressure-and-shoe-strength-below":
 		"la presión de poro y la resistencia de la zapata por debajo de la zapata {over}",
-	"rules/gas-may-bring-to-surface": "el gas puede llevar {part} a superficie",
+	"rules/gas-may-bring-to-surface": "la presión superficial anticipada es {part}",
 	"rules/low-pressure-test-preventers": "la prueba de baja presión de los preventores",
 	"rules/hole-beneath-is-drilled-and-cased": "el agujero de abajo ya está perforado y revestido",
-	"rules/low-pressure-test-preventers-on": "la prueba de baja presión de los preventores sobre {over}",
+	"rules/low-pressure-test-preventers-on": "la prueba de baja presión de los preventores de la TR {over}",
 	"rules/low-pressure-test-preventers-on-is-to":
-		"la prueba de baja presión de los preventores sobre {over} es a {part}",
+		"la prueba de baja presión de los preventores de la TR {over} es a {part}",
 	"rules/high-pressure-test-preventers": "la prueba de alta presión de los preventores",
 	"rules/test-plug-keeps-test-preventers-off-casing":
 		"un tapón de prueba aísla la TR de la prueba de los preventores",
-	"rules/high-pressure-test-preventers-on": "la prueba de alta presión de los preventores sobre {over}",
+	"rules/high-pressure-test-preventers-on": "la prueba de alta presión de los preventores de la TR {over}",
 	"rules/preventers-on-casing-are-to-be-tested":
-		"los preventores sobre la TR {over} se van a probar a {part} y no se indica tapón de prueba",
+		"los preventores de la TR {over} se van a probar a {part} y no se indica tapón de prueba",
 	"rules/internal-yield-casing-beneath": "la presión interna de cedencia de la TR de abajo",
 	"rules/string-called": "una TR llamada “{over}”",
 	"rules/open-hole-measures.what": "la tubería de la TR {string}",
@@ -87,9 +87,9 @@ export const RULES_PRESSURE: Translation<typeof ENGLISH> = {
 	"rules/bears-less-than-ecd":
 		"{place} resiste {size} menos que la densidad de circulación del agujero {hole} (ahí {density})",
 	"rules/bears-more-than-surge":
-		"al bajar {pipe} a {speed}, {place} resiste {size} más que el lodo con su surgencia en el agujero {hole} (ahí {density})",
+		"al bajar {pipe} a {speed}, {place} resiste {size} más que el lodo con surgencia en el agujero {hole} (ahí {density})",
 	"rules/bears-less-than-surge":
-		"al bajar {pipe} a {speed}, {place} resiste {size} menos que el lodo con su surgencia en el agujero {hole} (ahí {density})",
+		"al bajar {pipe} a {speed}, {place} resiste {size} menos que el lodo con surgencia en el agujero {hole} (ahí {density})",
 	"rules/the-drill-string": "la sarta de perforación",
 	"rules/the-string-called": "la TR {string}",
 	"rules/swabbed-above-pore":

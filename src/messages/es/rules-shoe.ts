@@ -57,7 +57,7 @@ export const RULES_SHOE: Translation<typeof ENGLISH> = {
 	"rules/no-preventers-stand-over-hole":
 		"no se indican preventores ni desviador sobre la sarta {string} mientras se perfora el agujero {hole}{detail}",
 	"rules/preventers-stand-over-hole":
-		"hay preventores sobre la sarta {string} mientras se perfora el agujero {hole}{detail}",
+		"se instala un conjunto de preventores en la TR {string} mientras se perfora el agujero {hole}{detail}",
 	"rules/and-hole-meets-gas": ", que encuentra gas en {gas}",
 	"rules/shoe-test-is-on-record": "la prueba de la zapata {string} está registrada",
 	"rules/planned-shoe-test-over-fluid": "la prueba de zapata planeada sobre el fluido del agujero siguiente",

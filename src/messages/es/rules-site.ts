@@ -21,16 +21,16 @@ export const RULES_SITE: Translation<typeof ENGLISH> = {
 		"{name} termina {above} por encima de la cima modelada más alta de las fracturas",
 	"rules/and-is-from-treated-interval-horizontally":
 		"{where} y está a {plan} del intervalo tratado, en horizontal.",
-	"rules/its-condition-rests-on": "{where}; su condición se apoya en: {evidence}.",
+	"rules/its-condition-rests-on": "{where}; evidencia de su condición: {evidence}.",
 	"rules/and-is-from-treated-interval-horizontally-within":
-		"{where} y está a {plan} del intervalo tratado, en horizontal, dentro del alcance de {reach}; nada demuestra su condición.",
+		"{where} y está a {plan} del intervalo tratado, en horizontal, dentro del alcance de {reach}; no hay evidencia de su condición.",
 	"rules/path-2": "la trayectoria de {name}",
 	"rules/goes-as-deep-as-fractures-from-treated":
 		"{name} llega a la profundidad de las fracturas, a {near} del intervalo tratado, en horizontal; las fracturas y las incertidumbres alcanzan {reach}",
-	"rules/and-it-is-shut-off-there-by": "{where}, y ahí está cerrado por {barriers}.",
+	"rules/and-it-is-shut-off-there-by": "{where}. Ahí lo aísla: {barriers}.",
 	"rules/and-nothing-shows-that-it-is-shut":
-		"{where}, y nada demuestra que esté cerrado frente a ellas y por encima.",
-	"rules/no-neighbor-is-asked": "no se pregunta por ningún vecino.",
+		"{where}. No hay evidencia de que esté aislado frente a ellas y por encima.",
+	"rules/no-neighbor-is-asked": "no atañe a ningún vecino.",
 	"rules/no-written-consent-is-recorded-for": "no hay registro de consentimiento por escrito de {name}.",
 	"rules/written-consent-for-was-given-on":
 		"el consentimiento por escrito de {name} se dio el {given} ({cite}).",
@@ -44,7 +44,7 @@ export const RULES_SITE: Translation<typeof ENGLISH> = {
 	"rules/is-from-outside-radius": "{well} está a {distance} de {placeWords}, fuera del radio.",
 	"rules/evidence-condition": "la evidencia de la condición de {well}",
 	"rules/is-from-its-condition-rests-on":
-		"{well} está a {distance} de {placeWords}; su condición se apoya en: {evidence}.",
+		"{well} está a {distance} de {placeWords}; evidencia de su condición: {evidence}.",
 	"rules/additives-treatment": "los aditivos del tratamiento",
 	"rules/ingredients": "los ingredientes de {name}",
 	"rules/cas-number-in": "el número CAS de {ingredient} en {name}",
@@ -60,8 +60,7 @@ export const RULES_SITE: Translation<typeof ENGLISH> = {
 	"rules/computed-from-coordinates": ", calculada con coordenadas",
 	"rules/by": ", según {surveyedBy}",
 	"rules/hydrogen-sulfide-in-gas": "el ácido sulfhídrico en el gas",
-	"rules/gas-is-stated-to-carry-hydrogen-sulfide":
-		"se declara que el gas lleva {part} de ácido sulfhídrico{detail}",
+	"rules/gas-is-stated-to-carry-hydrogen-sulfide": "el gas contiene {part} de ácido sulfhídrico{detail}",
 	"rules/volume-treatment": "el volumen del tratamiento",
 	"rules/volumes-stages": "los volúmenes de las etapas",
 	"rules/treatment-takes-clean-fluid-in-all": "el tratamiento usa {part} de fluido limpio en total",

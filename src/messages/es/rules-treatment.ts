@@ -10,14 +10,14 @@ export const RULES_TREATMENT: Translation<typeof ENGLISH> = {
 	"rules/expected-pressure": "la presión esperada",
 	"rules/limits-treatment-that-stand-out-order": "los límites del tratamiento fuera de orden",
 	"rules/kickouts-relief-valve-maximum-ratings-and-line":
-		"los paros de bomba, la válvula de alivio, la máxima, las capacidades y la prueba de la línea están en orden",
+		"los paros de bomba, la válvula de alivio, la presión máxima, las capacidades y la prueba de la línea van en orden ascendente",
 	"rules/expected-pressure-with-half-friction-reduction":
 		"la presión esperada con la mitad de la reducción de fricción",
 	"rules/treatment-is-on-record": "el tratamiento ya está registrado",
 	"rules/viscosity-base-fluid": "la viscosidad del fluido base",
 	"rules/pressure-model-treatment": "el modelo de presión del tratamiento",
 	"rules/with-half-stated-friction-reduction-treatment-is":
-		"con la mitad de la reducción de fricción declarada se espera que el tratamiento necesite {part}",
+		"con la mitad de la reducción de fricción declarada, la presión de tratamiento esperada es {part}",
 	"rules/lowest-pump-kickout": "el paro de bomba más bajo",
 	"rules/pump-kickouts": "los paros de bomba",
 	"rules/first-pump-kickout-is-set-to": "el primer paro de bomba está ajustado a {part}",
@@ -60,7 +60,7 @@ export const RULES_TREATMENT: Translation<typeof ENGLISH> = {
 		"la distancia del agua protegida a la cima modelada más alta de las fracturas",
 	"rules/expected-treating-pressure": "la presión de tratamiento esperada",
 	"rules/treatment-is-expected-to-need":
-		"se espera que el tratamiento necesite {part} en su etapa de mayor presión",
+		"la presión de tratamiento esperada es {part} en la etapa de mayor presión",
 	"rules/toe-valve-opening-pressure": "la presión en superficie que abre la válvula de la punta",
 	"rules/no-toe-valve": "la punta no se abre con una válvula de inicio",
 	"rules/toe-valve-opens-at": "la válvula de la punta abre a {part} en superficie",
@@ -73,6 +73,7 @@ export const RULES_TREATMENT: Translation<typeof ENGLISH> = {
 	"rules/limits-out-of-order":
 		"{count, plural, one {un límite de tratamiento está} other {# límites de tratamiento están}} fuera de orden: {list}",
 	"rules/pressure-boundary-elements": "los elementos del conjunto a presión",
-	"rules/boundary-has": "el conjunto a presión indica {elements}",
-	"rules/boundary-lacks": "el conjunto a presión indica {elements}, y no {without}",
+	"rules/boundary-has": "la lista de elementos expuestos a la presión incluye {elements}",
+	"rules/boundary-lacks":
+		"la lista de elementos expuestos a la presión incluye {elements}, pero no {without}",
 };

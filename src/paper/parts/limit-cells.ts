@@ -25,6 +25,9 @@ const SIGNS = {
 	"less than": "< ",
 } as const;
 
+/** Zero is the same in every unit of a kind, temperatures excepted. */
+const isNothing = ({ dimension, value }: Known): boolean => value === 0 && dimension !== "temperature";
+
 /** What the rule comes to here, with its sign; nothing where it is no number. */
 export const limitInlines = (context: PaperContext, finding: Finding): readonly Inline[] => {
 	const { required, comparison } = finding;
@@ -32,7 +35,7 @@ export const limitInlines = (context: PaperContext, finding: Finding): readonly 
 	const sign = SIGNS[comparison as keyof typeof SIGNS];
 	const own = ownUnits(finding);
 	const here = shown(context, required);
-	if (own === undefined || own === context.units) return [text(sign), here];
+	if (own === undefined || own === context.units || isNothing(required)) return [text(sign), here];
 	const unit = printedUnit(required.dimension, own);
 	if (unit === "" || unit === printedUnit(required.dimension, context.units)) return [text(sign), here];
 	const legal: QuantityStyle = { unit };

@@ -37,7 +37,7 @@ const fluid = (the: Case, { words }: OneOf): Outcome => {
 	const holes = the.well.holes.slice(0, index + 1);
 	const unknown = holes.flatMap(({ id, fluid: used }, i) =>
 		used === undefined
-			? [missingAt(message("rules/drilling-fluid-hole", { id }), "holes", i, "fluid", "kind")]
+			? [missingAt(message("rules/drilling-fluid-hole", { hole: id }), "holes", i, "fluid", "kind")]
 			: [],
 	);
 	if (unknown.length > 0) return cannotTell(unknown);
@@ -46,7 +46,9 @@ const fluid = (the: Case, { words }: OneOf): Outcome => {
 		({ fluid: used }) => !allowed.includes((used?.kind ?? "").toLowerCase().trim()),
 	);
 	const said = listed(
-		holes.map(({ id, fluid: used }) => message("rules/hole-with-fluid", { id, fluid: used?.kind ?? "" })),
+		holes.map(({ id, fluid: used }) =>
+			message("rules/hole-with-fluid", { hole: id, fluid: used?.kind ?? "" }),
+		),
 	);
 	return outside.length === 0
 		? met(message("rules/plan-drills", { said }))

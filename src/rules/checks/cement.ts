@@ -82,7 +82,7 @@ const plugs = (the: Case, { words }: Extract<LimitLeaf, { form: "includes" }>): 
 		return cannotTell([missingOf(the, string, message("rules/cementing-plugs"), "cement", "plugs")]);
 	const lower = given.map((plug) => plug.toLowerCase());
 	const without = words.filter((word) => !lower.some((plug) => plug.includes(word.toLowerCase())));
-	const listedPlugs = message("rules/plugs-named", { plugs: given.join(", ") });
+	const listedPlugs = message("rules/plugs-named", { plugs: { list: given, joined: "and" } });
 	return without.length === 0
 		? met(message("rules/plug-is-among-them", { listedPlugs, words: listed(words) }))
 		: notMet(message("rules/no-plug-is-among-them", { listedPlugs, orListed: orListed(without) }));

@@ -362,17 +362,19 @@ export const cementJobMeasures = {
 				),
 			);
 		}),
-		say: ({ part }, the) => {
+		say: ({ value, part }, the) => {
 			const off = offTest(the);
+			const facts = {
+				off: off?.id ?? "",
+				string: stringOf(the).id,
+				detail: {
+					parts: off === undefined ? [] : [message("rules/which-is-at-at-its-foot", { rock: off.rock })],
+				},
+			};
 			return [
-				message("rules/strength-slurry-string-was-tested-outside-range", {
-					off: off?.id ?? "",
-					string: stringOf(the).id,
-					part,
-					detail: {
-						parts: off === undefined ? [] : [message("rules/which-is-at-at-its-foot", { rock: off.rock })],
-					},
-				}),
+				value.value === 0
+					? message("rules/strength-slurry-string-was-tested-within-range", facts)
+					: message("rules/strength-slurry-string-was-tested-outside-range", { ...facts, part }),
 			];
 		},
 	},

@@ -33,7 +33,9 @@ const where = (the: Case): Said => {
 		...moving.map(({ margin, formation }) => ({ value: margin.value, formation })),
 		...(still === undefined ? [] : [{ value: still.margin.value, formation: still.formation }]),
 	];
-	return all.sort((a, b) => a.value - b.value)[0]?.formation ?? message("rules/rock");
+	const tightest = all.sort((a, b) => a.value - b.value)[0]?.formation;
+	if (tightest === "shoe test") return message("rules/pressure-of-shoe-test");
+	return message("rules/fracture-pressure-of", { formation: tightest ?? message("rules/rock") });
 };
 
 const at = (the: Case) => {

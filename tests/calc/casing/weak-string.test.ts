@@ -48,7 +48,7 @@ describe("a weak string", () => {
 			[
 				"practice.strings.collapse",
 				"production",
-				"The production string has a collapse safety factor of 1.07 under mobile salt at 7,800 ft against a design factor of 1.125, a ratio of 0.95; at least 1.00 is required.",
+				"The collapse safety factor of the production string is 1.07 under mobile salt at 7,800 ft, 0.95 × the design factor of 1.125; at least 1.00 is required.",
 			],
 		]);
 	});

@@ -53,7 +53,7 @@ describe("whole cement jobs", () => {
 		const [only, ...more] = told(changed("losses"));
 		expect(more).toEqual([]);
 		expect(only).toMatch(
-			/^practice\.cement\.fracture-margin: The cement job of the surface string comes \d+ psi above what the Cinder Sand bears at 9[06]0 ft, while the lead passes;/,
+			/^practice\.cement\.fracture-margin: The cement job of the surface string comes \d+ psi above the fracture pressure of the Cinder Sand at 9[06]0 ft, while the lead passes;/,
 		);
 		const margin = changed("losses").findings?.results.cement["surface"]?.placement?.fracture;
 		// It is broken before the plug lands: while lead stands opposite the zone, not only at the end.
@@ -63,7 +63,7 @@ describe("whole cement jobs", () => {
 
 	it("cement short over an aquifer", () => {
 		expect(told(changed("short"))).toContain(
-			"practice.records.water-zone: Cement behind the surface string stops 260 ft below the top of the Bramble aquifer; at most 0 ft is allowed.",
+			"practice.records.water-zone: Cement behind the surface string stops 260 ft below the top of the Bramble aquifer; none is allowed.",
 		);
 	});
 
@@ -85,7 +85,7 @@ describe("whole cement jobs", () => {
 		// 500 psi after 8 hours, nothing at the start: 375 psi after 6.
 		const [only] = told(changed("green"));
 		expect(only).toContain(
-			"practice.cement.strength-at-drill-out: The cement at the surface shoe has at most 375 psi after 6 hr, and 500 psi after 8 hr; at least 500 psi is required.",
+			"practice.cement.strength-at-drill-out: The cement at the surface shoe has at most 375 psi after 6 hr, and reaches 500 psi after 8 hr; at least 500 psi is required.",
 		);
 	});
 });
@@ -97,7 +97,7 @@ describe("a job in two stages", () => {
 		const [only, ...more] = told(changed("one-stage"));
 		expect(more).toEqual([]);
 		expect(only).toMatch(
-			/^practice\.cement\.fracture-margin: The cement job of the production string comes \d+ psi above what the Target Lime bears at 4,990 ft, while the tail passes;/,
+			/^practice\.cement\.fracture-margin: The cement job of the production string comes \d+ psi above the fracture pressure of the Target Lime at 4,990 ft, while the tail passes;/,
 		);
 		expect(told(changed("two-stage"))).toEqual([]);
 	});
@@ -148,7 +148,7 @@ describe("a job in two stages", () => {
 			applyEdits(fixture("cementing-two-stage.edit"), base),
 		);
 		expect(told(understood(weak)).join("\n")).toMatch(
-			/production string comes \d+ psi above what the Anvil Shale bears at 2,600 ft, while the lead passes;/,
+			/production string comes \d+ psi above the fracture pressure of the Anvil Shale at 2,600 ft, while the lead passes;/,
 		);
 	});
 
