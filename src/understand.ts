@@ -17,17 +17,20 @@ import { withoutStandIns } from "./definition/stand-ins.ts";
 import { validate } from "./definition/validate.ts";
 import { type Diagnostic, hasErrors } from "./diagnostics/diagnostic.ts";
 import { withoutDoubts, withoutEchoes } from "./diagnostics/echoes.ts";
+import type { Path } from "./diagnostics/path.ts";
 import type { SourceText } from "./diagnostics/source-text.ts";
 import { hasGlyph } from "./measure/has-glyph.ts";
 import type { Findings } from "./paper/context.ts";
 import { dueDates, judge, missingIn } from "./rules/index.ts";
 import { lackingLetter, printableTree } from "./source/characters.ts";
 import { decodeText } from "./source/decode-text.ts";
+import { inherit } from "./source/inherit.ts";
 import { readYaml } from "./source/read-yaml.ts";
 import type { UnitSystem } from "./units/format.ts";
 import { writtenSystem } from "./units/written-system.ts";
 import type { ReadFile } from "./well/read-file.ts";
 import { resolveWell } from "./well/resolve-well.ts";
+import type { Well } from "./well/well.ts";
 
 /*
  *  The first half of the tour: from the text to what is judged. Where the second half is not wanted, it is not loaded.
@@ -61,34 +64,79 @@ export interface Understanding {
 	readonly findings?: Findings;
 }
 
+/** What a definition takes from a file that several wells share: read already, and told of by whoever read it. */
+export interface Shared {
+	readonly file: NamedFile;
+	readonly text: SourceText;
+	readonly value: unknown;
+}
+
+/** A definition as far as it can be read and resolved by itself: what is calculated may have to wait for its neighbors. */
+export interface Resolved extends Omit<Understanding, "findings" | "diagnostics"> {
+	readonly diagnostics: readonly Diagnostic[];
+	/** Absent where an error stands. */
+	readonly ready?: {
+		readonly well: Well;
+		readonly jurisdictions: readonly Jurisdiction[];
+		readonly written: unknown;
+		readonly read: readonly NamedFile[];
+	};
+	/** A fault with the file that it stands in. */
+	readonly placed: (diagnostic: Diagnostic) => Diagnostic;
+}
+
 /** Reads, validates, resolves, calculates and judges one definition. */
-export const understand = (
+export const understand = (file: NamedFile, surroundings: Surroundings): Understanding =>
+	conclude(resolveDefinition(file, surroundings), surroundings);
+
+/** Reads, validates and resolves one definition, over what it shares with others. */
+export const resolveDefinition = (
 	file: NamedFile,
-	{ catalog, version, readFile, own = [], ownRules }: Surroundings,
-): Understanding => {
+	{ catalog, readFile, own = [], ownRules }: Surroundings,
+	shared?: Shared,
+): Resolved => {
 	const texts = new Map<string, SourceText>();
-	const read: NamedFile[] = [file, ...ownRules.map((rules) => rules.file), ...own];
+	const read: NamedFile[] = [
+		file,
+		...(shared === undefined ? [] : [shared.file]),
+		...ownRules.map((rules) => rules.file),
+		...own,
+	];
 	const diagnostics: Diagnostic[] = [];
+	const asRead = (units: UnitSystem, placed: Resolved["placed"], ready?: Resolved["ready"]): Resolved => ({
+		diagnostics: diagnostics.map(placed),
+		texts,
+		units,
+		placed,
+		...(ready === undefined ? {} : { ready }),
+	});
+	const ofFile = (each: Diagnostic): Diagnostic => each;
 
 	const decoded = decodeText(file.bytes, file.name);
 	diagnostics.push(...decoded.diagnostics);
 	texts.set(file.name, { text: decoded.value ?? new TextDecoder().decode(file.bytes) });
-	if (decoded.value === undefined) return { diagnostics, texts, units: "field" };
+	if (decoded.value === undefined) return asRead("field", ofFile);
 
 	const tree = readYaml(decoded.value, file.name);
 	diagnostics.push(...tree.diagnostics);
-	if (tree.value === undefined) return { diagnostics, texts, units: "field" };
-	const units = writtenSystem(tree.value.value);
+	if (tree.value === undefined) return asRead("field", ofFile);
 	texts.set(file.name, { text: tree.value.text, positions: tree.value.positions });
+	if (shared !== undefined) texts.set(shared.file.name, shared.text);
+	const { value: whole, isShared } =
+		shared === undefined
+			? { value: tree.value.value, isShared: () => false }
+			: inherit(shared.value, tree.value.value);
+	const placed = shared === undefined ? ofFile : inFiles(file.name, shared.file.name, isShared);
+	const units = writtenSystem(whole);
 
-	const printable = printableTree(tree.value.value, file.name, hasGlyph);
+	const printable = printableTree(whole, file.name, hasGlyph);
 	diagnostics.push(...printable.diagnostics);
 	const definition = validate(printable.value);
 	diagnostics.push(...withoutEchoes(definition.diagnostics, tree.diagnostics));
 	const readable = definition.value ?? definition.partial?.definition;
-	if (readable === undefined) return { diagnostics, texts, units };
+	if (readable === undefined) return asRead(units, placed);
 
-	const whole = !hasErrors(diagnostics);
+	const isWhole = !hasErrors(diagnostics);
 	const letters: Diagnostic[] = [];
 	const resolved = resolveWell(readable, catalog, recording(readFile, read, texts, letters));
 	const ownCodes = ownRules.map(({ jurisdiction }) => jurisdiction.code);
@@ -117,40 +165,68 @@ export const understand = (
 		),
 	];
 	const suspects = [...(definition.partial?.suspects ?? []), ...tree.diagnostics.map(({ at }) => at.path)];
-	diagnostics.push(...(whole ? found : withoutStandIns(found, suspects)));
-	if (resolved.value === undefined || hasErrors(diagnostics)) return { diagnostics, texts, units };
+	diagnostics.push(...(isWhole ? found : withoutStandIns(found, suspects)));
+	if (resolved.value === undefined || hasErrors(diagnostics)) return asRead(units, placed);
 
 	const well = completeWell(resolved.value);
 	diagnostics.push(...well.diagnostics);
-	if (well.value === undefined || hasErrors(diagnostics)) return { diagnostics, texts, units };
+	if (well.value === undefined || hasErrors(diagnostics)) return asRead(units, placed);
+	return asRead(units, placed, { well: well.value, jurisdictions, written: printable.value, read });
+};
 
-	const calculated = calculate(well.value);
-	diagnostics.push(...calculated.diagnostics);
+/** Calculates and judges a well that is resolved; of one that has errors only those are told. */
+export const conclude = (
+	{ diagnostics: before, texts, units, ready, placed }: Resolved,
+	{ catalog, version }: Pick<Surroundings, "catalog" | "version">,
+): Understanding => {
+	if (ready === undefined) return { diagnostics: before, texts, units };
+	const { well, jurisdictions, written, read } = ready;
+	const calculated = calculate(well);
+	const diagnostics = [...before, ...calculated.diagnostics.map(placed)];
 	const results = calculated.value;
 	if (results === undefined || hasErrors(diagnostics))
 		return { diagnostics: withoutDoubts(diagnostics), texts, units };
 
-	const judgement = judge(well.value, results, jurisdictions);
+	const judgement = judge(well, results, jurisdictions);
 	return {
 		diagnostics,
 		texts,
 		units,
 		findings: {
-			well: well.value,
+			well,
 			results,
 			judgement,
 			missing: missingIn(judgement),
-			due: dueDates(well.value, jurisdictions),
-			index: indexValues({ well: well.value, results, findings: judgement.findings }),
+			due: dueDates(well, jurisdictions),
+			index: indexValues({ well, results, findings: judgement.findings }),
 			sources: catalog.sources,
 			glossary: catalog.glossary,
 			jobs: catalog.jobs,
-			written: printable.value,
+			written,
 			writtenIn: units,
 			digest: digest(read),
 			version,
 		},
 	};
+};
+
+/** Names the file that each fault stands in, where a path may lead into either of two. */
+const inFiles = (
+	own: string,
+	shared: string,
+	isShared: (path: Path) => boolean,
+): ((diagnostic: Diagnostic) => Diagnostic) => {
+	const place = (at: Diagnostic["at"]): Diagnostic["at"] =>
+		at.range !== undefined || (at.file !== undefined && at.file !== own)
+			? at
+			: { ...at, file: isShared(at.path) ? shared : own };
+	return (diagnostic) => ({
+		...diagnostic,
+		at: place(diagnostic.at),
+		...(diagnostic.related === undefined
+			? {}
+			: { related: diagnostic.related.map((each) => ({ ...each, at: place(each.at) })) }),
+	});
 };
 
 /** Remembers every file read, for the digest and for pointing into, and the letters in it that no paper can show. */

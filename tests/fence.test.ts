@@ -109,6 +109,10 @@ const ROOMS: Readonly<Record<string, { readonly may: readonly string[]; readonly
 		],
 		because: "the first half of the tour, which is run without the second: of papers it knows a type",
 	},
+	"understand-pad": {
+		may: ["diagnostics", "messages", "units", "source", "definition", "well", "calc", "understand"],
+		because: "wells of one pad are understood like any other, and then beside each other",
+	},
 	pipeline: { may: ["*"], because: "the tour calls every stage" },
 	build: {
 		may: ["diagnostics", "document", "shipped", "catalog", "paper"],

@@ -45,7 +45,7 @@ const DEFAULT_PAPERS: readonly Paper[] = ["regulator", "landowner", "crew"];
 /** `casebound bind`: writes the papers of each definition; goes on past a bad one and says so at the end. */
 export const bindCommand = (session: Session): Command =>
 	new Command("bind")
-		.addArgument(new Argument("<file...>", "definitions, or folders of them; - is standard input"))
+		.addArgument(new Argument("<file...>", "definitions, pads, or folders of them; - is standard input"))
 		.addOption(
 			new Option("--for <papers>", "which papers, separated by commas")
 				.argParser(commaList("paper", PAPERS))

@@ -3,12 +3,15 @@ import { hasErrors } from "../diagnostics/diagnostic.ts";
 import { diagnosticsToJson } from "../diagnostics/json.ts";
 import { LANGUAGES, type Language } from "../document/document.ts";
 import type { Reader } from "../messages/print.ts";
-import type { Surroundings } from "../understand.ts";
+import type { Surroundings, Understanding } from "../understand.ts";
 import type { UnitSystem } from "../units/format.ts";
 import { definitionsOf, type Shard, shardOption } from "./definitions-in.ts";
 import { EXIT } from "./exit-codes.ts";
 import { findingsJson } from "./findings-json.ts";
 import { findingsText } from "./findings-text.ts";
+import { isPadFile } from "./is-pad-file.ts";
+import { understandPadFile } from "./pad-files.ts";
+import { approachesJson, padText } from "./pad-text.ts";
 import type { Session } from "./program.ts";
 import { rulesOption, tellDiagnostics, understandOrTell } from "./read-well.ts";
 import { SeedFault } from "./seed-fault.ts";
@@ -30,7 +33,7 @@ interface CheckOptions {
 /** `casebound check`: every fault at once, then what each limit comes to here. Writes nothing. */
 export const checkCommand = (session: Session): Command =>
 	new Command("check")
-		.addArgument(new Argument("<file...>", "definitions, or folders of them; - is standard input"))
+		.addArgument(new Argument("<file...>", "definitions, pads, or folders of them; - is standard input"))
 		.addOption(
 			new Option("--format <format>", "text for people, json for editors and scripts")
 				.choices(["text", "json"])
@@ -62,8 +65,8 @@ export const checkCommand = (session: Session): Command =>
 			const documents: object[] = [];
 			for (const file of definitionsOf(files, options.shard))
 				try {
-					const told = checkOne(file, options, { ownRules, shipped, session });
-					if (told !== undefined) documents.push(told);
+					const check = isPadFile(file) ? checkPad : checkOne;
+					documents.push(...check(file, options, { ownRules, shipped, session }));
 				} catch (fault) {
 					// Whatever is wrong with one file is told, and the next one is checked.
 					session.end(await tellFault(fault));
@@ -82,20 +85,64 @@ const checkOne = (
 	file: string,
 	options: CheckOptions,
 	{ ownRules, shipped, session }: CheckWith,
-): object | undefined => {
+): readonly object[] => {
 	const understanding = understandOrTell(file, ownRules, shipped, session);
-	if (understanding === undefined) return undefined;
-	if (hasErrors(understanding.diagnostics)) session.end(EXIT.badDefinition);
-	const { findings } = understanding;
-	const { counts } = findings?.judgement ?? { counts: undefined };
-	if (options.strict === true && counts && counts["not met"] + counts["cannot tell"] > 0)
-		session.end(EXIT.verdicts);
+	if (understanding === undefined) return [];
 	const reader: Reader = { language: options.lang, units: options.units ?? understanding.units };
-	if (options.format === "json") return findingsJson(file, understanding, reader);
+	if (hasErrors(understanding.diagnostics)) session.end(EXIT.badDefinition);
+	endIfOpen(understanding, options, session);
+	if (options.format === "json") return [findingsJson(file, understanding, reader)];
 	tellDiagnostics(understanding, reader);
-	const { width } = terminal;
-	if (findings) terminal.out(findingsText(file, findings, { ...options, reader, width }));
-	return undefined;
+	tellFindings(file, understanding, options, reader);
+	return [];
+};
+
+/** The same of every well of a pad: what is wrong with the writing once, then what is found of each well. */
+const checkPad = (
+	file: string,
+	options: CheckOptions,
+	{ ownRules, shipped, session }: CheckWith,
+): readonly object[] => {
+	const pad = understandPadFile(file, ownRules, shipped);
+	const reader: Reader = { language: options.lang, units: options.units ?? pad.units };
+	if (hasErrors(pad.diagnostics)) session.end(EXIT.badDefinition);
+	for (const { understanding } of pad.wells) endIfOpen(understanding, options, session);
+	const findings = pad.wells.flatMap(({ understanding }) => understanding.findings ?? []);
+	if (options.format === "json")
+		return [
+			{
+				file,
+				...(pad.name === undefined ? {} : { pad: pad.name }),
+				diagnostics: diagnosticsToJson(pad.diagnostics, pad.texts, reader),
+				approaches: approachesJson(findings),
+			},
+			...pad.wells.map(({ file: of, understanding }) =>
+				findingsJson(of, { ...understanding, diagnostics: [] }, reader),
+			),
+		];
+	tellDiagnostics(pad, reader);
+	for (const { file: of, understanding } of pad.wells) tellFindings(of, understanding, options, reader);
+	if (pad.name !== undefined && findings.length > 1)
+		terminal.out(padText(file, pad.name, findings, reader, terminal.width));
+	return [];
+};
+
+const endIfOpen = (
+	{ findings }: Pick<Understanding, "findings">,
+	{ strict }: CheckOptions,
+	session: Session,
+): void => {
+	const counts = findings?.judgement.counts;
+	if (strict === true && counts && counts["not met"] + counts["cannot tell"] > 0) session.end(EXIT.verdicts);
+};
+
+const tellFindings = (
+	file: string,
+	{ findings }: Pick<Understanding, "findings">,
+	options: CheckOptions,
+	reader: Reader,
+): void => {
+	if (findings) terminal.out(findingsText(file, findings, { ...options, reader, width: terminal.width }));
 };
 
 /** Faults of a rules file are told in the form that was asked for. */

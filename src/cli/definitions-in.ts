@@ -3,6 +3,8 @@ import { join } from "node:path";
 import { InvalidArgumentError, Option } from "commander";
 import { EXIT } from "./exit-codes.ts";
 import { FileFault, reasonOf } from "./file-fault.ts";
+import { isPadFile } from "./is-pad-file.ts";
+import { wellFilesOf } from "./pad-files.ts";
 import { STANDARD_INPUT } from "./read-bytes.ts";
 
 /** One part of several that work on a folder is split into: the `number`-th of `of`, from 1. */
@@ -25,8 +27,8 @@ export const shardOption = (): Option =>
 	});
 
 /**
- * The definitions that the arguments name: files as they are named, and of a folder every definition in it and below
- * it, in the order of their names. Of a shard, those that fall to it: the definitions are dealt out in turn.
+ * The definitions and pads that the arguments name: files as they are named, and of a folder every definition and pad in
+ * it and below it, in the order of their names. A definition that a pad there names comes with its pad. Of a shard, those that fall to it: the definitions are dealt out in turn.
  *
  * @throws FileFault for a folder that holds none, or cannot be read
  */
@@ -46,7 +48,10 @@ const isFolder = (name: string): boolean => {
 };
 
 const definitionsIn = (folder: string): readonly string[] => {
-	const found = yamlBelow(folder).filter((file) => !isOfAnotherKind(file));
+	const files = yamlBelow(folder);
+	const pads = files.filter(isPadFile);
+	const ofPads = new Set(pads.flatMap(wellFilesOf));
+	const found = files.filter((file) => pads.includes(file) || !(ofPads.has(file) || isOfAnotherKind(file)));
 	if (found.length === 0)
 		throw new FileFault(`cannot read ${folder}: the folder holds no definition (*.yaml)`, EXIT.cannotRead);
 	return found;

@@ -8,7 +8,7 @@ import { comparisonSheet, limitsTable } from "./limits-list.ts";
 import type { Session } from "./program.ts";
 import { readWell, rulesOption } from "./read-well.ts";
 import { openShipped, readRulesFiles, type ShippedData } from "./shipped.ts";
-import { starterNames } from "./starters.ts";
+import { starterKind, starterNames } from "./starters.ts";
 import { terminal } from "./terminal.ts";
 
 const KINDS = [
@@ -102,7 +102,7 @@ const LISTS: Readonly<
 				.filter((part) => part !== undefined)
 				.join(", "),
 		]),
-	starters: () => starterNames().map((name) => [name, "fictional"]),
+	starters: () => starterNames().map((name) => [name, starterKind(name)]),
 	papers: () => [
 		...PAPERS.map((paper) => [paper, PAPERS_ARE[paper]]),
 		["changes", "what a revision changed, for an amendment; made by compare --out and bind --since"],

@@ -9,6 +9,7 @@ import { type FileAccess, filesBeside } from "../source/locate-files.ts";
 import { type Surroundings, type Understanding, understand } from "../understand.ts";
 import { EXIT } from "./exit-codes.ts";
 import { FileFault } from "./file-fault.ts";
+import { isPadFile } from "./is-pad-file.ts";
 import type { Session } from "./program.ts";
 import { bytesOf, nameOf, readBytes } from "./read-bytes.ts";
 import { readRulesFiles, type ShippedData } from "./shipped.ts";
@@ -26,10 +27,15 @@ export const understandFile = (
 	ownRules: Surroundings["ownRules"],
 	shipped: ShippedData,
 ): Understanding => {
+	if (isPadFile(file))
+		throw new FileFault(
+			`cannot read ${nameOf(file)} as one well: it is the file of a pad, which check and bind take whole`,
+			EXIT.cannotRead,
+		);
 	const { catalog, version, own } = shipped;
 	return understand(
 		{ name: nameOf(file), bytes: readBytes(file) },
-		{ catalog, version, readFile: filesBeside(file, disk), ownRules, ...(own === undefined ? {} : { own }) },
+		{ catalog, version, readFile: filesOnDisk(file), ownRules, ...(own === undefined ? {} : { own }) },
 	);
 };
 
@@ -50,7 +56,10 @@ export const understandOrTell = (
 	}
 };
 
-export const tellDiagnostics = ({ diagnostics, texts }: Understanding, reader?: Reader): void => {
+export const tellDiagnostics = (
+	{ diagnostics, texts }: Pick<Understanding, "diagnostics" | "texts">,
+	reader?: Reader,
+): void => {
 	if (diagnostics.length > 0)
 		terminal.err(
 			printDiagnostics(diagnostics, texts, {
@@ -77,6 +86,9 @@ export const readDefinition = (
 /** A definition's findings, or nothing, as `readDefinition` tells it. */
 export const readWell = (...args: Parameters<typeof readDefinition>): Findings | undefined =>
 	readDefinition(...args).findings;
+
+/** Gives the files beside a definition, as the disk has them. */
+export const filesOnDisk = (file: string): Surroundings["readFile"] => filesBeside(file, disk);
 
 /** What the rule for files beside a definition needs of the disk. */
 const disk: FileAccess = {

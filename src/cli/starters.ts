@@ -1,18 +1,43 @@
-import { readdirSync, readFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { packageFile } from "../shipped/package-file.ts";
 
-export const STARTERS_FOLDER = packageFile("seeds/starters/");
+const FOLDER = packageFile("seeds/starters/");
 
+/** Definitions, and folders that hold a pad with its wells. */
 export const starterNames = (): string[] =>
-	readdirSync(STARTERS_FOLDER)
-		.filter((name) => name.endsWith(".yaml"))
-		.map((name) => name.slice(0, -".yaml".length))
+	readdirSync(FOLDER, { withFileTypes: true })
+		.flatMap((entry) =>
+			entry.isDirectory()
+				? [entry.name]
+				: entry.name.endsWith(".yaml")
+					? [entry.name.slice(0, -".yaml".length)]
+					: [],
+		)
 		.sort();
 
-/** The CSV files that a starter names. */
-export const sideFilesOf = (starter: string): string[] => {
-	const text = readFileSync(new URL(`${starter}.yaml`, STARTERS_FOLDER), "utf8");
-	return readdirSync(STARTERS_FOLDER)
-		.filter((name) => name.endsWith(".csv") && text.includes(name))
-		.sort();
+/** What a starter is, in a few words. */
+export const starterKind = (starter: string): string =>
+	existsSync(new URL(`${starter}/`, FOLDER)) ? "a pad and its wells, fictional" : "fictional";
+
+/** A file of a starter, and what it is called beside the first. */
+export interface StarterFile {
+	readonly name: string;
+	readonly content: Uint8Array;
+}
+
+/** The file that is checked and bound, and the files that it names. */
+export const starterFiles = (
+	starter: string,
+): { readonly main: Uint8Array; readonly beside: readonly StarterFile[] } => {
+	const pad = new URL(`${starter}/`, FOLDER);
+	const isPad = existsSync(pad);
+	const folder = isPad ? pad : FOLDER;
+	const first = isPad ? "pad.yaml" : `${starter}.yaml`;
+	const main = readFileSync(new URL(first, folder));
+	const text = main.toString("utf8");
+	const beside = readdirSync(folder)
+		.filter((name) => name !== first && /\.(?:csv|yaml)$/u.test(name) && text.includes(name))
+		.sort()
+		.map((name) => ({ name, content: readFileSync(new URL(name, folder)) }));
+	return { main, beside };
 };

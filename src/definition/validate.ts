@@ -6,6 +6,7 @@ import { type Definition, definitionSchema } from "./definition.ts";
 import { faultAt, isBlock, shown, valueAt } from "./fault.ts";
 import { issueDiagnostics } from "./issue-diagnostics.ts";
 import { locate } from "./locate.ts";
+import type { Reading } from "./messages.ts";
 import { type Partial, readPartly } from "./partial.ts";
 import { keysAt } from "./schema-walk.ts";
 import { STAND_IN_NAME } from "./stand-ins.ts";
@@ -31,7 +32,7 @@ export const validate = (tree: unknown): Validated => {
 		if (found.length >= MOST_FAULTS) break;
 		found.push(...issueDiagnostics(issue, reading));
 	}
-	const diagnostics = withoutEchoes([...found, ...withinTopics(tree)], tree);
+	const diagnostics = withoutEchoes([...found, ...withinTopics(tree)], reading);
 	if (parsed.success && !hasErrors(diagnostics)) return { value: locate(parsed.data, tree), diagnostics };
 	const partial = isBlock(tree) ? readPartly(apart(tree, diagnostics)) : undefined;
 	if (partial === undefined) return { diagnostics };
@@ -68,7 +69,10 @@ const withValue = (node: unknown, [step, ...rest]: Path, value: unknown): unknow
 };
 
 /** A misspelled name makes two findings, the strange one and the one that is then missing; the first tells it all. */
-const withoutEchoes = (found: readonly Diagnostic[], tree: unknown): readonly Diagnostic[] => {
+export const withoutEchoes = (
+	found: readonly Diagnostic[],
+	{ schema, tree }: Reading,
+): readonly Diagnostic[] => {
 	const strangers = new Map<string, string[]>();
 	for (const { code, at } of found) {
 		if (code !== "definition/unknown-key") continue;
@@ -80,7 +84,7 @@ const withoutEchoes = (found: readonly Diagnostic[], tree: unknown): readonly Di
 	const misspelled = (path: Path): boolean => {
 		const block = path.slice(0, -1);
 		const name = String(path.at(-1));
-		const names = keysAt(definitionSchema, block);
+		const names = keysAt(schema, block);
 		const present = valueAt(tree, block);
 		const free = names.filter((each) => !(isBlock(present) && Object.hasOwn(present, each)));
 		return (strangers.get(pathKey(block)) ?? []).some((stranger) => nearestName(stranger, free) === name);

@@ -185,6 +185,8 @@ export type OffsetPath = { readonly id: string } & (
 			readonly kind: "surveyed";
 			readonly stations: KnownTable<"md" | "inclination" | "azimuth">;
 			readonly north?: "grid" | "true" | "magnetic";
+			/** Of a well of the same pad: what its survey tool errs by, from true north. */
+			readonly covariance?: KnownTable;
 	  }
 );
 

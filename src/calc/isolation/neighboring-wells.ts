@@ -15,6 +15,7 @@ import {
 	oneSigma,
 	separationAlong,
 	separationByModel,
+	separationByTwoModels,
 } from "../site/separation-factor.ts";
 import {
 	deepestOfPath,
@@ -106,6 +107,7 @@ const separation = (
 	const own = well.trajectory.uncertainty;
 	const { path, survey_error: model } = before.trajectory;
 	const theirs = entry.path?.uncertainty;
+	const theirModel = modelOf(well, entry);
 	const at = ["site", "offset_wells", well.offsetWells.indexOf(entry)] as const;
 	const key = `isolation.offset_wells.${entry.id}.separation_factor`;
 	if (own === undefined && model === undefined)
@@ -113,7 +115,11 @@ const separation = (
 			"trajectory",
 			"uncertainty",
 		]);
-	if (theirs === undefined && entry.position_uncertainty === undefined)
+	const isKnown =
+		theirs !== undefined ||
+		entry.position_uncertainty !== undefined ||
+		(model !== undefined && theirModel !== undefined);
+	if (!isKnown)
 		return lacking(gaps, key, message("calc/how-well-place-is-known-is", { entry: entry.name }), [
 			...at,
 			"path",
@@ -135,19 +141,14 @@ const separation = (
 	if (widest === undefined || σ_o === undefined || σ_w === undefined) return {};
 	const R_r = holeRadius.of({ d: widest });
 	const R_o = holeRadius.of({ d: entry.hole_diameter ?? widest });
+	const { covariance, turn } = model ?? {};
+	const both = { path, other, R_r, R_o, σ_w };
 	const table =
-		model === undefined
-			? σ_r && separationAlong.of({ path, other, R_r, R_o, σ_r, σ_o, σ_w })
-			: separationByModel.of({
-					path,
-					other,
-					covariance: model.covariance,
-					turn: model.turn,
-					R_r,
-					R_o,
-					σ_o,
-					σ_w,
-				});
+		covariance === undefined || turn === undefined
+			? σ_r && separationAlong.of({ ...both, σ_r, σ_o })
+			: theirModel === undefined
+				? separationByModel.of({ ...both, covariance, turn, σ_o })
+				: separationByTwoModels.of({ ...both, covariance, other_covariance: theirModel, turn });
 	if (table === undefined) return {};
 	return {
 		separation: table,
@@ -155,6 +156,12 @@ const separation = (
 		separation_at: holeMark(path, leastSeparationDepth.of({ separation: table }), well.datum),
 		separation_distance: leastSeparationDistance.of({ separation: table }),
 	};
+};
+
+/** What the survey tool of a well of the same pad errs by. */
+const modelOf = ({ offsetPaths }: Well, { id }: OffsetWell): KnownTable | undefined => {
+	const path = offsetPaths.paths.find((each) => each.id === id);
+	return path?.kind === "surveyed" ? path.covariance : undefined;
 };
 
 const lacking = (gaps: Gaps, key: string, because: Said, need: readonly (string | number)[]) => {

@@ -13,8 +13,10 @@ import * as localPlane from "./local-plane.ts";
 import * as offsetPath from "./offset-path.ts";
 import * as placeOfStation from "./place-of-station.ts";
 import * as separationFactor from "./separation-factor.ts";
+import * as wellsOfPad from "./wells-of-pad.ts";
 
 export { siteResults } from "./site-results.ts";
+export { amongPad, type PadWell, padWell } from "./wells-of-pad.ts";
 
 export const siteFormulas: readonly AnyFormula[] = formulasIn(
 	distance,
@@ -22,4 +24,5 @@ export const siteFormulas: readonly AnyFormula[] = formulasIn(
 	placeOfStation,
 	offsetPath,
 	separationFactor,
+	wellsOfPad,
 );

@@ -175,6 +175,35 @@ export const separationByModel = tableFormula({
 	},
 });
 
+/** The same where the other hole's covariance is known as well, as of two wells of one pad. */
+export const separationByTwoModels = tableFormula({
+	id: "site/separation-by-two-models",
+	name: "Separation along the well, by the error models of both survey tools",
+	expression:
+		"SF at each MD, σ_s = √(eᵀ (C + C_o) e + σ_w²), e from this hole to the nearest place of the other (pedal curves)",
+	source,
+	inputs: {
+		path: { table: "path" },
+		other: { table: "path" },
+		covariance: { table: "md, nn, ee, vv, ne, nv, ev" },
+		other_covariance: { table: "md, nn, ee, vv, ne, nv, ev" },
+		/** What takes the path's azimuths to true north. */
+		turn: "angle",
+		R_r: "length",
+		R_o: "length",
+		σ_w: "distance",
+	},
+	gives: COLUMNS,
+	validity: "errors of the two wells independent, each by its own model",
+	compute: ({ path, other, covariance, other_covariance, turn, R_r, R_o, σ_w }) => {
+		const [own, theirs] = [pointsOf(path), pointsOf(other)];
+		return rowsOf(own, theirs, { R_r, R_o }, (md, otherMd) => {
+			const e = towards(placeOf(own, md), placeOf(theirs, otherMd), turn);
+			return Math.hypot(sigmaToward(covariance, md, e), sigmaToward(other_covariance, otherMd, e), σ_w);
+		});
+	},
+});
+
 const share = (md: number, end: number): number => (end > 0 ? Math.min(1, Math.max(0, md / end)) : 0);
 
 /** The factor along this hole: distance, combined standard deviation and factor from each of its places to the other hole. */

@@ -13,6 +13,7 @@ import { EXPECTED } from "./expected.ts";
 import { FILE } from "./file.ts";
 import { LIMITS } from "./limits.ts";
 import { LIMITS_FORMS } from "./limits-forms.ts";
+import { PAD } from "./pad.ts";
 import { QUANTITY } from "./quantity.ts";
 import { RULES } from "./rules.ts";
 import { RULES_CASING } from "./rules-casing.ts";
@@ -57,6 +58,7 @@ export const ENGLISH = {
 	...EXPECTED,
 	...DIAGNOSTICS,
 	...FILE,
+	...PAD,
 	...RULES,
 	...RULES_VERDICT,
 	...RULES_TREATMENT,

@@ -15,6 +15,7 @@ import { EXPECTED } from "./expected.ts";
 import { FILE } from "./file.ts";
 import { LIMITS } from "./limits.ts";
 import { LIMITS_FORMS } from "./limits-forms.ts";
+import { PAD } from "./pad.ts";
 import { QUANTITY } from "./quantity.ts";
 import { RULES } from "./rules.ts";
 import { RULES_CASING } from "./rules-casing.ts";
@@ -59,6 +60,7 @@ export const SPANISH: Translation<EnglishEntries> = {
 	...EXPECTED,
 	...DIAGNOSTICS,
 	...FILE,
+	...PAD,
 	...RULES,
 	...RULES_VERDICT,
 	...RULES_TREATMENT,
