@@ -254,3 +254,7 @@ const digest = ([definition, ...beside]: readonly NamedFile[]): string => {
 		hash.update(`\n${file.name}\n`).update(file.bytes);
 	return hash.digest("hex").slice(0, DIGEST_LENGTH);
 };
+
+/** Of several wells taken together: over the fingerprints of all of them, in their order. */
+export const digestOfWells = (digests: readonly string[]): string =>
+	createHash("sha256").update(digests.join("\n")).digest("hex").slice(0, DIGEST_LENGTH);

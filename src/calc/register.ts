@@ -4,6 +4,7 @@ import { cementFormulas } from "./cement/index.ts";
 import { depthFormulas } from "./depths/index.ts";
 import { isolationFormulas } from "./isolation/index.ts";
 import { logisticsFormulas } from "./logistics/index.ts";
+import { padFormulas } from "./pad/index.ts";
 import { pressureFormulas } from "./pressure/index.ts";
 import { safetyFormulas } from "./safety/index.ts";
 import { siteFormulas } from "./site/index.ts";
@@ -22,6 +23,7 @@ export const FORMULAS: readonly AnyFormula[] = [
 	...siteFormulas,
 	...safetyFormulas,
 	...logisticsFormulas,
+	...padFormulas,
 ];
 
 /** Every formula by its id: what `explain`, the published checks and the regulator's appendix look up. */

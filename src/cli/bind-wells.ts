@@ -1,29 +1,19 @@
 import { join } from "node:path";
 import { hasErrors } from "../diagnostics/diagnostic.ts";
-import { boundWith } from "../document/document.ts";
 import { fileSlug } from "../document/file-slug.ts";
 import { ENGLISH_READER } from "../messages/print.ts";
 import type { Findings } from "../paper/context.ts";
-import {
-	attachmentsOf,
-	calendarFile,
-	composePapers,
-	mapsOf,
-	type NoMap,
-	type PaperRequest,
-} from "../pipeline.ts";
-import type { Surroundings, Understanding } from "../understand.ts";
+import { calendarFile, mapsOf, type NoMap } from "../pipeline.ts";
 import type { BindOptions } from "./bind.ts";
 import { EXIT } from "./exit-codes.ts";
 import { FileFault } from "./file-fault.ts";
 import { wrappedTotals } from "./findings-text.ts";
 import { languagesOf } from "./options.ts";
 import type { PaperPool } from "./paper-pool.ts";
+import { type Prepared, prepare, type Taken } from "./prepare-papers.ts";
 import type { Session } from "./program.ts";
 import { showProgress } from "./progress.ts";
-import { nameOf } from "./read-bytes.ts";
-import { understandSince } from "./read-since.ts";
-import { tellDiagnostics, understandFile } from "./read-well.ts";
+import { tellDiagnostics } from "./read-well.ts";
 import type { PaperSet } from "./set-paper.ts";
 import { readRulesFiles, type ShippedData } from "./shipped.ts";
 import { tellFault } from "./tell-fault.ts";
@@ -77,114 +67,26 @@ export const bindWells = async (
 	try {
 		for (const file of files)
 			await alone(async () => {
-				const prepared = prepare(file, options, ownRules, shipped, taken);
-				read.set(file, [...(prepared.understanding?.texts.keys() ?? []), ...options.rules]);
-				const papers = Promise.allSettled(prepared.tasks.map(set));
-				await before;
-				before = alone(async () => {
-					await finish(prepared, papers, options, session);
-					done.wells++;
-				});
-				if (pool.atOnce === 1) await before;
+				for (const prepared of prepare(file, options, { ownRules, shipped, taken })) {
+					read.set(file, [
+						...(read.get(file) ?? []),
+						...(prepared.understanding?.texts.keys() ?? []),
+						...options.rules,
+					]);
+					const papers = Promise.allSettled(prepared.tasks.map(set));
+					await before;
+					before = alone(async () => {
+						await finish(prepared, papers, prepared.options ?? options, session);
+						if (prepared.last === true) done.wells++;
+					});
+					if (pool.atOnce === 1) await before;
+				}
 			});
 		await before;
 	} finally {
 		progress.end();
 	}
 	return read;
-};
-
-/** What the names of files begin with, and the definition whose they are. */
-type Taken = Map<string, string>;
-
-/** A well whose papers are composed and not yet set; or what keeps it from that, to be told in its turn. */
-interface Prepared {
-	readonly understanding?: Understanding;
-	readonly findings?: Findings;
-	readonly tasks: readonly Parameters<PaperPool["set"]>[0][];
-	readonly otherJobs: readonly string[];
-	readonly refused?: { readonly why: string; readonly exit: (typeof EXIT)[keyof typeof EXIT] };
-}
-
-const prepare = (
-	file: string,
-	options: BindOptions,
-	ownRules: Surroundings["ownRules"],
-	shipped: ShippedData,
-	taken: Taken,
-): Prepared => {
-	const nothing = { tasks: [], otherJobs: [] };
-	let understanding: Understanding;
-	try {
-		understanding = understandFile(file, ownRules, shipped);
-	} catch (cause) {
-		// One file that cannot be read keeps no other from being bound.
-		if (!(cause instanceof FileFault)) throw cause;
-		return { ...nothing, refused: { why: cause.message, exit: cause.exit } };
-	}
-	const { findings } = understanding;
-	if (findings === undefined) return { ...nothing, understanding };
-	const slug = fileSlug(findings.well.identity.name);
-	const other = taken.get(slug);
-	if (other !== undefined) {
-		const why = `${nameOf(file)}: its papers would take the names of those of ${nameOf(other)} (${slug}); bind one of them into another folder`;
-		return { ...nothing, understanding, refused: { why, exit: EXIT.cannotWrite } };
-	}
-	taken.set(slug, file);
-	const requests = [...new Set(options.for.flatMap(boundWith))].map(
-		(paper): PaperRequest => ({
-			paper,
-			...languagesOf(options.lang),
-			units: options.units ?? understanding.units,
-			...(options.job === undefined ? {} : { job: options.job }),
-			...(options.neighbor === undefined ? {} : { neighbor: options.neighbor }),
-		}),
-	);
-	const earlier = earlierOf(file, options, ownRules, shipped);
-	if (earlier !== undefined && "why" in earlier) return { ...nothing, understanding, refused: earlier };
-	const papers = composePapers(findings, requests, earlier);
-	const why = unknownOf(papers);
-	if (why !== undefined) return { ...nothing, understanding, refused: { why, exit: EXIT.usage } };
-	const tasks = papers.documents.map(({ name, paper }) => ({
-		name,
-		paper,
-		attachments: attachmentsOf(findings, paper),
-		engine: options.engine,
-		html: options.with.includes("html"),
-		csv: options.with.includes("csv"),
-		json: options.with.includes("json"),
-		xlsx: options.with.includes("xlsx"),
-	}));
-	return { understanding, findings, tasks, otherJobs: papers.otherJobs };
-};
-
-/** The earlier state to bind against; or why it cannot be had. */
-const earlierOf = (
-	file: string,
-	{ since }: BindOptions,
-	ownRules: Surroundings["ownRules"],
-	shipped: ShippedData,
-): Findings | Prepared["refused"] => {
-	if (since === undefined) return undefined;
-	try {
-		const { name, understanding } = understandSince(file, since, ownRules, shipped);
-		if (understanding.findings !== undefined) return understanding.findings;
-		const why = `${name} has errors, so that nothing can be compared with it; casebound check tells them`;
-		return { why, exit: EXIT.badDefinition };
-	} catch (cause) {
-		if (!(cause instanceof FileFault)) throw cause;
-		return { why: cause.message, exit: cause.exit };
-	}
-};
-
-const unknownOf = ({ unknownJob, unknownNeighbor }: ReturnType<typeof composePapers>): string | undefined => {
-	if (unknownJob !== undefined)
-		return `no job "${unknownJob.asked}" here; the jobs are: ${unknownJob.jobs.join(", ")}`;
-	if (unknownNeighbor === undefined) return undefined;
-	const { asked, neighbors } = unknownNeighbor;
-	return neighbors.length === 0
-		? `no neighbor "${asked}" here; the definition names none under site, neighbors`
-		: `no neighbor "${asked}" here; the neighbors are: ${neighbors.join(", ")}`;
 };
 
 const NO_MAP: Readonly<Record<NoMap, string>> = {
@@ -208,12 +110,12 @@ const paged = (pages: number | undefined): string =>
 
 /** Tells the faults of a well, or writes what was set of it and tells of that. */
 const finish = async (
-	{ understanding, findings, tasks, otherJobs, refused }: Prepared,
+	{ understanding, findings, tasks, otherJobs, refused, silent }: Prepared,
 	setting: Promise<readonly PromiseSettledResult<PaperSet>[]>,
 	options: BindOptions,
 	session: Session,
 ): Promise<void> => {
-	if (understanding !== undefined) {
+	if (understanding !== undefined && silent !== true) {
 		tellDiagnostics(understanding, { language: "en", units: understanding.units });
 		if (hasErrors(understanding.diagnostics)) session.end(EXIT.badDefinition);
 	}

@@ -19,7 +19,7 @@ export const composePaper = (asked: PaperContext): PaperDocument => {
 	if (paper === "regulator" || paper === "regulator-appendix") return composeAttachment(asked)[paper];
 	const context: PaperContext = {
 		...findingsFor(asked, paper),
-		...(paper === "answers" || paper === "notes"
+		...(asked.pad === undefined && (paper === "answers" || paper === "notes")
 			? {
 					printedAt: placesInAttachment(asked),
 				}

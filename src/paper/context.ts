@@ -37,6 +37,15 @@ export interface Findings {
 	/** First 8 hex digits of the digest over every file read. */
 	readonly digest: string;
 	readonly version: string;
+	/** Of several wells of one pad taken together. */
+	readonly pad?: PadOfWells;
+}
+
+/** The wells of a pad, where a paper speaks of all of them. */
+export interface PadOfWells {
+	readonly wells: readonly Findings[];
+	/** Of which what belongs to one well alone is told. */
+	readonly governing: string;
 }
 
 /** One paper's view of the findings. */

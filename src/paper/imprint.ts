@@ -62,4 +62,10 @@ export const imprint = (
 
 /** The same by a page order: its title, or that of a well that is drilled. */
 export const imprintOf = (context: PaperContext, order: PageOrder): Imprint =>
-	imprint(context, (isBuilt(context) ? order.titleBuilt : undefined) ?? order.title, order.subtitle);
+	imprint(
+		context,
+		(context.pad === undefined ? undefined : order.titleSeveral) ??
+			(isBuilt(context) ? order.titleBuilt : undefined) ??
+			order.title,
+		order.subtitle,
+	);

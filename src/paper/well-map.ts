@@ -1,7 +1,7 @@
 import type { StageResults } from "../calc/results-of-stimulation.ts";
 import type { Known, KnownTable } from "../cite/known.ts";
 import type { MapFeature, MapPoint, WellMap } from "../document/map.ts";
-import type { Findings } from "./context.ts";
+import type { Findings, PadOfWells } from "./context.ts";
 import { findingsFor } from "./findings-for.ts";
 import type { Words } from "./words/words.ts";
 
@@ -15,6 +15,46 @@ export type NoMap = "unplaced" | "NAD27";
  * Map formats are on WGS 84. Places on NAD83 are taken as they stand, which is right to some 2 m; the map says so.
  */
 export const wellMap = (asked: Findings, words: Words): WellMap | NoMap => {
+	const { pad } = asked;
+	return pad === undefined ? mapOfWell(asked, words) : mapOfPad(asked, pad, words);
+};
+
+/** The maps of all wells of a pad as one: each well's marks under its own name, what is nearby once. */
+const mapOfPad = ({ well, digest }: Findings, { wells }: PadOfWells, words: Words): WellMap | NoMap => {
+	const maps = wells.map((each) => mapOfWell(each, words));
+	const none = maps.find((map) => typeof map === "string");
+	const found = maps.filter((map) => typeof map !== "string");
+	const [first] = found;
+	if (none !== undefined || first === undefined) return none ?? "unplaced";
+	const own = new Set(wells.map((each) => each.well.identity.name));
+	const features = found.flatMap((map, i) =>
+		map.features
+			.filter(({ kind, name }) => kind !== "offset well" || !own.has(name))
+			.map((feature) =>
+				OF_WELL.has(feature.kind) ? { ...feature, id: `well-${i + 1}-${feature.id}` } : feature,
+			),
+	);
+	const { identity } = well;
+	return {
+		...first,
+		well: identity.name,
+		revision: identity.revisions?.at(-1)?.id ?? "–",
+		issued: identity.issued,
+		digest,
+		features: [...new Map(features.map((feature) => [feature.id, feature])).values()],
+	};
+};
+
+/** Kinds of features that are a well's own; the rest lies around all of them. */
+const OF_WELL: ReadonlySet<string> = new Set([
+	"wellhead",
+	"landing point",
+	"total depth",
+	"well path",
+	"stage",
+]);
+
+const mapOfWell = (asked: Findings, words: Words): WellMap | NoMap => {
 	const { well, results, digest } = findingsFor(asked, "regulator");
 	const { label } = words;
 	const home = well.site.surface_location;

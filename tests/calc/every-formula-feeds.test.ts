@@ -27,7 +27,6 @@ const IDLE: Readonly<Record<string, string>> = {
 	"safety/h2s-radius-annex-c-puff": "the radius of a release of a stated volume",
 	"safety/line-test-pressure": "a number of one state's law: it belongs in that state's rules",
 	"safety/silica-twa": "an exposure averaged over the shift, where levels and times are stated",
-	"safety/total-sound-level": "the level of several sources at one neighbor",
 	"stimulation/closure-stress": "the closure stress at the perforations",
 	"stimulation/hindered-settling-velocity": "how far proppant settles while the fracture closes",
 	"stimulation/kgd-growth": "the plane-strain model without leakoff, in which the one with leakoff must end",

@@ -1,3 +1,4 @@
+import { dayOf, daysOf, type Phase, type PhaseTimes, timetable } from "../../calc/logistics/phase-times.ts";
 import type { Drawing, Shape } from "../../document/shapes.ts";
 import type { Well } from "../../well/well.ts";
 import type { ChartOptions } from "../charts/chart-options.ts";
@@ -10,7 +11,6 @@ import { GROUND, INK, PAPER, SECOND_INK } from "../palette.ts";
 import { type Print, printer } from "../print.ts";
 import { heading } from "../schematic/string-labels.ts";
 import { type DayAxis, dayAxis, longDate } from "./date-axis.ts";
-import { dayOf, daysOf, type Phase, type PhaseTimes, timetable } from "./phase-times.ts";
 
 export interface TimelineOptions extends ChartOptions {
 	/** `plain`: larger type, and what a neighbor sees and hears. */

@@ -352,4 +352,11 @@ export const EXPRESSIONS: Readonly<Record<string, string>> = {
 		"C = Σ_sources Σ (∂r/∂p · w σ)(∂r/∂p · w σ)ᵀ; fuentes sistemáticas y globales sumadas a lo largo del agujero, las aleatorias por cuadrados",
 	"SF at each MD, σ_s = √(eᵀ C e + (σ_o·MD_o/MD_o,end)² + σ_w²), e from this hole to the nearest place of the other (pedal curve)":
 		"SF en cada MD, σ_s = √(eᵀ C e + (σ_o·MD_o/MD_o,end)² + σ_w²), e de este agujero al lugar más cercano del otro (curva podaria)",
+	"SF at each MD, σ_s = √(eᵀ (C + C_o) e + σ_w²), e from this hole to the nearest place of the other (pedal curves)":
+		"SF en cada MD, σ_s = √(eᵀ (C + C_o) e + σ_w²), e de este agujero al lugar más cercano del otro (curvas podarias)",
+	"ground elevation and height of the datum above ground":
+		"elevación del terreno y altura de la referencia sobre el terreno",
+	"every well of the pad": "todos los pozos de la plataforma",
+	"schedules of the wells, the days between them counted in":
+		"programas de los pozos, con los días entre uno y otro",
 };

@@ -3,6 +3,7 @@ import { attachmentWords } from "./attachment.ts";
 import { doneWords } from "./done.ts";
 import { neighborWords } from "./neighbor.ts";
 import { otherWellWords } from "./other-wells.ts";
+import { padWords } from "./pad.ts";
 import { peopleWords } from "./people.ts";
 import { roadWords } from "./road.ts";
 import { treatmentWords } from "./treatment.ts";
@@ -23,4 +24,5 @@ export const narrative = (context: PaperContext): Readonly<Record<string, unknow
 	...peopleWords(context),
 	...neighborWords(context),
 	...otherWellWords(context),
+	...padWords(context),
 });

@@ -7,31 +7,34 @@ import { about, say } from "./say.ts";
 
 /** Words about the other wells near this one: how near each comes, and what the verdicts say of it. */
 export const otherWellWords = (context: PaperContext): Record<string, unknown> => {
-	const { well, results, judgement } = context;
+	const { well, results, judgement, pad } = context;
+	const own = new Set(pad?.wells.map((each) => each.well.identity.name));
 	const verdict = (check: string, name: string): Verdict | undefined =>
 		judgement.findings.find((each) => each.check === check && each.subject === name)?.verdict;
-	const bores = well.offsetWells.map(({ id, name, status }) => {
-		const found = results.isolation.offset_wells.find((each) => each.id === id);
-		const [apart, reach] = [verdict("separation-factor", name), verdict("fracture-reach", name)];
-		const unknown = found?.in_space === undefined;
-		return {
-			name,
-			status: asGiven(context, status),
-			unknown,
-			distance: about(context, found?.in_space),
-			distance_exact: say(context, found?.in_space),
-			at_depth: about(context, below(found?.nearest_in_space?.below_ground)),
-			factor: say(context, found?.separation_factor),
-			too_near: apart === "not met" || apart === "needs judgement",
-			vague: !unknown && apart === "cannot tell",
-			reached: reach === "not met" || reach === "needs judgement",
-			clear: reach === "met",
-			reach_unknown: !unknown && reach === "cannot tell",
-			warns: [apart, reach].some(
-				(each) => each === "needs judgement" || (each !== undefined && isOpen(each)),
-			),
-		};
-	});
+	const bores = well.offsetWells
+		.filter(({ name }) => !own.has(name))
+		.map(({ id, name, status }) => {
+			const found = results.isolation.offset_wells.find((each) => each.id === id);
+			const [apart, reach] = [verdict("separation-factor", name), verdict("fracture-reach", name)];
+			const unknown = found?.in_space === undefined;
+			return {
+				name,
+				status: asGiven(context, status),
+				unknown,
+				distance: about(context, found?.in_space),
+				distance_exact: say(context, found?.in_space),
+				at_depth: about(context, below(found?.nearest_in_space?.below_ground)),
+				factor: say(context, found?.separation_factor),
+				too_near: apart === "not met" || apart === "needs judgement",
+				vague: !unknown && apart === "cannot tell",
+				reached: reach === "not met" || reach === "needs judgement",
+				clear: reach === "met",
+				reach_unknown: !unknown && reach === "cannot tell",
+				warns: [apart, reach].some(
+					(each) => each === "needs judgement" || (each !== undefined && isOpen(each)),
+				),
+			};
+		});
 	return { other_bores: bores, other_bores_warn: bores.filter(({ warns }) => warns) };
 };
 

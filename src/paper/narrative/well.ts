@@ -11,6 +11,8 @@ export const wellWords = (context: PaperContext): Record<string, unknown> => {
 	const label = context.words.label;
 	const latest = identity.revisions?.at(-1);
 	const target = well.geology.formations.find((formation) => formation.target);
+	const own = new Set(context.pad?.wells.map((each) => each.well.identity.name));
+	const others = (site.pad?.other_wells ?? []).filter(({ name }) => !own.has(name));
 	return {
 		well: identity.name,
 		operator: identity.operator,
@@ -37,7 +39,7 @@ export const wellWords = (context: PaperContext): Record<string, unknown> => {
 		depth_below_ground: about(context, trajectory.total_depth.below_ground),
 		target: sayText(target?.name),
 		pad_area: about(context, site.pad?.area),
-		other_wells: (site.pad?.other_wells ?? []).map((other) => ({
+		other_wells: others.map((other) => ({
 			name: other.name,
 			status: asGiven(context, other.status),
 		})),
@@ -48,7 +50,7 @@ export const wellWords = (context: PaperContext): Record<string, unknown> => {
 					contractor.papers === undefined || contractor.papers.includes(readerPaperOf(context.paper)),
 			)
 			.map((contractor) => ({ name: contractor.name, does: contractor.does })),
-		has_other_wells: (site.pad?.other_wells ?? []).length > 0,
+		has_other_wells: others.length > 0,
 		datum: well.datum.name,
 		datum_above_ground: about(context, well.datum.aboveGround, 3),
 	};

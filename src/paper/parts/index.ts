@@ -53,6 +53,7 @@ import { cementPressures, kickTable, preventersTable } from "./kicks-and-prevent
 import { loadsByPhasePlain, noiseTable } from "./loads.ts";
 import { notYetShown } from "./not-yet-shown.ts";
 import { otherInputs } from "./other-inputs.ts";
+import { padWells } from "./pad-wells.ts";
 import type { Part } from "./part.ts";
 import { curveFacts, drillStringTable, pathPlaces, surveyUncertainty } from "./path-places.ts";
 import { publicContacts, signature } from "./people.ts";
@@ -215,6 +216,7 @@ export const PARTS: Readonly<Record<string, Part>> = {
 	"loads-plain": loadsPlain,
 	"loads-by-phase-plain": loadsByPhasePlain,
 	"noise-table": noiseTable,
+	"pad-wells": padWells,
 	"other-inputs": otherInputs,
 	"additives-plain": additivesPlain,
 	"community-answers": communityAnswers,

@@ -1,6 +1,6 @@
+import { dayOf } from "../../calc/logistics/phase-times.ts";
 import { readerPaperOf } from "../../document/document.ts";
 import { longDate } from "../../drawing/timeline/date-axis.ts";
-import { dayOf } from "../../drawing/timeline/phase-times.ts";
 import { DRAWING_WORDS } from "../../drawing/words/drawing-words.ts";
 import type { PaperContext } from "../context.ts";
 import { about, say, sayText } from "../narrative/say.ts";

@@ -45,6 +45,8 @@ export interface PageOrder {
 	readonly title: string;
 	/** Of a well that has been drilled. */
 	readonly titleBuilt?: string;
+	/** Of the wells of a pad together. */
+	readonly titleSeveral?: string;
 	readonly subtitle?: string;
 	/** What its sections are told by: numbers, or letters where it is read beside a paper that has numbers. */
 	readonly numbered: "numbers" | "letters" | false;
@@ -97,6 +99,9 @@ export const pageOrder = (data: unknown, file: string): PageOrder => {
 	return {
 		title: words(root["title"], "title"),
 		...(root["title_built"] === undefined ? {} : { titleBuilt: words(root["title_built"], "title_built") }),
+		...(root["title_several"] === undefined
+			? {}
+			: { titleSeveral: words(root["title_several"], "title_several") }),
 		...(root["subtitle"] === undefined ? {} : { subtitle: words(root["subtitle"], "subtitle") }),
 		...(root["sheet"] === "job" ? { sheet: "job" as const } : {}),
 		numbered: root["numbered"] === "letters" ? "letters" : root["numbered"] === true ? "numbers" : false,
