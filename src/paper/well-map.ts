@@ -31,7 +31,7 @@ const mapOfPad = ({ well, digest }: Findings, { wells }: PadOfWells, words: Word
 		map.features
 			.filter(({ kind, name }) => kind !== "offset well" || !own.has(name))
 			.map((feature) =>
-				OF_WELL.has(feature.kind) ? { ...feature, id: `well-${i + 1}-${feature.id}` } : feature,
+				OF_WELL.test(feature.id) ? { ...feature, id: `well-${i + 1}-${feature.id}` } : feature,
 			),
 	);
 	const { identity } = well;
@@ -45,14 +45,8 @@ const mapOfPad = ({ well, digest }: Findings, { wells }: PadOfWells, words: Word
 	};
 };
 
-/** Kinds of features that are a well's own; the rest lies around all of them. */
-const OF_WELL: ReadonlySet<string> = new Set([
-	"wellhead",
-	"landing point",
-	"total depth",
-	"well path",
-	"stage",
-]);
+/** Features that are a well's own; the rest lies around all of them. */
+const OF_WELL = /^(?:wellhead|landing|total-depth|path|stage-\d+)$/u;
 
 const mapOfWell = (asked: Findings, words: Words): WellMap | NoMap => {
 	const { well, results, digest } = findingsFor(asked, "regulator");

@@ -1,6 +1,7 @@
 import { governing, jointResults } from "../../calc/pad/index.ts";
 import { indexValues } from "../../cite/index-values.ts";
 import type { Identity } from "../../definition/definition.ts";
+import { WELL_STATES } from "../../definition/identity.ts";
 import { VERDICTS, type Verdict } from "../../document/verdict.ts";
 import { ENGLISH_READER, tellSaid } from "../../messages/print.ts";
 import type { Finding, Judgement } from "../../rules/finding.ts";
@@ -47,7 +48,8 @@ export const jointFindings = (
 	};
 };
 
-const STATES: readonly Identity["state"][] = ["superseded", "draft", "issued for review", "for operations"];
+/** From the one that is least far; a well that is superseded is not to be worked from at all. */
+const STATES: readonly Identity["state"][] = ["superseded", ...WELL_STATES];
 
 /** Of all wells: the state of the one that is least far, the day of the last issue, the earliest end. */
 const jointIdentity = (name: string, base: Identity, wells: readonly Findings[]): Identity => {
