@@ -1,6 +1,7 @@
 import { createHash } from "node:crypto";
 import { calculate } from "./calc/calculate.ts";
 import { completeWell } from "./calc/complete-well.ts";
+import { trajectoryResults } from "./calc/trajectory/index.ts";
 import type { Catalog } from "./catalog/catalog.ts";
 import {
 	applyDesignBasis,
@@ -166,7 +167,11 @@ export const resolveDefinition = (
 	];
 	const suspects = [...(definition.partial?.suspects ?? []), ...tree.diagnostics.map(({ at }) => at.path)];
 	diagnostics.push(...(isWhole ? found : withoutStandIns(found, suspects)));
-	if (resolved.value === undefined || hasErrors(diagnostics)) return asRead(units, placed);
+	if (resolved.value === undefined) return asRead(units, placed);
+	if (hasErrors(diagnostics)) {
+		diagnostics.push(...furtherFaults(resolved.value, diagnostics, suspects));
+		return asRead(units, placed);
+	}
 
 	const well = completeWell(resolved.value);
 	diagnostics.push(...well.diagnostics);
@@ -227,6 +232,32 @@ const inFiles = (
 			? {}
 			: { related: diagnostic.related.map((each) => ({ ...each, at: place(each.at) })) }),
 	});
+};
+
+/** Blocks of the definition that the path is worked from. */
+const OF_THE_PATH = ["trajectory", "holes", "north"];
+
+/** Blocks that slurries and gradients are worked from. */
+const OF_THE_WORKING = ["casing", "geology"];
+
+/** What the calculation would find fault with next, where all that it works from is without fault: told in the same run. */
+const furtherFaults = (
+	well: Well,
+	told: readonly Diagnostic[],
+	suspects: readonly Path[],
+): readonly Diagnostic[] => {
+	const wrong = told.filter(({ severity }) => severity === "error").map(({ at }) => at);
+	if (wrong.some(({ file, path }) => file !== undefined || path.length === 0)) return [];
+	const touched = new Set(
+		[...wrong.map(({ path }) => path), ...suspects].map(([block, part]) =>
+			String(part === "north" ? part : block),
+		),
+	);
+	const isSound = (blocks: readonly string[]): boolean => blocks.every((block) => !touched.has(block));
+	return [
+		...(isSound(OF_THE_WORKING) ? completeWell(well).diagnostics : []),
+		...(isSound(OF_THE_PATH) ? trajectoryResults(well).diagnostics : []),
+	];
 };
 
 /** Remembers every file read, for the digest and for pointing into, and the letters in it that no paper can show. */

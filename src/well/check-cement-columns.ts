@@ -46,9 +46,10 @@ export const checkCementColumns = (
 					{ at: placeOfDepth(slurry.top, [...at, "from"]), label: message("well/top-below-bottom.its-top") },
 				],
 			});
-		if (upsideDown.length > 0 || astray.has(found.string.id)) continue;
+		if (upsideDown.length > 0) continue;
 		const column = [...placed].sort((a, b) => a.slurry.top.value - b.slurry.top.value);
-		if (cement.stageTool === undefined || checkStageTool(found, cement.stageTool, column, desk))
+		if (astray.has(found.string.id)) checkJoints(found, column, desk);
+		else if (cement.stageTool === undefined || checkStageTool(found, cement.stageTool, column, desk))
 			checkColumn(found, column, datum, desk);
 	}
 };
@@ -112,7 +113,8 @@ const checkStageTool = (
 	return false;
 };
 
-const checkColumn = ({ string }: FoundString, column: readonly Placed[], datum: Datum, desk: Desk): void => {
+/** Whether each slurry begins where the one above it ends. */
+const checkJoints = ({ string }: FoundString, column: readonly Placed[], desk: Desk): boolean => {
 	let joined = true;
 	for (const [i, lower] of column.entries()) {
 		const upper = column[i - 1];
@@ -152,6 +154,12 @@ const checkColumn = ({ string }: FoundString, column: readonly Placed[], datum: 
 			},
 		);
 	}
+	return joined;
+};
+
+const checkColumn = (found: FoundString, column: readonly Placed[], datum: Datum, desk: Desk): void => {
+	const { string } = found;
+	const joined = checkJoints(found, column, desk);
 	const lowest = column.at(-1);
 	if (joined && lowest !== undefined && Math.abs(lowest.slurry.bottom.value - string.shoe.value) > SAME_DEPTH)
 		fault(desk, "well/slurry-bottom", placeOf(lowest.slurry.bottom, [...lowest.at, "to"]), {

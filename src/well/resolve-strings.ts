@@ -14,6 +14,7 @@ import type {
 	Datum,
 	DesignBasis,
 	Hole,
+	PipeSection,
 	PressureTest,
 	ShoeTest,
 } from "./well.ts";
@@ -32,13 +33,20 @@ interface Around {
 	readonly basis: DesignBasis;
 }
 
+export interface FoundStrings {
+	readonly strings: readonly FoundString[];
+	/** Those left out, by their depths alone: what is attached to them can be told of all the same. */
+	readonly leftOut: readonly FoundString[];
+}
+
 /** Strings from the outermost inward; one whose pipe or hole cannot be known is left out, and its fault told. */
 export const resolveStrings = (
 	written: readonly CasingDefinition[],
 	around: Around,
 	desk: Desk,
-): readonly FoundString[] => {
+): FoundStrings => {
 	const found: FoundString[] = [];
+	const leftOut: FoundString[] = [];
 	for (const [i, each] of written.entries()) {
 		const at: Path = ["casing", i];
 		const hole = around.holes.find(({ id }) => id === each.hole);
@@ -54,11 +62,39 @@ export const resolveStrings = (
 			resolvePipe(pipe, [...at, "pipe", j], j + 1, around.datum, desk),
 		);
 		const complete = sections.filter((section) => section !== undefined);
-		if (hole === undefined || complete.length < sections.length) continue;
+		if (hole === undefined || complete.length < sections.length) {
+			const depths = each.pipe.map((pipe, j) => byDepths(pipe, [...at, "pipe", j], j + 1, around.datum));
+			const parts = { at, hole: hole ?? unknownHole(each.hole), sections: depths, before: found };
+			const string = joinString(each, parts, around, desk);
+			if (string !== undefined) leftOut.push({ string, sections: depths, at });
+			continue;
+		}
 		const string = joinString(each, { at, hole, sections: complete, before: found }, around, desk);
 		if (string !== undefined) found.push({ string, sections: complete, at });
 	}
-	return found;
+	return { strings: found, leftOut };
+};
+
+/** A run of pipe of which the depths are known, and no more: enough for what is attached to it. */
+const byDepths = (
+	{ from, to, od }: CasingDefinition["pipe"][number],
+	at: Path,
+	number: number,
+	datum: Datum,
+): FoundSection => ({
+	section: { number, top: pipeDepth(from, datum), bottom: to, outsideDiameter: od } as PipeSection,
+	at,
+});
+
+/** Stands in for a hole that is not known: its depths compare with nothing. */
+const unknownHole = (id: string): Hole => {
+	const unknown = { value: Number.NaN, from: { kind: "assumed", id } } as const;
+	return {
+		id,
+		diameter: { dimension: "diameter", ...unknown },
+		top: { dimension: "measured-depth", ...unknown },
+		bottom: { dimension: "measured-depth", ...unknown },
+	} as Hole;
 };
 
 interface Parts {

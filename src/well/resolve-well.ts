@@ -66,7 +66,11 @@ export const resolveWell = (definition: Definition, catalog: Catalog, files: Rea
 		desk,
 	);
 	const designBasis = resolveDesignBasis(definition.design_basis, desk);
-	const found = resolveStrings(definition.casing, { holes, datum, basis: designBasis }, desk);
+	const { strings: found, leftOut } = resolveStrings(
+		definition.casing,
+		{ holes, datum, basis: designBasis },
+		desk,
+	);
 	const stringIds = definition.casing.map(({ id }) => id);
 	const pumped = definition.stimulation && resolveStimulation(definition.stimulation, stringIds, files, desk);
 	const treatingString =
@@ -84,7 +88,8 @@ export const resolveWell = (definition: Definition, catalog: Catalog, files: Rea
 	const whole = found.length === definition.casing.length;
 	const loose = whole ? checkNesting(found, astray, desk) : new Set(stringIds);
 	checkPassage(found, loose, holes, desk);
-	checkCementColumns(found, new Set([...astray, ...loose]), datum, desk);
+	checkCementColumns(found, new Set([...astray, ...(whole ? loose : [])]), datum, desk);
+	checkCementColumns(leftOut, checkStrings(leftOut, datum, desk), datum, desk);
 	const treated = found.find(
 		({ string }) => string.id === stimulation?.treatedThrough && !astray.has(string.id),
 	)?.string;
