@@ -180,6 +180,16 @@ describe("the audit of the running head and foot", () => {
 	it("passes the sample", () => {
 		expect(matter({}).findings).toEqual([]);
 	});
+	it("keeps the well's name, and lets go of the operator's, where both are too long for a line", () => {
+		const operator = "Quillback Operating and Exploration Company of the Greater Rushford Basin (fictional)";
+		const well = "Sorrel Bench Unit Number Three, Sixteen Horizontal, Second Lateral";
+		const shortened = matter({ operator, well, apiNumber: "42-000-00000-00-00" });
+		expect(shortened.identity).toBe(`${well}  ·  API 42-000-00000-00-00`);
+		expect(shortened.findings).toEqual([]);
+		const longer = matter({ operator, well: `${well} of the ${operator}`.repeat(2) });
+		expect(longer.identity).toMatch(/^Sorrel Bench Unit .*…$/u);
+		expect(longer.findings).toEqual([]);
+	});
 	it("catches a caution longer than the foot holds", () => {
 		expect(matter({ caution: "Local rules govern. ".repeat(40) }).findings.map((f) => f.kind)).toEqual([
 			"too-wide",

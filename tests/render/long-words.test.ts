@@ -39,4 +39,21 @@ describe("a word too long for its line", () => {
 		expect(lines.length).toBeGreaterThan(1);
 		expect(lines.join("")).toBe(name);
 	});
+
+	it("leaves the words of a label whole where a long value stands beside it in a narrow column", async () => {
+		const value = "lined pit on the north side, behind the second berm and the road to it, as agreed in May";
+		const label = "Relief discharges to";
+		const facts = { kind: "facts", items: [{ label, value: { kind: "text", text: value } }] } as const;
+		const { findings } = await setPaper({
+			...samplePaper(),
+			sections: [
+				{
+					id: "s",
+					title: "Relief",
+					blocks: [{ kind: "beside", share: 0.82, left: [facts], right: [facts] }],
+				},
+			],
+		});
+		expect(findings).toEqual([]);
+	});
 });

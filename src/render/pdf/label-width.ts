@@ -36,7 +36,11 @@ export const labelWidth = (
 	};
 	const rows = (share: number): number =>
 		lines.reduce((sum, line) => sum + Math.max(...line.map((fact) => rowsOf(fact, share))), 0);
+	// However long a value is, no word of a label is parted.
+	const words = facts.flatMap(({ label }) => label.split(/\s+/u));
+	const least = Math.max(...words.map((word) => textWidth(word, { size }))) + LABEL_GAP;
 	return [bounded, ...SHARES.map((share) => share * width)]
+		.map((share) => Math.max(share, least))
 		.map((share) => ({ share, rows: rows(share) }))
 		.reduce((best, each) => (each.rows < best.rows ? each : best)).share;
 };

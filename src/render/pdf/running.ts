@@ -1,4 +1,4 @@
-import type { PaperDocument } from "../../document/document.ts";
+import type { Imprint, PaperDocument } from "../../document/document.ts";
 import { missingGlyphs, textWidth, type Weight } from "../../measure/text-width.ts";
 import { DESIGNS, INK, measureOf, SHEETS } from "./design.ts";
 import type { LayoutFinding } from "./findings.ts";
@@ -28,11 +28,7 @@ export const runningMatter = (document: PaperDocument, sheet: Sheet = SHEETS.let
 	const { imprint } = document;
 	const measure = measureOf(sheet);
 	const size = DESIGNS[document.setting].running;
-	const identity = [
-		imprint.operator,
-		imprint.well,
-		...(imprint.apiNumber === undefined ? [] : [`API ${imprint.apiNumber}`]),
-	].join(BETWEEN);
+	const identity = identityWithin(measure, size, imprint);
 	const standing = [
 		imprint.state,
 		`${imprint.words.revision} ${imprint.revision}`,
@@ -84,6 +80,22 @@ export const runningMatter = (document: PaperDocument, sheet: Sheet = SHEETS.let
 				),
 		],
 	};
+};
+
+/**
+ * Whose well it is, in one line. Of names too long for it the operator's is left out first, then the API number, then the end
+ * of the well's name; the first page has all three.
+ */
+const identityWithin = (measure: number, size: number, { operator, well, apiNumber }: Imprint): string => {
+	const fits = (line: string): boolean => textWidth(line, { size }) <= measure;
+	const number = apiNumber === undefined ? [] : [`API ${apiNumber}`];
+	const whole = [[operator, well, ...number], [well, ...number], [well]]
+		.map((parts) => parts.join(BETWEEN))
+		.find(fits);
+	if (whole !== undefined) return whole;
+	const letters = [...well];
+	while (letters.length > 1 && !fits(`${letters.join("").trimEnd()}…`)) letters.pop();
+	return `${letters.join("").trimEnd()}…`;
 };
 
 /**
