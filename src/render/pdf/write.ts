@@ -55,9 +55,15 @@ const dateOf = (issued: string): Date => {
 	return date;
 };
 
+/** Releases of Node differ in the last bit of a power or a sine, which no paper prints. */
+const DIGITS = 12;
+
 /** Over everything that the file is made from: pdfkit makes the file's identifier from what Info says. */
 const fingerprint = (document: PaperDocument, attachments: readonly Attachment[]): string => {
-	const hash = createHash("sha256").update(JSON.stringify(document));
+	const printed = JSON.stringify(document, (_, value: unknown) =>
+		typeof value === "number" ? Number(value.toPrecision(DIGITS)) : value,
+	);
+	const hash = createHash("sha256").update(printed);
 	for (const { name, bytes } of attachments) hash.update(name).update(bytes);
 	return hash.digest("hex").slice(0, 32);
 };
