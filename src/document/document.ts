@@ -28,8 +28,8 @@ export const boundWith = (paper: Paper): readonly Paper[] =>
 export const LANGUAGES = ["en", "es"] as const;
 export type Language = (typeof LANGUAGES)[number];
 
-/** How large a paper is set: office reading, kitchen-table reading, a clipboard in the wind, or a screen seen from ten meters. */
-export type Setting = "office" | "public" | "field" | "screen";
+/** How large a paper is set: office reading, looking things up, kitchen-table reading, a clipboard in the wind, or a screen seen from ten meters. */
+export type Setting = "office" | "reference" | "public" | "field" | "screen";
 
 /** What the head, foot and metadata of a paper say. */
 export interface Imprint {

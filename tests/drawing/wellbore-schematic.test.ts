@@ -40,7 +40,7 @@ describe("wellbore schematic of a two-mile lateral", () => {
 	});
 
 	it("says where its scale changes and that widths are not to scale", () => {
-		expect(said("break 1")).toMatch(/^scale changes: \d\.\d × smaller below$/);
+		expect(said("break 1")).toMatch(/^scale break, \d\.\d × smaller below$/);
 		expect(said("break 2")).toMatch(/× larger below$/);
 		expect(drawing.scale).toContain("not to scale");
 		expect(said("note 1")).toBe(drawing.scale);

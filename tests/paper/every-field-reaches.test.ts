@@ -102,7 +102,14 @@ const starters = STARTERS.map((starter) => {
 const isReached = ({ path, value }: Leaf, tree: unknown, { text, places }: Printed): boolean =>
 	path.some((_, i) => places.has(pathKey(path.slice(0, i + 1)))) ||
 	(typeof value === "string" && text.includes(flat(value).trim())) ||
-	text.includes(flat(namesOf(path, tree)).trim());
+	isListed(path, value, tree, text);
+
+/** Under the name of its entry, with its own; an item of a list of bare values goes by the name of the list. */
+const isListed = (path: Path, value: unknown, tree: unknown, text: string): boolean => {
+	const own = typeof path.at(-1) === "number" ? path.slice(0, -1) : path;
+	const entry = flat(namesOf(own.slice(0, -1), tree)).trim();
+	return text.includes(entry) && text.includes(flat(`${String(own.at(-1))}: ${String(value)}`).trim());
+};
 
 describe("a field that a starter shows", () => {
 	it("reaches the agency's file or the presenter, wherever it is written", () => {

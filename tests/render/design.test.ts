@@ -47,6 +47,9 @@ describe("the design", () => {
 		expect(DESIGNS.office.table).toBeGreaterThanOrEqual(9);
 		expect(Math.min(DESIGNS.office.dense, DESIGNS.office.note)).toBeGreaterThanOrEqual(8.5);
 		expect(DESIGNS.office.running).toBeGreaterThanOrEqual(8);
+		// Looked up: no less than 7.5, and text that is read of 9.
+		expect(DESIGNS.reference.body).toBeGreaterThanOrEqual(9);
+		expect(Math.min(DESIGNS.reference.dense, DESIGNS.reference.note)).toBeGreaterThanOrEqual(7.5);
 		expect(DESIGNS.public.body).toBeGreaterThanOrEqual(12);
 		// A sheet of a job has all of it on two pages: its type gives way to 8 points, its large figures never below 18.
 		const least = designAt("field", Math.min(...SCALES));

@@ -4,71 +4,86 @@ import type {
 	SecondStageResults,
 	TightestMargin,
 } from "../../calc/results.ts";
-import type { Block, Cell } from "../../document/blocks.ts";
+import type { Block, Cell, Column, Row } from "../../document/blocks.ts";
 import type { CasingString } from "../../well/well.ts";
 import { cell, type PaperContext, shown, textCell } from "../context.ts";
-import { facts, named, quantityColumn, row, table, textColumn, titled } from "./part.ts";
+import { named, quantityColumn, row, table, textColumn, titled } from "./part.ts";
+import { returnsTable } from "./returns-table.ts";
 
 const TENTH = { decimals: 1 } as const;
 const WHOLE = { decimals: 0 } as const;
 const HOURS = { unit: "hr", decimals: 0 } as const;
 
-/** The job from the first spacer to the plug: what is pumped, what it presses, how long it touches the water zones. */
-export const placementBlocks = (context: PaperContext, string: CasingString): Block[] => {
-	const cement = context.results.cement[string.id];
-	if (cement === undefined) return [];
-	const { placement, second_stage } = cement;
-	const [first, second] = ["first_stage", "second_stage"].map((stage) =>
-		context.words.label(`phrases.${stage}`),
-	);
-	const name = named(context, string.id);
+/** One pumping of cement: a string's, or one of its two stages. What is compared stands side by side, a column a job. */
+interface Job {
+	readonly id: string;
+	readonly name: string;
+	readonly string: CasingString;
+	readonly cement: CementResults;
+	readonly placement: PlacementResults | undefined;
+	/** Of a second stage, what holds at its tool; what holds of the whole job is told with the first. */
+	readonly second?: SecondStageResults;
+}
+
+const jobsOf = (context: PaperContext): readonly Job[] =>
+	context.well.strings.flatMap((string): readonly Job[] => {
+		const cement = context.results.cement[string.id];
+		if (string.cement === undefined || cement === undefined) return [];
+		const { placement, second_stage: second } = cement;
+		const name = named(context, string.id);
+		if (second === undefined) return [{ id: string.id, name, string, cement, placement }];
+		const stage = (key: string) => `${name}, ${context.words.label(`phrases.${key}`)}`;
+		return [
+			{ id: string.id, name: stage("first_stage"), string, cement, placement },
+			{
+				id: `${string.id}.second`,
+				name: stage("second_stage"),
+				string,
+				cement,
+				placement: second.placement,
+				second,
+			},
+		];
+	});
+
+/** The jobs from the first spacer to the plug: what is pumped, what it presses, how it sets, how well it is centered. */
+export const cementPlacement = (context: PaperContext): Block[] => {
+	const jobs = jobsOf(context);
 	return [
-		...(placement === undefined
-			? []
-			: stageBlocks(context, placement, second_stage === undefined ? name : `${name}, ${first}`)),
-		...(second_stage === undefined ? [] : secondStageFacts(context, second_stage)),
-		...(second_stage?.placement === undefined
-			? []
-			: stageBlocks(context, second_stage.placement, `${name}, ${second}`, true)),
-		...settingFacts(context, cement),
-		...thickeningTable(context, cement, name),
-		...componentsTable(context, cement, string),
-		...furtherTable(context, cement, string),
-		...standoffTable(context, cement, string),
+		...pumpSchedule(context, jobs),
+		...jobFacts(context, jobs),
+		...contactTable(context, jobs),
+		...thickeningTable(context, jobs),
+		...standoffTable(context, jobs),
+		...componentsTable(context, jobs),
+		...furtherTable(context, jobs),
+		...returnsTable(context),
 	];
 };
 
-const stageBlocks = (
-	context: PaperContext,
-	placement: PlacementResults,
-	name: string,
-	atTool = false,
-): Block[] => [
-	...pumpSchedule(context, placement, name),
-	...placementFacts(context, placement, atTool),
-	...contactTable(context, placement, name),
-];
+/** Rows of each string under its name. */
+const grouped = (
+	jobs: readonly Job[],
+	column: string,
+	rowsOf: (job: Job) => readonly Row[],
+): readonly Row[] =>
+	jobs.flatMap((job) => {
+		const rows = rowsOf(job);
+		return rows.length === 0 ? [] : [row({ [column]: textCell(job.name) }, "group"), ...rows];
+	});
 
-const secondStageFacts = (context: PaperContext, stage: SecondStageResults): Block[] =>
-	facts(
-		context,
-		[
-			["stage_tool", cell(context, stage.tool.md)],
-			["tool_displacement", cell(context, stage.displacement_volume)],
-			["tool_outside", cell(context, stage.annulus_hydrostatic_at_tool)],
-			["tool_inside", cell(context, stage.inside_hydrostatic_at_tool)],
-			["tool_lift", cell(context, stage.final_lift)],
-			["before_second_stage", textCell(context.words.label("phrases.before_second_stage"))],
-		],
-		{ caption: "second_stage" },
-	);
+/** Jobs without the second stages, whose slurries and pipe are told of with the first. */
+const wholes = (context: PaperContext, jobs: readonly Job[]): readonly Job[] =>
+	jobs
+		.filter(({ second }) => second === undefined)
+		.map((job) => ({ ...job, name: named(context, job.string.id) }));
 
 const fluidName = (context: PaperContext, id: string): string =>
 	id === "spacer" || id === "displacement" || id === "last displacement"
 		? context.words.label(`pumped_fluids.${id.replace(" ", "_")}`)
 		: named(context, id);
 
-const pumpSchedule = (context: PaperContext, placement: PlacementResults, name: string): Block[] =>
+const pumpSchedule = (context: PaperContext, jobs: readonly Job[]): Block[] =>
 	table(
 		context,
 		"pump_schedule",
@@ -81,18 +96,20 @@ const pumpSchedule = (context: PaperContext, placement: PlacementResults, name: 
 			quantityColumn(context, "time", "duration", { style: WHOLE }),
 			quantityColumn(context, "elapsed", "duration", { style: WHOLE }),
 		],
-		placement.schedule.map((fluid) =>
-			row({
-				pumped_fluid: textCell(fluidName(context, fluid.id)),
-				density: cell(context, fluid.density, TENTH),
-				pumped_volume: cell(context, fluid.volume),
-				cumulative: cell(context, fluid.cumulative),
-				rate: cell(context, fluid.rate),
-				time: cell(context, fluid.time),
-				elapsed: cell(context, fluid.elapsed),
-			}),
+		grouped(jobs, "pumped_fluid", ({ placement }) =>
+			(placement?.schedule ?? []).map((fluid) =>
+				row({
+					pumped_fluid: textCell(fluidName(context, fluid.id)),
+					density: cell(context, fluid.density, TENTH),
+					pumped_volume: cell(context, fluid.volume),
+					cumulative: cell(context, fluid.cumulative),
+					rate: cell(context, fluid.rate),
+					time: cell(context, fluid.time),
+					elapsed: cell(context, fluid.elapsed),
+				}),
+			),
 		),
-		{ suffix: name },
+		{ dense: true },
 	);
 
 /** `1,200 psi in the Cinder Sand at 900 ft, with the lead going down`. */
@@ -117,29 +134,86 @@ const marginCell = (context: PaperContext, found: TightestMargin | undefined): C
 	};
 };
 
-const placementFacts = (context: PaperContext, placement: PlacementResults, atTool: boolean): Block[] =>
-	facts(
-		context,
+/** A fact of a job; nothing where the job has none. */
+type Fact = readonly [label: string, of: (job: Job) => Cell];
+
+const NONE: Cell = { kind: "none" };
+
+const factsOf = (context: PaperContext): readonly Fact[] => {
+	const placed =
+		(of: (placement: PlacementResults) => Cell) =>
+		({ placement }: Job): Cell =>
+			placement === undefined ? NONE : of(placement);
+	const atTool =
+		(of: (stage: SecondStageResults) => Cell) =>
+		({ second }: Job): Cell =>
+			second === undefined ? NONE : of(second);
+	const set =
+		(of: (setting: NonNullable<CementResults["setting"]>) => Cell) =>
+		({ cement: { setting }, second }: Job): Cell =>
+			setting === undefined || second !== undefined ? NONE : of(setting);
+	return [
+		["stage_tool", atTool(({ tool }) => cell(context, tool.md))],
+		["tool_displacement", atTool(({ displacement_volume }) => cell(context, displacement_volume))],
+		["tool_outside", atTool((stage) => cell(context, stage.annulus_hydrostatic_at_tool))],
+		["tool_inside", atTool((stage) => cell(context, stage.inside_hydrostatic_at_tool))],
+		["tool_lift", atTool(({ final_lift }) => cell(context, final_lift))],
+		["before_second_stage", atTool(() => textCell(context.words.label("phrases.before_second_stage")))],
 		[
-			[
-				"job_pressures",
-				textCell(
-					context.words.label(`phrases.${placement.with_friction ? "with_friction" : "at_rest_only"}`),
-				),
-			],
-			["tightest_fracture", marginCell(context, placement.fracture)],
-			["tightest_pore", marginCell(context, placement.pore)],
-			[atTool ? "cement_at_tool" : "cement_at_shoe", cell(context, placement.cement_at_shoe)],
-			["free_fall_from", cell(context, placement.free_fall?.from)],
-			["most_empty", cell(context, placement.free_fall?.most_empty)],
-			["greatest_pump", cell(context, placement.greatest_pump_pressure, WHOLE)],
-			["final_circulating", cell(context, placement.final_circulating_pressure, WHOLE)],
-			["bump", cell(context, placement.bump_pressure, WHOLE)],
-			["bump_limit", bumpCell(context, placement)],
-			["least_net_force", cell(context, placement.least_net_force?.force, { nearest: 100 })],
-			["returns_at_measure", cell(context, placement.returns_at_measure, WHOLE)],
+			"job_pressures",
+			placed(({ with_friction }) =>
+				textCell(context.words.label(`phrases.${with_friction ? "with_friction" : "at_rest_only"}`)),
+			),
 		],
-		{ columns: 1, caption: "placement" },
+		["tightest_fracture", placed(({ fracture }) => marginCell(context, fracture))],
+		["tightest_pore", placed(({ pore }) => marginCell(context, pore))],
+		[
+			"cement_at_shoe",
+			({ placement, second }) => (second === undefined ? cell(context, placement?.cement_at_shoe) : NONE),
+		],
+		[
+			"cement_at_tool",
+			({ placement, second }) => (second === undefined ? NONE : cell(context, placement?.cement_at_shoe)),
+		],
+		["free_fall_from", placed(({ free_fall }) => cell(context, free_fall?.from))],
+		["most_empty", placed(({ free_fall }) => cell(context, free_fall?.most_empty))],
+		["greatest_pump", placed((found) => cell(context, found.greatest_pump_pressure, WHOLE))],
+		["final_circulating", placed((found) => cell(context, found.final_circulating_pressure, WHOLE))],
+		["bump", placed((found) => cell(context, found.bump_pressure, WHOLE))],
+		["bump_limit", placed((found) => bumpCell(context, found))],
+		["least_net_force", placed((found) => cell(context, found.least_net_force?.force, { nearest: 100 }))],
+		["returns_at_measure", placed((found) => cell(context, found.returns_at_measure, WHOLE))],
+		["fall_back", ({ cement, second }) => (second === undefined ? cell(context, cement.fall_back) : NONE)],
+		[
+			"strength_wanted",
+			set((found) => (found.strength_reached ? cell(context, found.strength_wanted) : NONE)),
+		],
+		["strength_reached", set(({ strength_reached }) => cell(context, strength_reached, HOURS))],
+		["strength_at_drill_out", set((found) => cell(context, found.strength_at_drill_out, WHOLE))],
+		["free_from", set(({ free_from }) => cell(context, free_from, HOURS))],
+		[
+			"temperature_at_shoe",
+			set((found) => (found.strength_reached ? cell(context, found.temperature_at_shoe, WHOLE) : NONE)),
+		],
+	];
+};
+
+/** Pressures during the jobs and how the cement sets: a fact a row, a job a column. */
+const jobFacts = (context: PaperContext, jobs: readonly Job[]): Block[] =>
+	table(
+		context,
+		"placement",
+		[
+			textColumn(context, "fact", { width: 1.7, rowHead: true }),
+			...jobs.map(({ id, name }): Column => ({ id, head: name, kind: "text", width: 1.3 })),
+		],
+		factsOf(context).flatMap(([label, of]) => {
+			const cells = jobs.map((job) => [job.id, of(job)] as const);
+			return cells.every(([, found]) => found.kind === "none")
+				? []
+				: [row({ fact: textCell(context.words.label(`facts.${label}`)), ...Object.fromEntries(cells) })];
+		}),
+		{ dense: true },
 	);
 
 const bumpCell = (context: PaperContext, { bump_limit: limit }: PlacementResults): Cell =>
@@ -153,96 +227,87 @@ const bumpCell = (context: PaperContext, { bump_limit: limit }: PlacementResults
 				],
 			};
 
-const contactTable = (context: PaperContext, { contact }: PlacementResults, name: string): Block[] =>
+const contactTable = (context: PaperContext, jobs: readonly Job[]): Block[] =>
 	table(
 		context,
 		"contact",
 		[
-			textColumn(context, "zone", { width: 2, rowHead: true }),
+			textColumn(context, "string", { width: 1.4, rowHead: true }),
+			textColumn(context, "zone", { width: 2 }),
 			quantityColumn(context, "zone_base_md", "measured-depth"),
 			quantityColumn(context, "spacer_time", "duration", { style: WHOLE }),
 			quantityColumn(context, "cement_time", "duration", { style: WHOLE }),
 		],
-		contact.map((zone) =>
-			row({
-				zone: textCell(zone.name),
-				zone_base_md: cell(context, zone.at.md),
-				spacer_time: cell(context, zone.spacer),
-				cement_time: cell(context, zone.cement),
-			}),
+		jobs.flatMap(({ name, placement }) =>
+			(placement?.contact ?? []).map((zone) =>
+				row({
+					string: textCell(name),
+					zone: textCell(zone.name),
+					zone_base_md: cell(context, zone.at.md),
+					spacer_time: cell(context, zone.spacer),
+					cement_time: cell(context, zone.cement),
+				}),
+			),
 		),
-		{ suffix: name },
+		{ dense: true },
 	);
 
-const settingFacts = (context: PaperContext, { setting, fall_back }: CementResults): Block[] =>
-	setting === undefined
-		? []
-		: facts(
-				context,
-				[
-					["fall_back", cell(context, fall_back)],
-					[
-						"strength_wanted",
-						setting.strength_reached ? cell(context, setting.strength_wanted) : { kind: "none" },
-					],
-					["strength_reached", cell(context, setting.strength_reached, HOURS)],
-					["strength_at_drill_out", cell(context, setting.strength_at_drill_out, WHOLE)],
-					["free_from", cell(context, setting.free_from, HOURS)],
-					[
-						"temperature_at_shoe",
-						setting.strength_reached ? cell(context, setting.temperature_at_shoe, WHOLE) : { kind: "none" },
-					],
-				],
-				{ caption: "setting" },
-			);
-
 /** Of each slurry with a thickening time: how long it is pumped, and how long it stays pumpable. */
-const thickeningTable = (context: PaperContext, { setting }: CementResults, string: string): Block[] =>
+const thickeningTable = (context: PaperContext, jobs: readonly Job[]): Block[] =>
 	table(
 		context,
 		"thickening",
 		[
-			textColumn(context, "slurry", { width: 1, rowHead: true }),
+			textColumn(context, "string", { width: 1.4, rowHead: true }),
+			textColumn(context, "slurry", { width: 1 }),
 			quantityColumn(context, "in_use", "duration", { style: WHOLE }),
 			quantityColumn(context, "thickening_time", "duration", { style: WHOLE }),
 		],
-		(setting?.thickening ?? []).map(({ id, in_use, thickening_time }) =>
-			row({
-				slurry: textCell(named(context, id)),
-				in_use: cell(context, in_use, WHOLE),
-				thickening_time: cell(context, thickening_time, WHOLE),
-			}),
+		wholes(context, jobs).flatMap(({ name, cement }) =>
+			(cement.setting?.thickening ?? []).map(({ id, in_use, thickening_time }) =>
+				row({
+					string: textCell(name),
+					slurry: textCell(named(context, id)),
+					in_use: cell(context, in_use, WHOLE),
+					thickening_time: cell(context, thickening_time, WHOLE),
+				}),
+			),
 		),
-		{ suffix: string },
+		{ dense: true },
 	);
 
-const componentsTable = (context: PaperContext, { slurries }: CementResults, string: CasingString): Block[] =>
+const componentsTable = (context: PaperContext, jobs: readonly Job[]): Block[] =>
 	table(
 		context,
 		"components",
 		[
-			textColumn(context, "slurry", { width: 1, rowHead: true }),
+			textColumn(context, "string", { width: 1.4, rowHead: true }),
+			textColumn(context, "slurry", { width: 1 }),
 			textColumn(context, "material", { width: 2 }),
 			quantityColumn(context, "mass", "mass", { style: WHOLE, label: "to_load" }),
 		],
-		slurries.flatMap((slurry) =>
-			slurry.components.map(({ material, mass }) =>
-				row({
-					slurry: textCell(named(context, slurry.id)),
-					material: textCell(titled(material)),
-					mass: cell(context, mass),
-				}),
+		wholes(context, jobs).flatMap(({ name, cement }) =>
+			cement.slurries.flatMap((slurry) =>
+				slurry.components.map(({ material, mass }) =>
+					row({
+						string: textCell(name),
+						slurry: textCell(named(context, slurry.id)),
+						material: textCell(titled(material)),
+						mass: cell(context, mass),
+					}),
+				),
 			),
 		),
-		{ suffix: named(context, string.id) },
+		{ dense: true },
 	);
 
-const furtherTable = (context: PaperContext, { further }: CementResults, string: CasingString): Block[] =>
+const furtherTable = (context: PaperContext, jobs: readonly Job[]): Block[] =>
 	table(
 		context,
 		"further_jobs",
 		[
-			textColumn(context, "job", { width: 1, rowHead: true }),
+			textColumn(context, "string", { width: 1.2, rowHead: true }),
+			textColumn(context, "job", { width: 1 }),
 			textColumn(context, "when", { width: 2.4 }),
 			quantityColumn(context, "top_md", "measured-depth"),
 			quantityColumn(context, "bottom_md", "measured-depth"),
@@ -250,41 +315,48 @@ const furtherTable = (context: PaperContext, { further }: CementResults, string:
 			quantityColumn(context, "sacks", "count"),
 			quantityColumn(context, "mix_water", "volume"),
 		],
-		further.map((job) =>
-			row({
-				job: textCell(titled(job.kind)),
-				when: textCell(job.when),
-				top_md: cell(context, job.top.md),
-				bottom_md: cell(context, job.bottom.md),
-				volume: cell(context, job.volume),
-				sacks: cell(context, job.sacks),
-				mix_water: cell(context, job.mix_water),
-			}),
+		wholes(context, jobs).flatMap(({ name, cement }) =>
+			cement.further.map((job) =>
+				row({
+					string: textCell(name),
+					job: textCell(titled(job.kind)),
+					when: textCell(job.when),
+					top_md: cell(context, job.top.md),
+					bottom_md: cell(context, job.bottom.md),
+					volume: cell(context, job.volume),
+					sacks: cell(context, job.sacks),
+					mix_water: cell(context, job.mix_water),
+				}),
+			),
 		),
-		{ suffix: named(context, string.id) },
+		{ dense: true },
 	);
 
-const standoffTable = (context: PaperContext, { standoff }: CementResults, string: CasingString): Block[] =>
+const standoffTable = (context: PaperContext, jobs: readonly Job[]): Block[] =>
 	table(
 		context,
 		"standoff",
 		[
-			textColumn(context, "place", { width: 2, rowHead: true }),
+			textColumn(context, "string", { width: 1.2, rowHead: true }),
+			textColumn(context, "place", { width: 2 }),
 			quantityColumn(context, "md", "measured-depth"),
 			quantityColumn(context, "spacing", "length"),
 			quantityColumn(context, "side_load", "force", { style: WHOLE }),
 			quantityColumn(context, "at_centralizer", "share", { style: WHOLE }),
 			quantityColumn(context, "between_centralizers", "share", { style: WHOLE }),
 		],
-		standoff.map((place) =>
-			row({
-				place: textCell(titled(place.at_name)),
-				md: cell(context, place.at.md),
-				spacing: cell(context, place.spacing),
-				side_load: cell(context, place.side_load),
-				at_centralizer: cell(context, place.at_centralizer),
-				between_centralizers: cell(context, place.between),
-			}),
+		wholes(context, jobs).flatMap(({ name, cement }) =>
+			cement.standoff.map((place) =>
+				row({
+					string: textCell(name),
+					place: textCell(titled(place.at_name)),
+					md: cell(context, place.at.md),
+					spacing: cell(context, place.spacing),
+					side_load: cell(context, place.side_load),
+					at_centralizer: cell(context, place.at_centralizer),
+					between_centralizers: cell(context, place.between),
+				}),
+			),
 		),
-		{ suffix: named(context, string.id), note: "standoff" },
+		{ dense: true, note: "standoff" },
 	);

@@ -2,32 +2,14 @@ import type { CementResults } from "../../calc/results.ts";
 import type { Block, Cell, Column } from "../../document/blocks.ts";
 import type { CasingString, Slurry } from "../../well/well.ts";
 import { cell, type PaperContext, shown, textCell } from "../context.ts";
-import { placementBlocks } from "./cement-placement.ts";
 import { asGiven, named, type Part, quantityColumn, row, table, textColumn } from "./part.ts";
-import { contingencyTable, returnsTable } from "./returns-table.ts";
+import { contingencyTable } from "./returns-table.ts";
 
 /** Cemented strings with what was worked of them, from the outside in. */
 const cemented = (context: PaperContext): readonly (readonly [CasingString, CementResults])[] =>
 	context.well.strings.flatMap((string) => {
 		const cement = context.results.cement[string.id];
 		return string.cement === undefined || cement === undefined ? [] : [[string, cement] as const];
-	});
-
-/** One heading a cemented string: what is pumped, what it presses, how it sets, and what is done if returns stop. */
-export const cementPlacement: Part = (context) =>
-	cemented(context).flatMap(([string]) => {
-		const blocks = [...placementBlocks(context, string), ...returnsTable(context, string)];
-		return blocks.length === 0
-			? []
-			: [
-					{
-						kind: "heading" as const,
-						level: 2 as const,
-						text: named(context, string.id),
-						id: `cement-${string.id}`,
-					},
-					...blocks,
-				];
 	});
 
 /** What each plan says of returns that stop, with the rules that speak of it. */
@@ -198,6 +180,8 @@ export const cementSummary: Part = (context) =>
 			textColumn(context, "volume_basis", { width: 1.5 }),
 			quantityColumn(context, "annulus_volume", "volume"),
 			quantityColumn(context, "spacer", "volume"),
+			quantityColumn(context, "volume", "volume"),
+			quantityColumn(context, "sacks", "count"),
 			quantityColumn(context, "wait_on_cement", "duration", { style: { unit: "hr", decimals: 0 } }),
 		],
 		cemented(context).map(([string, cement]) =>
@@ -213,29 +197,21 @@ export const cementSummary: Part = (context) =>
 				volume_basis: textCell(asGiven(context, string.cement?.volumeBasis)),
 				annulus_volume: cell(context, cement.annulus_volume),
 				spacer: cell(context, string.cement?.spacer?.volume),
+				volume: cell(context, cement.slurry_volume),
+				sacks: cell(context, cement.sacks),
 				wait_on_cement: cell(context, string.cement?.waitOnCement, { unit: "hr", decimals: 0 }),
 			}),
 		),
 		{ dense: true },
 	);
 
+/** What the summary of the attachment has no column for. */
 export const cementFacts: Part = (context) =>
 	sideBySide(context, "cement_facts", cemented(context), [
-		[
-			"cement_top",
-			(_, { to_surface, top }) =>
-				to_surface ? textCell(context.words.label("phrases.surface")) : cell(context, top.md),
-		],
 		["cement_columns", (_, cement) => columnsCell(context, cement)],
 		["cement_top_tvd", (_, { to_surface, top }) => (to_surface ? { kind: "none" } : cell(context, top.tvd))],
-		["cement_top_basis", (_, { top_basis }) => textCell(context.words.label(`phrases.top_${top_basis}`))],
-		["cement_top_method", ({ cement }) => textCell(asGiven(context, cement?.topMethod))],
-		["volume_basis", ({ cement }) => textCell(asGiven(context, cement?.volumeBasis))],
-		["annulus_volume", (_, { annulus_volume }) => cell(context, annulus_volume)],
-		["spacer", ({ cement }) => cell(context, cement?.spacer?.volume)],
 		["displacement_volume", (_, { displacement_volume }) => cell(context, displacement_volume)],
 		["inside_hydrostatic", (_, { inside_hydrostatic_at_shoe: inside }) => cell(context, inside)],
-		["wait_on_cement", ({ cement }) => cell(context, cement?.waitOnCement, { unit: "hr", decimals: 0 })],
 		["plugs", ({ cement }) => textCell(cement?.plugs.join(", "))],
 		["floats", ({ floats }) => textCell(floats.map((each) => asGiven(context, each)).join(", "))],
 	]);

@@ -9,11 +9,11 @@ export const deadlinesTable: Part = (context) =>
 		context,
 		"deadlines",
 		[
-			textColumn(context, "due", { width: 1, rowHead: true }),
-			textColumn(context, "requirement", { width: 3.2 }),
-			textColumn(context, "counted_from", { width: 2.4 }),
-			textColumn(context, "citation", { width: 1.8 }),
-			textColumn(context, "sent", { width: 1 }),
+			textColumn(context, "due", { width: 0.8, rowHead: true }),
+			textColumn(context, "requirement", { width: 4.4 }),
+			textColumn(context, "counted_from", { width: 3 }),
+			textColumn(context, "citation", { width: 1.3 }),
+			textColumn(context, "sent", { width: 0.8 }),
 		],
 		context.due.map((item) =>
 			row({

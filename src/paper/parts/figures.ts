@@ -16,11 +16,11 @@ import { treatmentPlot } from "../../drawing/treatment/treatment-plot.ts";
 import { DRAWING_WORDS } from "../../drawing/words/drawing-words.ts";
 import type { DrawingWords } from "../../drawing/words/words.ts";
 import type { UnitSystem } from "../../units/format.ts";
-import type { Findings, PaperContext } from "../context.ts";
+import { type Findings, type PaperContext, textCell } from "../context.ts";
 import { findingsFor } from "../findings-for.ts";
 import { frameForJob, sequenceStrip } from "../sequence/sequence.ts";
 import { isWaterShownProtected } from "../water-verdict.ts";
-import type { Part } from "./part.ts";
+import { type Part, row, table, textColumn } from "./part.ts";
 
 /** Width of the small drawing of the first page [pt]. */
 export const TO_SCALE = 158;
@@ -139,29 +139,32 @@ const undrawnNames = ({ undrawn = [] }: Drawing, words: DrawingWords): readonly 
 				},
 			];
 
-/** What drawings had no room for, with what they would have said. */
-const undrawnTable = (drawings: readonly Drawing[], words: DrawingWords): readonly Block[] =>
-	drawings.flatMap(({ title, undrawn = [] }): readonly Block[] =>
-		undrawn.length === 0
-			? []
-			: [
-					{
-						kind: "table",
-						caption: title,
-						dense: true,
-						columns: [
-							{ id: "of", head: words.undrawnWhat, kind: "text", width: 1.4, rowHead: true },
-							{ id: "says", head: words.undrawnSays, kind: "text", width: 4 },
-						],
-						rows: undrawn.map(({ name, says }) => ({
-							cells: {
-								of: { kind: "text", text: name },
-								says: says === "" ? { kind: "none" } : { kind: "text", text: says },
-							},
-						})),
-					},
-				],
+/** What drawings had no room for, with what they would have said: a row a drawing. */
+const undrawnTable: Part = (context) => {
+	const { drawn = [], words } = context;
+	const { undrawnSays } = DRAWING_WORDS[words.language];
+	return table(
+		context,
+		"undrawn",
+		[
+			textColumn(context, "figure", { width: 1.4, rowHead: true }),
+			{ id: "says", head: undrawnSays, kind: "text", width: 6 },
+		],
+		drawn.flatMap(({ title, undrawn = [] }) =>
+			undrawn.length === 0
+				? []
+				: [
+						row({
+							figure: textCell(title),
+							says: textCell(
+								undrawn.map(({ name, says }) => (says === "" ? name : `${name}, ${says}`)).join("; "),
+							),
+						}),
+					],
+		),
+		{ dense: true },
 	);
+};
 
 const part =
 	(sketch: Sketch, height: number): Part =>
@@ -178,17 +181,17 @@ const part =
 const SKETCHES: Readonly<Record<string, readonly [Sketch, number]>> = {
 	schematic: [schematic("full"), 570],
 	"schematic-plain": [schematic("plain"), 500],
-	"isolation-close-up-small": [closeUp("full"), 230],
+	"isolation-close-up-small": [closeUp("full"), 205],
 	"isolation-close-up-plain": [closeUp("plain"), 400],
-	"well-to-scale": [toScale, 112],
+	"well-to-scale": [toScale, 100],
 	"section-view": [section, 205],
 	"plan-view": [plan("full"), 250],
 	"plan-view-plain": [plan("plain"), 400],
 	"pressure-window": [pressureWindow, 205],
 	"load-lines": [loads, 278],
-	"hook-load-charts": [hooks, 230],
-	"stage-plan": [stages, 190],
-	"treatment-plot": [treatment, 340],
+	"hook-load-charts": [hooks, 190],
+	"stage-plan": [stages, 165],
+	"treatment-plot": [treatment, 270],
 	"timeline-plain": [phases("plain"), 300],
 };
 
@@ -204,7 +207,7 @@ export const figures: Readonly<Record<string, Part>> = {
 	"well-at-job": (context) =>
 		context.job === undefined ? [] : one(frameForJob(context, context.job)).map(figure),
 	// Each drawing counts in a note of its own what it leaves out.
-	"drawings-left-out": ({ drawn = [], words }) => undrawnTable(drawn, DRAWING_WORDS[words.language]),
+	"drawings-left-out": undrawnTable,
 };
 
 /** Every drawing of a well, for files of their own. */

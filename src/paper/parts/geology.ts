@@ -7,13 +7,13 @@ export const formationsTable: Part = (context) => {
 		context,
 		"formations",
 		[
-			textColumn(context, "formation", { width: 2, rowHead: true }),
-			textColumn(context, "lithology", { width: 1.2 }),
-			quantityColumn(context, "top_tvd", "true-vertical-depth"),
-			quantityColumn(context, "top_below_ground", "depth-below-ground"),
-			quantityColumn(context, "pore_pressure", "density", { width: 1.1 }),
-			quantityColumn(context, "fracture_gradient", "pressure-gradient", { width: 1.1 }),
-			textColumn(context, "role", { width: 1.7 }),
+			textColumn(context, "formation", { width: 1.8, rowHead: true }),
+			textColumn(context, "lithology", { width: 1 }),
+			quantityColumn(context, "top_tvd", "true-vertical-depth", { width: 0.8 }),
+			quantityColumn(context, "top_below_ground", "depth-below-ground", { width: 0.8 }),
+			quantityColumn(context, "pore_pressure", "density", { width: 1.2 }),
+			quantityColumn(context, "fracture_gradient", "pressure-gradient", { width: 0.8 }),
+			textColumn(context, "role", { width: 3.2 }),
 		],
 		context.well.geology.formations.map((formation) => {
 			const mark = marks.get(formation.id);
@@ -34,6 +34,7 @@ export const formationsTable: Part = (context) => {
 				role: textCell(roles.filter((r) => r).join(", ")),
 			});
 		}),
+		{ dense: true },
 	);
 };
 

@@ -14,10 +14,9 @@ export const surfaceLocation = (site: Well["site"]): string | undefined => {
 		: `${location.datum}: ${decimalDegrees(location.latitude.value)}, ${decimalDegrees(location.longitude.value)}`;
 };
 
-/** Which well, on which permit, and from where its depths count; the title block has name, API number and revision. */
+/** Which well, on which permit, and from where its depths count; the title block has name, API number and revision, the next page what changed. */
 export const identityFacts: Part = (context) => {
 	const { identity, datum, site } = context.well;
-	const revision = identity.revisions?.at(-1);
 	return facts(
 		context,
 		[
@@ -34,8 +33,6 @@ export const identityFacts: Part = (context) => {
 						.join(", "),
 				),
 			],
-			["path_basis", textCell(context.words.label(`phrases.path_${context.results.trajectory.basis}`))],
-			["revision", textCell([revision?.id, revision?.why].filter((part) => part).join(": "))],
 			["ground_elevation", cell(context, datum.groundElevation)],
 			[
 				"datum",
@@ -126,7 +123,7 @@ export const unknownRules = ({ judgement, words }: PaperContext): Block[] =>
 		],
 	}));
 
-/** What the jurisdictions ask for and the definition lacks. */
+/** What the jurisdictions ask for and the definition lacks; that nothing is lacking, the status of the review says. */
 export const missingInformation: Part = (context) => {
 	const asked = context.missing.map((item) => ({
 		what: item.what,
@@ -134,22 +131,19 @@ export const missingInformation: Part = (context) => {
 	}));
 	const text = (words: string): Inline => ({ kind: "text", text: words });
 	const { label } = context.words;
-	const unknown = context.judgement.unknownJurisdictions.length > 0;
+	if (asked.length === 0) return [];
 	return [
 		{
 			kind: "paragraph",
-			children:
-				asked.length === 0
-					? [text(label(unknown ? "phrases.nothing_missing_of_known" : "phrases.nothing_missing"))]
-					: [
-							{ kind: "strong", children: [text(`${label("captions.missing_information")}: `)] },
-							...asked.flatMap((item, i): readonly Inline[] => [
-								text(i === 0 ? "" : "; "),
-								...saidInlines(context, item.what, true),
-								text(` (${item.asked})`),
-							]),
-							text("."),
-						],
+			children: [
+				{ kind: "strong", children: [text(`${label("captions.missing_information")}: `)] },
+				...asked.flatMap((item, i): readonly Inline[] => [
+					text(i === 0 ? "" : "; "),
+					...saidInlines(context, item.what, true),
+					text(` (${item.asked})`),
+				]),
+				text("."),
+			],
 		},
 	];
 };
@@ -164,6 +158,10 @@ const plainKey = (key: string): string => {
 	return words.charAt(0).toUpperCase() + words.slice(1);
 };
 
+/** What a result that could not be had is called. */
+export const notEvaluatedName = ({ words }: PaperContext, key: string): string =>
+	words.findLabel(`not_evaluated.${key}`) ?? plainKey(key);
+
 /** Results that could not be had, with what would mend them. */
 export const undeterminedTable: Part = (context) =>
 	table(
@@ -175,7 +173,7 @@ export const undeterminedTable: Part = (context) =>
 		],
 		context.results.undetermined.map((item) =>
 			row({
-				not_worked: textCell(context.words.findLabel(`not_evaluated.${item.key}`) ?? plainKey(item.key)),
+				not_worked: textCell(notEvaluatedName(context, item.key)),
 				because_missing: saidCell(context, item.because),
 			}),
 		),

@@ -16,12 +16,12 @@ import {
 import {
 	cementContingency,
 	cementFacts,
-	cementPlacement,
 	cementRecords,
 	cementSlurries,
 	cementSummary,
 	cementVolumes,
 } from "./cement.ts";
+import { cementPlacement } from "./cement-placement.ts";
 import { deadlinesTable } from "./deadlines.ts";
 import { keyDepths } from "./depths.ts";
 import { deviations } from "./deviations.ts";
@@ -69,8 +69,10 @@ import {
 	scheduleTable,
 } from "./public.ts";
 import { reviewAnswers, reviewHead } from "./review.ts";
+import { reviewStatus } from "./review-status.ts";
 import { openChecks } from "./rule-checks.ts";
-import { rulesInFull, rulesNotApplied, ruleTable } from "./rule-table.ts";
+import { ruleTable } from "./rule-table.ts";
+import { rulesInFull, rulesNotApplied } from "./rules-in-full.ts";
 import { sourServiceTable } from "./sour-service.ts";
 import { clusterDepths, sleevesTable, stagesThatDiffer } from "./stage-details.ts";
 import { stageRecords, treatmentAgainstPlan } from "./stage-records.ts";
@@ -83,7 +85,13 @@ import {
 	waterSources,
 } from "./stimulation.ts";
 import { annuliTable, annuliWorked, pressureBoundary, pressureTests, shoeTests } from "./tests-and-limits.ts";
-import { pathTable, planAgainstSurvey, shoesAgainstPlan, trajectoryFacts } from "./trajectory.ts";
+import {
+	pathTable,
+	planAgainstSurvey,
+	shoesAgainstPlan,
+	surveyFacts,
+	trajectoryFacts,
+} from "./trajectory.ts";
 import { enclosures, transmittalFacts, transmittalSignature } from "./transmittal.ts";
 import {
 	expectedPressure,
@@ -100,6 +108,7 @@ export const PARTS: Readonly<Record<string, Part>> = {
 	"document-status": documentStatus,
 	"review-answers": reviewAnswers,
 	"review-head": reviewHead,
+	"review-status": reviewStatus,
 	deviations,
 	"list-of-tables": ({ words }) => [
 		{
@@ -129,6 +138,7 @@ export const PARTS: Readonly<Record<string, Part>> = {
 	"undetermined-table": undeterminedTable,
 	"key-depths": keyDepths,
 	"trajectory-facts": trajectoryFacts,
+	"survey-facts": surveyFacts,
 	"curve-facts": curveFacts,
 	"path-places": pathPlaces,
 	"survey-uncertainty": surveyUncertainty,

@@ -284,12 +284,12 @@ export const neighborsTable: Part = (context) => {
 		[
 			textColumn(context, "neighbor", { width: 1.7, rowHead: true }),
 			textColumn(context, "neighbor_kind", { width: 1.1 }),
-			textColumn(context, "from_wellhead", { width: 1.3 }),
-			textColumn(context, "from_pad", { width: 1.3 }),
-			textColumn(context, "from_path", { width: 1.3 }),
-			quantityColumn(context, "well_depth", "depth-below-ground", { width: 1 }),
-			quantityColumn(context, "above_perforation", "offset", { width: 1.3 }),
-			textColumn(context, "sampled", { width: 1.1 }),
+			textColumn(context, "from_wellhead", { width: 1 }),
+			textColumn(context, "from_pad", { width: 1 }),
+			textColumn(context, "from_path", { width: 1.4 }),
+			quantityColumn(context, "well_depth", "depth-below-ground", { width: 0.8 }),
+			quantityColumn(context, "above_perforation", "offset", { width: 2.2 }),
+			textColumn(context, "sampled", { width: 1 }),
 		],
 		context.well.neighbors.map((neighbor) =>
 			row({
@@ -321,10 +321,10 @@ export const offsetWellsTable: Part = (context) => {
 			quantityColumn(context, "in_space", "distance", { width: 1.1 }),
 			quantityColumn(context, "nearest_md", "measured-depth", { width: 1 }),
 			quantityColumn(context, "separation_factor", "ratio", { width: 1.1 }),
-			quantityColumn(context, "treated_in_plan", "distance", { width: 1.2 }),
+			quantityColumn(context, "treated_in_plan", "distance", { width: 1.3 }),
 			quantityColumn(context, "fracture_reach", "distance", { width: 1.1 }),
-			quantityColumn(context, "above_perforation", "offset", { width: 1.2 }),
-			textColumn(context, "evidence", { width: 1.7 }),
+			quantityColumn(context, "above_perforation", "offset", { width: 1.3 }),
+			textColumn(context, "evidence", { width: 2.4 }),
 		],
 		context.well.offsetWells.map((well) => {
 			const [place, bore] = [places.get(well.id), found.get(well.id)];

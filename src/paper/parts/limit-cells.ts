@@ -19,10 +19,10 @@ const ownUnits = ({ cite: { jurisdiction, kind } }: Finding): UnitSystem | undef
 const text = (words: string): Inline => ({ kind: "text", text: words });
 
 const SIGNS = {
-	"at least": "≥ ",
-	"more than": "> ",
-	"at most": "≤ ",
-	"less than": "< ",
+	"at least": "≥\u00a0",
+	"more than": ">\u00a0",
+	"at most": "≤\u00a0",
+	"less than": "<\u00a0",
 } as const;
 
 /** Zero is the same in every unit of a kind, temperatures excepted. */

@@ -5,8 +5,9 @@ import { namesOf } from "../../definition/entry-names.ts";
 import { mayAppear } from "../../definition/privacy.ts";
 import { fieldAt } from "../../definition/schema-walk.ts";
 import { type Path, pathKey } from "../../diagnostics/path.ts";
-import { type PaperContext, textCell } from "../context.ts";
-import { asGiven, type Part, row, table, textColumn } from "./part.ts";
+import type { Block } from "../../document/blocks.ts";
+import type { PaperContext } from "../context.ts";
+import { asGiven, type Part } from "./part.ts";
 
 /**
  * Every value of the definition that this paper may show and has not shown before: neither as it was written, nor
@@ -14,30 +15,37 @@ import { asGiven, type Part, row, table, textColumn } from "./part.ts";
  */
 export const otherInputs: Part = (context) => {
 	const printed = placesBehind(context);
-	// Titles of fields are written for who types a definition, in English.
-	const english = context.words.language === "en";
-	const rows = leavesOf(context.written, []).flatMap(({ path, value }) => {
-		if (!mayAppear(context.paper, path, context.written) || isSetting(path)) return [];
-		if (isBehind(path, printed) || isSaid(context, value)) return [];
-		return [
-			row({
-				input: textCell(namesOf(path, context.written)),
-				...(english ? { what_it_is: textCell(fieldAt(definitionSchema, path)?.title) } : {}),
-				as_written: textCell(asGiven(context, String(value))),
-			}),
-		];
-	});
-	return table(
-		context,
-		"other_inputs",
-		[
-			textColumn(context, "input", { width: 3.4, rowHead: true }),
-			...(english ? [textColumn(context, "what_it_is", { width: 2.6 })] : []),
-			textColumn(context, "as_written", { width: 3 }),
-		],
-		rows,
-		{ dense: true, note: "other_inputs" },
-	);
+	const byEntry = new Map<string, string[]>();
+	for (const { path, value } of leavesOf(context.written, [])) {
+		if (!mayAppear(context.paper, path, context.written) || isSetting(path)) continue;
+		if (isBehind(path, printed) || isSaid(context, value)) continue;
+		// Items of a list of bare values go by the name of the list.
+		const own = typeof path.at(-1) === "number" ? path.slice(0, -1) : path;
+		const [entry, name] = [namesOf(own.slice(0, -1), context.written), String(own.at(-1))];
+		const of = byEntry.get(entry) ?? [];
+		byEntry.set(entry, [...of, `${name.replaceAll("_", " ")}: ${asGiven(context, String(value))}`]);
+	}
+	if (byEntry.size === 0) return [];
+	return [
+		{
+			kind: "paragraph",
+			tone: "note",
+			children: [{ kind: "text", text: context.words.label("notes.other_inputs") }],
+		},
+		{
+			kind: "columns",
+			blocks: [...byEntry].map(
+				([entry, values]): Block => ({
+					kind: "paragraph",
+					tone: "note",
+					children: [
+						{ kind: "strong", children: [{ kind: "text", text: `${entry.replaceAll("_", " ")}: ` }] },
+						{ kind: "text", text: `${values.join("; ")}.` },
+					],
+				}),
+			),
+		},
+	];
 };
 
 interface Leaf {

@@ -1,11 +1,13 @@
 import type { Given } from "../../cite/known.ts";
 import { isTable } from "../../cite/known.ts";
 import type { SourceKey } from "../../cite/source-keys.ts";
+import type { Block } from "../../document/blocks.ts";
+import type { Inline } from "../../document/inline.ts";
 import { EVERY_FORMULA } from "../../rules/every-formula.ts";
-import { type PaperContext, textCell } from "../context.ts";
-import { type Part, row, table, textColumn } from "./part.ts";
+import type { PaperContext } from "../context.ts";
+import type { Part } from "./part.ts";
 
-/** Topics of the methods, in the order of the work; loads of trucks and what the public is told are no matter of this paper. */
+/** Topics of the methods, in the order of the work; loads of trucks, what the public is told, and room to a limit are no matter of it. */
 const TOPICS = [
 	"depths",
 	"trajectory",
@@ -16,44 +18,71 @@ const TOPICS = [
 	"isolation",
 	"stimulation",
 	"safety",
-	"rules",
 ] as const;
 
-/** The methods behind the results by topic, each with the number of its source; expressions and values travel in the data file. */
+const text = (words: string): Inline => ({ kind: "text", text: words });
+const bold = (words: string): Inline => ({ kind: "strong", children: [text(words)] });
+
+/** Lines of a list that is looked up, small, down two columns. */
+const lookedUp = (paragraphs: readonly (readonly Inline[])[]): readonly Block[] =>
+	paragraphs.length === 0
+		? []
+		: [
+				{
+					kind: "columns",
+					blocks: paragraphs.map((children): Block => ({ kind: "paragraph", tone: "note", children })),
+				},
+			];
+
+const heading = (context: PaperContext, label: string): Block => ({
+	kind: "heading",
+	level: 3,
+	text: context.words.label(`captions.${label}`),
+});
+
+/**
+ * The methods behind the results by topic, under the number of the source that each is from; expressions and values
+ * travel in the data file.
+ */
 export const methods: Part = (context) => {
-	const sources = sourceKeys(context);
-	const number = new Map(sources.map((key, i) => [key, i + 1]));
-	const byTopic = new Map<string, Map<string, string>>();
+	const number = new Map(sourceKeys(context).map((key, i) => [key, i + 1]));
+	const byTopic = new Map<string, Map<number, Set<string>>>();
 	for (const value of context.index.byKey.values()) {
 		if (isTable(value) || value.from.kind !== "worked") continue;
 		const { formula: id, source } = value.from;
 		const topic = id.split("/")[0] ?? "";
 		const formula = EVERY_FORMULA.get(id);
 		if (formula === undefined || !TOPICS.some((each) => each === topic)) continue;
-		const of = byTopic.get(topic) ?? new Map<string, string>();
-		byTopic.set(topic, of);
-		of.set(
-			context.words.formulaName(id, formula.name),
-			`${context.words.formulaName(id, formula.name)} [${number.get(source.key) ?? "–"}]`,
+		const of = byTopic.get(topic) ?? new Map<number, Set<string>>();
+		const at = number.get(source.key) ?? 0;
+		byTopic.set(
+			topic,
+			of.set(at, (of.get(at) ?? new Set()).add(context.words.formulaName(id, formula.name))),
 		);
 	}
-	return table(
-		context,
-		"methods",
-		[textColumn(context, "topic", { width: 1, rowHead: true }), textColumn(context, "methods", { width: 7 })],
-		TOPICS.flatMap((topic) => {
-			const of = byTopic.get(topic);
-			return of === undefined
-				? []
-				: [
-						row({
-							topic: textCell(context.words.label(`method_topics.${topic}`)),
-							methods: textCell([...of.values()].join("; ")),
-						}),
-					];
-		}),
-		{ dense: true, note: "methods" },
-	);
+	const paragraphs = TOPICS.flatMap((topic) => {
+		const of = byTopic.get(topic);
+		if (of === undefined) return [];
+		return [
+			[
+				bold(`${context.words.label(`method_topics.${topic}`)}. `),
+				...[...of]
+					.toSorted(([a], [b]) => a - b)
+					.flatMap(([at, names], i) => [
+						text(i === 0 ? "" : " "),
+						bold(`[${at === 0 ? "–" : at}]`),
+						text(` ${[...names].join("; ")}.`),
+					]),
+			],
+		];
+	});
+	return paragraphs.length === 0
+		? []
+		: [
+				heading(context, "methods"),
+				{ kind: "paragraph", tone: "note", children: [text(context.words.label("notes.methods"))] },
+				...lookedUp(paragraphs),
+			];
 };
 
 const isSeveral = (given: Given): given is Extract<Given, readonly unknown[]> => Array.isArray(given);
@@ -86,21 +115,16 @@ const sourceKeys = (context: PaperContext): readonly SourceKey[] => {
 
 /** The sources by number; a star marks one that was known by a copy or from memory. */
 export const references: Part = (context) => {
-	const rows = sourceKeys(context).map((key, i) => {
+	const sources = sourceKeys(context);
+	const lines = sources.map((key, i) => {
 		const read = ["read", "read in part", "principle"].includes(context.sources[key].howKnown);
-		return row({
-			reference: textCell(`[${i + 1}]`),
-			source: textCell(`${sourceText(key, context)}${read ? "" : " *"}`),
-		});
+		return [bold(`[${i + 1}]`), text(` ${sourceText(key, context)}${read ? "" : " *"}`)];
 	});
-	return table(
-		context,
-		"references",
-		[
-			textColumn(context, "reference", { width: 0.4, rowHead: true }),
-			textColumn(context, "source", { width: 8 }),
-		],
-		rows,
-		{ dense: true, note: "references" },
-	);
+	return lines.length === 0
+		? []
+		: [
+				heading(context, "references"),
+				{ kind: "paragraph", tone: "note", children: [text(context.words.label("notes.references"))] },
+				...lookedUp(lines),
+			];
 };

@@ -1,72 +1,38 @@
-import type { PlacementResults } from "../../calc/results.ts";
 import type { Block } from "../../document/blocks.ts";
 import type { CasingString } from "../../well/well.ts";
-import { cell, type PaperContext, textCell } from "../context.ts";
+import { type PaperContext, textCell } from "../context.ts";
 import { citationText } from "../words/citation.ts";
-import { named, quantityColumn, row, table, textColumn } from "./part.ts";
+import { named, row, table, textColumn } from "./part.ts";
 
 /** Checks whose rules speak of cement that does not come back. */
 const RULES_OF_RETURNS: ReadonlySet<string> = new Set(["cement-to-surface", "cement-top"]);
 
-/**
- * What is done when returns stop, by what is being pumped: from which barrel to which, what is then known, and what the
- * plan and the rules ask for.
- */
-export const returnsTable = (context: PaperContext, string: CasingString): Block[] => {
-	if (string.cement?.ifReturnsStop === undefined) return [];
-	const { placement, second_stage: second } = context.results.cement[string.id] ?? {};
-	const [name, first, then] = [
-		named(context, string.id),
-		context.words.label("phrases.first_stage"),
-		context.words.label("phrases.second_stage"),
-	];
-	return [
-		...stageTable(context, placement, second === undefined ? name : `${name}, ${first}`),
-		...stageTable(context, second?.placement, `${name}, ${then}`),
-	];
-};
-
-/** One stage of the job, phase by phase. */
-const stageTable = (
-	context: PaperContext,
-	placement: PlacementResults | undefined,
-	suffix: string,
-): Block[] => {
-	const say = (key: string) => textCell(context.words.label(`returns.${key}`));
-	// Slowing down before the plug lands changes nothing in what is done.
-	const phases = (placement?.schedule ?? []).filter(({ id }) => id !== "last displacement");
-	const rows = phases.map((fluid, i) =>
-		row({
-			during: textCell(
-				fluid.id === "displacement" || fluid.id === "spacer"
-					? context.words.label(`pumped_fluids.${fluid.id}`)
-					: named(context, fluid.id),
-			),
-			from_volume: cell(context, phases[i - 1]?.cumulative),
-			to_volume: cell(context, fluid.id === "displacement" ? placement?.pumped : fluid.cumulative),
-			action: say(fluid.id === "spacer" || fluid.id === "displacement" ? fluid.id : "slurry"),
-		}),
+/** What is known and done when returns stop, by what is being pumped; how many barrels that is stands in the pump schedule. */
+export const returnsTable = (context: PaperContext): Block[] => {
+	const planned = context.well.strings.some(
+		({ id, cement }) =>
+			cement?.ifReturnsStop !== undefined && context.results.cement[id]?.placement !== undefined,
 	);
+	const say = (key: string) => textCell(context.words.label(`returns.${key}`));
 	return table(
 		context,
 		"returns",
 		[
-			textColumn(context, "during", { width: 1.2, rowHead: true }),
-			quantityColumn(context, "from_volume", "volume"),
-			quantityColumn(context, "to_volume", "volume"),
-			textColumn(context, "action", { width: 4, label: "then" }),
+			textColumn(context, "during", { width: 1, rowHead: true }),
+			textColumn(context, "action", { width: 5, label: "then" }),
 		],
-		rows.length === 0
+		!planned
 			? []
 			: [
-					...rows,
+					row({ during: textCell(context.words.label("pumped_fluids.spacer")), action: say("spacer") }),
+					row({ during: textCell(context.words.label("pumped_fluids.slurry")), action: say("slurry") }),
 					row({
-						during: say("landed_head"),
-						from_volume: cell(context, placement?.pumped),
-						action: say("landed"),
+						during: textCell(context.words.label("pumped_fluids.displacement")),
+						action: say("displacement"),
 					}),
+					row({ during: say("landed_head"), action: say("landed") }),
 				],
-		{ suffix },
+		{ dense: true },
 	);
 };
 

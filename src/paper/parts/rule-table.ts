@@ -1,24 +1,24 @@
 import type { Block, Cell, Row } from "../../document/blocks.ts";
 import type { Inline } from "../../document/inline.ts";
-import { capital, tellSaid } from "../../messages/print.ts";
+import { capital } from "../../messages/print.ts";
 import { type Finding, isOpen } from "../../rules/finding.ts";
 import { WORST_VERDICT_FIRST, worstFirst } from "../../rules/index.ts";
-import { type PaperContext, readerOf, textCell } from "../context.ts";
+import { type PaperContext, textCell } from "../context.ts";
 import { citationText, type StandingLetter, standingLetter } from "../words/citation.ts";
 import { unknownRules } from "./identity.ts";
 import { limitInlines, marginCell, measuredInlines, tightness } from "./limit-cells.ts";
-import { type Part, row, table, textColumn, verdictColumn } from "./part.ts";
+import { type Part, row, table, textColumn } from "./part.ts";
 import { subjectWords } from "./review.ts";
 import { because } from "./rule-checks.ts";
 
 /** One rule with everything that it was checked on, the least room first. */
-interface Checked {
+export interface Checked {
 	readonly rule: string;
 	readonly first: Finding;
 	readonly findings: readonly Finding[];
 }
 
-const byRule = (findings: readonly Finding[]): readonly Checked[] =>
+export const byRule = (findings: readonly Finding[]): readonly Checked[] =>
 	[...new Set(findings.map(({ cite }) => cite.rule))].flatMap((rule): readonly Checked[] => {
 		const of = findings
 			.filter(({ cite }) => cite.rule === rule)
@@ -31,7 +31,7 @@ const byRule = (findings: readonly Finding[]): readonly Checked[] =>
 		return first === undefined ? [] : [{ rule, first, findings: of }];
 	});
 
-const applies = ({ verdict }: Finding): boolean => verdict !== "does not apply";
+export const applies = ({ verdict }: Finding): boolean => verdict !== "does not apply";
 const wantsPerson = ({ verdict }: Finding): boolean => isOpen(verdict) || verdict === "needs judgement";
 
 const text = (words: string): Inline => ({ kind: "text", text: words });
@@ -74,7 +74,7 @@ const formsOf = ({ cite }: Finding, { words }: PaperContext): string =>
 		? ""
 		: ` ${words.label(cite.forms.length > 1 ? "rules.forms" : "rules.form")} ${cite.forms.join(", ")}.`;
 
-const requirementOf = (context: PaperContext, first: Finding): string =>
+export const requirementOf = (context: PaperContext, first: Finding): string =>
 	`${context.words.requirement(first.cite.rule, first.requirement)}${formsOf(first, context)}`;
 
 const checkedRow = (context: PaperContext, checked: Checked): Row => {
@@ -111,7 +111,7 @@ const letterKey = (context: PaperContext, findings: readonly Finding[]): string 
 		.join("; ");
 };
 
-const keyBlock = (context: PaperContext, findings: readonly Finding[]): Block => ({
+export const keyBlock = (context: PaperContext, findings: readonly Finding[]): Block => ({
 	kind: "paragraph",
 	tone: "note",
 	children: [text(`${letterKey(context, findings)}.`)],
@@ -119,7 +119,8 @@ const keyBlock = (context: PaperContext, findings: readonly Finding[]): Block =>
 
 /**
  * The rules that apply, a row each. First what is open and what a person has to confirm, with why; then the law and the
- * permit that are met, the least room first. Practice that is met is counted here and stands in the appendix.
+ * permit that are met, the least room first. What is met and is of practice, or has no number to compare, is counted here
+ * and stands in the appendix.
  */
 export const ruleTable: Part = (context) => {
 	const all = context.judgement.findings;
@@ -127,7 +128,6 @@ export const ruleTable: Part = (context) => {
 	const of = (verdict: Finding["verdict"]): readonly Checked[] =>
 		rules.filter(({ first }) => first.verdict === verdict);
 	const law = of("met").filter(({ first }) => first.cite.kind !== "practice" && first.margin !== undefined);
-	const bare = of("met").filter(({ first }) => first.cite.kind !== "practice" && first.margin === undefined);
 	const tightFirst = (some: readonly Checked[]): readonly Checked[] =>
 		some.toSorted((a, b) => tightness(a.first) - tightness(b.first));
 	const group = (
@@ -148,6 +148,7 @@ export const ruleTable: Part = (context) => {
 	const met = tightFirst(law).map((checked) => checkedRow(context, checked));
 	return [
 		...unknownRules(context),
+		...(all.length === 0 ? [] : [keyBlock(context, all)]),
 		...table(
 			context,
 			"rules_to_decide",
@@ -162,90 +163,14 @@ export const ruleTable: Part = (context) => {
 			context,
 			"rules_met",
 			[
-				textColumn(context, "citation", { width: 1.4, rowHead: true }),
-				textColumn(context, "requirement", { width: 3.5 }),
-				textColumn(context, "limit", { width: 1.15, label: "limit_here" }),
-				textColumn(context, "this_well", { width: 1.3 }),
+				textColumn(context, "citation", { width: 1.5, rowHead: true }),
+				textColumn(context, "requirement", { width: 4.5 }),
+				textColumn(context, "limit", { width: 1, label: "limit_here" }),
+				textColumn(context, "this_well", { width: 1.2 }),
 				textColumn(context, "margin", { width: 0.8 }),
 			],
 			met,
 			{ dense: true },
 		),
-		...table(
-			context,
-			"rules_without_number",
-			[
-				textColumn(context, "citation", { width: 1.2, rowHead: true }),
-				textColumn(context, "requirement", { width: 6 }),
-			],
-			bare.map((checked) => checkedRow(context, checked)),
-			{ dense: true },
-		),
-		...(all.length === 0 ? [] : [keyBlock(context, all)]),
 	];
 };
-
-/** Every check in full, a table for each set: the requirement once, and each thing that it was made on with its sentence. */
-export const rulesInFull: Part = (context) => {
-	const findings = context.judgement.findings.filter(applies);
-	const nameOf = ({ cite }: Finding): string => capital(tellSaid(cite.jurisdictionName, readerOf(context)));
-	const names = [...new Set(findings.map(nameOf))];
-	const tables = names.flatMap((name) =>
-		table(
-			context,
-			"rule_checks",
-			[
-				textColumn(context, "citation", { width: 1.3, rowHead: true }),
-				textColumn(context, "requirement", { width: 2.6 }),
-				textColumn(context, "because", { width: 4.2, label: "here_and_how" }),
-				verdictColumn(context, "verdict", 0.9),
-			],
-			byRule(findings.filter((finding) => nameOf(finding) === name)).flatMap((checked) =>
-				checked.findings.map((finding, i) =>
-					row({
-						citation: i === 0 ? citationCell(context, finding) : BLANK,
-						requirement:
-							i === 0 ? textCell(context.words.requirement(finding.cite.rule, finding.requirement)) : BLANK,
-						because: { kind: "rich", children: because(finding, context) },
-						verdict: { kind: "verdict", verdict: finding.verdict },
-					}),
-				),
-			),
-			{ dense: true, suffix: name },
-		),
-	);
-	return tables.length === 0 ? tables : [...tables, keyBlock(context, findings)];
-};
-
-const BLANK: Cell = { kind: "text", text: "" };
-
-/** Rules that ask nothing of this well, each with why. */
-export const rulesNotApplied: Part = (context) =>
-	table(
-		context,
-		"rules_not_applied",
-		[
-			textColumn(context, "citation", { width: 1.5, rowHead: true }),
-			textColumn(context, "because", { width: 5 }),
-		],
-		byRule(worstFirst(context.judgement.findings).filter((finding) => !applies(finding))).map(
-			({ first, findings }) =>
-				row({
-					citation: citationCell(context, first),
-					because: {
-						kind: "rich",
-						children: [
-							...because(first, context),
-							...(findings.length > 1
-								? [
-										text(
-											` ${context.words.label("rules.likewise").replace("{n}", String(findings.length - 1))}`,
-										),
-									]
-								: []),
-						],
-					},
-				}),
-		),
-		{ dense: true },
-	);

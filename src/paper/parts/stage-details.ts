@@ -1,4 +1,5 @@
-import { cell, shown, textCell } from "../context.ts";
+import type { Column } from "../../document/blocks.ts";
+import { cell, textCell } from "../context.ts";
 import { type Part, quantityColumn, row, table, textColumn } from "./part.ts";
 
 /** Stages that were given a reason to differ from the others, each with it. */
@@ -24,33 +25,46 @@ export const stagesThatDiffer: Part = (context) =>
 		),
 	);
 
-/** Every cluster by its depth along the hole, deepest first. */
-export const clusterDepths: Part = (context) =>
-	table(
+/** Every cluster by its depth along the hole, deepest first: a column each, two stages abreast where those are many. */
+export const clusterDepths: Part = (context) => {
+	const stages = (context.results.stimulation?.stages ?? []).filter(({ clusters }) => clusters.length > 0);
+	const most = Math.max(0, ...stages.map(({ clusters }) => clusters.length));
+	const ids = Array.from({ length: most }, (_, i) => `cluster_${i + 1}`);
+	return table(
 		context,
 		"cluster_depths",
 		[
-			quantityColumn(context, "stage", "count", { width: 0.5, rowHead: true }),
-			textColumn(context, "cluster_depths", { width: 5 }),
+			quantityColumn(context, "stage", "count", { width: 0.7, rowHead: true }),
+			...ids.map(
+				(id, i): Column => ({
+					id,
+					head: String(i + 1),
+					kind: "quantity",
+					dimension: "measured-depth",
+					style: { decimals: 0 },
+					width: 1,
+					align: "end",
+				}),
+			),
 		],
-		(context.results.stimulation?.stages ?? []).flatMap((stage) =>
-			stage.clusters.length === 0
-				? []
-				: [
-						row({
-							stage: { kind: "quantity", dimension: "count", value: stage.number },
-							cluster_depths: {
-								kind: "rich",
-								children: stage.clusters.flatMap(({ md }, i) => [
-									...(i === 0 ? [] : [{ kind: "text" as const, text: " · " }]),
-									shown(context, md, { decimals: 0 }),
-								]),
-							},
-						}),
-					],
+		stages.map(({ number, clusters }) =>
+			row({
+				stage: { kind: "quantity", dimension: "count", value: number },
+				...Object.fromEntries(
+					ids.flatMap((id, i) => {
+						const found = clusters[i];
+						return found === undefined ? [] : [[id, cell(context, found.md, { decimals: 0 })]];
+					}),
+				),
+			}),
 		),
-		{ dense: true },
+		{ dense: true, ...(most <= ABREAST && stages.length > ONE_COLUMN ? { abreast: 2 } : {}) },
 	);
+};
+
+/** Clusters of a stage that leave room for two stages beside each other; so many stages stand in one column. */
+const ABREAST = 7;
+const ONE_COLUMN = 12;
 
 /** Of sliding sleeves: seat and ball of each, what the ball bears on, and the room it has on its way. */
 export const sleevesTable: Part = (context) =>

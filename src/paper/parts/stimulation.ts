@@ -39,7 +39,7 @@ export const stimulationTotals: Part = (context) => {
 			["toe_depth", cell(context, plan.toe?.depth)],
 			["toe_opens_at", cell(context, totals.toe_opens_at_surface, { nearest: 10 })],
 		],
-		{ columns: 3 },
+		{ columns: 2 },
 	);
 };
 

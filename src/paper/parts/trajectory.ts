@@ -3,30 +3,42 @@ import type { Cell } from "../../document/blocks.ts";
 import { cell, type PaperContext, shown, textCell } from "../context.ts";
 import { asGiven, facts, named, type Part, quantityColumn, row, table, textColumn } from "./part.ts";
 
+/** The path in a few numbers, beside the key depths. */
 export const trajectoryFacts: Part = (context) => {
 	const { trajectory } = context.results;
-	const survey = context.well.trajectory.survey;
 	return facts(
 		context,
 		[
 			["path_basis", textCell(context.words.label(`phrases.path_${trajectory.basis}`))],
-			["survey_company", textCell(survey?.company)],
-			["survey_tool", textCell(survey?.tool)],
-			["survey_dates", textCell(survey?.dates?.join(" – "))],
 			["vertical_section_azimuth", cell(context, trajectory.vertical_section_azimuth)],
-			["north_reference", textCell(asGiven(context, context.well.site.north?.reference))],
-			["survey_north", textCell(asGiven(context, survey?.north))],
 			["lateral_length", cell(context, trajectory.lateral_length)],
 			["maximum_dogleg", cell(context, trajectory.maximum_dogleg)],
 			["maximum_inclination", cell(context, trajectory.maximum_inclination)],
 			["closure", cell(context, trajectory.closure)],
 			["closure_azimuth", cell(context, trajectory.closure_azimuth)],
+		],
+		{ columns: 1 },
+	);
+};
+
+/** Who surveyed the hole and with what, which north it is told by, and how well it is known. */
+export const surveyFacts: Part = (context) => {
+	const { trajectory } = context.results;
+	const survey = context.well.trajectory.survey;
+	return facts(
+		context,
+		[
+			["survey_company", textCell(survey?.company)],
+			["survey_tool", textCell(survey?.tool)],
+			["survey_dates", textCell(survey?.dates?.join(" – "))],
+			["north_reference", textCell(asGiven(context, context.well.site.north?.reference))],
+			["survey_north", textCell(asGiven(context, survey?.north))],
 			["section_origin", originCell(context)],
 			["survey_error_model", textCell(context.well.trajectory.errorModel?.name)],
 			["survey_ellipse", ellipseCell(context)],
 			["vertical_sigma", cell(context, trajectory.survey_error?.vertical_sigma)],
 		],
-		{ columns: 3 },
+		{ caption: "survey" },
 	);
 };
 
@@ -62,10 +74,10 @@ const originCell = (context: PaperContext): Cell => {
 	};
 };
 
-/** Every station of the path that the calculations use, two abreast. */
+/** The stations of the path that the calculations use: of a survey every one, two abreast where there are many. */
 export const pathTable: Part = (context) => {
-	const { path } = context.results.trajectory;
-	const printed = path.rows;
+	const { path, basis } = context.results.trajectory;
+	const printed = basis === "planned" ? withoutStraights(path.rows) : path.rows;
 	const column = (id: keyof typeof path.columns & string, decimals?: number) =>
 		quantityColumn(context, id, path.columns[id], decimals === undefined ? {} : { style: { decimals } });
 	return table(
@@ -91,9 +103,32 @@ export const pathTable: Part = (context) => {
 				),
 			),
 		),
-		{ dense: true, abreast: 2 },
+		{
+			dense: true,
+			...(printed.length > ONE_COLUMN ? { abreast: 2 } : {}),
+			...(printed.length < path.rows.length ? { note: "path_straight" } : {}),
+		},
 	);
 };
+
+/** So many stations stand in one column. */
+const ONE_COLUMN = 30;
+
+/** Stations of a planned path without those inside a straight part: between them depths and offsets run evenly. */
+const withoutStraights = <T extends { readonly inclination: number; readonly azimuth: number }>(
+	stations: readonly T[],
+): readonly T[] => {
+	const alike = (a: T, b: T | undefined): boolean =>
+		b !== undefined &&
+		Math.abs(a.inclination - b.inclination) < STRAIGHT &&
+		(a.inclination < STRAIGHT || Math.abs(a.azimuth - b.azimuth) < STRAIGHT);
+	return stations.filter(
+		(station, i) => !(alike(station, stations[i - 1]) && alike(station, stations[i + 1])),
+	);
+};
+
+/** Angles that print alike [°]. */
+const STRAIGHT = 0.005;
 
 /** Plan against survey, where both stand. */
 export const planAgainstSurvey: Part = (context) => {

@@ -88,7 +88,7 @@ export const pressureLadder: Part = (context) => {
 			),
 			{ note: "pressure_ladder" },
 		),
-		...facts(context, [["relief_discharges_to", textCell(discharge)]]),
+		...facts(context, [["relief_discharges_to", textCell(discharge)]], { columns: 1 }),
 	];
 };
 
@@ -219,8 +219,9 @@ export const reductionSensitivity: Part = (context) =>
 	);
 
 /** What each stage needs at its own rate, and what that is made of. */
-export const stagePressures: Part = (context) =>
-	table(
+export const stagePressures: Part = (context) => {
+	const stages = context.results.stimulation?.stages ?? [];
+	return table(
 		context,
 		"stage_pressures",
 		[
@@ -235,7 +236,7 @@ export const stagePressures: Part = (context) =>
 			quantityColumn(context, "surface_worn", "pressure", { style: WHOLE }),
 			quantityColumn(context, "horsepower", "hydraulic-power", { style: WHOLE }),
 		],
-		(context.results.stimulation?.stages ?? []).flatMap(({ number, pressure }: StageResults) =>
+		stages.flatMap(({ number, pressure }: StageResults) =>
 			pressure === undefined
 				? []
 				: [
@@ -253,8 +254,12 @@ export const stagePressures: Part = (context) =>
 						}),
 					],
 		),
-		{ dense: true, note: "stage_pressures" },
+		{ dense: true, note: "stage_pressures", ...(stages.length > ONE_COLUMN ? { abreast: 2 } : {}) },
 	);
+};
+
+/** So many stages stand in one column. */
+const ONE_COLUMN = 12;
 
 /** Rate into each cluster of the hardest stage, as the stress differences stated share it out. */
 export const limitedEntry: Part = (context) => {

@@ -1,4 +1,5 @@
 import type { SheetName } from "../../document/blocks.ts";
+import type { Setting } from "../../document/document.ts";
 
 /** What stands on a page, in order: words of a template, or a part that code makes from the results. */
 export type OrderItem =
@@ -50,7 +51,7 @@ export interface PageOrder {
 	readonly subtitle?: string;
 	/** What its sections are told by: numbers, or letters where it is read beside a paper that has numbers. */
 	readonly numbered: "numbers" | "letters" | false;
-	readonly setting: "office" | "public" | "field" | "screen";
+	readonly setting: Setting;
 	/** Set on the sheet of a job, letter or A4; on letter with wide margins where absent. */
 	readonly sheet?: "job";
 	readonly sections: readonly OrderSection[];
@@ -93,9 +94,8 @@ export const pageOrder = (data: unknown, file: string): PageOrder => {
 	};
 	const root = record(data, "the file");
 	const sections = Array.isArray(root["sections"]) ? root["sections"] : fail("sections must be a list");
-	const setting = words(root["setting"], "setting");
-	if (setting !== "office" && setting !== "public" && setting !== "field" && setting !== "screen")
-		fail(`setting "${setting}" is unknown`);
+	const wanted = words(root["setting"], "setting");
+	const setting = SETTINGS.find((each) => each === wanted) ?? fail(`setting "${wanted}" is unknown`);
 	return {
 		title: words(root["title"], "title"),
 		...(root["title_built"] === undefined ? {} : { titleBuilt: words(root["title_built"], "title_built") }),
@@ -105,7 +105,7 @@ export const pageOrder = (data: unknown, file: string): PageOrder => {
 		...(root["subtitle"] === undefined ? {} : { subtitle: words(root["subtitle"], "subtitle") }),
 		...(root["sheet"] === "job" ? { sheet: "job" as const } : {}),
 		numbered: root["numbered"] === "letters" ? "letters" : root["numbered"] === true ? "numbers" : false,
-		setting: setting as PageOrder["setting"],
+		setting,
 		sections: sections.map((node: unknown, i: number) => {
 			const section = record(node, `sections[${i}]`);
 			const content = Array.isArray(section["content"])
@@ -135,6 +135,7 @@ export const pageOrder = (data: unknown, file: string): PageOrder => {
 	};
 };
 
+const SETTINGS: readonly Setting[] = ["office", "reference", "public", "field", "screen"];
 const SHEETS: readonly SheetName[] = ["letter", "letter-landscape", "screen"];
 
 const sheetName = (name: string, fail: (what: string) => never): SheetName =>

@@ -7,12 +7,19 @@ import { cssString } from "./escape.ts";
 /** Body type on the screen: 16 px for an office, more at a kitchen table and on a clipboard. */
 const SIZES: Readonly<Record<Setting, string>> = {
 	office: "100%",
+	reference: "100%",
 	public: "112.5%",
 	field: "118.75%",
 	screen: "125%",
 };
 /** Body type on paper [pt]: the PDF's own. */
-const PRINTED: Readonly<Record<Setting, number>> = { office: 10, public: 12, field: 12.5, screen: 14 };
+const PRINTED: Readonly<Record<Setting, number>> = {
+	office: 10,
+	reference: 9,
+	public: 12,
+	field: 12.5,
+	screen: 14,
+};
 
 const fontFaces = (texts: readonly string[]): string =>
 	FACES.map((face) => {

@@ -10,8 +10,8 @@ export const SCHEMATIC = {
 	scaleWhole: "Depth is to scale. Widths and distances sideways are not to scale.",
 	scaleWholeLevel:
 		"Depth is to scale. Widths and distances sideways are not: the well is drawn far wider than it is.",
-	scaleBreak: "scale changes: {ratio} × smaller below",
-	scaleBreakLarger: "scale changes: {ratio} × larger below",
+	scaleBreak: "scale break, {ratio} × smaller below",
+	scaleBreakLarger: "scale break, {ratio} × larger below",
 	rulerVertical: "TVD",
 	rulerGround: "Depth",
 	depthBoth: "{md} MD · {tvd} TVD",
@@ -66,7 +66,6 @@ export const SCHEMATIC = {
 	waterWellDepth: "water well, {depth}",
 	deepestOf: "deepest of {count} water wells",
 	undrawnHead: "Left out of the drawing for want of room",
-	undrawnWhat: "Of",
 	undrawnSays: "It would say",
 	undrawn: "{count} labels of less weight are left out; the tables give every depth.",
 	// Plain
@@ -111,6 +110,6 @@ export const SCHEMATIC = {
 	legendIllustrative: "illustrative range of fracture height, no prediction",
 	stageTool: "Stage tool",
 	packer: "Packer",
-	productionPacker: "Packer, as the load cases assume",
+	productionPacker: "Packer (assumed in load cases)",
 	treatingString: "Treating string",
 } as const;

@@ -12,8 +12,8 @@ export const SCHEMATIC = {
 	scaleWhole: "La profundidad está a escala. Los anchos y las distancias laterales no están a escala.",
 	scaleWholeLevel:
 		"Profundidad a escala; anchos y distancias laterales no: el pozo se dibuja mucho más ancho de lo que es.",
-	scaleBreak: "cambia la escala: {ratio} × menor abajo",
-	scaleBreakLarger: "cambia la escala: {ratio} × mayor abajo",
+	scaleBreak: "cambio de escala, {ratio} × menor abajo",
+	scaleBreakLarger: "cambio de escala, {ratio} × mayor abajo",
 	rulerVertical: "TVD",
 	rulerGround: "Prof.",
 	depthBoth: "{md} MD · {tvd} TVD",
@@ -68,7 +68,6 @@ export const SCHEMATIC = {
 	waterWellDepth: "pozo de agua, {depth}",
 	deepestOf: "el más profundo de {count} pozos de agua",
 	undrawnHead: "Omitido en el dibujo por falta de espacio",
-	undrawnWhat: "De",
 	undrawnSays: "Diría",
 	undrawn: "Se omiten {count} rótulos de menor peso; las tablas dan todas las profundidades.",
 	plainWellDeepest: "el pozo de agua más hondo cercano",
@@ -110,7 +109,7 @@ export const SCHEMATIC = {
 	legendIllustrative: "rango ilustrativo de altura de fractura, no es pronóstico",
 	stageTool: "Herramienta de etapas",
 	packer: "Empacador",
-	productionPacker: "Empacador, según los casos de carga",
+	productionPacker: "Empacador (supuesto en los casos de carga)",
 	treatingString: "Sarta de tratamiento",
 	legendPlannedTop: "cima de cemento planeada",
 } as const satisfies Partial<DrawingWords>;

@@ -10,8 +10,11 @@ import { Box, Go, type, Words } from "./primitives.tsx";
 /** Widest page number that is set; the right one is painted when all pages are known. */
 const PLACEHOLDER = "000";
 
-/** Longer lists are set in two columns. */
+/** Longer lists are set in two columns, and in three. */
 const ONE_COLUMN = 10;
+const TWO_COLUMNS = 24;
+/** Of what is only looked up, longer ones stand in two already. */
+const FEW = 3;
 const GUTTER = 20;
 
 /** A place of the paper: what it is told by, what it is, and the id that it stands at. */
@@ -70,7 +73,7 @@ const Entry = ({
 	);
 };
 
-/** Entries down one column or two, under a head. */
+/** Entries down one column, two or three, under a head. */
 const Listings = ({
 	scene,
 	title,
@@ -83,8 +86,10 @@ const Listings = ({
 	size: number;
 }): ReactElement => {
 	const { design } = scene;
-	const half = Math.ceil(listings.length / 2);
-	const columns = listings.length > ONE_COLUMN ? [listings.slice(0, half), listings.slice(half)] : [listings];
+	const one = design.setting === "reference" ? FEW : ONE_COLUMN;
+	const abreast = listings.length > TWO_COLUMNS ? 3 : listings.length > one ? 2 : 1;
+	const down = Math.ceil(listings.length / abreast);
+	const columns = Array.from({ length: abreast }, (_, i) => listings.slice(i * down, (i + 1) * down));
 	const width = (scene.width - GUTTER * (columns.length - 1)) / columns.length;
 	const numbers = listings.map(({ number = "" }) => textWidth(number, { size, weight: "semibold" }));
 	const widest = Math.max(0, ...numbers);

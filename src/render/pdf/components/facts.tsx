@@ -103,6 +103,10 @@ const FactLine = ({
 	);
 };
 
+/** Pairs in fewer lines stand on one page; of more, so many lines at least stand on each. */
+const DIVIDED_FROM = 8;
+const LEAST_LINES = 3;
+
 /** Label and value pairs, read across where there are two columns. */
 export const Facts = ({ block, scene }: { block: Kind<"facts">; scene: Scene }): ReactElement => {
 	const { design } = scene;
@@ -113,6 +117,7 @@ export const Facts = ({ block, scene }: { block: Kind<"facts">; scene: Scene }):
 		block.items.slice(i * columns, (i + 1) * columns),
 	);
 	const label = labelWidth(lines, width, design.table, scene);
+	const least = lines.length < DIVIDED_FROM ? lines.length : LEAST_LINES;
 	const tag: Tag = { role: "L", ...inSection(scene) };
 	return (
 		<>
@@ -126,7 +131,7 @@ export const Facts = ({ block, scene }: { block: Kind<"facts">; scene: Scene }):
 					{block.caption}
 				</Words>
 			)}
-			<Box tag={tag}>
+			<Box tag={tag} least={{ first: least, last: least }}>
 				{lines.map((line) => (
 					<Box key={line[0]?.label ?? ""} wrap={false} style={{ flexDirection: "row", columnGap: gutter }}>
 						{line.map((item) => (

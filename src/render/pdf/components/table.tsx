@@ -185,12 +185,25 @@ const Continued = ({ plan }: { plan: TablePlan }): ReactElement | null => {
 	);
 };
 
+/** The table down so many columns of the page, or down as many as its numbers leave room for. */
+const sideBySide = (block: TableBlock, scene: Scene, columns: number): readonly TableBlock[] => {
+	if (columns < 2) {
+		const { abreast: _, ...plain } = block;
+		return [block.abreast === undefined ? block : plain];
+	}
+	const chunks = abreast(block, scene, columns);
+	const widest = Math.max(
+		...chunks.map((chunk) => planTable(chunk, scene).widths.reduce((sum, width) => sum + width, 0)),
+	);
+	return widest > scene.width + 0.01 ? sideBySide(block, scene, columns - 1) : chunks;
+};
+
 /**
  * Table of any length: its head repeats on every page, no row is split, and neither caption nor head is left without
  * rows. A short one is not divided. Numbers stand right in one style per column; their unit stands in the head.
  */
 export const Table = ({ block, scene }: { block: TableBlock; scene: Scene }): ReactElement => {
-	const chunks = block.abreast === undefined ? [block] : abreast(block, scene, block.abreast);
+	const chunks = sideBySide(block, scene, block.abreast ?? 1);
 	return (
 		<>
 			{chunks.map((chunk, i) => (

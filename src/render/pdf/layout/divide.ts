@@ -66,8 +66,10 @@ const broken = (flow: readonly Laid[], at: number, limits: Limits, content: bool
 	const blocks = asking(flow);
 	if (least === undefined || mayPart(withPieces(blocks, at), at + 1, least)) {
 		const [head, tail] = split(item, room, force && !content);
-		if (head !== undefined && tail !== undefined)
-			return { head: [...flow.slice(0, at), head], tail: [tail, ...flow.slice(at + 1)] };
+		if (head !== undefined) {
+			const rest = flow.slice(at + 1);
+			return { head: [...flow.slice(0, at), head], tail: tail === undefined ? rest : [tail, ...rest] };
+		}
 	}
 	const place = lastPlace(blocks, at, least);
 	if (place > 0) return parted(flow, place);
@@ -210,7 +212,13 @@ export const balanced = (box: Unmeasured): LaidBox => {
 
 const splitColumns = (box: LaidBox, room: number, force: boolean): Halves => {
 	const { lists, rest } = deal(box.flow, box.props.columns ?? 1, room - insideOf(box), force);
-	if (rest.length === 0 || lists.every((list) => list.length === 0)) return [undefined, box];
+	if (lists.every((list) => list.length === 0)) return [undefined, box];
+	// Space beneath the last block of a column is cut off at the foot of a page.
+	const dealt = (piece: LaidBox): LaidBox => {
+		const set = measured({ ...piece, lists });
+		return { ...set, height: Math.min(set.height, room) };
+	};
+	if (rest.length === 0) return [dealt(box), undefined];
 	const [above, below] = piecesOf(box);
-	return [measured({ ...above, lists }), balanced({ ...below, flow: rest })];
+	return [dealt(above), balanced({ ...below, flow: rest })];
 };
