@@ -36,6 +36,11 @@ export const jobsOfWell = (well: Well, jobs: readonly Job[] = []): readonly Well
 	const stagesDone = stages.length > 0 && stages.every((stage) => stage.actual !== undefined);
 	const last = stages.at(-1)?.actual?.date;
 	const treatedOn = { done: stagesDone, ...(stagesDone && last !== undefined ? { doneOn: last } : {}) };
+	/** A job that is a phase of the schedule is done when that has its last day on record. */
+	const phaseDone = (name: string): Pick<WellJob, "done" | "doneOn"> => {
+		const ended = (well.schedule ?? []).find(({ phase }) => phase === name)?.actual?.ended;
+		return ended === undefined ? { done: false } : { done: true, doneOn: ended };
+	};
 	const perString = well.strings.flatMap((string): WellJob[] => [
 		{
 			id: "casing",
@@ -57,8 +62,8 @@ export const jobsOfWell = (well: Well, jobs: readonly Job[] = []): readonly Well
 		? [
 				{ id: "wireline-and-perforating", ...treatedOn },
 				{ id: "pumping", ...treatedOn },
-				{ id: "plug-drill-out", done: false },
-				{ id: "flowback", done: false },
+				{ id: "plug-drill-out", ...phaseDone("plug drill-out") },
+				{ id: "flowback", ...phaseDone("flowback") },
 			]
 		: [];
 	const begun = perString.some((job) => job.done);

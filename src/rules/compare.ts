@@ -37,7 +37,25 @@ const isNone = (operator: Operator, required: Known): boolean =>
 const isOne = (operator: Operator, required: Known): boolean =>
 	operator === "at least" && required.dimension === "count" && required.value === 1;
 
-const requirementOf = (operator: Operator, required: Known, how: Reason, measured: Known): Reason => {
+/** Of what lies on the wrong side of its place: "at least 0 ft" would read as met. */
+const onTheOtherSide = {
+	above: { none: "rules/has-to-be-at-or-above", some: "rules/at-least-above-required" },
+	below: { none: "rules/has-to-be-at-or-below", some: "rules/at-least-below-required" },
+} as const;
+
+const requirementOf = (
+	operator: Operator,
+	required: Known,
+	how: Reason,
+	measured: Known,
+	side: "above" | "below" | undefined,
+): Reason => {
+	if (side !== undefined && measured.value < 0 && operator === "at least" && how.length === 0) {
+		const { none, some } = onTheOtherSide[side];
+		return [
+			required.value === 0 ? message(none) : message(some, { limit: { told: required, from: measured } }),
+		];
+	}
 	if (isNone(operator, required)) return [message("rules/none-is-allowed")];
 	const limit = message(REQUIRED[operator], { limit: { told: required, from: measured } });
 	return [limit, ...(how.length === 0 ? [] : [": ", ...how])];
@@ -136,10 +154,14 @@ export const compare = (the: Case, threshold: Threshold): Outcome => {
 	if (reading.state === "bounded") {
 		const decided = fromBounds(reading, operator, limit.value);
 		if (decided === undefined) {
-			const open = undecided(reading, clause, requirementOf(operator, limit.value, limit.how, limit.value));
+			const open = undecided(
+				reading,
+				clause,
+				requirementOf(operator, limit.value, limit.how, limit.value, code.side),
+			);
 			return { ...cannotTell(reading.missing, ...open), ...common };
 		}
-		const requirement = requirementOf(operator, limit.value, limit.how, decided.bound);
+		const requirement = requirementOf(operator, limit.value, limit.how, decided.bound, code.side);
 		return {
 			...common,
 			verdict: decided.verdict,
@@ -154,7 +176,9 @@ export const compare = (the: Case, threshold: Threshold): Outcome => {
 	const said: Reason = [
 		...clause(value),
 		...note,
-		...(isMet && selfEvident ? [] : ["; ", ...requirementOf(operator, limit.value, limit.how, value)]),
+		...(isMet && selfEvident
+			? []
+			: ["; ", ...requirementOf(operator, limit.value, limit.how, value, code.side)]),
 	];
 	const within = inBand(threshold, value, limit.value);
 	return {

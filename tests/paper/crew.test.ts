@@ -388,7 +388,7 @@ describe("a job that is on record as done", () => {
 	});
 
 	it("a job still to be done says nothing of the kind", () => {
-		expect(firstPage(pack(built, "flowback"))).not.toContain("On record as done");
+		expect(firstPage(pack(findingsOf("horizontal"), "flowback"))).not.toContain("On record as done");
 	});
 });
 

@@ -1,7 +1,7 @@
 import type { Results } from "../../calc/results.ts";
 import type { Drawing, Shape } from "../../document/shapes.ts";
 import type { Well } from "../../well/well.ts";
-import { lineText, run } from "../line-of-text.ts";
+import { compose, lineText, run } from "../line-of-text.ts";
 import { boxPath } from "../lithology.ts";
 import { entryOf } from "../maps/entry-of.ts";
 import { equalScale, scaleBar } from "../maps/equal-scale.ts";
@@ -16,6 +16,7 @@ import type { TalkOptions } from "./talk-options.ts";
 
 /** Share of the width that the map takes; the list has the rest. */
 const MAP = 0.5;
+const ROUNDED = { significant: 2, spoken: true } as const;
 
 /** The well from above, north up, to one scale, with the nearest places numbered and named beside it. */
 export const talkMap = (well: Well, results: Results, options: TalkOptions): Drawing => {
@@ -32,7 +33,11 @@ export const talkMap = (well: Well, results: Results, options: TalkOptions): Dra
 			const { north, east, from_path: distance } = place;
 			if (north === undefined || east === undefined || distance === undefined) return [];
 			const at = { north: north.value, east: east.value };
-			return inReach(at) ? [{ name: place.name, at, distance }] : [];
+			// What every other paper says of another well is how near the two holes come, not how they lie from above.
+			const apart = results.isolation.offset_wells.find(({ id }) => id === place.id)?.in_space;
+			return inReach(at)
+				? [{ name: place.name, at, distance, ...(apart === undefined ? {} : { apart }) }]
+				: [];
 		})
 		.sort((a, b) => a.distance.value - b.distance.value)
 		.slice(0, keyRoom(height - size * 2, size));
@@ -55,9 +60,14 @@ export const talkMap = (well: Well, results: Results, options: TalkOptions): Dra
 		scale.y(north),
 	];
 	const items = near.map(
-		({ name, at, distance }): Numbered => ({
+		({ name, at, distance, apart }): Numbered => ({
 			at: place(at),
-			says: [run(`${name}: `, { weight: "bold" }), print.value(distance, { significant: 2, spoken: true })],
+			says: [
+				run(`${name}: `, { weight: "bold" }),
+				...(apart === undefined
+					? [print.value(distance, ROUNDED)]
+					: compose(words.talkHoleToHole, { distance: print.value(apart, ROUNDED) })),
+			],
 		}),
 	);
 	const head = place({ north: 0, east: 0 });

@@ -25,7 +25,7 @@ const OTHER_WELLS = 2;
 export const talkSection = (well: Well, results: Results, options: TalkOptions): Drawing => {
 	const { width, height, size, words } = options;
 	const print = printer(options.units, words, options.keyOf, options.language);
-	const { trajectory, geology, stimulation, isolation } = results;
+	const { trajectory, geology, stimulation } = results;
 	const azimuth = trajectory.vertical_section_azimuth.value;
 	const path = placesAlong(trajectory.path, 0, trajectory.total_depth.md.value);
 	const others = knownWells(well, results, azimuth)
@@ -90,9 +90,8 @@ export const talkSection = (well: Well, results: Results, options: TalkOptions):
 					run(`${name}: `, { weight: "bold" }),
 					...compose(words.talkDeep, {
 						depth: print.value(
-							(kind === "water"
-								? isolation.neighbor_wells.find((each) => each.id === id)?.depth
-								: undefined) ?? bottom,
+							(kind === "water" ? well.neighbors.find((each) => each.id === id)?.depth?.depth : undefined) ??
+								bottom,
 							{ significant: 2, spoken: true },
 						),
 					}),

@@ -220,6 +220,14 @@ export const RULES_SITE = {
 		"{said}, after {eventWords}, planned for {date}.",
 		"Sentence: why a limit came out as it did (water). said: the clause before; eventWords: an event, a noun phrase with its article; date: a date.",
 	],
+	"rules/after-recorded": [
+		"{said}, after {eventWords}, which was on {date}.",
+		"Sentence: why a limit came out as it did (water). said: the clause before; eventWords: an event, a noun phrase with its article; date: a date.",
+	],
+	"rules/before-recorded": [
+		"{said}, before {eventWords}, which was on {date}.",
+		"Sentence: why a limit came out as it did (water). said: the clause before; eventWords: an event, a noun phrase with its article; date: a date.",
+	],
 	"rules/before-planned-for": [
 		"{said}, before {eventWords}, planned for {date}.",
 		"Sentence: why a limit came out as it did (water). said: the clause before; eventWords: an event, a noun phrase with its article; date: a date.",

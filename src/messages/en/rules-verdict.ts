@@ -195,6 +195,22 @@ export const RULES_VERDICT = {
 	"rules/at-most": ["at most {bound}", "In place of a value of which only an upper bound is known."],
 	"rules/between": ["between {low} and {high}", "In place of a value of which only bounds are known."],
 	"rules/at-least-required": ["at least {limit} is required", "Clause: what the limit asks."],
+	"rules/at-least-above-required": [
+		"at least {limit} above that is required",
+		"Clause: what the limit asks, after a clause that something is below a place.",
+	],
+	"rules/at-least-below-required": [
+		"at least {limit} below that is required",
+		"Clause: what the limit asks, after a clause that something is above a place.",
+	],
+	"rules/has-to-be-at-or-above": [
+		"it has to be at or above that",
+		"Clause: what the limit asks, after a clause that something is below a place.",
+	],
+	"rules/has-to-be-at-or-below": [
+		"it has to be at or below that",
+		"Clause: what the limit asks, after a clause that something is above a place.",
+	],
 	"rules/more-than-required": ["more than {limit} is required", "Clause: what the limit asks."],
 	"rules/at-most-allowed": ["at most {limit} is allowed", "Clause: what the limit asks."],
 	"rules/less-than-required": ["less than {limit} is required", "Clause: what the limit asks."],
@@ -375,6 +391,14 @@ export const RULES_VERDICT = {
 	],
 	"rules/sampled-months-before": [
 		"{said}, more than {count, plural, one {# month} other {# months}} before {event}, planned for {date}.",
+		"Sentence. said: that it was sampled, and when.",
+	],
+	"rules/sampled-days-before-recorded": [
+		"{said}, more than {count, plural, one {# day} other {# days}} before {event}, which was on {date}.",
+		"Sentence. said: that it was sampled, and when.",
+	],
+	"rules/sampled-months-before-recorded": [
+		"{said}, more than {count, plural, one {# month} other {# months}} before {event}, which was on {date}.",
 		"Sentence. said: that it was sampled, and when.",
 	],
 	"rules/shoe-of": ["{string} shoe", "A place. string: a string's short name, as typed."],

@@ -108,7 +108,7 @@ export const WELL_ASSUMPTIONS = {
 		"An assumption, printed as a sentence in the papers.",
 	],
 	"well/uncertainty-growth.why": [
-		"No survey error model is calculated here. Directional errors accumulate along the hole, so the radius is largest at total depth.",
+		"Only its value at total depth is stated. Directional errors accumulate along the hole, so the radius is largest there.",
 		"Why something is assumed, printed as a sentence in the papers.",
 	],
 	"well/uncertainty-confidence.what": [

@@ -47,8 +47,8 @@ export const RULE_TEXTS: Readonly<Record<string, string>> = {
 		"Si el arrendamiento es federal, confirme que se enviaron las copias de las formas federales.",
 	"Distances between wellheads are not measured here; compare them, on the pad and off it.":
 		"Aquí no se miden las distancias entre bocas de pozo; compárelas, dentro y fuera de la localización.",
-	"Distances to other wells of the same reservoir are not part of this plan; check them against the field rules.":
-		"Las distancias a otros pozos del mismo yacimiento no están en este plan; revíselas contra las reglas del campo.",
+	"The definition does not say which other wells produce from the same reservoir; hold the distances of the wells listed, and of others, against the field rules.":
+		"La definición no dice qué otros pozos producen del mismo yacimiento; compare con las reglas del campo las distancias de los pozos listados y de otros.",
 	"Inspections come after completion; the operator must schedule them.":
 		"Las inspecciones vienen después de la terminación; la operadora debe programarlas.",
 	"The operator must plan the monitoring after the job.":

@@ -77,6 +77,8 @@ export const RULES_SITE: Translation<typeof ENGLISH> = {
 		"de las zonas de agua listadas ({water}), ninguna con {operatorWords} {limit} de sólidos disueltos queda por debajo de la base del agua protegida a {base} TVD.",
 	"rules/date-on-which-was-sampled": "la fecha del muestreo de {neighbor}",
 	"rules/after-planned-for": "{said}, después de {eventWords}, con fecha planeada del {date}.",
+	"rules/after-recorded": "{said}, después de {eventWords}, que fue el {date}.",
+	"rules/before-recorded": "{said}, antes de {eventWords}, que fue el {date}.",
 	"rules/before-planned-for": "{said}, antes de {eventWords}, con fecha planeada del {date}.",
 	"rules/no-water-source-is-listed-within-and":
 		"no hay ninguna fuente de agua listada a {radius} o menos, y se declara que la lista de vecinos está completa.",

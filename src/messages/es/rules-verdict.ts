@@ -64,6 +64,10 @@ export const RULES_VERDICT: Translation<typeof ENGLISH> = {
 	"rules/at-most": "a lo más {bound}",
 	"rules/between": "entre {low} y {high}",
 	"rules/at-least-required": "se requiere por lo menos {limit}",
+	"rules/at-least-above-required": "se requiere por lo menos {limit} por encima",
+	"rules/at-least-below-required": "se requiere por lo menos {limit} por debajo",
+	"rules/has-to-be-at-or-above": "tiene que estar ahí o por encima",
+	"rules/has-to-be-at-or-below": "tiene que estar ahí o por debajo",
 	"rules/more-than-required": "se requiere más de {limit}",
 	"rules/at-most-allowed": "se permite a lo más {limit}",
 	"rules/less-than-required": "se requiere menos de {limit}",
@@ -132,6 +136,10 @@ export const RULES_VERDICT: Translation<typeof ENGLISH> = {
 		"{said}, más de {count, plural, one {# día} other {# días}} antes de {event}, con fecha planeada del {date}.",
 	"rules/sampled-months-before":
 		"{said}, más de {count, plural, one {# mes} other {# meses}} antes de {event}, con fecha planeada del {date}.",
+	"rules/sampled-days-before-recorded":
+		"{said}, más de {count, plural, one {# día} other {# días}} antes de {event}, que fue el {date}.",
+	"rules/sampled-months-before-recorded":
+		"{said}, más de {count, plural, one {# mes} other {# meses}} antes de {event}, que fue el {date}.",
 	"rules/shoe-of": "la zapata {string}",
 	"rules/slurries-of-other-class": "{outside}; la regla admite {words}.",
 	"rules/slurry-is-of-class": "la lechada {id} es de clase {found}",

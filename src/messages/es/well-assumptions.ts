@@ -48,7 +48,7 @@ export const WELL_ASSUMPTIONS: Translation<typeof ENGLISH> = {
 	"well/uncertainty-growth.what":
 		"El radio de incertidumbre de un registro direccional es el del final de su agujero, y crece desde cero en el cabezal en proporción a la profundidad medida.",
 	"well/uncertainty-growth.why":
-		"Aquí no se calcula un modelo de error. Los errores de dirección se acumulan a lo largo del agujero, así que el radio es mayor al final.",
+		"Solo se da su valor a la profundidad total. Los errores de dirección se acumulan a lo largo del agujero, así que ahí el radio es mayor.",
 	"well/uncertainty-confidence.what":
 		"Un radio de incertidumbre sin nivel de confianza contiene al agujero 95 de cada 100 veces.",
 	"well/uncertainty-confidence.why":

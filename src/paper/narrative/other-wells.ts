@@ -24,6 +24,7 @@ export const otherWellWords = (context: PaperContext): Record<string, unknown> =
 				distance: about(context, found?.in_space),
 				distance_exact: say(context, found?.in_space),
 				at_depth: about(context, below(found?.nearest_in_space?.below_ground)),
+				ends_above: about(context, positive(found?.above_top_perforation)),
 				factor: say(context, found?.separation_factor),
 				too_near: apart === "not met" || apart === "needs judgement",
 				vague: !unknown && apart === "cannot tell",
@@ -35,8 +36,34 @@ export const otherWellWords = (context: PaperContext): Record<string, unknown> =
 				),
 			};
 		});
-	return { other_bores: bores, other_bores_warn: bores.filter(({ warns }) => warns) };
+	return {
+		other_bores: bores,
+		other_bores_warn: bores.filter(({ warns }) => warns),
+		evidence_of_bores: well.offsetWells.flatMap((entry) => {
+			const evidence = evidenceOf(entry);
+			return evidence === "" ? [] : [{ name: entry.name, status: asGiven(context, entry.status), evidence }];
+		}),
+	};
 };
+
+/** What the state of another well rests on: its record, and each barrier with what shows it. */
+export const evidenceOf = ({
+	evidence,
+	barriers,
+}: {
+	readonly evidence?: string | undefined;
+	readonly barriers?: readonly { readonly what: string; readonly shown_by: string }[] | undefined;
+}): string =>
+	[evidence, ...(barriers ?? []).map(({ what, shown_by }) => `${what} (${shown_by})`)]
+		.filter((part) => part !== undefined)
+		.join("; ");
+
+/** A well that ends above the openings; one as deep as they are has nothing to tell here. */
+const positive = (above: Known<"offset"> | undefined): Known<"offset"> | undefined =>
+	above !== undefined && above.value > ABOVE ? above : undefined;
+
+/** Below this a well counts as deep as the openings [ft]. */
+const ABOVE = 100;
 
 /** At the very top there is no depth worth telling. */
 const below = (depth: Known<"depth-below-ground"> | undefined): Known<"depth-below-ground"> | undefined =>

@@ -1,4 +1,5 @@
 import type { PaperContext } from "../context.ts";
+import { asGiven } from "../parts/part.ts";
 import { about, say, sayText } from "./say.ts";
 
 /** Words about trucks and noise. */
@@ -25,6 +26,11 @@ export const roadWords = (context: PaperContext): Record<string, unknown> => {
 		water_ground: about(context, compared?.ground_under_an_inch),
 		has_schedule: phases.length > 0,
 		phases,
+		phase_hours: (well.schedule ?? []).flatMap(({ phase, hours }) =>
+			hours === undefined
+				? []
+				: [{ name: context.words.label(`phases.${phase}`), hours: asGiven(context, hours) }],
+		),
 		noise_level: about(context, well.safety?.noise?.source_level),
 		noise_at: about(context, well.safety?.noise?.at),
 		noise_home: about(context, results.safety?.noise_at_nearest_dwelling?.level),

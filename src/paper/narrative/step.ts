@@ -1,4 +1,5 @@
 import type { WellStep } from "../../drawing/sequence/steps.ts";
+import type { CasingString } from "../../well/well.ts";
 import type { PaperContext } from "../context.ts";
 import { asGiven, namedInWords } from "../parts/part.ts";
 import { isWaterShownProtected } from "../water-verdict.ts";
@@ -31,6 +32,11 @@ const stringWords = (context: PaperContext, step: WellStep): Record<string, unkn
 		string: string === undefined ? false : namedInWords(context, string.id),
 		hole_size: say(context, string?.hole.diameter, { pipeSize: true }),
 		pipe_size: say(context, string?.sections.at(-1)?.outsideDiameter, { pipeSize: true }),
+		// A string of two sizes is told with both, the upper one first.
+		pipe_size_above:
+			string !== undefined && widest(string) !== string.sections.at(-1)?.outsideDiameter.value
+				? say(context, string.sections[0]?.outsideDiameter, { pipeSize: true })
+				: false,
 		hole_depth: say(context, hole?.below_ground),
 		shoe_depth: say(context, casing?.shoe.below_ground),
 		length: about(context, casing?.length, 3),
@@ -58,6 +64,8 @@ const stringWords = (context: PaperContext, step: WellStep): Record<string, unkn
 	};
 };
 
+const widest = ({ sections }: CasingString): number | undefined => sections[0]?.outsideDiameter.value;
+
 const treatmentStepWords = (context: PaperContext): Record<string, unknown> => {
 	const { well, results } = context;
 	const gallons = context.units === "metric" ? undefined : "gal";
@@ -68,6 +76,7 @@ const treatmentStepWords = (context: PaperContext): Record<string, unknown> => {
 	return {
 		kickoff: about(context, results.trajectory.kickoff?.below_ground),
 		shots: say(context, stage?.perforations),
+		toe_on_coil: well.stimulation?.toe?.kind === "guns on coiled tubing",
 		opening_depth: about(context, stage?.top.below_ground),
 		stage_recorded: record?.clean_volume !== undefined,
 		stage_water: about(context, record?.clean_volume ?? stage?.clean_volume, 2, gallons),

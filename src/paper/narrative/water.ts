@@ -30,6 +30,7 @@ export const waterWords = (context: PaperContext): Record<string, unknown> => {
 	const cracks =
 		results.stimulation?.fractures?.models.toSorted((a, b) => a.height.value - b.height.value) ?? [];
 	const cemented = protecting && results.cement[protecting.id];
+	const gallons = context.units === "metric" ? undefined : "gal";
 	return {
 		has_protected_water: protectedWater !== undefined,
 		protected_base: say(context, results.geology.protected_water_base?.below_ground),
@@ -68,10 +69,10 @@ export const waterWords = (context: PaperContext): Record<string, unknown> => {
 		protecting_wait: say(context, protecting?.cement?.waitOnCement, { unit: "hr", decimals: 0 }),
 		protecting_to_surface: protecting ? results.cement[protecting.id]?.to_surface === true : false,
 		protecting_sacks: say(context, protecting ? results.cement[protecting.id]?.sacks : undefined),
-		protecting_gap: about(context, cemented?.annulus_volume),
+		protecting_gap: about(context, cemented?.annulus_volume, 2, gallons),
 		protecting_back:
 			protecting?.cement?.actual === undefined && cemented?.placement?.returns_at_measure !== undefined,
-		protecting_returned: about(context, positive(protecting?.cement?.actual?.returnsToSurface)),
+		protecting_returned: about(context, positive(protecting?.cement?.actual?.returnsToSurface), 2, gallons),
 		protecting_strong_after: say(context, cemented?.setting?.strength_reached, { unit: "hr", decimals: 0 }),
 		if_returns_stop: sayText(protecting?.cement?.ifReturnsStop?.replace(/\.$/u, "")),
 		has_water_wells: wells.length > 0,

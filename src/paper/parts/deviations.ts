@@ -46,7 +46,26 @@ export const deviations: Part = (context) => {
 			: [
 					row({
 						what: textCell(label("stages_differ")),
-						as_recorded: textCell(differing.join(", ")),
+						as_recorded: textCell(`${label("stage_numbers")} ${differing.join(", ")}`),
+					}),
+				];
+	// The stage that was given least of its plan stands by name: a total hides it.
+	const shortest = (results.stimulation?.stages ?? [])
+		.flatMap(({ number, proppant_mass: planned, as_pumped }) => {
+			const placed = as_pumped?.proppant_mass;
+			return placed === undefined || planned.value <= 0
+				? []
+				: [{ number, planned, placed, share: placed.value / planned.value }];
+		})
+		.toSorted((a, b) => a.share - b.share)[0];
+	const least =
+		shortest === undefined || shortest.share >= 1
+			? []
+			: [
+					row({
+						what: textCell(label("least_proppant").replace("{stage}", String(shortest.number))),
+						as_planned: cell(context, shortest.planned),
+						as_recorded: cell(context, shortest.placed),
 					}),
 				];
 	return table(
@@ -61,7 +80,7 @@ export const deviations: Part = (context) => {
 			textColumn(context, "as_planned", { width: 1.4 }),
 			textColumn(context, "as_recorded", { width: 2 }),
 		],
-		[...shoes, ...treated, ...stages],
+		[...shoes, ...treated, ...stages, ...least],
 		{ dense: true },
 	);
 };

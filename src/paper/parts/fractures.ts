@@ -25,13 +25,13 @@ export const fractureRange: Part = (context) => {
 			"fracture_range",
 			[
 				textColumn(context, "fracture_model", { width: 2.6, rowHead: true }),
-				quantityColumn(context, "fracture_height", "length", { style: TENS }),
-				quantityColumn(context, "half_length", "length", { style: TENS }),
+				quantityColumn(context, "fracture_height", "length"),
+				quantityColumn(context, "half_length", "length"),
 				quantityColumn(context, "mean_width", "diameter", { style: { decimals: 2 } }),
 				quantityColumn(context, "net_pressure", "pressure", { style: TENS }),
 				quantityColumn(context, "efficiency", "share", { style: WHOLE }),
-				quantityColumn(context, "fracture_top", "true-vertical-depth", { style: TENS }),
-				quantityColumn(context, "below_water", "offset", { style: TENS }),
+				quantityColumn(context, "fracture_top", "true-vertical-depth"),
+				quantityColumn(context, "below_water", "offset"),
 			],
 			range.models.map((model) =>
 				row({
@@ -48,8 +48,8 @@ export const fractureRange: Part = (context) => {
 			{ note: "fracture_range", suffix: range.formation },
 		),
 		...facts(context, [
-			["highest_fracture_top", cell(context, range.highest_top, TENS)],
-			["least_rock_below_water", cell(context, range.least_below_protected_water, TENS)],
+			["highest_fracture_top", cell(context, range.highest_top)],
+			["least_rock_below_water", cell(context, range.least_below_protected_water)],
 		]),
 	];
 };

@@ -34,7 +34,7 @@ export const formationsTable: Part = (context) => {
 				role: textCell(roles.filter((r) => r).join(", ")),
 			});
 		}),
-		{ dense: true },
+		{ dense: true, note: "formations" },
 	);
 };
 

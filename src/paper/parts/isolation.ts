@@ -2,6 +2,7 @@ import type { AnnulusGap, IsolationLayer, ZonePhase } from "../../calc/results.t
 import type { Cell } from "../../document/blocks.ts";
 import type { Inline } from "../../document/inline.ts";
 import { cell, type PaperContext, shown, textCell } from "../context.ts";
+import { evidenceOf } from "../narrative/other-wells.ts";
 import { asGiven, facts, named, type Part, quantityColumn, row, table, textColumn, titled } from "./part.ts";
 import { uncertaintyCell } from "./path-places.ts";
 
@@ -343,11 +344,7 @@ export const offsetWellsTable: Part = (context) => {
 					: cell(context, bore?.treated_in_plan_at_depth ?? bore?.treated_in_plan),
 				fracture_reach: cell(context, bore?.fracture_reach),
 				above_perforation: cell(context, bore?.above_top_perforation),
-				evidence: textCell(
-					[well.evidence, ...(well.barriers ?? []).map(({ what, shown_by }) => `${what} (${shown_by})`)]
-						.filter((part) => part !== undefined)
-						.join("; "),
-				),
+				evidence: textCell(evidenceOf(well)),
 			});
 		}),
 		{ dense: true, note: "offset_wells" },

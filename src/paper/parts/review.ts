@@ -271,7 +271,9 @@ const pressures = (context: PaperContext, label: Label): readonly Answer[] => {
 			what: label("treatment"),
 			here: rich(
 				shown(context, totals.stage_count),
-				text(` ${context.words.label("phrases.stages")}: `),
+				text(
+					` ${context.words.label(totals.stage_count.value === 1 ? "phrases.stage" : "phrases.stages")}: `,
+				),
 				shown(context, totals.water_volume, { decimals: 0 }),
 				text(` ${label("of_water")}, `),
 				shown(context, totals.proppant_mass),

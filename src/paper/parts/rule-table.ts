@@ -89,7 +89,7 @@ const checkedRow = (context: PaperContext, checked: Checked): Row => {
 };
 
 /** What a person has to decide: of law and permit the requirement, which is the question; of the rest what was found. */
-const askedRow = (context: PaperContext, { first }: Checked): Row =>
+const askedRow = (context: PaperContext, { first, findings }: Checked): Row =>
 	row({
 		citation: citationCell(context, first),
 		to_decide: {
@@ -97,7 +97,7 @@ const askedRow = (context: PaperContext, { first }: Checked): Row =>
 			children:
 				first.verdict === "needs judgement" && first.cite.kind !== "practice"
 					? [text(requirementOf(context, first))]
-					: because(first, context),
+					: findings.flatMap((finding, i) => [...(i === 0 ? [] : [text(" ")]), ...because(finding, context)]),
 		},
 	});
 
@@ -132,18 +132,23 @@ export const ruleTable: Part = (context) => {
 		some.toSorted((a, b) => tightness(a.first) - tightness(b.first));
 	const group = (
 		head: string,
-		some: readonly Checked[],
+		some: readonly Finding[],
 		rowOf: (context: PaperContext, checked: Checked) => Row,
 	): readonly Row[] =>
 		some.length === 0
 			? []
 			: [
+					// Checks are counted, as everywhere; a rule on several strings is several of them.
 					row({ citation: textCell(`${head}: ${some.length}`) }, "group"),
-					...some.map((checked) => rowOf(context, checked)),
+					...byRule(some).map((checked) => rowOf(context, checked)),
 				];
 	const { label } = context.words;
 	const asked = (["not met", "cannot tell", "needs judgement"] as const).flatMap((verdict) =>
-		group(capital(label(`verdicts.${verdict}`)), of(verdict), askedRow),
+		group(
+			capital(label(`verdicts.${verdict}`)),
+			worstFirst(all).filter((each) => each.verdict === verdict),
+			askedRow,
+		),
 	);
 	const met = tightFirst(law).map((checked) => checkedRow(context, checked));
 	return [

@@ -1,7 +1,7 @@
 import { isTable } from "../../cite/known.ts";
 import type { Block, Column, Row, Section } from "../../document/blocks.ts";
 import type { Inline, QuantityText } from "../../document/inline.ts";
-import type { Drawing } from "../../document/shapes.ts";
+import type { Drawing, Shape } from "../../document/shapes.ts";
 import type { PaperContext } from "../context.ts";
 import { formulaNames } from "../parts/answers.ts";
 import { row } from "../parts/part.ts";
@@ -57,6 +57,16 @@ const fromIndex = (context: PaperContext, key: string): (readonly [string, Quant
 	return [[key, { kind: "quantity", dimension, value, key, style: { ...unit, spoken: true } }]];
 };
 
+/** What the picture itself prints of each number: the speaker's sheet has to say what the room reads. */
+const drawnTexts = (shapes: readonly Shape[]): readonly (readonly [string, string])[] =>
+	shapes.flatMap((shape) =>
+		shape.kind === "group"
+			? drawnTexts(shape.children)
+			: shape.kind === "text" && shape.key !== undefined
+				? [[shape.key, shape.text] as const]
+				: [],
+	);
+
 const WIDTHS = [
 	["said", 1.5],
 	["exact", 2],
@@ -73,15 +83,22 @@ const numbers = (
 ): readonly Block[] => {
 	const { label } = context.words;
 	const drawn = drawing === undefined ? [] : keysIn([{ kind: "figure", drawing, caption: [] }]);
-	const byKey = new Map([
-		...drawn.flatMap((key) => fromIndex(context, key)).slice(0, MOST_DRAWN),
-		...quantitiesIn(say).flatMap((each) => (each.key === undefined ? [] : [[each.key, each] as const])),
-	]);
+	const spoken = quantitiesIn(say).flatMap((each) =>
+		each.key === undefined ? [] : [[each.key, each] as const],
+	);
+	const byKey = new Map([...drawn.flatMap((key) => fromIndex(context, key)).slice(0, MOST_DRAWN), ...spoken]);
 	if (byKey.size === 0) return [];
+	const aloud = new Set(spoken.map(([key]) => key));
+	const read = new Map(drawing === undefined ? [] : drawnTexts(drawing.shapes));
 	const rows = [...byKey].map(([key, quantity]): Row => {
 		const { style: _, ...exact } = quantity;
+		const printed = aloud.has(key) ? undefined : read.get(key);
 		return row({
-			said: { kind: "rich", children: [quantity] },
+			// A number without its unit, in a range, is said with it.
+			said:
+				printed !== undefined && /[\p{L}%]/u.test(printed)
+					? { kind: "text", text: printed }
+					: { kind: "rich", children: [quantity] },
 			exact: {
 				kind: "rich",
 				children: exactly(exact, quantity.style?.unit),

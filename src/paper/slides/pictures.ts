@@ -1,15 +1,18 @@
+import { dayOf } from "../../calc/logistics/phase-times.ts";
 import type { Known } from "../../cite/known.ts";
 import type { QuantityStyle } from "../../document/inline.ts";
 import type { Drawing } from "../../document/shapes.ts";
-import { compose } from "../../drawing/line-of-text.ts";
+import { compose, type Line, run } from "../../drawing/line-of-text.ts";
 import { printer } from "../../drawing/print.ts";
 import { type BarRow, barDrawing } from "../../drawing/talk/bars.ts";
 import { talkLayers } from "../../drawing/talk/talk-layers.ts";
 import { talkMap } from "../../drawing/talk/talk-map.ts";
 import type { TalkOptions } from "../../drawing/talk/talk-options.ts";
 import { talkSection } from "../../drawing/talk/talk-section.ts";
+import { longDate } from "../../drawing/timeline/date-axis.ts";
 import { DRAWING_WORDS } from "../../drawing/words/drawing-words.ts";
 import type { PaperContext } from "../context.ts";
+import { isFinished } from "../narrative/done.ts";
 import { titled } from "../parts/part.ts";
 import { isWaterShownProtected } from "../water-verdict.ts";
 
@@ -55,7 +58,22 @@ const DAYS: QuantityStyle = { unit: "d", decimals: 0, spoken: true };
 const phases: Picture = (context, size) => {
 	const print = printOf(context);
 	const { label, findLabel } = context.words;
-	const rows = (context.well.schedule ?? []).flatMap(({ phase, days, hours }): BarRow[] => {
+	const schedule = context.well.schedule ?? [];
+	const words = DRAWING_WORDS[context.words.language];
+	// Of work that is done the room is told when it was, not how long it was to take.
+	const finished = isFinished(context);
+	const rows = schedule.flatMap(({ phase, days, hours, actual }): BarRow[] => {
+		if (finished && actual?.started !== undefined && actual.ended !== undefined) {
+			const [first, last] = [dayOf(actual.started), dayOf(actual.ended)];
+			return [
+				{
+					name: findLabel(`phases.${phase}`) ?? titled(phase),
+					value: last - first + 1,
+					says: sentenceLine(label("slides.phase_dates"), longDate(words, first), longDate(words, last)),
+					strong: hours === "around the clock",
+				},
+			];
+		}
 		const [low, base, high] = days.length === 1 ? [undefined, days[0], undefined] : days;
 		if (base === undefined) return [];
 		const ranged = low !== undefined && high !== undefined;
@@ -77,6 +95,10 @@ const phases: Picture = (context, size) => {
 	});
 	return bars(context, size, "phases", label("captions.schedule"), rows, 0.4);
 };
+
+const sentenceLine = (pattern: string, started: string, ended: string): Line => [
+	run(pattern.replace("{started}", started).replace("{ended}", ended)),
+];
 
 const shares: Picture = (context, size) => {
 	const disclosure = context.results.stimulation?.disclosure;

@@ -5,7 +5,7 @@ import { DRAWING_WORDS } from "../../drawing/words/drawing-words.ts";
 import type { PaperContext } from "../context.ts";
 import { about, say, sayText } from "../narrative/say.ts";
 import { answered } from "../parts/answers.ts";
-import { asGiven, titled } from "../parts/part.ts";
+import { asGiven } from "../parts/part.ts";
 
 /** Entries of a list that a slide has room for. */
 const ON_A_SLIDE = 6;
@@ -27,11 +27,6 @@ export const slideWords = (context: PaperContext): Readonly<Record<string, unkno
 		contacts: (well.safety?.contacts ?? [])
 			.filter(({ papers }) => papers === undefined || papers.includes(readerPaperOf(context.paper)))
 			.map(({ role, name, phone }) => ({ role, name, phone })),
-		phase_hours: (well.schedule ?? []).flatMap(({ phase, hours }) =>
-			hours === undefined
-				? []
-				: [{ name: words.findLabel(`phases.${phase}`) ?? titled(phase), hours: asGiven(context, hours) }],
-		),
 		chemicals: additives.slice(0, CHEMICALS).map(({ name, purpose }) => ({
 			name,
 			plain: words.findLabel(`purposes_plain.${purpose}`) ?? asGiven(context, purpose),

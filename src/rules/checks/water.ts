@@ -78,6 +78,12 @@ const definedWater = (the: Case, threshold: Threshold): Outcome => {
 	};
 };
 
+/** How long before the event a sample was taken that is too old, by whether the event is on record. */
+const EARLY = {
+	planned: { days: "rules/sampled-days-before", months: "rules/sampled-months-before" },
+	recorded: { days: "rules/sampled-days-before-recorded", months: "rules/sampled-months-before-recorded" },
+} as const;
+
 const samples = (the: Case, leaf: Extract<LimitLeaf, { form: "samples within" }>): Outcome => {
 	const { radius, of, before, months, days } = leaf;
 	const near = neighborsWithin(the, ["water well", "public water supply", "spring"], of, radius.value);
@@ -100,11 +106,15 @@ const samples = (the: Case, leaf: Extract<LimitLeaf, { form: "samples within" }>
 		const said = message("rules/sampled-on", { name: neighbor.name, sampled: neighbor.sampled });
 		if (late)
 			return notMet(
-				message("rules/after-planned-for", { said, eventWords: EVENT_WORDS[before], date: event.date }),
+				message(event.basis === "recorded" ? "rules/after-recorded" : "rules/after-planned-for", {
+					said,
+					eventWords: EVENT_WORDS[before],
+					date: event.date,
+				}),
 			);
 		if (early)
 			return notMet(
-				message(months === undefined ? "rules/sampled-days-before" : "rules/sampled-months-before", {
+				message(EARLY[event.basis][months === undefined ? "days" : "months"], {
 					said,
 					count: (months ?? days)?.value ?? 0,
 					event: EVENT_WORDS[before],
@@ -112,7 +122,11 @@ const samples = (the: Case, leaf: Extract<LimitLeaf, { form: "samples within" }>
 				}),
 			);
 		return met(
-			message("rules/before-planned-for", { said, eventWords: EVENT_WORDS[before], date: event.date }),
+			message(event.basis === "recorded" ? "rules/before-recorded" : "rules/before-planned-for", {
+				said,
+				eventWords: EVENT_WORDS[before],
+				date: event.date,
+			}),
 		);
 	});
 	if (near.unplaced.length > 0) parts.push(cannotTell(near.unplaced));

@@ -76,7 +76,8 @@ const topAbove = ({ columns, top }: CementResults, { md, tvd }: Mark): HoleMark 
 	top;
 
 /** Height of the cement top above a mark; the mark may be missing, or have no meaning here. */
-const above = (place: Said, find: (the: Case) => Mark | Reading): Pick<Measure, "read" | "say"> => ({
+const above = (place: Said, find: (the: Case) => Mark | Reading): Pick<Measure, "read" | "say" | "side"> => ({
+	side: "above",
 	read: (the, parameters) => {
 		const mark = find(the);
 		if ("state" in mark) return mark;

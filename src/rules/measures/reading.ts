@@ -31,6 +31,8 @@ export interface Measure {
 	readonly read: (the: Case, parameters: Parameters) => Reading;
 	/** The clause that says the value: `the shoe is 175 ft below the base of protected water`. */
 	readonly say: (value: ClauseValue, the: Case, parameters: Parameters) => Reason;
+	/** Which way of a place the value counts; less than nothing lies the other way, and the limit's words have to say so. */
+	readonly side?: "above" | "below";
 	/** What the measure is called in an expression: `string length`. */
 	readonly noun: Said;
 }

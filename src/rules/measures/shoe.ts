@@ -131,16 +131,19 @@ export const shoeMeasures = {
 				missingAt(message("rules/base-protected-water"), "geology", "protected_water", "base"),
 			),
 		say: shoeClause(() => message("rules/base-protected-water-2")),
+		side: "below",
 	},
 	"shoe below formation top": {
 		noun: message("rules/depth-shoe-below-formations-top"),
 		read: formationEdge("top"),
 		say: shoeClause((formation) => message("rules/top", { formation })),
+		side: "below",
 	},
 	"shoe below formation base": {
 		noun: message("rules/depth-shoe-below-formations-base"),
 		read: formationEdge("base"),
 		say: shoeClause((formation) => message("rules/base", { formation })),
+		side: "below",
 	},
 	"shoe below top of competent rock": {
 		noun: message("rules/depth-shoe-below-top-competent-rock"),
@@ -151,11 +154,13 @@ export const shoeMeasures = {
 				missingAt(message("rules/shallowest-formation-stated-to-be-competent"), "geology", "formations"),
 			),
 		say: shoeClause(() => message("rules/top-shallowest-formation-stated-to-be")),
+		side: "below",
 	},
 	"shoe below nearby water wells": {
 		noun: message("rules/depth-shoe-below-nearby-water-wells"),
 		read: nearbyWaterWells,
 		say: shoeClause(() => message("rules/deepest-water-well-listed")),
+		side: "below",
 	},
 	"fracture pressure at the shoe": {
 		noun: message("rules/fracture-pressure-at-shoe"),

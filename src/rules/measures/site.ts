@@ -31,6 +31,7 @@ export const siteMeasures = {
 			),
 			message("rules/vertically"),
 		],
+		side: "below",
 	},
 	distance: {
 		noun: "distance",

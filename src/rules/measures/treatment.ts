@@ -269,6 +269,7 @@ export const treatmentMeasures = {
 				message("rules/top-of-bed", { bed: confining(the)?.name ?? message("rules/confining-bed") }),
 				said,
 			),
+		side: "below",
 	},
 	"protected water to fracture top": {
 		noun: message("rules/protected-water-to-highest-modeled-fracture"),
@@ -295,5 +296,6 @@ export const treatmentMeasures = {
 				message("rules/base-of-protected-water"),
 				said,
 			),
+		side: "below",
 	},
 } as const satisfies Readonly<Record<string, Measure>>;

@@ -6,8 +6,9 @@ export const PICTURES = {
 		"Depth is to scale, and the same scale in every picture. Widths, distances sideways and close-ups are not.",
 	frameScaleShort: "Depth is to scale. Widths and close-ups are not.",
 	talkMap: "The well and the nearest places, from above",
-	talkMapShows: "North is up. Distances are from the path of the well.",
-	talkMapScale: "To scale. Distances are measured from the path of the well, as seen from above.",
+	talkMapShows: "North is up. Distances are from the path of the well; to another well, from hole to hole.",
+	talkMapScale: "To scale. Distances are from the path of the well, seen from above; to another well, from hole to hole.",
+	talkHoleToHole: "{distance}, hole to hole",
 	talkSection: "The well from the side",
 	talkSectionScale: "To scale, the same up and sideways.",
 	talkSectionModels:
