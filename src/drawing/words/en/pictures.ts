@@ -7,7 +7,8 @@ export const PICTURES = {
 	frameScaleShort: "Depth is to scale. Widths and close-ups are not.",
 	talkMap: "The well and the nearest places, from above",
 	talkMapShows: "North is up. Distances are from the path of the well; to another well, from hole to hole.",
-	talkMapScale: "To scale. Distances are from the path of the well, seen from above; to another well, from hole to hole.",
+	talkMapScale:
+		"To scale. Distances are from the path of the well, seen from above; to another well, from hole to hole.",
 	talkHoleToHole: "{distance}, hole to hole",
 	talkSection: "The well from the side",
 	talkSectionScale: "To scale, the same up and sideways.",

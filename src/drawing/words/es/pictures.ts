@@ -8,8 +8,10 @@ export const PICTURES = {
 		"La profundidad está a escala, la misma en todas las imágenes. Los anchos, las distancias laterales y los acercamientos no lo están.",
 	frameScaleShort: "La profundidad está a escala. Los anchos y los acercamientos no.",
 	talkMap: "El pozo y los lugares más cercanos, desde arriba",
-	talkMapShows: "El norte está arriba. Las distancias son desde la trayectoria del pozo; a otro pozo, de agujero a agujero.",
-	talkMapScale: "A escala. Distancias desde la trayectoria del pozo, vista desde arriba; a otro pozo, de agujero a agujero.",
+	talkMapShows:
+		"El norte está arriba. Las distancias son desde la trayectoria del pozo; a otro pozo, de agujero a agujero.",
+	talkMapScale:
+		"A escala. Distancias desde la trayectoria del pozo, vista desde arriba; a otro pozo, de agujero a agujero.",
 	talkHoleToHole: "{distance}, de agujero a agujero",
 	talkSection: "El pozo visto de lado",
 	talkSectionScale: "A escala, la misma hacia abajo y hacia los lados.",
