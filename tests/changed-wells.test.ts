@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { told as inWords } from "./rules/told.ts";
 import { sampleOf } from "./run/sample.ts";
 import { starterText, understandText } from "./starters.ts";
 
@@ -439,6 +440,54 @@ const CASES: readonly Case[] = [
 		told: "practice.protected-water.samples",
 	},
 	{
+		plan: "the next well of the pad being drilled meanwhile, and nobody named who is told",
+		changes: [["status: planned }]", "status: being drilled }]"]],
+		told: "practice.safety.simultaneous-work",
+	},
+	{
+		plan: "work stated at the next well, and nobody named who is told",
+		changes: [["status: planned }]", "status: drilled, work: wireline and perforating }]"]],
+		told: "practice.safety.simultaneous-work",
+	},
+	{
+		plan: "eight pounds of proppant in a gallon of slickwater",
+		changes: [["concentration: 1.75 lb/gal", "concentration: 8 lb/gal"]],
+		told: "practice.treatment.proppant-concentration",
+	},
+	{
+		plan: "no bottom plug",
+		changes: [inString("production", "plugs: [bottom, top]", "plugs: [top]")],
+		told: "practice.cement.bottom-plug",
+	},
+	{
+		plan: "a spacer of which no viscosity is given",
+		changes: [inString("production", ", plastic_viscosity: 22 cP, yield_point: 10 lbf/100ft2 }", " }")],
+		told: "practice.cement.spacer-rheology",
+	},
+	{
+		plan: "a house at three hundred feet",
+		changes: [["latitude: 31.478340, longitude: -98.774610", "latitude: 31.483540, longitude: -98.771204"]],
+		told: "practice.safety.houses",
+	},
+	{
+		plan: "a treatment dated before drilling ends",
+		changes: [["{ phase: stimulation, days", "{ phase: stimulation, starts: 2026-06-25, days"]],
+		told: "practice.safety.treatment-after-drilling",
+	},
+	{
+		plan: "lead slurry across the first perforations",
+		changes: [
+			["class: H, from: 5400 ft, to: 8200 ft", "class: H, from: 5400 ft, to: 10000 ft"],
+			["class: H, from: 8200 ft, to: 17245 ft", "class: H, from: 10000 ft, to: 17245 ft"],
+		],
+		told: "practice.cement.lead-foot",
+	},
+	{
+		plan: "a casing test above the drilling wellhead",
+		changes: [["wellhead: { drilling: 10000 psi", "wellhead: { drilling: 5000 psi"]],
+		told: "practice.strings.wellhead-at-test",
+	},
+	{
 		plan: "an area that was not searched",
 		changes: [[/ {2}neighbors_complete: true.*\n/, ""]],
 		told: "practice.neighboring-wells.search",
@@ -499,9 +548,50 @@ const toldOf = (text: string): readonly string[] => {
 };
 
 describe("a plan that a good engineer would stop is told by name", () => {
-	it("has seventy cases", () => expect(CASES.length).toBeGreaterThanOrEqual(70));
+	it("has eighty cases", () => expect(CASES.length).toBeGreaterThanOrEqual(80));
 	it.each(sampleOf("changed wells", CASES, 10))("$plan: $told", ({ changes, told }) => {
 		expect(toldOf(changed(changes))).toContain(told);
+	});
+});
+
+/** What a rule says of a changed plan, in words, by its id. */
+const saidOf = (changes: readonly Change[], rule: string): readonly string[] =>
+	(understandText(changed(changes)).findings?.judgement.findings ?? [])
+		.filter(({ cite }) => cite.rule === rule)
+		.map((finding) => `${finding.verdict}: ${inWords(finding).because.replaceAll("\u00a0", " ")}`);
+
+describe("what stands in for a danger lets the plan pass", () => {
+	it("work at the next well, agreed with somebody who is named", () => {
+		const said = saidOf(
+			[["status: planned }]", "status: being drilled, agreed_with: rig manager of Tern 4 (fictional) }]"]],
+			"practice.safety.simultaneous-work",
+		);
+		expect(said).toEqual([
+			"met: Work goes on at the same time at Sorrel Bench Unit 4-16H, agreed with rig manager of Tern 4 (fictional).",
+		]);
+	});
+	it("a test that is made on the treating head", () => {
+		const said = saidOf(
+			[
+				["wellhead: { drilling: 10000 psi", "wellhead: { drilling: 5000 psi"],
+				["pressure: 9800 psi, hold: 30 min", "pressure: 9800 psi, head: stimulation, hold: 30 min"],
+			],
+			"practice.strings.wellhead-at-test",
+		);
+		expect(said.every((each) => each.startsWith("met"))).toBe(true);
+	});
+	it("says how far a lead slurry reaches, and what has to be", () => {
+		expect(
+			saidOf(
+				[
+					["class: H, from: 5400 ft, to: 8200 ft", "class: H, from: 5400 ft, to: 10000 ft"],
+					["class: H, from: 8200 ft, to: 17245 ft", "class: H, from: 10000 ft, to: 17245 ft"],
+				],
+				"practice.cement.lead-foot",
+			),
+		).toEqual([
+			"not met: The foot of the lead slurry is 498 ft below the uppermost perforation; it has to be at or above that.",
+		]);
 	});
 });
 

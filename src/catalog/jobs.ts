@@ -12,7 +12,13 @@ const words = z.union([inLanguages, z.string().min(1)]);
 /** Keys of the bibliography, or a citation in words: whose rule, guide or habit it is. */
 const source = z.array(z.string().min(1)).min(1);
 
-const item = z.strictObject({ en: z.string().min(1), es: z.string().min(1).optional(), source });
+const item = z.strictObject({
+	en: z.string().min(1),
+	es: z.string().min(1).optional(),
+	/** What the pad must have for the line to be one of the sheet. */
+	needs: z.literal("other-wells").optional(),
+	source,
+});
 
 const step = z.strictObject({
 	source,

@@ -96,6 +96,14 @@ const pressureTest = group("Pressure test", "Proves the pipe before anything dep
 	),
 	hold: q("duration", "Hold", "How long it is watched.", EVERY),
 	allowed_fall: optional(part("Allowed fall", "More than this fails.", TECHNICAL)),
+	head: optional(
+		oneOf(
+			["drilling", "stimulation"],
+			"Wellhead that is on",
+			"The test may not pass its rating. Left out: the one for drilling.",
+			TECHNICAL,
+		),
+	),
 	actual: optional(
 		group("Test made", "As charted.", EVERY, {
 			date: optional(date("Date", "When.", RECORD)),

@@ -1,6 +1,6 @@
 import * as z from "zod";
 import { message } from "../messages/message.ts";
-import { EVERY, PRIVATE, PUBLIC, RECORD, SETTING, TECHNICAL } from "./audience.ts";
+import { EVERY, PRIVATE, PUBLIC, RECORD, SETTING, SITE, TECHNICAL } from "./audience.ts";
 import { date, entry, field, flag, group, list, oneOf, optional, reference, text } from "./field.ts";
 import { DATUMS, neighbor } from "./neighbors.ts";
 import { northReference } from "./north-reference.ts";
@@ -163,6 +163,22 @@ export const site = group("Site", "Location, depth datum, neighbors, and the rul
 						status: optional(text("Status", "Planned, drilled or producing.", PUBLIC, "planned")),
 						distance: optional(
 							q("distance", "Distance between the wellheads", "How near two wells start.", PUBLIC),
+						),
+						work: optional(
+							text(
+								"Work there at the same time",
+								"What is done there while this well is drilled or treated.",
+								SITE,
+								"drilling of the intermediate hole",
+							),
+						),
+						agreed_with: optional(
+							text(
+								"Agreed with",
+								"Who is told, and holds the plan for both jobs.",
+								SITE,
+								"person in charge of the other rig",
+							),
 						),
 					}),
 				),

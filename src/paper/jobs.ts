@@ -37,8 +37,8 @@ export const jobsOfWell = (well: Well, jobs: readonly Job[] = []): readonly Well
 	const last = stages.at(-1)?.actual?.date;
 	const treatedOn = { done: stagesDone, ...(stagesDone && last !== undefined ? { doneOn: last } : {}) };
 	/** A job that is a phase of the schedule is done when that has its last day on record. */
-	const phaseDone = (name: string): Pick<WellJob, "done" | "doneOn"> => {
-		const ended = (well.schedule ?? []).find(({ phase }) => phase === name)?.actual?.ended;
+	const phaseDone = (id: string): Pick<WellJob, "done" | "doneOn"> => {
+		const ended = (well.schedule ?? []).find(({ phase }) => slug(phase) === id)?.actual?.ended;
 		return ended === undefined ? { done: false } : { done: true, doneOn: ended };
 	};
 	const perString = well.strings.flatMap((string): WellJob[] => [
@@ -62,7 +62,7 @@ export const jobsOfWell = (well: Well, jobs: readonly Job[] = []): readonly Well
 		? [
 				{ id: "wireline-and-perforating", ...treatedOn },
 				{ id: "pumping", ...treatedOn },
-				{ id: "plug-drill-out", ...phaseDone("plug drill-out") },
+				{ id: "plug-drill-out", ...phaseDone("plug-drill-out") },
 				{ id: "flowback", ...phaseDone("flowback") },
 			]
 		: [];

@@ -223,6 +223,7 @@ const pressureTest = (written: NonNullable<CasingDefinition["pressure_test"]>): 
 	pressure: written.pressure,
 	hold: written.hold,
 	...maybe("allowedFall", written.allowed_fall),
+	...maybe("head", written.head),
 	...(written.actual === undefined
 		? {}
 		: {

@@ -526,6 +526,8 @@ export interface CementActual {
 export interface PressureTest {
 	readonly pressure: Known<"pressure">;
 	readonly hold: Known<"duration">;
+	/** The wellhead that is on while the string is tested; the drilling one where absent. */
+	readonly head?: "drilling" | "stimulation";
 	readonly allowedFall?: Known<"share">;
 	readonly actual?: {
 		readonly date?: string;

@@ -22,6 +22,7 @@ import { RULES_CEMENT_JOB } from "./rules-cement-job.ts";
 import { RULES_DAYS } from "./rules-days.ts";
 import { RULES_LIMITS } from "./rules-limits.ts";
 import { RULES_NAMES } from "./rules-names.ts";
+import { RULES_ON_THE_JOB } from "./rules-on-the-job.ts";
 import { RULES_PRESSURE } from "./rules-pressure.ts";
 import { RULES_RECORDS } from "./rules-records.ts";
 import { RULES_SHOE } from "./rules-shoe.ts";
@@ -65,6 +66,7 @@ export const ENGLISH = {
 	...RULES_SITE,
 	...RULES_SHOE,
 	...RULES_RECORDS,
+	...RULES_ON_THE_JOB,
 	...RULES_PRESSURE,
 	...RULES_NAMES,
 	...RULES_LIMITS,

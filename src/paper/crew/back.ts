@@ -38,7 +38,22 @@ const PLAIN = ITEM_LISTS.filter(
 );
 
 const itemLines = (context: PaperContext, list: ItemList): readonly string[] =>
-	lawFirst(context, jobOf(context)?.[list] ?? []).map((item) => inPaperWords(context, item));
+	lawFirst(context, jobOf(context)?.[list] ?? [])
+		.filter(({ needs }) => needs === undefined || (context.well.site.pad?.other_wells ?? []).length > 0)
+		.map((item) => inPaperWords(context, item));
+
+/** What goes on at the other wells of the pad meanwhile, and who is told there; NOT SET where nobody is named. */
+const padWork = ({ well, words: { label } }: PaperContext): readonly string[] =>
+	(well.site.pad?.other_wells ?? []).flatMap(({ name, work, status, agreed_with: who }) =>
+		work === undefined && who === undefined
+			? []
+			: [
+					label("crew.pad_work")
+						.replace("{well}", name)
+						.replace("{work}", work ?? status ?? "")
+						.replace("{who}", who ?? label("crew.not_set")),
+				],
+	);
 
 /** Who does what: by name where the definition has it, else a line to write on. */
 const roles = (context: PaperContext): Block[] => {
@@ -153,7 +168,11 @@ export const crewBack: Part = (context) => {
 				...siteFacts(context),
 				...roles(context),
 				...PLAIN.flatMap((list) => listed(context, list, itemLines(context, list))),
-				...listed(context, "alongside", [...itemLines(context, "alongside"), ...(safety?.alongside ?? [])]),
+				...listed(context, "alongside", [
+					...itemLines(context, "alongside"),
+					...padWork(context),
+					...(safety?.alongside ?? []),
+				]),
 				...chemicals(context),
 				...listed(context, "lessons", [
 					...lessons,

@@ -50,6 +50,34 @@ const boundary = ({ well }: Case, { words }: Includes): Outcome => {
 };
 
 export const equipmentChecks = {
+	"simultaneous-work": {
+		title: "Work on the pad at the same time",
+		looksAt: "other wells of the pad that are worked on while this one is drilled or treated",
+		explain:
+			"A rig, a crane or pumped fluid at the next well endangers people here, and the other way round. Somebody has to hold the plan for both.",
+	},
+	"treatment-after-drilling": {
+		title: "Order of drilling and treatment",
+		looksAt: "first day of the treatment against the last day of drilling",
+		explain: "A well is treated after it is drilled and cased; dates that say otherwise are mostly a slip.",
+	},
+	"wellhead-at-test": {
+		title: "Wellhead in the casing test",
+		looksAt: "casing test pressure against the wellhead that is on at that moment",
+		explain:
+			"A casing test loads the head that is on. The drilling head is taken, unless the definition says that the treating head is on.",
+	},
+	"lead-slurry-foot": {
+		title: "Lead slurry against the treated interval",
+		looksAt: "foot of the lead slurry against the shallowest perforation",
+		explain: "Lead slurry is light and weak; the interval that is treated is covered by the tail.",
+	},
+	"spacer-rheology": {
+		title: "Viscosity of the spacer",
+		looksAt: "plastic viscosity stated for the spacer",
+		explain:
+			"A spacer clears mud only if it is thicker than the mud and thinner than the cement. Where its viscosity is not stated, its friction is taken as the mud's.",
+	},
 	"cementing-line-test": {
 		title: "Test of the cementing line",
 		looksAt: "line test against the highest pressure of the job, plug bump included",

@@ -54,6 +54,11 @@ export const treatmentChecks = {
 		explain:
 			"A bed that resists growth keeps the fracture in the target. The models illustrate and promise nothing.",
 	},
+	"proppant-concentration": {
+		title: "Proppant concentration for the fluid",
+		looksAt: "highest proppant concentration of a slickwater step",
+		explain: "Thin water carries little proppant; more than it carries settles in the pipe and screens out.",
+	},
 	"fracture-separation": {
 		title: "Protected water to fractures",
 		looksAt: "base of protected water to the highest modeled fracture top",

@@ -6,6 +6,7 @@
  * may not  compare, or hold a number of any rule
  */
 import type { MeasureName } from "../../catalog/limits/vocabulary.ts";
+import { atTheSameTimeMeasures } from "./at-the-same-time.ts";
 import { casingLoadMeasures } from "./casing-loads.ts";
 import { cementHeights } from "./cement.ts";
 import { cementJobMeasures } from "./cement-job.ts";
@@ -44,4 +45,5 @@ export const MEASURE_CODE: Readonly<Record<MeasureName, Measure>> = {
 	...drilledOutMeasures,
 	...neighboringWellMeasures,
 	...recordMeasures,
+	...atTheSameTimeMeasures,
 };

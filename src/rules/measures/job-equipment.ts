@@ -1,10 +1,10 @@
 import type { Known } from "../../cite/known.ts";
 import { message } from "../../messages/message.ts";
-import { type Case, missingOf } from "../case.ts";
+import { type Case, missingAt, missingOf } from "../case.ts";
 import { allowedPull, distanceAlongHole } from "../formulas.ts";
-import { cementOf } from "./cement.ts";
+import { cementOf, heightBetween } from "./cement.ts";
 import { placements, planned, pumped } from "./cement-job.ts";
-import { absent, known, lacking, type Measure } from "./reading.ts";
+import { aboveOrBelow, absent, known, lacking, type Measure } from "./reading.ts";
 import { casingOf, stringOf } from "./shoe.ts";
 
 /** The highest pressure that the cementing line sees: while pumping, or when the plug is bumped. */
@@ -31,7 +31,75 @@ const ratings = (the: Case) =>
 		...(joint_strength === undefined ? [] : [joint_strength]),
 	]);
 
+/** The head that a casing test loads: the drilling head, unless the treating head is stated to be on. */
+const headAtTest = (the: Case): Known<"pressure"> | undefined => {
+	const { wellhead } = the.well;
+	return stringOf(the).pressureTest?.head === "stimulation" ? wellhead?.stimulation : wellhead?.drilling;
+};
+
+/** The foot of the lead slurry of a string of several slurries, on the treated string. */
+const leadFoot = (the: Case) => {
+	const string = stringOf(the);
+	if (string.id !== the.well.stimulation?.treatedThrough) return undefined;
+	const [lead, tail] = (cementOf(the)?.slurries ?? []).toSorted(
+		(a, b) => a.top.tvd.value - b.top.tvd.value || mdOf(a.top) - mdOf(b.top),
+	);
+	return tail === undefined ? undefined : lead;
+};
+
+const mdOf = ({ md }: { readonly md?: Known<"measured-depth"> }): number => md?.value ?? 0;
+
 export const jobEquipmentMeasures = {
+	"wellhead rating at the casing test": {
+		noun: message("rules/wellhead-rating-at-casing-test"),
+		read: (the) =>
+			stringOf(the).pressureTest === undefined
+				? absent(message("rules/no-casing-test-is-planned", { string: stringOf(the).id }))
+				: known(
+						headAtTest(the),
+						stringOf(the).pressureTest?.head === "stimulation"
+							? missingAt(message("rules/rating-wellhead-while-treating"), "wellhead", "stimulation")
+							: missingAt(message("rules/rating-wellhead-while-drilling"), "wellhead", "drilling"),
+					),
+		say: ({ part }) => [message("rules/wellhead-at-casing-test-is-rated", { part })],
+	},
+	"lead slurry above the treated interval": {
+		noun: message("rules/lead-slurry-above-treated-interval"),
+		side: "above",
+		read: planned((the) => {
+			const [lead, top] = [leadFoot(the), the.results.stimulation?.top_perforation];
+			return lead === undefined || top === undefined
+				? absent(message("rules/no-lead-slurry-over-treated-interval", { string: stringOf(the).id }))
+				: known(
+						heightBetween(top, lead.bottom, "hole"),
+						missingOf(the, stringOf(the), message("rules/cement-top"), "cement", "slurries"),
+					);
+		}),
+		say: (said, the) =>
+			aboveOrBelow(
+				message("rules/foot-of-slurry", { slurry: leadFoot(the)?.id ?? "" }),
+				message("rules/the-uppermost-perforation"),
+				said,
+			),
+	},
+	"spacer plastic viscosity": {
+		noun: message("rules/spacer-plastic-viscosity"),
+		read: planned((the) =>
+			stringOf(the).cement?.spacer === undefined
+				? absent(message("rules/no-spacer-is-pumped", { string: stringOf(the).id }))
+				: known(
+						stringOf(the).cement?.spacer?.plasticViscosity,
+						missingOf(
+							the,
+							stringOf(the),
+							message("rules/plastic-viscosity-and-yield-point-of-spacer", { string: stringOf(the).id }),
+							"cement",
+							"spacer",
+						),
+					),
+		),
+		say: ({ part }, the) => [message("rules/spacer-has-viscosity", { string: stringOf(the).id, part })],
+	},
 	"cementing line test": {
 		noun: message("rules/cementing-line-test"),
 		read: pumped((the) =>

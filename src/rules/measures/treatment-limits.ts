@@ -25,6 +25,22 @@ export const treatmentLimitMeasures = {
 		}),
 		say: ({ part }) => [message("rules/treatment-is-expected-to-need", { part })],
 	},
+	"greatest proppant concentration": {
+		noun: message("rules/greatest-proppant-concentration"),
+		read: treated((the) => {
+			const { baseFluid, stages } = the.well.stimulation ?? {};
+			if (onRecord(the)) return absent(message("rules/treatment-is-on-record"));
+			if (!/slick|water/iu.test(baseFluid?.kind ?? ""))
+				return absent(message("rules/fluid-is-not-slickwater"));
+			const [greatest] = (stages ?? [])
+				.flatMap(({ steps }) => steps.flatMap(({ concentration }) => concentration ?? []))
+				.sort((a, b) => b.value - a.value);
+			return greatest === undefined
+				? absent(message("rules/no-proppant-is-pumped"))
+				: { state: "known", value: greatest };
+		}),
+		say: ({ part }) => [message("rules/slickwater-carries", { part })],
+	},
 	"toe valve opening pressure": {
 		noun: message("rules/toe-valve-opening-pressure"),
 		read: treated((the) => {

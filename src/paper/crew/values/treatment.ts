@@ -123,6 +123,8 @@ export const TREATMENT_VALUES: SheetValues = {
 	wellhead_drilling: (c, s) => {
 		const rating = c.well.wellhead?.drilling;
 		const test = s?.pressureTest?.pressure;
+		// With the treating head stated to be on, the drilling head sees no test.
+		if (s?.pressureTest?.head === "stimulation") return NOT_APPLICABLE;
 		const weaker = rating !== undefined && test !== undefined && rating.value < test.value;
 		return one(c, rating).map((line) =>
 			weaker ? { ...line, note: `: ${c.words.label("crew.below_the_test")}` } : line,
@@ -134,7 +136,11 @@ export const TREATMENT_VALUES: SheetValues = {
 		s.id !== c.well.stimulation?.treatedThrough ||
 		c.well.wellhead?.stimulation === undefined
 			? NOT_APPLICABLE
-			: one(c, c.well.wellhead.stimulation),
+			: one(c, c.well.wellhead.stimulation).map((line) =>
+					s.pressureTest?.head === "stimulation"
+						? { ...line, note: `: ${c.words.label("crew.on_in_the_test")}` }
+						: line,
+				),
 	wellhead_stimulation: (c) => one(c, c.well.wellhead?.stimulation),
 	flowback_range: (c) =>
 		(c.well.stimulation?.flowback?.returned ?? []).map((share, i) => ({
