@@ -1,7 +1,7 @@
 import type { Condition, Threshold } from "../catalog/limits/limit.ts";
 import type { FactName } from "../catalog/limits/vocabulary.ts";
 import { message, type Said } from "../messages/message.ts";
-import { type Case, missingAt } from "./case.ts";
+import { type Case, missingAt, missingOf } from "./case.ts";
 import { compare, operatorWords } from "./compare.ts";
 import { EVENT_WORDS, eventDate } from "./events.ts";
 import type { MissingInput } from "./finding.ts";
@@ -140,6 +140,28 @@ const FACT_CODE: Readonly<Record<FactName, (the: Case) => Holding>> = {
 			message("rules/hole-has-been-surveyed"),
 			message("rules/path-is-still-planned-one"),
 		),
+	"floats did not hold": (the) => {
+		if (the.subject.kind !== "string") return { missing: [missingAt("string", "casing")] };
+		const { string } = the.subject;
+		const held = string.cement?.actual?.floatsHeld;
+		// Without a record, floats that are planned are taken to hold; whether any are run has to be said.
+		if (held === undefined && string.floats.length === 0)
+			return { missing: [missingOf(the, string, message("rules/field.float-equipment"), "floats")] };
+		return told(
+			held === false,
+			message("rules/record-has-floats-that-did-not-hold"),
+			message("rules/no-record-of-floats-that-did-not-hold"),
+		);
+	},
+	"plain-end pipe": (the) => {
+		if (the.subject.kind !== "string") return { missing: [missingAt("string", "casing")] };
+		const { string } = the.subject;
+		return told(
+			string.sections.some(({ connection }) => /^plain[ -]end/i.test(connection.trim())),
+			message("rules/string-has-plain-end-pipe", { string: string.id }),
+			message("rules/string-has-no-plain-end-pipe", { string: string.id }),
+		);
+	},
 	"treated through this string": (the) =>
 		told(
 			the.subject.kind === "string" && the.subject.string.id === the.well.stimulation?.treatedThrough,

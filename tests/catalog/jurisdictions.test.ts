@@ -94,9 +94,9 @@ describe("the vocabulary", () => {
 		const UNUSED: readonly string[] = ["shoe-strength", "relief-valve", "string-report"];
 		expect(CHECK_IDS.filter((id) => !used.has(id))).toEqual(UNUSED);
 	});
-	it("conditions of the shipped rows are facts or comparisons", () => {
+	it("conditions of the shipped rows are facts, comparisons or events", () => {
 		const kinds = rules.flatMap(({ appliesTo }) => appliesTo.when).map(({ kind }: Condition) => kind);
-		expect(new Set(kinds)).toEqual(new Set(["fact", "threshold"]));
+		expect(new Set(kinds)).toEqual(new Set(["dated", "fact", "threshold"]));
 	});
 });
 

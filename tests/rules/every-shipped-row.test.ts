@@ -338,6 +338,11 @@ const DATES = {
 	"pad rig release": "2026-08-20",
 	"drilling suspended": "2026-07-10",
 	"physical change": "2026-09-01",
+	"pressure test failed": "2026-07-15",
+	"well plugged": "2026-09-02",
+	"fresh-water flow": "2026-07-03",
+	"adverse communication": "2026-07-22",
+	"information requested": "2026-09-03",
 	"string set": "2026-07-05",
 	"string cemented": "2026-07-06",
 	"casing test": "2026-07-08",
@@ -357,6 +362,11 @@ const dated: Stage = ({ well, results }) => ({
 					"pad rig release",
 					"drilling suspended",
 					"physical change",
+					"pressure test failed",
+					"well plugged",
+					"fresh-water flow",
+					"adverse communication",
+					"information requested",
 				] as const
 			)
 				.map((event) => ({ event, on: DATES[event] }))

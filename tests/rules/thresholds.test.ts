@@ -575,6 +575,18 @@ const TAKEN: readonly Taken[] = [
 		missing: [without("stimulation.annuli.0.predicted_rise")],
 		path: "stimulation.annuli.0.predicted_rise",
 	},
+	{
+		// The surface shoe is 1,000 ft below the datum, straight down; 30 percent of its feet, in psi.
+		of: "outer shoe vertical depth",
+		check: "annulus-limit",
+		applies: { annulus: { inside: "intermediate", outside: "surface" } },
+		measure: "annulus stop pressure",
+		times: "0.30 psi/ft",
+		value: (amount) => set("stimulation.annuli.1.stop_above", amount),
+		at: "300 psi",
+		under: "299 psi",
+		over: "301 psi",
+	},
 ];
 
 describe.each(TAKEN)("a limit taken from the $of", (each) => {

@@ -33,6 +33,7 @@ const PROTECTS: Readonly<Partial<Record<MeasureName, Side>>> = {
 	"preventer working pressure": "least",
 	"shoe test equivalent": "least",
 	"annulus stop pressure": "most",
+	"line test pressure": "least",
 	"clearance each side of coupling": "least",
 	"clearance each side of pipe": "least",
 	"coupling clearance on diameter": "least",

@@ -7,6 +7,7 @@ import { readThreshold } from "./read-threshold.ts";
 import {
 	CHECK_LIMITS,
 	type CheckId,
+	CONTINGENT_EVENTS,
 	FACTS,
 	isMeasuredOn,
 	MEASURE_NAMES,
@@ -43,13 +44,17 @@ const readPlace = (
 
 const DAY = /^\d{4}-\d{2}-\d{2}$/;
 
-/** `{ event: spud, from: 2014-01-01, before: 2020-07-01 }`, with one of the two days or both. */
+/**
+ * `{ event: spud, from: 2014-01-01, before: 2020-07-01 }`, with one of the two days or both. An event that most wells
+ * never see may go without: `{ event: fresh-water flow }` holds once the definition dates it.
+ */
 const readDated = (desk: Desk, raw: Readonly<Record<string, unknown>>, at: Path): Condition | undefined => {
 	if (!onlyKeys(desk, raw, at, ["event", "from", "before"])) return undefined;
 	const event = readEvent(desk, raw["event"], [...at, "event"]);
 	const [from, before] = [raw["from"], raw["before"]];
 	const given = [from, before].filter((day) => day !== undefined);
-	if (given.length === 0 || !given.every((day) => typeof day === "string" && DAY.test(day)))
+	const alone = given.length === 0 && event !== undefined && CONTINGENT_EVENTS.includes(event);
+	if (!alone && (given.length === 0 || !given.every((day) => typeof day === "string" && DAY.test(day))))
 		return report(desk, {
 			code: "rules/limit-form",
 			at,
@@ -115,7 +120,9 @@ export const readCondition = (desk: Desk, raw: unknown, at: Path): Condition | u
 		code: "rules/limit-form",
 		at,
 		what: message("limits/condition-form.what"),
-		expected: message("limits/condition-form.expected", { names: FACTS.join(", ") }),
+		expected: message("limits/condition-form.expected", {
+			names: FACTS.join(", "),
+		}),
 		found: shownValue(raw),
 		mend: message("limits/condition-form.mend"),
 	});

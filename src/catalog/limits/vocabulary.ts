@@ -156,6 +156,7 @@ export const MEASURES = {
 	"heaviest fluid below the shoe": { dimension: "density", subject: "string" },
 	"annulus stop pressure": { dimension: "pressure", subject: "annulus" },
 	"predicted annulus rise": { dimension: "pressure", subject: "annulus" },
+	"outer shoe vertical depth": { dimension: "true-vertical-depth", subject: "annulus" },
 	// Records, against what was designed
 	"least slurry pumped of calculated": { dimension: "share", subject: "string" },
 	"slurry density off design": { dimension: "density", subject: "string" },
@@ -318,6 +319,8 @@ export const FACTS = [
 	"flow zone open above the shoe",
 	"treated through this string",
 	"path surveyed",
+	"floats did not hold",
+	"plain-end pipe",
 ] as const;
 export type FactName = (typeof FACTS)[number];
 /** Facts of a string, which have no meaning for a rule on the well. */
@@ -325,6 +328,8 @@ export const STRING_FACTS: readonly FactName[] = [
 	"deviated string",
 	"flow zone open above the shoe",
 	"treated through this string",
+	"floats did not hold",
+	"plain-end pipe",
 ];
 
 /** Whether a measure may be taken in a rule on such a subject: its own, or the well's. */
@@ -480,13 +485,26 @@ export const EVENTS = [
 	"pad rig release",
 	"drilling suspended",
 	"physical change",
+	"pressure test failed",
+	"well plugged",
+	"fresh-water flow",
+	"adverse communication",
+	"information requested",
 	"string set",
 	"string cemented",
 	"casing test",
 ] as const;
 export type EventName = (typeof EVENTS)[number];
 /** Events that most wells never see: a definition that dates none has none, and nothing is due. */
-export const CONTINGENT_EVENTS: readonly EventName[] = ["drilling suspended", "physical change"];
+export const CONTINGENT_EVENTS: readonly EventName[] = [
+	"drilling suspended",
+	"physical change",
+	"pressure test failed",
+	"well plugged",
+	"fresh-water flow",
+	"adverse communication",
+	"information requested",
+];
 /** Events of one string, which only a rule on a string can name. */
 export const STRING_EVENTS: readonly EventName[] = ["string set", "string cemented", "casing test"];
 
@@ -659,7 +677,7 @@ export const CHECK_LIMITS = {
 	"pressure-boundary": form("well", "includes"),
 	"casing-lift": threshold("string", "hold-down while cementing"),
 	"water-zone-record": threshold("string", "cement top below water zone"),
-	"pressure-ladder": threshold("well", "treating limits out of order"),
+	"pressure-ladder": threshold("well", "treating limits out of order", "line test pressure"),
 	"friction-reduction": threshold("well", "pressure with half the friction reduction"),
 	"expected-pressure": threshold("well", "expected treating pressure"),
 	"toe-opening": threshold("well", "toe valve opening pressure"),

@@ -27,6 +27,17 @@ export const RULES_DAYS = {
 		"Clause without a full stop: why a limit came out as it did (events).",
 	],
 	"rules/physical-change-well": ["the physical change to the well", "Noun phrase with its article (events)."],
+	"rules/failed-pressure-test": ["a failed pressure test", "Noun phrase with its article (events)."],
+	"rules/plugging-of-well": ["the plugging of the well", "Noun phrase with its article (events)."],
+	"rules/flow-of-fresh-water": ["a flow of fresh water", "Noun phrase with its article (events)."],
+	"rules/adverse-communication": [
+		"an adverse communication with another well",
+		"Noun phrase with its article (events).",
+	],
+	"rules/request-for-information": [
+		"a request for the information",
+		"Noun phrase with its article (events).",
+	],
 	"rules/setting-string": [
 		"setting the string",
 		"Noun phrase without its article: what is measured or is missing (events).",
@@ -136,8 +147,8 @@ export const RULES_DAYS = {
 	"rules/day-permit-issued": ["day the permit was issued", "A day that is missing."],
 	"rules/day-drilling-suspended": ["day drilling was suspended", "A day that is missing."],
 	"rules/event-not-dated": [
-		"no date is given for {event}",
-		"Sentence without its full stop. event: a noun phrase with its article.",
+		"applies only after {event}; none is on record or planned",
+		"Clause without its full stop, after the verdict 'Not applicable'. event: a noun phrase with its article.",
 	],
 	"rules/event-is-on": ["{event} is", "Before a date. event: a noun phrase with its article."],
 	"rules/this-was-issued-on": ["this was issued on", "Before a date."],

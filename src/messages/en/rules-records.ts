@@ -219,7 +219,7 @@ export const RULES_RECORDS = {
 		"Noun phrase without its article: what is measured or is missing (records).",
 	],
 	"rules/treating-line-was-tested-to": [
-		"the treating line was tested to {part}",
+		"the treating line is tested to {part}",
 		"Clause without a full stop: why a limit came out as it did (records). part: the value.",
 	],
 	"rules/pressure-allowed-by-weakest-element-pressure": [

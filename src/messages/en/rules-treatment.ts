@@ -65,6 +65,18 @@ export const RULES_TREATMENT = {
 		"the casing around the annulus yields at {part}",
 		"Clause without a full stop: why a limit came out as it did (treatment). part: the value.",
 	],
+	"rules/vertical-depth-of-the-shoe-around-annulus": [
+		"vertical depth of the shoe of the casing around the annulus",
+		"Noun phrase without its article: what is measured or is missing (treatment).",
+	],
+	"rules/shoe-depth-of-casing-around-annulus": [
+		"shoe depth of the casing around the annulus",
+		"Noun phrase without its article: what is missing (treatment).",
+	],
+	"rules/shoe-around-annulus-is-at": [
+		"the shoe of the casing around the annulus is at a vertical depth of {part}",
+		"Clause without a full stop: why a limit came out as it did (treatment). part: the value.",
+	],
 	"rules/internal-yield-next-casing-outward": [
 		"internal yield of the next casing outward",
 		"Noun phrase without its article: what is measured or is missing (treatment).",

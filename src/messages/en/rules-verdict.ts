@@ -52,6 +52,22 @@ export const RULES_VERDICT = {
 		"class of the well",
 		"Noun phrase without its article: what is measured or is missing (condition).",
 	],
+	"rules/record-has-floats-that-did-not-hold": [
+		"the record says that the floats did not hold",
+		"Clause without a full stop: why a limit came out as it did (condition).",
+	],
+	"rules/no-record-of-floats-that-did-not-hold": [
+		"applies only where the floats do not hold; no record says that they did not",
+		"Clause without a full stop, after the verdict 'Not applicable' (condition).",
+	],
+	"rules/string-has-plain-end-pipe": [
+		"the {string} string has plain-end pipe",
+		"Clause without a full stop: why a limit came out as it did (condition). string: its id.",
+	],
+	"rules/string-has-no-plain-end-pipe": [
+		"applies only to plain-end welded pipe; the {string} string has none",
+		"Clause without a full stop, after the verdict 'Not applicable' (condition). string: its id.",
+	],
 	"rules/well-is-exploratory": [
 		"the well is exploratory",
 		"Clause without a full stop: why a limit came out as it did (condition).",

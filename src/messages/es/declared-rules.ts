@@ -1,8 +1,19 @@
 /** Questions that rules put to a person, citations of practice, and kinds of neighbors. */
 export const RULE_TEXTS: Readonly<Record<string, string>> = {
+	"State when the identity and concentration were given to whoever asked for them.":
+		"Indique cuándo se dieron la identidad y la concentración a quien las pidió.",
+	"State what was found at the other well and when the division was told.":
+		"Indique qué se encontró en el otro pozo y cuándo se avisó a la división.",
+	"State how long pressure was kept on the cement head; the rule asks for 4 hours.":
+		"Indique cuánto tiempo se mantuvo la presión en la cabeza de cementación; la regla pide 4 horas.",
+	"State the passes of the weld, the welder’s certificate, the test and the notice given before it.":
+		"Indique los pases de la soldadura, el certificado del soldador, la prueba y el aviso previo.",
+	"Confirm that an approved plan was carried out and a new test passed before the treatment.":
+		"Confirme que se llevó a cabo un plan aprobado y pasó una nueva prueba antes del tratamiento.",
+	"State when the flow was reported, with its depth, thickness and rate; the rule asks for the next business day.":
+		"Indique cuándo se informó del flujo, con su profundidad, espesor y gasto; la regla pide el siguiente día hábil.",
 	"A geologist must state whether the bed is competent and would hold a shut-in.":
 		"Un geólogo debe decir si la capa es competente y soportaría un cierre.",
-	"A geologist must state whether the bed is competent.": "Un geólogo debe decir si la capa es competente.",
 	"A geologist must state whether the formation is impervious.":
 		"Un geólogo debe decir si la formación es impermeable.",
 	"A geologist must state whether the formation at the shoe is competent.":
@@ -26,21 +37,6 @@ export const RULE_TEXTS: Readonly<Record<string, string>> = {
 		"Un ingeniero debe decir qué presiones traerá la terminación y confirmar que la prueba planeada las cubre.",
 	"An engineer must state that the planned centralizers are enough to isolate the completed interval from the zones above it.":
 		"Un ingeniero debe declarar que los centralizadores planeados bastan para aislar el intervalo terminado de las zonas superiores.",
-	"Applies only if a test fails; the person in charge must know it before the test.":
-		"Aplica solo si falla una prueba; la persona a cargo debe saberlo antes de la prueba.",
-	"Applies only if fresh water flows; the driller must know it.":
-		"Aplica solo si fluye agua dulce; el perforador debe saberlo.",
-	"Applies only if it happens; the person in charge must know whom to notify.":
-		"Aplica solo si ocurre; la persona a cargo debe saber a quién avisar.",
-	"Applies only if the floats do not hold; the cementing crew must know it beforehand.":
-		"Aplica solo si no sella el equipo de flotación; la cuadrilla de cementación debe saberlo de antemano.",
-	"Applies only to a dry hole; the operator must know the deadline.":
-		"Aplica solo a un pozo seco; la operadora debe conocer el plazo.",
-	"Applies only to welded pipe; state whether any is used.":
-		"Aplica solo a tubería soldada; indique si se usa.",
-	"Applies only on request.": "Aplica solo a solicitud.",
-	"Applies only on request; the operator must be able to answer.":
-		"Aplica solo a solicitud; la operadora debe poder responder.",
 	"Only the topics of the directive were read here (barriers, offset-well risk, setbacks from water wells and bedrock, notice before the job); work through the directive itself.":
 		"Aquí solo se leyeron los temas de la directiva (barreras, riesgo de pozos vecinos, distancias a pozos de agua y roca firme, aviso antes del trabajo); revise la directiva misma.",
 	"Where the lease is federal, confirm that copies of the federal forms were sent.":
@@ -75,8 +71,6 @@ export const RULE_TEXTS: Readonly<Record<string, string>> = {
 		"Confirme qué canales se registran; no están en este plan.",
 	"Look up the commission’s list for the county and the injection permits within a quarter mile, and mark those formations; this plan does not hold them.":
 		"Consulte la lista de la comisión para el condado y los permisos de inyección a menos de un cuarto de milla, y marque esas formaciones; este plan no las tiene.",
-	"Confirm the disclosure lists and the community notice, with their dates; they are made outside this plan.":
-		"Confirme las listas de divulgación y el aviso a la comunidad, con sus fechas; se hacen fuera de este plan.",
 	"Confirm that the drilling log records the tests and any sign of usable water; the log is kept outside this plan.":
 		"Confirme que la bitácora de perforación registra las pruebas y cualquier indicio de agua aprovechable; la bitácora se lleva fuera de este plan.",
 	"Confirm the entry in the national chemical disclosure registry and its date; it is made outside this plan.":

@@ -76,7 +76,7 @@ export const RULES_RECORDS: Translation<typeof ENGLISH> = {
 	"rules/maximum-pressure-stages-pumped": "la presión máxima de las etapas bombeadas",
 	"rules/stage-reached": "la etapa {detail} llegó a {part}",
 	"rules/line-test-pressure": "la presión de prueba de la línea",
-	"rules/treating-line-was-tested-to": "la línea de tratamiento se probó a {part}",
+	"rules/treating-line-was-tested-to": "la línea de tratamiento se prueba a {part}",
 	"rules/pressure-allowed-by-weakest-element-pressure":
 		"la presión permitida por el elemento más débil de la barrera de presión",
 	"rules/elements-that-see-treating-pressure": "los elementos que ven la presión de tratamiento",

@@ -24,6 +24,12 @@ export const RULES_TREATMENT: Translation<typeof ENGLISH> = {
 	"rules/internal-yield-casing-around-annulus":
 		"la presión interna de cedencia de la TR que rodea el espacio anular",
 	"rules/casing-around-annulus-yields-at": "la TR que rodea el espacio anular cede a {part}",
+	"rules/vertical-depth-of-the-shoe-around-annulus":
+		"la profundidad vertical de la zapata de la TR que rodea el espacio anular",
+	"rules/shoe-depth-of-casing-around-annulus":
+		"la profundidad de la zapata de la TR que rodea el espacio anular",
+	"rules/shoe-around-annulus-is-at":
+		"la zapata de la TR que rodea el espacio anular está a una profundidad vertical de {part}",
 	"rules/internal-yield-next-casing-outward":
 		"la presión interna de cedencia de la siguiente TR hacia afuera",
 	"rules/next-casing-outward-yields-at": "la siguiente TR hacia afuera cede a {part}",

@@ -17,6 +17,12 @@ export const RULES_VERDICT: Translation<typeof ENGLISH> = {
 	"rules/well-lies-in-no-place-listed": "el pozo está en {name}, que la regla no nombra",
 	"rules/step-of-a-table": "según la tabla de la regla, para {noun} de {value}",
 	"rules/class-well": "la clase del pozo",
+	"rules/record-has-floats-that-did-not-hold": "el registro indica que no retuvo el equipo de flotación",
+	"rules/no-record-of-floats-that-did-not-hold":
+		"aplica solo si no retiene el equipo de flotación; ningún registro indica que no haya retenido",
+	"rules/string-has-plain-end-pipe": "la sarta {string} lleva tubería de extremos lisos",
+	"rules/string-has-no-plain-end-pipe":
+		"aplica solo a tubería soldada de extremos lisos; la sarta {string} no la lleva",
 	"rules/well-is-exploratory": "el pozo es exploratorio",
 	"rules/well-is-class": "el pozo es de la clase “{class}”",
 	"rules/stimulation-is-planned": "se planea una estimulación",

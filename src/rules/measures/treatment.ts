@@ -157,6 +157,15 @@ export const treatmentMeasures = {
 		read: (the) => yieldOf(the, annulus(the).outer),
 		say: ({ part }) => [message("rules/casing-around-annulus-yields-at", { part })],
 	},
+	"outer shoe vertical depth": {
+		noun: message("rules/vertical-depth-of-the-shoe-around-annulus"),
+		read: (the) => {
+			const { outer } = annulus(the);
+			const missing = missingOf(the, outer, message("rules/shoe-depth-of-casing-around-annulus"), "shoe");
+			return known(the.results.casing[outer.id]?.shoe.tvd, missing);
+		},
+		say: ({ part }) => [message("rules/shoe-around-annulus-is-at", { part })],
+	},
 	"next outer internal yield": {
 		noun: message("rules/internal-yield-next-casing-outward"),
 		read: (the) => {
