@@ -25,6 +25,7 @@ import type { Findings } from "./paper/context.ts";
 import { dueDates, judge, missingIn } from "./rules/index.ts";
 import { lackingLetter, printableTree } from "./source/characters.ts";
 import { decodeText } from "./source/decode-text.ts";
+import { foreignTable } from "./source/foreign/table-text.ts";
 import { inherit } from "./source/inherit.ts";
 import { readYaml } from "./source/read-yaml.ts";
 import type { UnitSystem } from "./units/format.ts";
@@ -267,7 +268,9 @@ const recording =
 		const file = readFile(name);
 		if ("bytes" in file) {
 			read.push({ name, bytes: file.bytes });
-			const text = new TextDecoder().decode(file.bytes);
+			const foreign = foreignTable(file.bytes);
+			const text =
+				foreign === undefined ? new TextDecoder().decode(file.bytes) : "text" in foreign ? foreign.text : "";
 			texts.set(file.file, { text });
 			const lacking = lackingLetter(text, file.file, hasGlyph);
 			if (lacking !== undefined) letters.push(lacking);

@@ -157,9 +157,10 @@ const LIBRARIES: Readonly<Record<string, { readonly rooms: readonly string[]; re
 	"@resvg/resvg-js": { rooms: ["render/png"], because: "one maker of pictures" },
 	"write-excel-file": { rooms: ["render/xlsx"], because: "one writer of workbooks" },
 	fflate: {
-		rooms: ["render/xlsx"],
-		because: "a workbook is an archive, which is made without the time of its making",
+		rooms: ["render/xlsx", "source/foreign"],
+		because: "a workbook is an archive, which is made without the time of its making, and read",
 	},
+	"fast-xml-parser": { rooms: ["source/foreign"], because: "one reader of other programs' XML" },
 	"@placemarkio/tokml": { rooms: ["render/map"], because: "one writer of maps" },
 	"csv-stringify": { rooms: ["render/tables"], because: "one writer of tables" },
 	"ical-generator": { rooms: ["render/calendar"], because: "one writer of calendars" },

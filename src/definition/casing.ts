@@ -253,7 +253,7 @@ const casingString = entry("String", "One string of pipe, with its cement and it
 			joints: optional(count("Joints run", "Must agree with the tally.", TECHNICAL)),
 			tally: optional(
 				group("Tally", "Every joint in the string, from the shoe up or from the top down.", RECORD, {
-					file: file("Tally file", "A CSV with the length of each joint.", RECORD, "tally.csv"),
+					file: file("Tally file", "The length of each joint, as CSV or XLSX.", RECORD, "tally.csv"),
 					columns: columnsOf("joint", "length"),
 				}),
 			),

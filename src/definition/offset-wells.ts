@@ -31,7 +31,9 @@ const path = group(
 				depth: verticalDepth("Depth at the bottom", "With the place it fixes the path.", RECORD),
 			}),
 		),
-		file: optional(file("Survey file", "A CSV of stations.", RECORD, "offset-survey.csv")),
+		file: optional(
+			file("Survey file", "Stations as CSV, XLSX, LAS 2.0 or 3.0, or WITSML.", RECORD, "offset-survey.csv"),
+		),
 		columns: columnsOf("md", "inclination", "azimuth"),
 		stations: optional(list("Stations", "In order of depth.", RECORD, station)),
 		north: optional(

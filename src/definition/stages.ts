@@ -134,7 +134,7 @@ export const stages = group("Stages", "Where the rock is opened, and what is pum
 	layout: optional(layout),
 	rows: optional(
 		group("Stage list", "Every stage on a row of a file.", EVERY, {
-			file: file("Stage file", "A CSV of stages.", RECORD, "stages.csv"),
+			file: file("Stage file", "Stages as CSV or XLSX.", RECORD, "stages.csv"),
 			columns: columnsOf(
 				"stage",
 				"bottom",
@@ -162,7 +162,7 @@ export const stages = group("Stages", "Where the rock is opened, and what is pum
 			"Where the casing's couplings are, from its tally: plugs and guns keep clear of them.",
 			RECORD,
 			{
-				file: file("Coupling file", "A CSV with the depth of each coupling.", RECORD, "couplings.csv"),
+				file: file("Coupling file", "The depth of each coupling, as CSV or XLSX.", RECORD, "couplings.csv"),
 				columns: columnsOf("coupling"),
 				clearance: q("length", "Clearance", "Least distance to a plug or a cluster.", RECORD),
 			},
@@ -171,7 +171,9 @@ export const stages = group("Stages", "Where the rock is opened, and what is pum
 	overrides: optional(list("Stages that differ", "From the layout or the treatment.", EVERY, override)),
 	actual: optional(
 		group("As pumped", "The job's records, stage by stage.", RECORD, {
-			file: optional(file("Record file", "A CSV of stage records.", RECORD, "stages-actual.csv")),
+			file: optional(
+				file("Record file", "Records of the stages, as CSV or XLSX.", RECORD, "stages-actual.csv"),
+			),
 			columns: columnsOf(
 				"stage",
 				"date",

@@ -61,7 +61,9 @@ export const station = entry("Survey station", "One measurement of the hole's di
 });
 
 const survey = group("Survey", "Stations in a file, or listed here; the first is the tie-in.", RECORD, {
-	file: optional(file("Survey file", "A CSV of stations.", RECORD, "survey.csv")),
+	file: optional(
+		file("Survey file", "Stations as CSV, XLSX, LAS 2.0 or 3.0, or WITSML.", RECORD, "survey.csv"),
+	),
 	columns: columnsOf("md", "inclination", "azimuth"),
 	stations: optional(list("Stations", "In order of depth.", RECORD, station)),
 });

@@ -31,6 +31,8 @@ export interface CsvColumns<C extends string = string> {
 	readonly rows: readonly CsvRow<C>[];
 	/** Columns that the table has. */
 	readonly present: readonly C[];
+	/** How the table heads each of them. */
+	readonly heads: Readonly<Partial<Record<C, string>>>;
 }
 
 type CellRead =
@@ -98,5 +100,7 @@ export const readColumns = <C extends string>(
 		}
 		if (good) rows.push({ numbers, texts, at });
 	}
-	return { value: { rows, present: [...found.keys()] }, diagnostics };
+	const heads: Partial<Record<C, string>> = {};
+	for (const [name, { index }] of found) heads[name] = table.header[index]?.text ?? name;
+	return { value: { rows, present: [...found.keys()], heads }, diagnostics };
 };

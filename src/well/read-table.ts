@@ -12,6 +12,7 @@ import {
 } from "../source/csv-columns.ts";
 import type { StatedColumn } from "../source/csv-words.ts";
 import { decodeText, LARGEST_TABLE } from "../source/decode-text.ts";
+import { type ForeignTable, foreignTable } from "../source/foreign/table-text.ts";
 import type { Dimension } from "../units/dimensions.ts";
 import { quantity } from "../units/quantity.ts";
 import { definitionOf } from "../units/units-of.ts";
@@ -35,7 +36,7 @@ const placed = <C extends string>(stated: Foreign<C>, at: Path): StatedColumns<C
 		}),
 	) as Readonly<Record<string, StatedColumn>> as StatedColumns<C>;
 
-/** Reads a CSV file that the definition names; every fault in it is told at its own place in the file. */
+/** Reads a table that the definition names, as CSV or in a format that others send; every fault in it is told at its own place in the file. */
 export const readNamedTable = <C extends string>(
 	name: string,
 	at: Path,
@@ -52,7 +53,18 @@ export const readNamedTable = <C extends string>(
 			found: name,
 			mend: message("well/table-file.mend"),
 		});
-	const text = decodeText(file.bytes, file.file, LARGEST_TABLE);
+	const foreign = foreignTable(file.bytes);
+	if (foreign !== undefined && "refused" in foreign)
+		return fault(desk, "file/not-found", at, {
+			what: message("file/refused", { why: foreign.refused }),
+			expected: message("well/table-file.expected"),
+			found: name,
+			mend: message("well/table-file.mend"),
+		});
+	const text =
+		foreign === undefined
+			? decodeText(file.bytes, file.file, LARGEST_TABLE)
+			: { value: foreign.text, diagnostics: [] };
 	desk.faults.push(...text.diagnostics);
 	if (text.value === undefined) return undefined;
 	const table = readCsv(text.value, file.file);
@@ -60,7 +72,34 @@ export const readNamedTable = <C extends string>(
 	if (table.value === undefined) return undefined;
 	const read = readColumns(table.value, columns, placed(stated, [...at.slice(0, -1), "columns"]));
 	desk.faults.push(...read.diagnostics);
+	if (foreign !== undefined && read.value !== undefined) tellReading(name, at, foreign, read.value, desk);
 	return read.value === undefined ? undefined : { table: table.value, columns: read.value };
+};
+
+/** Which column of a file in another format was taken for what stands among the assumptions, so that it can be checked. */
+const tellReading = (
+	name: string,
+	at: Path,
+	{ format, north }: ForeignTable,
+	{ heads }: CsvColumns,
+	desk: Desk,
+): void => {
+	const columns = Object.entries(heads).flatMap(([column, head]) =>
+		head === undefined ? [] : [message("foreign/read-as.column", { name: column, head })],
+	);
+	desk.assumptions.push({
+		id: `table-${name}`,
+		at,
+		what: message("foreign/read-as.what", {
+			file: name,
+			format,
+			columns: {
+				list: [...columns, ...(north === undefined ? [] : [message("foreign/read-as.north", { north })])],
+				joined: "and",
+			},
+		}),
+		why: message("foreign/read-as.why"),
+	});
 };
 
 /** A number of a row as a value that knows its file; nothing where the cell is empty or not there. */

@@ -14,8 +14,8 @@ type SurveyDefinition = NonNullable<TrajectoryDefinition["actual"]>["survey"];
 
 const COLUMNS = {
 	md: { dimension: "measured-depth", aliases: ["measured_depth", "depth", "dept"] },
-	inclination: { dimension: "angle", aliases: ["inc", "incl", "deviation"] },
-	azimuth: { dimension: "angle", aliases: ["az", "azi", "azim", "azm"] },
+	inclination: { dimension: "angle", aliases: ["inc", "incl", "inclin", "deviation", "devi", "dev"] },
+	azimuth: { dimension: "angle", aliases: ["az", "azi", "azim", "azm", "hazi"] },
 } as const;
 
 /** The planned path and the surveyed one; at least one of them. */

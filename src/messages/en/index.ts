@@ -11,6 +11,7 @@ import { DEFINITION } from "./definition.ts";
 import { DIAGNOSTICS } from "./diagnostics.ts";
 import { EXPECTED } from "./expected.ts";
 import { FILE } from "./file.ts";
+import { FOREIGN } from "./foreign.ts";
 import { LIMITS } from "./limits.ts";
 import { LIMITS_FORMS } from "./limits-forms.ts";
 import { PAD } from "./pad.ts";
@@ -60,6 +61,7 @@ export const ENGLISH = {
 	...DIAGNOSTICS,
 	...FILE,
 	...PAD,
+	...FOREIGN,
 	...RULES,
 	...RULES_VERDICT,
 	...RULES_TREATMENT,

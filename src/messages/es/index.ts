@@ -13,6 +13,7 @@ import { DEFINITION } from "./definition.ts";
 import { DIAGNOSTICS } from "./diagnostics.ts";
 import { EXPECTED } from "./expected.ts";
 import { FILE } from "./file.ts";
+import { FOREIGN } from "./foreign.ts";
 import { LIMITS } from "./limits.ts";
 import { LIMITS_FORMS } from "./limits-forms.ts";
 import { PAD } from "./pad.ts";
@@ -62,6 +63,7 @@ export const SPANISH: Translation<EnglishEntries> = {
 	...DIAGNOSTICS,
 	...FILE,
 	...PAD,
+	...FOREIGN,
 	...RULES,
 	...RULES_VERDICT,
 	...RULES_TREATMENT,
