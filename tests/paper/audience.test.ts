@@ -21,6 +21,7 @@ import {
 } from "../../src/pipeline.ts";
 import { renderSvg } from "../../src/render/svg/render-svg.ts";
 import { renderText } from "../../src/render/text/render-text.ts";
+import { sampleOf } from "../run/sample.ts";
 import { starterText, understandText } from "../starters.ts";
 
 /*
@@ -138,9 +139,15 @@ const planted = (from?: Paper) => {
 	return findings;
 };
 
+/** Crew packs of a run of every change: pumping, which has most of what can be narrowed, and some others by the seed. */
+const packsOf = (well: ReturnType<typeof planted>["well"]): readonly string[] => {
+	const jobs = jobsOfWell(well).map(jobName);
+	return [...new Set(["pumping", ...sampleOf("narrowed packs", jobs, 3)])];
+};
+
 /** Everything that readers of a paper could be given: text, tables, HTML, drawings, and the files inside. */
 const outputs = async (findings: ReturnType<typeof planted>, paper: Paper): Promise<string> => {
-	const jobs = paper === "crew" ? jobsOfWell(findings.well).map(jobName) : [undefined];
+	const jobs = paper === "crew" ? packsOf(findings.well) : [undefined];
 	const languages: readonly PaperRequest["language"][] = paper === "crew" ? ["en"] : LANGUAGES;
 	const parts: string[] = [];
 	for (const language of languages) {
