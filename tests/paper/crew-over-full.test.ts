@@ -158,9 +158,9 @@ it("puts what is broken before what is unknown, and loses none, with five more f
 	expect(pages.length).toBe(3);
 	const [front = "", , third = ""] = pages.map(pageWords);
 	expect(front).toMatch(/Read also page 3\s+4 more reasons to stop/u);
-	for (const broken of ["reaches its thickening time", "is of class A", "no top plug is among them"])
+	for (const broken of ["reaches its thickening time", "is of class A", "No top plug is listed"])
 		expect(front).toContain(broken);
-	expect(third).toContain("no collar is named");
+	expect(third).toContain("has no collar named");
 	expect(
 		third.split("plastic viscosity and yield point of every fluid in the cement job of").length - 1,
 	).toBe(5);
