@@ -99,6 +99,8 @@ export const RULE_TEXTS: Readonly<Record<string, string>> = {
 		"Compare con la regla la presión de cierre después de la terminación; no está en este plan.",
 	"Confirm the sign on site; it is not part of this plan.":
 		"Confirme el letrero en el sitio; no está en este plan.",
+	"Confirm that the surface casing valve stays open during the treatment and that the well can be shut in from a distance.":
+		"Confirme que la válvula de la TR superficial queda abierta durante el tratamiento y que el pozo se puede cerrar a distancia.",
 	"Compare the test record of the idle well with the rule; it is not part of this plan.":
 		"Compare con la regla el registro de la prueba del pozo inactivo; no está en este plan.",
 	"Measure the distance to treated intervals of other wells; they are not part of this plan.":
