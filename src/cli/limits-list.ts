@@ -1,6 +1,9 @@
 import type { Jurisdiction, Limit, Rule } from "../catalog/limits/limit.ts";
-import { ENGLISH_READER, tellSaid } from "../messages/print.ts";
+import { type Message, message } from "../messages/message.ts";
+import { type Reader, tellPhrase, tellSaid } from "../messages/print.ts";
 import type { Findings } from "../paper/context.ts";
+import { loadWords } from "../paper/words/words.ts";
+import type { Finding } from "../rules/finding.ts";
 import { say } from "../rules/reason.ts";
 
 /** A limit that arithmetic decides, so that a number of it can be laid beside a text. */
@@ -42,7 +45,7 @@ const count = (rules: readonly Rule[]): Count => {
 	};
 };
 
-const cells = (name: string, each: Count): readonly string[] => [
+const cells = (name: string, each: Count, reader: Reader): readonly string[] => [
 	name,
 	`${each.rows}`,
 	`${each.compared}`,
@@ -50,31 +53,36 @@ const cells = (name: string, each: Count): readonly string[] => [
 	`${each.draft}`,
 	`${each.differing}`,
 	`${each.rows - each.compared - each.draft}`,
-	`${each.arithmeticCompared} of ${each.arithmetic}`,
+	tellPhrase(message("list/of", { some: each.arithmeticCompared, all: each.arithmetic }), reader),
 	share(each.arithmeticCompared, each.arithmetic),
 ];
 
+const HEADS: readonly Message[] = [
+	message("list/set"),
+	message("list/limits"),
+	message("list/compared"),
+	message("list/share"),
+	message("list/draft"),
+	message("list/mended"),
+	message("list/not-compared"),
+	message("list/numbers-compared"),
+	message("list/share"),
+];
+
 /** Set by set: how many limits, and how many of them were laid beside a text; a draft is counted apart. */
-export const limitsTable = (sets: readonly Jurisdiction[]): readonly (readonly string[])[] => [
-	[
-		"set",
-		"limits",
-		"compared",
-		"share",
-		"draft",
-		"mended",
-		"not compared",
-		"with numbers, compared",
-		"share",
-	],
-	...sets.map(({ code, rules }) => cells(code, count(rules))),
-	cells("all", count(sets.flatMap(({ rules }) => rules))),
+export const limitsTable = (
+	sets: readonly Jurisdiction[],
+	reader: Reader,
+): readonly (readonly string[])[] => [
+	HEADS.map((head) => tellPhrase(head, reader)),
+	...sets.map(({ code, rules }) => cells(code, count(rules), reader)),
+	cells(tellPhrase(message("list/all"), reader), count(sets.flatMap(({ rules }) => rules)), reader),
 ];
 
 const BLANK = "____________________";
 
 /** The sheet a person fills while laying the limits that apply to a well beside the official text. */
-export const comparisonSheet = ({ well, judgement }: Findings): readonly string[] => {
+export const comparisonSheet = ({ well, judgement }: Findings, reader: Reader): readonly string[] => {
 	const rows = [
 		...new Map(
 			judgement.findings
@@ -82,26 +90,38 @@ export const comparisonSheet = ({ well, judgement }: Findings): readonly string[
 				.map((finding) => [finding.cite.rule, finding]),
 		).values(),
 	];
+	const compared = rows.filter(({ cite }) => cite.comparedBy !== undefined).length;
 	return [
-		`Limits that apply to ${well.identity.name}, to be laid beside the text in force`,
-		`${rows.length} limits; ${rows.filter(({ cite }) => cite.comparedBy !== undefined).length} compared by a person named in the definition`,
-		...rows.flatMap(({ cite, requirement, reason }) => [
+		tellPhrase(message("list/sheet-title", { well: well.identity.name }), reader),
+		tellPhrase(message("list/sheet-count", { count: rows.length, compared }), reader),
+		...rows.flatMap((finding) => [
 			"",
-			`${cite.rule}   ${tellSaid(cite.citation, ENGLISH_READER)}`,
-			`  our words   ${tellSaid(requirement, ENGLISH_READER)}`,
-			`  our number  ${say(reason)}`,
-			`  standing    ${cite.standing}${cite.publicCopy === undefined ? "" : `: ${cite.publicCopy.at} (${cite.publicCopy.kind}, ${cite.publicCopy.dated}); read: ${cite.publicCopy.read}`}`,
-			...(cite.forms === undefined ? [] : [`  forms       ${cite.forms.join("; ")}`]),
-			...(cite.comparedBy === undefined
-				? [
-						`  number in the text ${BLANK}  agrees ____  differs ____`,
-						`  by ${BLANK}  license ${BLANK}  on ____-__-__  against ${BLANK}  dated ____-__-__`,
-					]
-				: [
-						`  compared    by ${cite.comparedBy.by} on ${cite.comparedBy.on} against ${cite.comparedBy.against} of ${cite.comparedBy.dated}`,
-					]),
+			`${finding.cite.rule}   ${tellSaid(finding.cite.citation, reader)}`,
+			...toCompare(finding, reader).map((line) => tellPhrase(line, reader)),
 		]),
 		"",
-		"Write what agrees under site › compared: { rule, by, license, on, against, dated }; mend what differs in a rules file of your own (replaces: <id>).",
+		tellPhrase(message("list/sheet-end"), reader),
 	];
 };
+
+/** Of one limit: what our rules file has, and the lines that a person fills. */
+const toCompare = ({ cite, requirement, reason }: Finding, reader: Reader): readonly Message[] => [
+	message("list/sheet-words", {
+		requirement: loadWords(reader.language).requirement(cite.rule, requirement),
+	}),
+	message("list/sheet-number", { reason: say(reason, reader) }),
+	message("list/sheet-standing", { standing: standingOf(cite) }),
+	...(cite.forms === undefined ? [] : [message("list/sheet-forms", { forms: cite.forms.join("; ") })]),
+	...(cite.comparedBy === undefined
+		? [message("list/sheet-agrees", { blank: BLANK }), message("list/sheet-by", { blank: BLANK })]
+		: [message("list/sheet-compared", cite.comparedBy)]),
+];
+
+const standingOf = ({ standing, publicCopy }: Finding["cite"]) =>
+	publicCopy === undefined
+		? { declared: standing }
+		: message("list/sheet-copy", {
+				...publicCopy,
+				standing: { declared: standing },
+				kind: { declared: publicCopy.kind },
+			});

@@ -76,9 +76,10 @@ export const readDefinition = (
 	rules: readonly string[],
 	shipped: ShippedData,
 	session: Session,
+	language: Reader["language"] = "en",
 ): Understanding => {
 	const understanding = understandFile(file, readRulesFiles(rules), shipped);
-	tellDiagnostics(understanding, { language: "en", units: understanding.units });
+	tellDiagnostics(understanding, { language, units: understanding.units });
 	if (hasErrors(understanding.diagnostics)) session.end(EXIT.badDefinition);
 	return understanding;
 };

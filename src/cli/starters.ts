@@ -1,4 +1,5 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
+import { type Message, message } from "../messages/message.ts";
 import { packageFile } from "../shipped/package-file.ts";
 
 const FOLDER = packageFile("seeds/starters/");
@@ -16,8 +17,8 @@ export const starterNames = (): string[] =>
 		.sort();
 
 /** What a starter is, in a few words. */
-export const starterKind = (starter: string): string =>
-	existsSync(new URL(`${starter}/`, FOLDER)) ? "a pad and its wells, fictional" : "fictional";
+export const starterKind = (starter: string): Message =>
+	existsSync(new URL(`${starter}/`, FOLDER)) ? message("list/fictional-pad") : message("list/fictional");
 
 /** A file of a starter, and what it is called beside the first. */
 export interface StarterFile {

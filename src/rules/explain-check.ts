@@ -4,11 +4,15 @@ import {
 	CHECK_LIMITS,
 	type CheckId,
 	FACTS,
+	type LimitForm,
 	MEASURES,
 	type MeasureEntry,
+	type MeasureName,
 	STRING_FACTS,
 	type SubjectKind,
 } from "../catalog/limits/vocabulary.ts";
+import { message } from "../messages/message.ts";
+import { type Reader, tellPhrase } from "../messages/print.ts";
 
 /** What a row has to name beside its limit, by what the check is made on. */
 const APPLIES: Readonly<Partial<Record<SubjectKind, string>>> = {
@@ -31,8 +35,14 @@ const FORM_EXAMPLES: Readonly<Record<string, string>> = {
 	"samples within": "{ samples_within: { radius: 0.5 mi, of: wellhead, before: spud, months: 12 } }",
 	"evidence beside": "{ evidence_beside: fractures }",
 	consent: "{ consent: written }",
-	judgement: "{ question: A geologist has to say whether the bed is competent. }",
 };
+
+const THRESHOLD = "{ measure, at_least | more_than | at_most | less_than, about }";
+const JOINED = "{ all_of: [ … ] }, { any_of: [ … ] }, { if: …, require: … }";
+const AMOUNTS =
+	"{ of }, { times, of }, { greatest_of }, { least_of }, { sum_of }, { clamp, from, to }, { by, steps }, { by_method }";
+const CONDITIONS =
+	"{ measure, at_least … }, { county }, { field }, { event, from | before }, { not }, { all }, { any }";
 
 const PARAMETERS: Readonly<Record<string, string>> = {
 	along: "along: hole",
@@ -58,41 +68,72 @@ const factsOf = (subject: SubjectKind): readonly string[] =>
 	FACTS.filter((fact) => subject === "string" || !STRING_FACTS.includes(fact));
 
 /** What a check is made on, its measures with their kinds of value, the forms it takes, and a row to begin from. */
-export const limitsOfCheck = (id: CheckId): readonly string[] => {
+export const limitsOfCheck = (id: CheckId, reader: Reader): readonly string[] => {
 	const { subject, forms, measures } = CHECK_LIMITS[id];
 	const applies = APPLIES[subject];
-	const example = thresholdOf(id) ?? FORM_EXAMPLES[forms[0] ?? ""] ?? "{ question: … }";
+	const own = ownOf(reader);
+	const sample = (form: LimitForm) =>
+		form === "judgement" ? `{ question: ${own.question} }` : FORM_EXAMPLES[form];
+	const example = thresholdOf(id) ?? sample(forms[0] ?? "judgement") ?? "{ question: … }";
+	const madeOn = message("explain/made-on", { subject });
 	return [
-		`made on   the ${subject}${applies === undefined ? "" : `; the row says which: applies_to: ${applies}`}`,
+		tellPhrase(
+			applies === undefined
+				? madeOn
+				: message("explain/row-says-which", { madeOn, sample: `applies_to: ${applies}` }),
+			reader,
+		),
 		...(measures.length === 0
 			? []
 			: [
-					"measures",
-					...measures.map((name) => {
-						const { dimension, needs = [], may = [] }: MeasureEntry = MEASURES[name];
-						const also = [...needs, ...may.map((each) => `${each} (may be left out)`)];
-						return `  ${name}: ${dimension.replaceAll("-", " ")}, such as ${exampleAmount(dimension)}${also.length === 0 ? "" : `; with ${also.join(", ")}`}`;
-					}),
+					tellPhrase(message("explain/measures"), reader),
+					...measures.map((name) => measureLine(name, reader)),
 				]),
-		`forms     ${forms.map((form) => FORM_EXAMPLES[form] ?? "{ measure, at_least | more_than | at_most | less_than, about }").join(" · ")}`,
-		"          and joined: { all_of: [ … ] }, { any_of: [ … ] }, { if: …, require: … }",
-		...(measures.length === 0
-			? []
-			: [
-					"amounts   a quantity, { of }, { times, of }, { greatest_of }, { least_of }, { sum_of }, { clamp, from, to }, { by, steps }, { by_method }",
-				]),
-		`when, if  ${factsOf(subject).join(", ")};`,
-		"          { measure, at_least … }, { county }, { field }, { event, from | before }, { not }, { all }, { any }",
-		"a row to begin from",
+		tellPhrase(
+			message("explain/forms", { forms: forms.map((form) => sample(form) ?? THRESHOLD).join(" · ") }),
+			reader,
+		),
+		tellPhrase(message("explain/joined", { forms: JOINED }), reader),
+		...(measures.length === 0 ? [] : [tellPhrase(message("explain/amounts", { forms: AMOUNTS }), reader)]),
+		tellPhrase(message("explain/when", { facts: factsOf(subject).join(", ") }), reader),
+		`          ${CONDITIONS}`,
+		tellPhrase(message("explain/begin-from"), reader),
 		`  - id: us-tx.mine.${id}`,
 		`    check: ${id}`,
 		...(applies === undefined ? [] : [`    applies_to: ${applies}`]),
 		`    limit: ${example}`,
-		"    requirement: One sentence in your own words.",
-		"    citation: The section and its paragraph",
+		`    requirement: ${own.words}`,
+		`    citation: ${own.citation}`,
 		"    standing: not compared",
-		"    how_known: { way: read in part, of: what was read }",
+		`    how_known: { way: read in part, of: ${own.reading} }`,
 		"    text_as_of: unknown",
 		"    in_force: { from: unknown }",
 	];
+};
+
+/** What a person puts into the row in words of their own. */
+const ownOf = (reader: Reader) => ({
+	words: tellPhrase(message("explain/own-words"), reader),
+	citation: tellPhrase(message("explain/own-citation"), reader),
+	reading: tellPhrase(message("explain/own-reading"), reader),
+	question: tellPhrase(message("explain/own-question"), reader),
+});
+
+const measureLine = (name: MeasureName, reader: Reader): string => {
+	const { dimension, needs = [], may = [] }: MeasureEntry = MEASURES[name];
+	const facts = {
+		name,
+		kind: { declared: dimension.replaceAll("-", " ") },
+		amount: exampleAmount(dimension),
+	};
+	const more = [
+		...needs,
+		...may.map((each) => tellPhrase(message("explain/may-be-left-out", { name: each }), reader)),
+	];
+	return tellPhrase(
+		more.length === 0
+			? message("explain/measure", facts)
+			: message("explain/measure-with", { ...facts, more: more.join(", ") }),
+		reader,
+	);
 };

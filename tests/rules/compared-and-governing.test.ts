@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { JURISDICTION_CODES, loadJurisdictions } from "../../src/catalog/jurisdictions.ts";
 import { CHECK_IDS } from "../../src/catalog/limits/vocabulary.ts";
 import { comparisonSheet, limitsTable } from "../../src/cli/limits-list.ts";
+import { ENGLISH_READER } from "../../src/messages/print.ts";
 import type { Findings } from "../../src/paper/context.ts";
 import { standingWords } from "../../src/paper/words/not-compared.ts";
 import { loadWords } from "../../src/paper/words/words.ts";
@@ -58,7 +59,7 @@ describe("a row that a person has compared", () => {
 	it("the sheet to fill has the citation, our words, our number and lines for what is not compared", () => {
 		const { well, results } = wellWith(compared);
 		const judgement = judge(well, results, [asks("a", "50 ft"), asks("b", "60 ft")]);
-		const sheet = comparisonSheet({ well, judgement } as Findings);
+		const sheet = comparisonSheet({ well, judgement } as Findings, ENGLISH_READER);
 		expect(sheet[1]).toBe("2 limits; 1 compared by a person named in the definition");
 		expect(sheet.filter((line) => line.includes("number in the text ____"))).toHaveLength(1);
 		expect(sheet.join("\n")).toMatch(/our number {2}The shoe is 200.ft below the base of protected water/);
@@ -80,7 +81,7 @@ describe("several limits on the same thing", () => {
 });
 
 describe("the share compared", () => {
-	const table = limitsTable(loadJurisdictions(JURISDICTION_CODES).value ?? []);
+	const table = limitsTable(loadJurisdictions(JURISDICTION_CODES).value ?? [], ENGLISH_READER);
 	it("has a line for each set and one for all, and adds up", () => {
 		expect(table).toHaveLength(JURISDICTION_CODES.length + 2);
 		const [, ...lines] = table;
@@ -95,7 +96,7 @@ describe("the share compared", () => {
 describe("the row that explaining a check prints", () => {
 	// Checks of engineering practice have forms that a jurisdiction's row has no example of here.
 	it.each(CHECK_IDS)("%s reads, or is of practice", (id) => {
-		const lines = limitsOfCheck(id);
+		const lines = limitsOfCheck(id, ENGLISH_READER);
 		const start = lines.indexOf("a row to begin from");
 		const text = lines.slice(start + 1).map((line) => line.replace(/^ {2}/, ""));
 		const rows = readYaml(text.join("\n").replaceAll("us-tx.mine", "xx-one"), "row.yaml").value?.value;

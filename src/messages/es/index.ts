@@ -12,10 +12,12 @@ import { DATES } from "./dates.ts";
 import { DEFINITION } from "./definition.ts";
 import { DIAGNOSTICS } from "./diagnostics.ts";
 import { EXPECTED } from "./expected.ts";
+import { EXPLAIN } from "./explain.ts";
 import { FILE } from "./file.ts";
 import { FOREIGN } from "./foreign.ts";
 import { LIMITS } from "./limits.ts";
 import { LIMITS_FORMS } from "./limits-forms.ts";
+import { LIST } from "./list.ts";
 import { PAD } from "./pad.ts";
 import { QUANTITY } from "./quantity.ts";
 import { RULES } from "./rules.ts";
@@ -60,6 +62,8 @@ export const SPANISH: Translation<EnglishEntries> = {
 	...LIMITS,
 	...QUANTITY,
 	...EXPECTED,
+	...EXPLAIN,
+	...LIST,
 	...DIAGNOSTICS,
 	...FILE,
 	...PAD,

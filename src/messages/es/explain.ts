@@ -1,0 +1,38 @@
+import type { EXPLAIN as ENGLISH } from "../en/explain.ts";
+import type { Translation } from "../entries.ts";
+
+export const EXPLAIN: Translation<typeof ENGLISH> = {
+	"explain/unknown": "aquí nada se llama “{what}”",
+	"explain/did-you-mean": "aquí nada se llama “{what}”; ¿quiso decir “{near}”?",
+	"explain/error": "error",
+	"explain/warning": "advertencia",
+	"explain/check": "revisión",
+	"explain/formula": "fórmula",
+	"explain/source": "fuente: {source}",
+	"explain/holds": "vale para: {range}",
+	"explain/rows": "{count, plural, one {una tabla de # renglón} other {una tabla de # renglones}}",
+	"explain/worked-above": "calculado arriba",
+	"explain/written": "escrito en {place}",
+	"explain/written-in": "escrito en {place}, archivo {file}",
+	"explain/from-table": "tabla {table}, {row}; {source}",
+	"explain/assumed": "supuesto: {id}",
+	"explain/constant": "constante: {what}; {source}",
+	"explain/by": "por {formula}; {source}",
+	"explain/by-branch": "por {formula} ({branch}); {source}",
+	"explain/made-on":
+		"se hace en {subject, select, string {una sarta} hole {un agujero} annulus {un espacio anular} neighbor {un vecino} other {el pozo}}",
+	"explain/row-says-which": "{madeOn}; el renglón dice cuál: {sample}",
+	"explain/measures": "medidas",
+	"explain/measure": "  {name}: {kind}, como {amount}",
+	"explain/measure-with": "  {name}: {kind}, como {amount}; con {more}",
+	"explain/may-be-left-out": "{name} (puede omitirse)",
+	"explain/forms": "formas    {forms}",
+	"explain/joined": "          y unidas: {forms}",
+	"explain/amounts": "números   una cantidad con unidad, {forms}",
+	"explain/when": "when, if  {facts};",
+	"explain/begin-from": "un renglón para empezar",
+	"explain/own-words": "Una oración en sus propias palabras.",
+	"explain/own-citation": "La sección y su párrafo",
+	"explain/own-reading": "lo que se leyó",
+	"explain/own-question": "Un geólogo tiene que decir si la capa es competente.",
+};
