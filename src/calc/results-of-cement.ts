@@ -109,6 +109,9 @@ export interface JobRecordResults {
 		readonly density_off?: Known<"density">;
 		/** Where it ends by the volume pumped. */
 		readonly top_by_volume?: HoleMark;
+		/** With no excess in open hole, and with twice that of the plan: what the worked top may be off by. */
+		readonly highest_by_volume?: HoleMark;
+		readonly lowest_by_volume?: HoleMark;
 	}[];
 	/** Absent where the record of any slurry lacks it. */
 	readonly least_of_plan?: Known<"share">;

@@ -24,6 +24,12 @@ export interface IsolationResults {
 	readonly layers: readonly LayerInterval[];
 	/** Each water zone, flow zone and target, with what stands across it in each part of the well's life. */
 	readonly zones: readonly ZoneIsolation[];
+	/** Bond logs on record, the outermost string first. */
+	readonly bond_logs: readonly BondLogResults[];
+	/** Zones of protected water and its base that no sheath is shown to seal by more than plan or volume. */
+	readonly unsealed_water?: Known<"count">;
+	/** Annuli whose pressure was read. */
+	readonly annulus_readings: readonly AnnulusSeal[];
 	/** Stretches of annulus without cement. */
 	readonly gaps: readonly AnnulusGap[];
 	/** Of each string, from the base of protected water; negative when above it. */
@@ -95,8 +101,75 @@ export interface ZoneIsolation {
 	/** As far as the well reaches; the top itself where the base is not given. */
 	readonly base: Known<"true-vertical-depth">;
 	readonly phases: readonly ZonePhase[];
+	/** Rock from its base to the shallowest opening of the pipe; absent where none is planned. */
+	readonly above_perforations?: Known<"offset">;
+	/** Cement of each string that touches it with what shows its seal, the outermost first. */
+	readonly seals: readonly ZoneSeal[];
 	/** Ids of gaps in which the zone's rock stands open to an annulus. */
 	readonly gaps: readonly string[];
+}
+
+/**
+ * How well a seal is known: *planned*; *placed* by what was pumped; *inferred* from returns, a survey or a top that was
+ * found; *measured* by a bond log across the zone; *tested* with pressure.
+ */
+export type SealState = "planned" | "placed" | "inferred" | "measured" | "tested";
+
+/** The cement of one string across a zone, and what shows that it seals. */
+export interface ZoneSeal {
+	readonly string: string;
+	/** From top to base. */
+	readonly covers: boolean;
+	readonly state: SealState;
+	/** What shows it: `returns seen`, `bond log`, `tracer`, `annulus`, `squeeze` … */
+	readonly by?: string;
+	readonly date?: string;
+	readonly stated_by?: string;
+	/** Of a test. */
+	readonly pressure?: Known<"pressure">;
+	/** Cement seen at surface. */
+	readonly returns?: Known<"volume">;
+	/** Of a bond log: how much of the zone it covers, and how much of that is bonded. */
+	readonly logged?: Known<"length">;
+	readonly bonded?: Known<"length">;
+	readonly bond?: "throughout" | "in part" | "nowhere";
+	/** Equivalent density of the test that the shoe below the zone held. */
+	readonly shoe_test?: Known<"density">;
+}
+
+export interface BondLogResults {
+	readonly string: string;
+	readonly date: string;
+	readonly run_by?: string;
+	readonly stated_by?: string;
+	/** The amplitude at which a stretch begins to count as bonded. */
+	readonly bonded_amplitude?: Known<"sonic-amplitude">;
+	readonly intervals: readonly {
+		readonly top: HoleMark;
+		readonly bottom: HoleMark;
+		readonly amplitude?: Known<"sonic-amplitude">;
+		/** As stated, else worked from the amplitudes. */
+		readonly index?: Known<"share">;
+		readonly quality?: "good" | "fair" | "poor" | "none";
+		readonly bonded: boolean;
+	}[];
+	/** Longest continuous bonded stretch where the string lies against rock. */
+	readonly longest_bonded: Known<"length">;
+	readonly against_rock_from: HoleMark;
+}
+
+export interface AnnulusSeal {
+	/** The string inside. */
+	readonly string: string;
+	/** The string outside, where there is one. */
+	readonly outer?: string;
+	readonly readings: number;
+	/** Most that was found before a bleed. */
+	readonly highest?: Known<"pressure">;
+	/** Most that came back after a bleed. */
+	readonly rebuilt?: Known<"pressure">;
+	/** Whether pressure was found of which nobody saw whether it comes back. */
+	readonly unwatched: boolean;
 }
 
 /** Layers that span a zone from top to base in one part of the well's life; a part that does not span it is not counted. */

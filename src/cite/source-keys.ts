@@ -62,6 +62,8 @@ export const SOURCE_KEYS = [
 	"api-10d",
 	"api-10d-2",
 	"api-65-2",
+	"api-90",
+	"epa-r8-guidance-34",
 	"api-96",
 	"api-water-glossary",
 	"cementing-handbook",

@@ -19,6 +19,7 @@ import {
 	reference,
 	text,
 } from "./field.ts";
+import { annulusReadings } from "./isolation-evidence.ts";
 import { count, part, q, typed } from "./quantity-field.ts";
 
 const ratings = group("Ratings stated", "For pipe or connections outside the catalogue.", RECORD, {
@@ -243,6 +244,7 @@ const casingString = entry("String", "One string of pipe, with its cement and it
 	cement: optional(cement),
 	pressure_test: optional(pressureTest),
 	shoe_test: optional(shoeTest),
+	annulus_readings: optional(annulusReadings),
 	design_factors: optional(designFactors),
 	loads: optional(loads),
 	actual: optional(

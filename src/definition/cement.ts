@@ -3,6 +3,7 @@ import { message } from "../messages/message.ts";
 import { EVERY, RECORD, TECHNICAL } from "./audience.ts";
 import { measuredDepth, measuredDepthOrSurface } from "./depth-field.ts";
 import { date, entry, field, flag, group, list, oneOf, optional, text } from "./field.ts";
+import { sealEvidence } from "./isolation-evidence.ts";
 import { q, ratio, tally } from "./quantity-field.ts";
 
 export const TOP_METHODS = [
@@ -123,6 +124,7 @@ export const cementActual = group("Job record", "What was done, beside what was 
 		}),
 	),
 	remedial: optional(text("Remedial work", "What was done where the job fell short.", RECORD)),
+	...sealEvidence,
 });
 
 const furtherJob = entry("Further job", "A top-up or a squeeze.", RECORD, {

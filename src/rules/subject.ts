@@ -38,6 +38,8 @@ const SELECTOR_WORDS: Readonly<Record<StringSelector, Said>> = {
 	"cement recorded": message("rules/strings.cement-recorded"),
 	"shoe test recorded": message("rules/strings.shoe-test-recorded"),
 	"pressure test recorded": message("rules/strings.pressure-test-recorded"),
+	"bond log recorded": message("rules/strings.bond-log-recorded"),
+	"squeeze recorded": message("rules/strings.squeeze-recorded"),
 	"every string": message("rules/strings.every-string"),
 	"every string but conductor": message("rules/strings.every-string-but-conductor"),
 };
@@ -77,6 +79,10 @@ const isSelected = (string: CasingString, selector: StringSelector, well: Well):
 			return string.shoeTest?.actual !== undefined;
 		case "pressure test recorded":
 			return string.pressureTest?.actual !== undefined;
+		case "bond log recorded":
+			return string.cement?.actual?.seal?.bondLog !== undefined;
+		case "squeeze recorded":
+			return (string.cement?.actual?.seal?.squeezes ?? []).length > 0;
 		default:
 			return roles.includes(selector);
 	}

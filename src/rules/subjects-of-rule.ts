@@ -18,6 +18,8 @@ const NONE_HAS: Readonly<Partial<Record<StringSelector, Said>>> = {
 	"cement recorded": message("rules/no-cement-job-is-recorded"),
 	"shoe test recorded": message("rules/no-shoe-test-is-recorded"),
 	"pressure test recorded": message("rules/no-casing-test-is-recorded"),
+	"bond log recorded": message("rules/no-bond-log-is-recorded"),
+	"squeeze recorded": message("rules/no-squeeze-is-recorded"),
 };
 
 /** Lines that bound every well's land, near or far. */

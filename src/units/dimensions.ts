@@ -607,6 +607,14 @@ export const DIMENSIONS = {
 		metric: { unit: "m/s", decimals: 2 },
 		example: "12 ft/s",
 	},
+	/** What a bond log reads of the first arrival along the pipe. */
+	"sonic-amplitude": {
+		canonical: "mV",
+		units: [{ symbol: "mV", si: 1e-3 }],
+		field: { unit: "mV", decimals: 1 },
+		metric: { unit: "mV", decimals: 1 },
+		example: "4 mV",
+	},
 	"sound-level": {
 		canonical: "dBA",
 		units: [{ symbol: "dBA", spellings: ["dB(A)", "dB A"], si: 1 }],

@@ -4,7 +4,9 @@ import { message } from "../messages/message.ts";
 import { cementDepth } from "./datum.ts";
 import { assumeWord, type Desk, fault, maybe, SAME_DEPTH } from "./desk.ts";
 import { distinctIds } from "./names.ts";
+import type { ReadFile } from "./read-file.ts";
 import { choiceOf } from "./said.ts";
+import { resolveSealEvidence } from "./seal-evidence.ts";
 import { figures } from "./slurry-figures.ts";
 import type { CementActual, CementJob, Datum, Hole, Slurry } from "./well.ts";
 
@@ -18,6 +20,7 @@ export interface CementPlace {
 	/** The shoe the column begins at, and the plan's where the pipe was landed elsewhere. */
 	readonly shoe: Slurry["bottom"];
 	readonly plannedShoe: Slurry["bottom"];
+	readonly files: ReadFile;
 }
 
 /** A cement job on the depth datum. A slurry planned to the planned shoe follows the shoe to where it was landed. */
@@ -90,7 +93,7 @@ export const resolveCement = (written: CementDefinition, place: CementPlace, des
 				why: message("well/cement-job.how-it-will-be-found"),
 			}),
 		...maybe("ifReturnsStop", written.if_returns_stop),
-		...(written.actual === undefined ? {} : { actual: resolveActual(written.actual, datum) }),
+		...(written.actual === undefined ? {} : { actual: resolveActual(written.actual, place, desk) }),
 	};
 };
 
@@ -142,7 +145,11 @@ const rheology = (written: {
 	...maybe("yieldPoint", written.yield_point),
 });
 
-const resolveActual = (written: NonNullable<CementDefinition["actual"]>, datum: Datum): CementActual => ({
+const resolveActual = (
+	written: NonNullable<CementDefinition["actual"]>,
+	{ at, datum, shoe, files }: CementPlace,
+	desk: Desk,
+): CementActual => ({
 	...maybe("date", written.date),
 	pumped: (written.pumped ?? []).map(({ fluid, volume, density }) => ({
 		fluid,
@@ -164,4 +171,5 @@ const resolveActual = (written: NonNullable<CementDefinition["actual"]>, datum: 
 	...maybe("floatsHeld", written.floats_held),
 	...maybe("evaluationLog", written.evaluation_log),
 	...maybe("remedial", written.remedial),
+	...maybe("seal", resolveSealEvidence(written, { at: [...at, "actual"], datum, shoe, files }, desk)),
 });

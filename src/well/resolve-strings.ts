@@ -4,10 +4,12 @@ import type { Path } from "../diagnostics/path.ts";
 import { message } from "../messages/message.ts";
 import { pipeDepth } from "./datum.ts";
 import { type Desk, maybe } from "./desk.ts";
+import type { ReadFile } from "./read-file.ts";
 import { unknownReference } from "./references.ts";
 import { resolveCement } from "./resolve-cement.ts";
 import { stringDesignFactors } from "./resolve-design-basis.ts";
 import { type FoundSection, resolvePipe } from "./resolve-pipe.ts";
+import { resolveAnnulusReadings } from "./seal-evidence.ts";
 import type {
 	CasingString,
 	CentralizerRun,
@@ -31,6 +33,7 @@ interface Around {
 	readonly holes: readonly Hole[];
 	readonly datum: Datum;
 	readonly basis: DesignBasis;
+	readonly files: ReadFile;
 }
 
 export interface FoundStrings {
@@ -107,7 +110,7 @@ interface Parts {
 const joinString = (
 	written: CasingDefinition,
 	{ at, hole, sections, before }: Parts,
-	{ datum, basis }: Around,
+	{ datum, basis, files }: Around,
 	desk: Desk,
 ): CasingString | undefined => {
 	const first = sections[0]?.section;
@@ -164,12 +167,14 @@ const joinString = (
 							datum,
 							shoe,
 							plannedShoe: last.bottom,
+							files,
 						},
 						desk,
 					),
 				}),
 		...(written.pressure_test === undefined ? {} : { pressureTest: pressureTest(written.pressure_test) }),
 		...(written.shoe_test === undefined ? {} : { shoeTest: shoeTest(written.shoe_test) }),
+		...maybe("annulusReadings", resolveAnnulusReadings(written.annulus_readings)),
 		designFactors: stringDesignFactors(written.design_factors, basis),
 		...evacuation(written.loads?.evacuation),
 		...maybe("burstBackup", written.loads?.burst_backup),

@@ -68,7 +68,7 @@ export const resolveWell = (definition: Definition, catalog: Catalog, files: Rea
 	const designBasis = resolveDesignBasis(definition.design_basis, desk);
 	const { strings: found, leftOut } = resolveStrings(
 		definition.casing,
-		{ holes, datum, basis: designBasis },
+		{ holes, datum, basis: designBasis, files },
 		desk,
 	);
 	const stringIds = definition.casing.map(({ id }) => id);

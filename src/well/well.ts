@@ -21,6 +21,7 @@ import type { Place } from "../diagnostics/diagnostic.ts";
 import type { Path } from "../diagnostics/path.ts";
 import type { Paper } from "../document/document.ts";
 import type { Said } from "../messages/message.ts";
+import type { AnnulusReading, SealEvidence } from "./seal-evidence.ts";
 
 /**
  * What was understood of a definition: references joined, catalogue rows found, datums reduced to one, defaults filled
@@ -302,6 +303,8 @@ export interface CasingString {
 	readonly cement?: CementJob;
 	readonly pressureTest?: PressureTest;
 	readonly shoeTest?: ShoeTest;
+	/** Of the annulus outside it. */
+	readonly annulusReadings?: readonly AnnulusReading[];
 	readonly designFactors: DesignFactors;
 	/** Collapse: empty, or a fluid level. */
 	readonly evacuation?:
@@ -521,6 +524,7 @@ export interface CementActual {
 	/** `none`, or the log, its date and what it showed. */
 	readonly evaluationLog?: string;
 	readonly remedial?: string;
+	readonly seal?: SealEvidence;
 }
 
 export interface PressureTest {

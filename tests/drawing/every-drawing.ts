@@ -2,6 +2,7 @@ import type { Results } from "../../src/calc/results.ts";
 import type { Language } from "../../src/document/document.ts";
 import type { Drawing } from "../../src/document/shapes.ts";
 import { isolationCloseUp } from "../../src/drawing/close-up/isolation-close-up.ts";
+import { evidenceChart } from "../../src/drawing/evidence/evidence-chart.ts";
 import { hookLoadCharts } from "../../src/drawing/hook-loads/hook-load-chart.ts";
 import { pressureLadderView } from "../../src/drawing/ladder/pressure-ladder-view.ts";
 import { loadLines } from "../../src/drawing/load-lines/load-lines.ts";
@@ -42,6 +43,7 @@ export const everyDrawing = (
 		pressureWindowChart(well, results, { ...shared, height: 420 }),
 		...loadLines(well, results, { ...shared, height: 290 }),
 		...hookLoadCharts(well, results, { ...shared, height: 230 }),
+		evidenceChart(well, results, { ...shared, height: 320 }),
 		stagePlan(well, results, { ...shared, height: 400 }),
 		treatmentPlot(well, results, { ...shared, height: 360 }),
 		pressureLadderView(well, results, { ...shared, height: 320 }),

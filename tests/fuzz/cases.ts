@@ -18,6 +18,7 @@ const WELLS: readonly { readonly text: string; readonly tables: Readonly<Record<
 		tables: {
 			"horizontal-as-built-survey.csv": starter("horizontal-as-built-survey.csv"),
 			"horizontal-as-built-stages.csv": starter("horizontal-as-built-stages.csv"),
+			"horizontal-as-built-bond-log.csv": starter("horizontal-as-built-bond-log.csv"),
 			"horizontal-as-built-offset-survey.csv": starter("horizontal-as-built-offset-survey.csv"),
 		},
 	},

@@ -150,7 +150,17 @@ const jobResults = (context: JobContext, casing: CasingResults | undefined): Cem
 					message("calc/calculated-volume-is-zero"),
 				),
 		),
-		...maybe("record", jobRecord(context, { slurries, tops, lift: landed.final_lift, placement })),
+		...maybe(
+			"record",
+			jobRecord(context, {
+				slurries,
+				tops,
+				highest: workedTops(context, bottom.depth, slurries, "without excess"),
+				lowest: workedTops(context, bottom.depth, slurries, "twice the excess"),
+				lift: landed.final_lift,
+				placement,
+			}),
+		),
 	};
 };
 

@@ -9,6 +9,7 @@ import type { JobContext } from "./cement-results.ts";
 import { filledTo } from "./column.ts";
 import {
 	capacityWithExcess,
+	capacityWithTwiceExcess,
 	densityOffPlan,
 	greatestDensityOff,
 	leastOfPlan,
@@ -60,6 +61,13 @@ export const asPlaced = (job: CementJob, tops: readonly WorkedTop[] = []): Cemen
 	}),
 });
 
+/** Room in open hole: as the plan has it, no wider than it was drilled, and wider by twice the excess. */
+const ROOM = {
+	"as planned": (C: Known<"capacity">, e: Known<"share">) => capacityWithExcess.of({ C, e }),
+	"without excess": (C: Known<"capacity">) => C,
+	"twice the excess": (C: Known<"capacity">, e: Known<"share">) => capacityWithTwiceExcess.of({ C, e }),
+} as const;
+
 /**
  * Where each slurry ends by the volume pumped, the deepest first: the shoe track and the hole below the shoe are filled
  * first, then the annulus upward, with the excess of the plan, so that the planned volume gives the planned top. Nothing
@@ -69,6 +77,7 @@ export const workedTops = (
 	{ well, string, job }: JobContext,
 	bottom: Depth,
 	slurries: readonly SlurryResults[],
+	hole: keyof typeof ROOM = "as planned",
 ): readonly WorkedTop[] | undefined => {
 	if (job.actual === undefined || job.stageTool !== undefined) return undefined;
 	const deepestFirst = [...job.slurries].sort((a, b) => b.bottom.value - a.bottom.value);
@@ -87,7 +96,7 @@ export const workedTops = (
 				V,
 				MD_bottom: from,
 				C_i: up.map(({ surroundings, capacity: C }) =>
-					surroundings === "open hole" ? capacityWithExcess.of({ C, e: slurry.excess }) : C,
+					surroundings === "open hole" ? ROOM[hole](C, slurry.excess) : C,
 				),
 				L_i: up.map(({ length }) => length),
 			});
@@ -102,6 +111,9 @@ export const jobRecord = (
 	found: {
 		readonly slurries: readonly SlurryResults[];
 		readonly tops: readonly WorkedTop[] | undefined;
+		/** The bounds of those tops: with no excess, and with twice that of the plan. */
+		readonly highest: readonly WorkedTop[] | undefined;
+		readonly lowest: readonly WorkedTop[] | undefined;
 		readonly lift: CementResults["final_lift"];
 		readonly placement: PlacementResults | undefined;
 	},
@@ -112,7 +124,8 @@ export const jobRecord = (
 		const V_pumped = pumpedOf(job, slurry);
 		const ρ = weighedOf(job, slurry);
 		const V = found.slurries.find(({ id }) => id === slurry.id)?.volume;
-		const top = found.tops?.find(({ id }) => id === slurry.id)?.depth;
+		const of = (tops: typeof found.tops) => tops?.find(({ id }) => id === slurry.id)?.depth;
+		const [top, high, low] = [of(found.tops), of(found.highest), of(found.lowest)];
 		return {
 			id: slurry.id,
 			...maybe("volume", V_pumped),
@@ -120,6 +133,8 @@ export const jobRecord = (
 			...maybe("density", ρ),
 			...maybe("density_off", ρ && densityOffPlan.of({ ρ, ρ_p: slurry.density })),
 			...maybe("top_by_volume", top && holeMark(path, top, well.datum)),
+			...maybe("highest_by_volume", high && holeMark(path, high, well.datum)),
+			...maybe("lowest_by_volume", low && holeMark(path, low, well.datum)),
 		};
 	});
 	const shares = slurries.flatMap(({ of_plan }) => of_plan ?? []);

@@ -13,6 +13,18 @@ export const capacityWithExcess = formula({
 	compute: ({ C, e }) => (e > -1 ? C * (1 + e) : Number.NaN),
 });
 
+/** The same with twice the excess: a hole as much wider again as the plan took it to be. */
+export const capacityWithTwiceExcess = formula({
+	id: "cement/capacity-with-twice-excess",
+	name: "Annular capacity with twice the excess",
+	expression: "C_2e = C (1 + 2e)",
+	source: cite("common-practice", "a calculated top is no better than the excess that it rests on"),
+	inputs: { C: "capacity", e: "share" },
+	gives: "capacity",
+	validity: "an excess that leaves room",
+	compute: ({ C, e }) => (e > -0.5 ? C * (1 + 2 * e) : Number.NaN),
+});
+
 /** Slurry pumped as a part of the slurry calculated. */
 export const slurryOfPlan = formula({
 	id: "cement/slurry-of-plan",

@@ -5,9 +5,11 @@ import type { Well } from "../../well/well.ts";
 import { type Gaps, maybe } from "../gaps.ts";
 import type { CementResults, IsolationResults, Results } from "../results.ts";
 import { maximumTvd } from "../trajectory/path-summary.ts";
+import { zonesUnsealed } from "./bond.ts";
 import { cementEvidence } from "./evidence.ts";
 import { annulusGaps, layerIntervals } from "./layers.ts";
 import { neighboringWells } from "./neighboring-wells.ts";
+import { annulusSeals, bondLogs } from "./seal.ts";
 import {
 	columnsAcross,
 	neighborWellBottom,
@@ -29,13 +31,32 @@ export const isolationResults = (well: Well, before: Before, gaps: Gaps): Isolat
 	const topPerforation = before.stimulation?.top_perforation.tvd;
 	const { path, total_depth } = before.trajectory;
 	const bare = annulusGaps(well, path, before);
+	const logs = bondLogs(well, path, before);
+	const across = zoneIsolation(well, path, before, {
+		deepest: maximumTvd.of({ path, MD: total_depth.md }),
+		gaps: bare,
+		logs,
+		topPerforation,
+	});
+	const base = well.geology.protectedWater?.base;
+	const water = across.zones.filter(
+		({ kind, base: end }) =>
+			base !== undefined &&
+			(kind === "base of protected water" || (kind === "water" && end.value <= base.value)),
+	);
 	return {
 		...waterResults(well, before, topPerforation, gaps),
 		layers: layerIntervals(well, path, before, total_depth.md),
-		...zoneIsolation(well, path, before, {
-			deepest: maximumTvd.of({ path, MD: total_depth.md }),
-			gaps: bare,
-		}),
+		...across,
+		...(water.length === 0
+			? {}
+			: {
+					unsealed_water: zonesUnsealed.of({
+						n_i: water.flatMap(({ phases }) => phases.at(-1)?.verified_cement ?? []),
+					}),
+				}),
+		bond_logs: logs,
+		annulus_readings: annulusSeals(well),
 		strings: stringsAgainstWater(well, before),
 		confining: confiningBeds(well, topPerforation),
 		neighbor_wells: neighborWells(well, topPerforation),

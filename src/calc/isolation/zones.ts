@@ -1,10 +1,11 @@
 import type { Known, KnownTable } from "../../cite/known.ts";
 import type { CasingString, Formation, Hole, Well } from "../../well/well.ts";
 import { maybe } from "../gaps.ts";
-import type { AnnulusGap, Results, ZoneIsolation, ZonePhase } from "../results.ts";
+import type { AnnulusGap, BondLogResults, Results, ZoneIsolation, ZonePhase, ZoneSeal } from "../results.ts";
 import { tvdAt } from "../trajectory/at-depth.ts";
 import { cementEvidence, isVerified, steelEvidence } from "./evidence.ts";
-import { layersSpanning } from "./separation.ts";
+import { isPoorlyBonded, sealsAcross } from "./seal.ts";
+import { layersSpanning, verticalSeparation } from "./separation.ts";
 
 type Tvd = Known<"true-vertical-depth">;
 type Built = Pick<Results, "casing" | "cement">;
@@ -71,7 +72,12 @@ const count = (zone: Zone, spans: readonly (readonly [Tvd, Tvd])[]): Known<"coun
 	});
 
 /** Layers across a zone with the strings that stand by then. */
-const across = (zone: Zone, { casing, cement }: Built, strings: readonly CasingString[]) => {
+const across = (
+	zone: Zone,
+	{ casing, cement }: Built,
+	strings: readonly CasingString[],
+	seals: readonly ZoneSeal[],
+) => {
 	const pipes = strings.flatMap((string) => {
 		const pipe = casing[string.id];
 		return pipe === undefined
@@ -84,7 +90,8 @@ const across = (zone: Zone, { casing, cement }: Built, strings: readonly CasingS
 				];
 	});
 	const columns = strings.flatMap((string) => {
-		const verified = isVerified(cementEvidence(string.cement?.actual));
+		// A log that finds no bond across the zone outranks what was seen of the job elsewhere.
+		const verified = isVerified(cementEvidence(string.cement?.actual)) && !isPoorlyBonded(seals, string.id);
 		return (cement[string.id]?.columns ?? []).map(({ top, bottom }) => ({
 			span: [top.tvd, bottom.tvd] as const,
 			verified,
@@ -108,7 +115,13 @@ const fluidOver = ({ formation }: Zone, { fluid }: Hole): ZonePhase["fluid"] => 
 };
 
 /** Each hole that reaches the zone while it is drilled, then the treatment, then production. */
-const phasesOf = (well: Well, path: KnownTable, built: Built, zone: Zone): readonly ZonePhase[] => {
+const phasesOf = (
+	well: Well,
+	path: KnownTable,
+	built: Built,
+	zone: Zone,
+	seals: readonly ZoneSeal[],
+): readonly ZonePhase[] => {
 	const drilling = well.holes.flatMap((hole, i): readonly ZonePhase[] => {
 		if (tvdAt(path, hole.bottom).value <= zone.top.value) return [];
 		const earlier = well.holes.slice(0, i).map(({ id }) => id);
@@ -119,12 +132,12 @@ const phasesOf = (well: Well, path: KnownTable, built: Built, zone: Zone): reado
 				id: `drilling-${hole.id}`,
 				phase: "drilling",
 				hole: hole.id,
-				...across(zone, built, set),
+				...across(zone, built, set, seals),
 				...(open ? { open: "hole" as const, ...maybe("fluid", fluidOver(zone, hole)) } : {}),
 			},
 		];
 	});
-	const whole = across(zone, built, well.strings);
+	const whole = across(zone, built, well.strings, seals);
 	const perforated =
 		zone.kind === "target" && well.stimulation !== undefined ? { open: "perforations" as const } : {};
 	return [
@@ -160,8 +173,12 @@ export const zoneIsolation = (
 	{
 		deepest,
 		gaps,
+		logs,
+		topPerforation,
 	}: {
 		readonly deepest: Tvd;
+		readonly topPerforation: Tvd | undefined;
+		readonly logs: readonly BondLogResults[];
 		readonly gaps: readonly Omit<AnnulusGap, "zones">[];
 	},
 ): {
@@ -172,14 +189,22 @@ export const zoneIsolation = (
 	const open = gaps.map((gap) => ({ ...gap, zones: touched(gap, zones) }));
 	return {
 		gaps: open,
-		zones: zones.map((zone) => ({
-			id: zone.id,
-			name: zone.name,
-			kind: zone.kind,
-			top: zone.top,
-			base: zone.base,
-			phases: phasesOf(well, path, built, zone),
-			gaps: open.filter(({ zones: in_ }) => in_.includes(zone.id)).map(({ id }) => id),
-		})),
+		zones: zones.map((zone) => {
+			const seals = sealsAcross(well, path, built, logs, { top: zone.from, base: zone.base });
+			return {
+				id: zone.id,
+				name: zone.name,
+				kind: zone.kind,
+				top: zone.top,
+				base: zone.base,
+				phases: phasesOf(well, path, built, zone, seals),
+				...maybe(
+					"above_perforations",
+					topPerforation && verticalSeparation.of({ TVD_lower: topPerforation, TVD_upper: zone.base }),
+				),
+				seals,
+				gaps: open.filter(({ zones: in_ }) => in_.includes(zone.id)).map(({ id }) => id),
+			};
+		}),
 	};
 };

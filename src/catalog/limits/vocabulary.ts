@@ -176,6 +176,9 @@ export const MEASURES = {
 	"least proppant placed of plan": { dimension: "share", subject: "well" },
 	"least clean volume of plan": { dimension: "share", subject: "well" },
 	"highest recorded annulus pressure": { dimension: "pressure", subject: "annulus" },
+	"longest bonded interval": { dimension: "length", subject: "string" },
+	"annulus pressure rebuilt": { dimension: "pressure", subject: "annulus" },
+	"protected water without a shown seal": { dimension: "count", subject: "well" },
 	"recorded preventer test": { dimension: "pressure", subject: "stack" },
 	"planned preventer test": { dimension: "pressure", subject: "stack" },
 	// Sizes
@@ -351,6 +354,8 @@ export const STRING_SELECTORS = [
 	"cement recorded",
 	"shoe test recorded",
 	"pressure test recorded",
+	"bond log recorded",
+	"squeeze recorded",
 	"every string",
 	"every string but conductor",
 ] as const;
@@ -361,6 +366,8 @@ export const BY_WHAT_IT_HAS: readonly StringSelector[] = [
 	"cement recorded",
 	"shoe test recorded",
 	"pressure test recorded",
+	"bond log recorded",
+	"squeeze recorded",
 ];
 
 /** Kinds of neighbor a setback may name: words of the definition's own list. */
@@ -623,6 +630,10 @@ export const CHECK_LIMITS = {
 	"treating-pressure-record": threshold("well", "highest recorded treating pressure"),
 	"stage-volume-record": threshold("well", "least proppant placed of plan", "least clean volume of plan"),
 	"annulus-record": threshold("annulus", "highest recorded annulus pressure"),
+	"bonded-interval": threshold("string", "longest bonded interval"),
+	"sustained-annulus-pressure": threshold("annulus", "annulus pressure rebuilt"),
+	"squeeze-record": form("string", "one of"),
+	"water-seal-record": threshold("well", "protected water without a shown seal"),
 	"mud-over-pore": threshold("hole", "mud over pore pressure"),
 	"circulating-density": threshold("hole", "weakest place over circulating density"),
 	surge: threshold("hole", "weakest place over surge"),

@@ -86,6 +86,14 @@ export const AGREEMENT_CODES = {
 			"A stage tool is a part of the string, above the float collar, and cement above it is pumped through it as a second " +
 			"stage. So no slurry reaches across it: the first stage ends at the tool or below it, and the second begins at the tool.",
 	},
+	"well/seal-evidence": {
+		severity: "error",
+		title: "A bond log, survey, test or squeeze does not fit its string",
+		explain:
+			"What shows whether cement seals is written stretch by stretch: each runs downward, ends at the shoe of its string or " +
+			"above it, and the intervals of a bond log follow one another from the top down. Amplitude in full bond is below the one " +
+			"in free pipe, or the index that is worked from the two would stand on its head.",
+	},
 	"well/sacks-volume": {
 		severity: "error",
 		title: "Sacks, yield and volume of a slurry do not agree",

@@ -28,6 +28,7 @@ import { RULES_NAMES } from "./rules-names.ts";
 import { RULES_ON_THE_JOB } from "./rules-on-the-job.ts";
 import { RULES_PRESSURE } from "./rules-pressure.ts";
 import { RULES_RECORDS } from "./rules-records.ts";
+import { RULES_SEAL } from "./rules-seal.ts";
 import { RULES_SHOE } from "./rules-shoe.ts";
 import { RULES_SITE } from "./rules-site.ts";
 import { RULES_TREATMENT } from "./rules-treatment.ts";
@@ -38,6 +39,7 @@ import { WELL_ASSUMPTIONS } from "./well-assumptions.ts";
 import { WELL_CEMENT } from "./well-cement.ts";
 import { WELL_HOLE } from "./well-hole.ts";
 import { WELL_PIPE } from "./well-pipe.ts";
+import { WELL_SEAL } from "./well-seal.ts";
 import { WELL_STAGES } from "./well-stages.ts";
 import { WELL_WRITING } from "./well-writing.ts";
 import { YAML_LINES } from "./yaml-lines.ts";
@@ -70,6 +72,7 @@ export const ENGLISH = {
 	...RULES_VERDICT,
 	...RULES_TREATMENT,
 	...RULES_SITE,
+	...RULES_SEAL,
 	...RULES_SHOE,
 	...RULES_RECORDS,
 	...RULES_ON_THE_JOB,
@@ -84,6 +87,7 @@ export const ENGLISH = {
 	...WELL_CEMENT,
 	...WELL_HOLE,
 	...WELL_PIPE,
+	...WELL_SEAL,
 	...WELL_STAGES,
 	...WELL_WRITING,
 	...WELL,

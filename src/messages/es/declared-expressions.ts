@@ -184,6 +184,9 @@ export const EXPRESSIONS: Readonly<Record<string, string>> = {
 	"n_d = n / max(t, 1 d), rounded up": "n_d = n / max(t, 1 d), redondeado hacia arriba",
 	"number of MD for which TVD(MD) is the depth asked for":
 		"número de MD en que TVD(MD) es la profundidad pedida",
+	"max of the lengths of stretches joined where they meet":
+		"máx. de las longitudes de los tramos unidos donde se tocan",
+	"number with n_i < 1": "cuántas con n_i < 1",
 	"number with TVD_top ≤ z ≤ TVD_bottom": "cuántas con TVD_top ≤ z ≤ TVD_bottom",
 	"number with TVD_top ≤ z_top and z_base ≤ TVD_bottom": "cuántas con TVD_top ≤ z_top y z_base ≤ TVD_bottom",
 	"p = 0.052 ρ_pore D, D below ground": "p = 0.052 ρ_pore D, D bajo el terreno",

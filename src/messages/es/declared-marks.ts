@@ -129,6 +129,13 @@ export const MARKS: Readonly<Record<string, string>> = {
 	"exact where the pad fraction and the exponent are (1 − η)/(1 + η)":
 		"exacta donde la fracción de colchón y el exponente son (1 − η)/(1 + η)",
 	"exact: 9702/(60 · 3π) = 17.157": "exacta: 9702/(60 · 3π) = 17.157",
+	"a calculated top is no better than the excess that it rests on":
+		"una cima calculada no es mejor que el exceso en que se apoya",
+	"amplitude against bond index on a semilog chart: 0 % at free pipe, 100 % at full bond":
+		"amplitud contra índice de adherencia en gráfica semilogarítmica: 0 % en tubería libre, 100 % con adherencia total",
+	"sustained casing pressure: pressure that rebuilds after it is bled down (memory)":
+		"presión anular sostenida: la que regresa después de purgarla (de memoria)",
+	"n_i, sheaths across a zone that are verified": "n_i, capas comprobadas frente a una zona",
 	"excess is added to open hole only": "el exceso se agrega solo al agujero descubierto",
 	"expected < kick-outs < relief ≤ maximum ≤ each rating × factor":
 		"esperada < paros de bomba < alivio ≤ máxima ≤ cada resistencia × factor",

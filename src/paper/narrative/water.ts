@@ -2,6 +2,7 @@ import type { PaperContext } from "../context.ts";
 import { asGiven, namedInWords } from "../parts/part.ts";
 import { isWaterShownProtected, openOnWater } from "../water-verdict.ts";
 import { about, say, sayText } from "./say.ts";
+import { sealedZones, sealWords } from "./seals.ts";
 
 /** Words about water: where it is, what lies between it and the treated rock, and how that is known. */
 export const waterWords = (context: PaperContext): Record<string, unknown> => {
@@ -11,6 +12,7 @@ export const waterWords = (context: PaperContext): Record<string, unknown> => {
 	const protectedWater = well.geology.protectedWater;
 	const protecting = well.strings.find((string) => string.id === isolation.protecting_string);
 	const columns = isolation.cement_at_protected_water ?? [];
+	const seals = isolation.zones.find(({ kind }) => kind === "base of protected water")?.seals ?? [];
 	const hole = protecting?.hole;
 	const wells = isolation.neighbor_wells.filter((neighbor) => neighbor.bottom !== undefined);
 	const deepest = wells.toSorted((a, b) => (b.bottom?.value ?? 0) - (a.bottom?.value ?? 0))[0];
@@ -60,10 +62,15 @@ export const waterWords = (context: PaperContext): Record<string, unknown> => {
 		bare_pipe: bare === undefined ? false : namedInWords(context, bare.string),
 		steel_layers: say(context, isolation.steel_at_protected_water),
 		cement_layers: { kind: "quantity", dimension: "count", value: columns.length },
-		cement_evidence: columns.map((column) => ({
-			string: namedInWords(context, column.string),
-			evidence: label(`evidence.${column.evidence}`),
-		})),
+		cement_evidence: columns.map((column) => {
+			const seal = seals.find(({ string }) => string === column.string);
+			return {
+				string: namedInWords(context, column.string),
+				evidence: seal === undefined ? label(`evidence.${column.evidence}`) : sealWords(context, seal),
+			};
+		}),
+		sealed_zones: sealedZones(context),
+		any_seal_recorded: isolation.zones.some((zone) => zone.seals.some(({ state }) => state !== "planned")),
 		all_planned: columns.length > 0 && columns.every((column) => column.evidence === "planned"),
 		surface_fluid: sayText(asGiven(context, hole?.fluid?.kind)),
 		protecting_wait: say(context, protecting?.cement?.waitOnCement, { unit: "hr", decimals: 0 }),

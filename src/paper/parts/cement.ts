@@ -231,6 +231,8 @@ const slurriesAgainstPlan: Part = (context) =>
 			quantityColumn(context, "density_weighed", "density", { style: { decimals: 1 } }),
 			quantityColumn(context, "planned_top", "measured-depth"),
 			quantityColumn(context, "top_by_volume", "measured-depth"),
+			quantityColumn(context, "highest_by_volume", "measured-depth"),
+			quantityColumn(context, "lowest_by_volume", "measured-depth"),
 		],
 		cemented(context).flatMap(([string, cement]) =>
 			(cement.record?.slurries ?? []).flatMap((record) => {
@@ -249,6 +251,8 @@ const slurriesAgainstPlan: Part = (context) =>
 								density_weighed: cell(context, record.density),
 								planned_top: cell(context, worked?.top.md),
 								top_by_volume: cell(context, record.top_by_volume?.md),
+								highest_by_volume: cell(context, record.highest_by_volume?.md),
+								lowest_by_volume: cell(context, record.lowest_by_volume?.md),
 							}),
 						];
 			}),

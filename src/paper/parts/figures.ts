@@ -2,6 +2,7 @@ import type { Block } from "../../document/blocks.ts";
 import { type Language, type Paper, readBy } from "../../document/document.ts";
 import type { Drawing } from "../../document/shapes.ts";
 import { isolationCloseUp } from "../../drawing/close-up/isolation-close-up.ts";
+import { evidenceChart } from "../../drawing/evidence/evidence-chart.ts";
 import { hookLoadCharts } from "../../drawing/hook-loads/hook-load-chart.ts";
 import { pressureLadderView } from "../../drawing/ladder/pressure-ladder-view.ts";
 import { loadLines } from "../../drawing/load-lines/load-lines.ts";
@@ -101,6 +102,9 @@ const loads: Sketch = (context, height) => loadLines(context.well, context.resul
 const hooks: Sketch = (context, height) =>
 	hookLoadCharts(context.well, context.results, options(context, height));
 
+const evidence: Sketch = (context, height) =>
+	one(evidenceChart(context.well, context.results, options(context, height)));
+
 const stages: Sketch = (context, height) =>
 	one(stagePlan(context.well, context.results, options(context, height)));
 
@@ -192,6 +196,7 @@ const SKETCHES: Readonly<Record<string, readonly [Sketch, number]>> = {
 	"hook-load-charts": [hooks, 190],
 	"stage-plan": [stages, 165],
 	"treatment-plot": [treatment, 270],
+	"evidence-chart": [evidence, 200],
 	"timeline-plain": [phases("plain"), 300],
 };
 
@@ -230,6 +235,7 @@ export const wellDrawings = (
 		[pressureWindow, 420],
 		[loads, 278],
 		[hooks, 260],
+		[evidence, 320],
 		[stages, 400],
 		[treatment, 360],
 		[ladder, 320],

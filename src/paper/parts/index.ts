@@ -26,6 +26,7 @@ import { deadlinesTable } from "./deadlines.ts";
 import { keyDepths } from "./depths.ts";
 import { deviations } from "./deviations.ts";
 import { chemicalsTable, disclosureTable, flowbackFacts } from "./disclosure.ts";
+import { annulusReadingsTable, bondLogTable, sealWorkTable } from "./evidence-of-isolation.ts";
 import { figures } from "./figures.ts";
 import { fractureRange } from "./fractures.ts";
 import { formationsTable, waterTable } from "./geology.ts";
@@ -191,6 +192,9 @@ export const PARTS: Readonly<Record<string, Part>> = {
 	"barriers-table": barriersTable,
 	"zones-table": zonesTable,
 	"gaps-table": gapsTable,
+	"bond-log-table": bondLogTable,
+	"seal-work-table": sealWorkTable,
+	"annulus-readings-table": annulusReadingsTable,
 	"layers-table": layersTable,
 	"confining-table": confiningTable,
 	"pad-wells-table": padWellsTable,

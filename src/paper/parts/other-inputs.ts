@@ -100,5 +100,7 @@ const placesBehind = ({ index, printedKeys = new Set() }: PaperContext): Readonl
 const isBehind = (path: Path, printed: ReadonlySet<string>): boolean =>
 	path.some((_, i) => printed.has(pathKey(path.slice(0, i + 1))));
 
-const isSaid = ({ saidElsewhere }: PaperContext, value: Leaf["value"]): boolean =>
-	typeof value === "string" && saidElsewhere?.(value) === true;
+/** As it was written, or as the paper's language has it. */
+const isSaid = (context: PaperContext, value: Leaf["value"]): boolean =>
+	typeof value === "string" &&
+	[value, asGiven(context, value) ?? value].some((words) => context.saidElsewhere?.(words) === true);

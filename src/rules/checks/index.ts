@@ -17,6 +17,7 @@ import { openHoleChecks } from "./open-hole.ts";
 import { paperworkChecks } from "./paperwork.ts";
 import { pressureChecks } from "./pressure.ts";
 import { recordChecks } from "./records.ts";
+import { sealChecks } from "./seal.ts";
 import { shoeChecks } from "./shoe.ts";
 import { siteChecks } from "./site.ts";
 import { treatmentChecks } from "./treatment.ts";
@@ -32,6 +33,7 @@ export const CHECK_CODE: Readonly<Record<CheckId, Check>> = {
 	...siteChecks,
 	...neighboringWellChecks,
 	...recordChecks,
+	...sealChecks,
 	...paperworkChecks,
 	...openHoleChecks,
 	...casingLoadsChecks,

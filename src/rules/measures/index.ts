@@ -18,6 +18,7 @@ import { openHoleMeasures } from "./open-hole.ts";
 import { pressureMeasures } from "./pressure.ts";
 import type { Measure } from "./reading.ts";
 import { recordMeasures } from "./records.ts";
+import { sealMeasures } from "./seal.ts";
 import { settingMeasures } from "./setting.ts";
 import { shoeMeasures } from "./shoe.ts";
 import { siteMeasures } from "./site.ts";
@@ -46,4 +47,5 @@ export const MEASURE_CODE: Readonly<Record<MeasureName, Measure>> = {
 	...neighboringWellMeasures,
 	...recordMeasures,
 	...atTheSameTimeMeasures,
+	...sealMeasures,
 };

@@ -217,6 +217,73 @@ describe("evidence of a cement column", () => {
 	});
 });
 
+describe("how well the seal across the base of protected water is known", () => {
+	const seal = (actual?: CementActual) => {
+		const [zone] = isolation(designed(actual === undefined ? {} : { actual })).zones;
+		return zone?.seals[0];
+	};
+	const none = { surveys: [], tests: [], squeezes: [] };
+	const stretch = { top: md(900), bottom: md(1100), date: "2026-02-03" };
+	const logged = (bonded: boolean): CementActual => ({
+		pumped: [],
+		returnsToSurface: given("volume", 30),
+		seal: {
+			...none,
+			bondLog: {
+				date: "2026-02-02",
+				intervals: [{ ...stretch, index: given("share", bonded ? 0.9 : 0.4) }],
+			},
+		},
+	});
+
+	test("planned, placed, inferred, measured, tested: each by its own record", () => {
+		expect(seal()).toMatchObject({ string: "surface", state: "planned", covers: true });
+		expect(seal({ pumped: [{ fluid: "all", volume: given("volume", 5000) }] })?.state).toBe("placed");
+		expect(seal({ pumped: [], returnsToSurface: given("volume", 30) })).toMatchObject({
+			state: "inferred",
+			by: "returns seen",
+		});
+		expect(
+			seal({
+				pumped: [],
+				top: { depth: md(100), method: "calculated" },
+				seal: { ...none, surveys: [{ ...stretch, kind: "tracer", showsCement: true }] },
+			}),
+		).toMatchObject({ state: "inferred", by: "tracer" });
+		expect(seal(logged(true))).toMatchObject({ state: "measured", bond: "throughout" });
+		expect(
+			seal({
+				...logged(true),
+				seal: {
+					...none,
+					tests: [{ ...stretch, through: "annulus", pressure: given("pressure", 500), held: true }],
+				},
+			}),
+		).toMatchObject({ state: "tested", by: "annulus" });
+	});
+
+	test("a log that shows no bond outranks the returns, and the sheath is no longer verified", () => {
+		expect(seal(logged(false))).toMatchObject({ state: "measured", bond: "nowhere" });
+		expect(isolation(designed({ actual: logged(true) })).unsealed_water?.value).toBe(0);
+		expect(isolation(designed({ actual: logged(false) })).unsealed_water?.value).toBe(1);
+	});
+
+	test("a squeeze counts once its test held, and a test that did not hold counts for nothing", () => {
+		const squeezed = (held?: boolean): CementActual => ({
+			...logged(false),
+			seal: {
+				...logged(false).seal,
+				surveys: [],
+				tests: [],
+				squeezes: [{ ...stretch, why: "poor log", ...(held === undefined ? {} : { held }) }],
+			},
+		});
+		expect(seal(squeezed(true))).toMatchObject({ state: "tested", by: "squeeze" });
+		expect(seal(squeezed())).toMatchObject({ state: "measured", bond: "nowhere" });
+		expect(seal(squeezed(false))).toMatchObject({ state: "measured", bond: "nowhere" });
+	});
+});
+
 describe("the rock between", () => {
 	const neighbors = [
 		{

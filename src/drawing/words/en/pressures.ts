@@ -30,6 +30,17 @@ export const PRESSURES = {
 	legendLoads: "other loads, by number",
 	altLoads: "Least factors of the {string}, rating over load: {list}.",
 	// Hook loads
+	// Evidence of isolation
+	evidenceOf: "Evidence of isolation, {well}",
+	evidenceScale: "Measured depth is to scale; widths are not.",
+	evidenceCement: "cement column on record",
+	evidenceBonded: "bonded on the log",
+	evidenceUnbonded: "not bonded on the log",
+	evidenceSqueeze: "squeezed",
+	evidenceHeld: "pressure test held",
+	evidenceWater: "base of protected water",
+	altEvidence: "Cement of each string by measured depth, with what shows its seal. {list}.",
+	altEvidenceString: "{string}: {bonded} of {count} logged intervals bonded",
 	hookLoadsOf: "Hook load while the {string} of {well} is run",
 	hookScale: "Depth of the shoe and force are to scale.",
 	hookLoad: "Hook load",
