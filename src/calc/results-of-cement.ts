@@ -3,7 +3,9 @@ import type { DepthMark, HoleMark } from "./result-marks.ts";
 import type {
 	CentralizerCount,
 	FurtherJobResults,
+	MudRemoval,
 	PlacementResults,
+	ProfileStation,
 	SecondStageResults,
 	SettingResults,
 	StandoffResults,
@@ -84,6 +86,9 @@ export interface CementResults {
 	readonly setting?: SettingResults;
 	readonly centralizers: readonly CentralizerCount[];
 	readonly standoff: readonly StandoffResults[];
+	/** From the top of the cement to the shoe. */
+	readonly standoff_profile: readonly ProfileStation[];
+	readonly mud_removal: readonly MudRemoval[];
 	/** Of a job with a stage tool: what is pumped through it once the first stage is in place and set. */
 	readonly second_stage?: SecondStageResults;
 	readonly further: readonly FurtherJobResults[];

@@ -124,6 +124,36 @@ export interface StandoffResults {
 	readonly between: Known<"share">;
 }
 
+/** A depth of the standoff profile; without a standoff where no centralizer is near. */
+export interface ProfileStation {
+	readonly at: HoleMark;
+	readonly inclination: Known<"angle">;
+	readonly side_load?: Known<"force">;
+	readonly at_centralizer?: Known<"share">;
+	readonly between?: Known<"share">;
+}
+
+/** How one fluid displaces the one ahead of it at a place. */
+export interface MudRemoval {
+	/** `shoe`, or the water zone's name. */
+	readonly at_name: string;
+	readonly at: HoleMark;
+	/** `mud`, `spacer`, or a slurry's id. */
+	readonly ahead: string;
+	readonly behind: string;
+	/** The lower of those at and between centralizers. */
+	readonly standoff: Known<"share">;
+	readonly density_step: Known<"share">;
+	readonly friction_step: Known<"share">;
+	/** Over what it takes to move the fluid ahead on the narrow side. */
+	readonly drive: Known<"ratio">;
+	readonly rate: Known<"flow-rate">;
+	/** The fluid behind flows turbulent from this rate. */
+	readonly turbulent_from: Known<"flow-rate">;
+	/** Criteria missed, 0 to 4. */
+	readonly index: Known<"count">;
+}
+
 export interface CentralizerCount {
 	readonly kind: "bow spring" | "rigid";
 	readonly top: Known<"measured-depth">;

@@ -11,11 +11,15 @@ export interface StimulationResults {
 	readonly clean_volume: Known<"volume">;
 	readonly water_volume: Known<"volume">;
 	readonly recycled_water_volume?: Known<"volume">;
+	/** Where the dissolved solids of every source are given: the blend, and how far the stated base fluid is off it. */
+	readonly water_blend?: { readonly density: Known<"density">; readonly off: Known<"density"> };
 	readonly water_by_source: readonly {
 		readonly id: string;
 		readonly name: string;
 		readonly recycled: boolean;
 		readonly volume: Known<"volume">;
+		/** Where its dissolved solids are given. */
+		readonly density?: Known<"density">;
 	}[];
 	/** Additives pumped neat, such as acid. */
 	readonly neat_volumes: readonly {
@@ -305,6 +309,33 @@ export interface StageResults {
 	readonly pressure?: StagePressure;
 	/** Beside the plan, where the stage has a record. */
 	readonly as_pumped?: StageAsPumped;
+	readonly recorded_pressure?: StageRecordedPressure;
+	readonly chart?: StageChartResults;
+}
+
+/** What the treatment chart of a stage comes to. */
+export interface StageChartResults {
+	readonly slurry_volume: Known<"volume">;
+	readonly highest_pressure: Known<"pressure">;
+	/** Where the chart has an annulus. */
+	readonly highest_annulus?: Known<"pressure">;
+	/** How far its volume is from the record's, as a part of that. */
+	readonly apart?: Known<"share">;
+}
+
+/** What the pressures on a stage's record say of rock and friction. */
+export interface StageRecordedPressure {
+	/** At instantaneous shut-in, over the depth of the uppermost cluster. */
+	readonly gradient: Known<"pressure-gradient">;
+	/** Above the stated closure; absent where none is stated. */
+	readonly net?: Known<"pressure-difference">;
+	/** Of everything pumped, mixed evenly. */
+	readonly mean_density?: Known<"density">;
+	/** Between surface and fracture, at the average rate. */
+	readonly friction?: Known<"pressure-difference">;
+	/** What the friction reducer saved of water's friction, with fresh and with worn perforations. */
+	readonly reduction_fresh?: Known<"share">;
+	readonly reduction_worn?: Known<"share">;
 }
 
 /** Pressures of a stage at its own rate, with clean base fluid in the casing, by the parts they are made of. */

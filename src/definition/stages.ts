@@ -5,7 +5,7 @@ import { parseQuantity } from "../units/parse.ts";
 import { EVERY, RECORD, TECHNICAL } from "./audience.ts";
 import { columnsOf } from "./columns-field.ts";
 import { measuredDepth } from "./depth-field.ts";
-import { date, entry, field, file, group, list, optional, reference, text } from "./field.ts";
+import { date, entry, field, file, group, list, oneOf, optional, reference, text } from "./field.ts";
 import { count, part, q, refuse, typed } from "./quantity-field.ts";
 import { STAND_IN } from "./stand-ins.ts";
 
@@ -117,6 +117,9 @@ const sleeve = entry("Sleeve", "The sleeve of one stage, and the ball that opens
 	),
 });
 
+/** How a stage came to its end. */
+export const STAGE_ENDS = ["flush", "screen-out", "pressure limit", "equipment", "other"] as const;
+
 const stageRecord = entry("Stage record", "What one stage was like.", RECORD, {
 	stage: count("Stage", "Its number; 1 is the deepest.", RECORD),
 	date: optional(date("Date", "When it was pumped.", RECORD)),
@@ -127,6 +130,12 @@ const stageRecord = entry("Stage record", "What one stage was like.", RECORD, {
 	instantaneous_shut_in: optional(q("pressure", "Instantaneous shut-in pressure", "As charted.", RECORD)),
 	clean_volume: optional(q("volume", "Clean volume", "As metered.", RECORD)),
 	proppant_mass: optional(q("mass", "Proppant placed", "As weighed.", RECORD)),
+	started: optional(text("Started", "First pump on, time of day.", RECORD, "06:40")),
+	ended: optional(text("Ended", "Last pump off, time of day.", RECORD, "09:15")),
+	ended_by: optional(oneOf(STAGE_ENDS, "Ended by", "A stage that was cut short says why.", EVERY)),
+	problem: optional(
+		text("Problem", "What went wrong, in a sentence.", RECORD, "screened out in the last sand step"),
+	),
 });
 
 /** Where the stages are, what each is pumped with, and what was pumped. Exactly one of layout, rows and interval. */
@@ -184,6 +193,22 @@ export const stages = group("Stages", "Where the rock is opened, and what is pum
 				"instantaneous_shut_in",
 				"clean_volume",
 				"proppant_mass",
+				"started",
+				"ended",
+				"ended_by",
+				"problem",
+			),
+			charts: optional(
+				list(
+					"Treatment charts",
+					"Printed as one page a stage in the appendices; the volume is held against the record.",
+					RECORD,
+					entry("Treatment chart", "Readings of one stage over time.", RECORD, {
+						stage: count("Stage", "Its number; 1 is the deepest.", RECORD),
+						file: file("Chart file", "A CSV of readings, a second apart or more.", RECORD, "stage-1.csv"),
+						columns: columnsOf("time", "pressure", "rate", "concentration", "annulus"),
+					}),
+				),
 			),
 			records: optional(list("Records", "Where a file is not worth it.", RECORD, stageRecord)),
 		}),

@@ -12,6 +12,9 @@ const waterSource = entry("Water source", "Neighbors ask where the water comes f
 	name: text("Name", "What the source is called.", PUBLIC, "Pond water"),
 	share: part("Share of the water", "The shares add up to the whole.", PUBLIC),
 	recycled: optional(flag("Used before", "Water from other wells spares fresh water.", PUBLIC)),
+	dissolved_solids: optional(
+		q("dissolved-solids", "Dissolved solids", "Salt makes the water heavier; the blend follows.", RECORD),
+	),
 });
 
 const pressureModel = group(

@@ -7,8 +7,9 @@ import { layOutStages, type PlacedStage, type StagesDefinition } from "./lay-out
 import type { ReadFile } from "./read-file.ts";
 import { unknownReference } from "./references.ts";
 import { asWritten } from "./said.ts";
+import { readStageChart, type StageChart } from "./stage-chart.ts";
 import { type ListedStage, readRecordTable, readStageTable, type StageRecord } from "./stage-table.ts";
-import type { Stage, TreatmentStep } from "./well.ts";
+import type { Stage, StageActual, TreatmentStep } from "./well.ts";
 
 type StepsDefinition = StagesDefinition["treatment"]["steps"];
 type Override = NonNullable<StagesDefinition["overrides"]>[number];
@@ -41,6 +42,7 @@ export const resolveStages = (
 			proppantIds,
 		);
 	const records = recordsOf(written, files, desk);
+	const charts = chartsOf(written, placed.length, files, desk);
 	tellOfRecords(records, placed.length, desk);
 	checkRecordRows(records, desk);
 	return placed.map((stage): Stage => {
@@ -54,7 +56,7 @@ export const resolveStages = (
 			...(treatment.ramp === undefined || override?.steps !== undefined
 				? {}
 				: { ramp: rampOf(treatment.ramp) }),
-			...(record === undefined ? {} : { actual: record.actual }),
+			...actualOf(record, charts.get(stage.number)),
 		};
 	});
 };
@@ -120,10 +122,39 @@ const recordsOf = (written: StagesDefinition, files: ReadFile, desk: Desk): read
 				...maybe("instantaneousShutIn", each.instantaneous_shut_in),
 				...maybe("cleanVolume", each.clean_volume),
 				...maybe("proppantMass", each.proppant_mass),
+				...maybe("started", each.started),
+				...maybe("ended", each.ended),
+				...maybe("endedBy", each.ended_by),
+				...maybe("problem", each.problem),
 			},
 		};
 	});
 };
+
+/** Charts by the number of their stage. */
+const chartsOf = (
+	{ actual }: StagesDefinition,
+	count: number,
+	files: ReadFile,
+	desk: Desk,
+): ReadonlyMap<number, StageChart> =>
+	new Map(
+		(actual?.charts ?? []).flatMap((each, i): [number, StageChart][] => {
+			const at: Path = [...AT, "actual", "charts", i];
+			if (count > 0 && each.stage.value > count)
+				unknownStage([...at, "stage"], each.stage.value, count, desk);
+			const chart = readStageChart(each, at, files, desk);
+			return chart === undefined ? [] : [[each.stage.value, chart]];
+		}),
+	);
+
+const actualOf = (
+	record: StageRecord | undefined,
+	chart: StageChart | undefined,
+): { readonly actual?: StageActual } =>
+	record === undefined && chart === undefined
+		? {}
+		: { actual: { ...record?.actual, ...maybe("chart", chart) } };
 
 /** A stage that an override gives its own steps has no ramp. */
 const rampOf = (ramp: NonNullable<StagesDefinition["treatment"]["ramp"]>): NonNullable<Stage["ramp"]> => ({

@@ -31,10 +31,11 @@ export const resolveStimulation = (
 		method: written.method,
 		treatedThrough: written.treated_through,
 		baseFluid: { kind: fluid.kind, density: fluid.density, ...maybe("viscosity", fluid.viscosity) },
-		waterSources: (written.water_sources ?? []).map(({ name, share, recycled }) => ({
+		waterSources: (written.water_sources ?? []).map(({ name, share, recycled, dissolved_solids }) => ({
 			name,
 			share,
 			recycled: recycled ?? false,
+			...maybe("dissolvedSolids", dissolved_solids),
 		})),
 		...pressures(written),
 		...(toe === undefined

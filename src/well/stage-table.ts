@@ -1,4 +1,5 @@
 import type { Known } from "../cite/known.ts";
+import { STAGE_ENDS } from "../definition/stages.ts";
 import type { Place } from "../diagnostics/diagnostic.ts";
 import type { Path } from "../diagnostics/path.ts";
 import { message } from "../messages/message.ts";
@@ -157,6 +158,10 @@ const RECORD_COLUMNS = {
 	instantaneous_shut_in: { dimension: "pressure", optional: true },
 	clean_volume: { dimension: "volume", optional: true },
 	proppant_mass: { dimension: "mass", optional: true },
+	started: { dimension: "text", optional: true },
+	ended: { dimension: "text", optional: true },
+	ended_by: { dimension: "text", optional: true },
+	problem: { dimension: "text", optional: true },
 } as const;
 
 /** A record of one stage, with its place. */
@@ -198,7 +203,31 @@ export const readRecordTable = (
 				...maybe("instantaneousShutIn", value("instantaneous_shut_in", "pressure")),
 				...maybe("cleanVolume", value("clean_volume", "volume")),
 				...maybe("proppantMass", value("proppant_mass", "mass")),
+				...maybe("started", said(row.texts.started)),
+				...maybe("ended", said(row.texts.ended)),
+				...maybe("endedBy", endOf(row, here, desk)),
+				...maybe("problem", said(row.texts.problem)),
 			},
 		};
 	});
+};
+
+const said = (text: string | undefined): string | undefined =>
+	text?.trim() === "" ? undefined : text?.trim();
+
+const endOf = (
+	row: CsvRow<keyof typeof RECORD_COLUMNS>,
+	here: Place,
+	desk: Desk,
+): StageActual["endedBy"] | undefined => {
+	const written = said(row.texts.ended_by)?.toLowerCase();
+	const end = STAGE_ENDS.find((each) => each === written);
+	return end !== undefined || written === undefined
+		? end
+		: fault(desk, "well/stage-row", row.at.ended_by ?? here, {
+				what: message("well/stage-row.end-unknown"),
+				expected: message("source/one-of", { names: STAGE_ENDS.join(", ") }),
+				found: written,
+				mend: message("well/stage-row.write-one-of-the-ends"),
+			});
 };

@@ -17,11 +17,13 @@ import type {
 	Wellhead,
 } from "../definition/definition.ts";
 import { LITHOLOGIES } from "../definition/lithologies.ts";
+import type { STAGE_ENDS } from "../definition/stages.ts";
 import type { Place } from "../diagnostics/diagnostic.ts";
 import type { Path } from "../diagnostics/path.ts";
 import type { Paper } from "../document/document.ts";
 import type { Said } from "../messages/message.ts";
 import type { AnnulusReading, SealEvidence } from "./seal-evidence.ts";
+import type { StageChart } from "./stage-chart.ts";
 
 /**
  * What was understood of a definition: references joined, catalogue rows found, datums reduced to one, defaults filled
@@ -597,6 +599,7 @@ export interface Stimulation {
 		readonly name: string;
 		readonly share: Known<"share">;
 		readonly recycled: boolean;
+		readonly dissolvedSolids?: Known<"dissolved-solids">;
 	}[];
 	readonly pressureModel?: {
 		readonly net?: Known<"pressure">;
@@ -716,6 +719,12 @@ export interface StageActual {
 	readonly instantaneousShutIn?: Known<"pressure">;
 	readonly cleanVolume?: Known<"volume">;
 	readonly proppantMass?: Known<"mass">;
+	/** Times of day, as written. */
+	readonly started?: string;
+	readonly ended?: string;
+	readonly endedBy?: (typeof STAGE_ENDS)[number];
+	readonly problem?: string;
+	readonly chart?: StageChart;
 }
 
 export interface Proppant {

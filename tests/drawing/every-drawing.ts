@@ -13,6 +13,7 @@ import type { KeyOf } from "../../src/drawing/print.ts";
 import { wellboreSchematic } from "../../src/drawing/schematic/wellbore-schematic.ts";
 import { stagePlan } from "../../src/drawing/stage-plan/stage-plan.ts";
 import { timeline } from "../../src/drawing/timeline/timeline.ts";
+import { treatmentCharts } from "../../src/drawing/treatment/treatment-chart.ts";
 import { treatmentPlot } from "../../src/drawing/treatment/treatment-plot.ts";
 import { DRAWING_WORDS } from "../../src/drawing/words/drawing-words.ts";
 import type { UnitSystem } from "../../src/units/format.ts";
@@ -46,6 +47,7 @@ export const everyDrawing = (
 		evidenceChart(well, results, { ...shared, height: 320 }),
 		stagePlan(well, results, { ...shared, height: 400 }),
 		treatmentPlot(well, results, { ...shared, height: 360 }),
+		...treatmentCharts(well, results, { ...shared, height: 400 }),
 		pressureLadderView(well, results, { ...shared, height: 320 }),
 		...details.map((detail) => timeline(well, { ...shared, height: 300, detail })),
 	].filter((drawing) => drawing !== undefined);

@@ -10,10 +10,12 @@ import { type BoreInterval, boreInterval, boreIntervals, boreVolume, DATUM } fro
 import { intervalLength, totalVolume } from "./capacity.ts";
 import { floatCollar } from "./column.ts";
 import { gasFlow } from "./gas-flow.ts";
+import { mudRemoval } from "./job-mud-removal.ts";
 import { jobPlacement } from "./job-placement.ts";
 import { asPlaced, jobRecord, type WorkedTop, workedTops } from "./job-record.ts";
 import { furtherJobs, settingResults } from "./job-setting.ts";
-import { centralizerCounts, standoffResults } from "./job-standoff.ts";
+import { centralizerCounts, standoffProfile, standoffResults } from "./job-standoff.ts";
+import { trainOf } from "./job-train.ts";
 import { landedPressures } from "./landed-pressures.ts";
 import { contactTime, pumpedOverCalculated, pumpStrokes, totalSacks } from "./sacks.ts";
 import { secondStage } from "./second-stage.ts";
@@ -101,6 +103,7 @@ const jobResults = (context: JobContext, casing: CasingResults | undefined): Cem
 			casing,
 		},
 	);
+	const standoff = standoffResults(context);
 	return {
 		id: string.id,
 		top: mark(top.depth),
@@ -137,7 +140,9 @@ const jobResults = (context: JobContext, casing: CasingResults | undefined): Cem
 			),
 		),
 		centralizers: centralizerCounts(context),
-		standoff: standoffResults(context),
+		standoff,
+		standoff_profile: standoffProfile(context, top.depth),
+		mud_removal: mudRemoval(context, standoff, trainOf(first, { slurries, displacement: displaced })),
 		further: furtherJobs(context),
 		...maybe("fall_back", fallBack(context)),
 		...maybe("pumped_volume", pumped),

@@ -11,6 +11,7 @@ import * as capacity from "./capacity.ts";
 import * as column from "./column.ts";
 import * as gasFlow from "./gas-flow.ts";
 import * as marginDensity from "./margin-density.ts";
+import * as mudRemoval from "./mud-removal.ts";
 import * as placement from "./placement.ts";
 import * as record from "./record.ts";
 import * as sacks from "./sacks.ts";
@@ -33,4 +34,5 @@ export const cementFormulas: readonly AnyFormula[] = formulasIn(
 	record,
 	setting,
 	standoff,
+	mudRemoval,
 );

@@ -3,11 +3,12 @@ import { cite } from "../../cite/source.ts";
 import { message } from "../../messages/message.ts";
 import type { CentralizerRun } from "../../well/well.ts";
 import { holeMark, verticalMark } from "../depths/marks.ts";
-import type { CentralizerCount, StandoffResults } from "../results.ts";
+import type { CentralizerCount, ProfileStation, StandoffResults } from "../results.ts";
 import { azimuthAt, inclinationAt, tvdAt } from "../trajectory/at-depth.ts";
-import { holeAt } from "./annulus.ts";
+import { annulusIntervals, holeAt } from "./annulus.ts";
 import { sectionAt } from "./bore.ts";
 import type { JobContext } from "./cement-results.ts";
+import { profileDepths } from "./job-mud-removal.ts";
 import {
 	bowSpringStandoff,
 	centralizerCount,
@@ -67,27 +68,7 @@ const standoffAt = (context: JobContext, name: string, md: Depth): StandoffResul
 		return gaps.missing(key, message("calc/no-centralizers-stand-there"), [[...at, "centralizers"]]);
 	if (pipe?.joint === undefined || hole === undefined || mud === undefined)
 		return gaps.missing(key, message("calc/length-joint-or-density-mud-is"), [[...at, "pipe"]]);
-	const L = centralizerSpacing.of({ k: run.everyJoints, L_joint: pipe.joint });
-	const upper = constant(
-		"measured-depth",
-		Math.max(0, md.value - L.value),
-		"one spacing above",
-		cite("definition"),
-	);
-	const hanging = {
-		w: pipe.nominalWeight,
-		ρ: mud,
-		D_shoe: tvdAt(path, string.shoe),
-		D: tvdAt(path, md),
-	};
-	const F = sideLoad.of({
-		...hanging,
-		L,
-		I_1: inclinationAt(path, upper),
-		I_2: inclinationAt(path, md),
-		A_1: azimuthAt(path, upper),
-		A_2: azimuthAt(path, md),
-	});
+	const { L, F, hanging } = loadAt(context, md, run, pipe.joint, pipe.nominalWeight, mud);
 	const held = heldAt(run, F, pipe.outsideDiameter, hole.diameter);
 	if (held === undefined)
 		return gaps.missing(
@@ -115,6 +96,67 @@ const standoffAt = (context: JobContext, name: string, md: Depth): StandoffResul
 			D_hole: hole.diameter,
 		}),
 	};
+};
+
+/** Spacing and side load at a depth. */
+const loadAt = (
+	{ path, string }: JobContext,
+	md: Depth,
+	run: CentralizerRun,
+	joint: Known<"length">,
+	w: Known<"linear-weight">,
+	ρ: Known<"density">,
+) => {
+	const L = centralizerSpacing.of({ k: run.everyJoints, L_joint: joint });
+	const upper = constant(
+		"measured-depth",
+		Math.max(0, md.value - L.value),
+		"one spacing above",
+		cite("definition"),
+	);
+	const hanging = { w, ρ, D_shoe: tvdAt(path, string.shoe), D: tvdAt(path, md) };
+	const F = sideLoad.of({
+		...hanging,
+		L,
+		I_1: inclinationAt(path, upper),
+		I_2: inclinationAt(path, md),
+		A_1: azimuthAt(path, upper),
+		A_2: azimuthAt(path, md),
+	});
+	return { L, F, hanging };
+};
+
+/**
+ * Standoff at evenly spaced depths of the cemented length, in open hole and inside the string around it. A station
+ * without centralizers has none, and one whose centralizers' force or blades are not given is left out.
+ */
+export const standoffProfile = (context: JobContext, top: Depth): readonly ProfileStation[] => {
+	const { well, path, string } = context;
+	const mud = string.hole.fluid?.density;
+	if (string.centralizers.length === 0 || mud === undefined) return [];
+	return profileDepths(context, top).flatMap((md): ProfileStation[] => {
+		const above = constant("measured-depth", md.value - 1, "just above the station", cite("definition"));
+		const [around] = annulusIntervals(well, string, "gauge hole", above, md);
+		const pipe = sectionAt(string.sections, md.value);
+		const at = { at: holeMark(path, md, well.datum), inclination: inclinationAt(path, md) };
+		if (around === undefined || pipe?.joint === undefined) return [];
+		const last = md.value >= string.shoe.value - 1 ? pipe.joint.value : undefined;
+		const run = runAt(string.centralizers, md.value, last);
+		if (run === undefined) return [at];
+		const { L, F, hanging } = loadAt(context, md, run, pipe.joint, pipe.nominalWeight, mud);
+		const held = heldAt(run, F, pipe.outsideDiameter, around.outer);
+		if (held === undefined || !Number.isFinite(held.value)) return [];
+		const between = sagStandoff.of({
+			S: held,
+			F,
+			T: hangingTension.of(hanging),
+			L,
+			D_pipe: pipe.outsideDiameter,
+			d_pipe: pipe.insideDiameter,
+			D_hole: around.outer,
+		});
+		return [{ ...at, side_load: F, at_centralizer: held, between }];
+	});
 };
 
 /** The closest-spaced run over a depth, or within reach above it; ends count. */

@@ -10,6 +10,8 @@ import * as stageLayout from "../../well/stage-layout.ts";
 import { formulasIn } from "../formulas-in.ts";
 import * as annulusRise from "./annulus-rise.ts";
 import * as averages from "./averages.ts";
+import * as brine from "./brine.ts";
+import * as chartReadings from "./chart-readings.ts";
 import * as disclosure from "./disclosure.ts";
 import * as fractureHeight from "./fracture-height.ts";
 import * as kgd from "./kgd.ts";
@@ -22,6 +24,7 @@ import * as planeStrain from "./plane-strain.ts";
 import * as pressureLadder from "./pressure-ladder.ts";
 import * as pumped from "./pumped.ts";
 import * as radial from "./radial.ts";
+import * as recordedPressures from "./recorded-pressures.ts";
 import * as schedule from "./schedule.ts";
 import * as settling from "./settling.ts";
 import * as sleeves from "./sleeves.ts";
@@ -46,6 +49,9 @@ export const stimulationFormulas: readonly AnyFormula[] = formulasIn(
 	leakoff,
 	settling,
 	pumped,
+	recordedPressures,
+	chartReadings,
+	brine,
 	disclosure,
 	pressureLadder,
 	stageCourse,

@@ -165,7 +165,8 @@ export const pressureInputs = (
 	};
 };
 
-const closureAt = (well: StageContext["well"], tvd: number): Known<"pressure-gradient"> | undefined =>
+/** Closure stated for the formation at a depth. */
+export const closureAt = (well: StageContext["well"], tvd: number): Known<"pressure-gradient"> | undefined =>
 	well.geology.formations.findLast(({ top }) => top.value <= tvd)?.mechanical?.closure;
 
 const NO_LOSS = constant("pressure", 0, "no near-wellbore loss is stated", cite("definition"));

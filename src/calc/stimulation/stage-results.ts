@@ -9,9 +9,11 @@ import { holeMark } from "../depths/marks.ts";
 import { type Gaps, maybe } from "../gaps.ts";
 import type { StageResults } from "../results.ts";
 import { asPumped } from "./as-pumped.ts";
+import { chartResults } from "./chart-results.ts";
 import { stepsOf } from "./ramp-steps.ts";
 import { totalMass, totalTime } from "./slurry.ts";
 import { stagePressure } from "./stage-pressure.ts";
+import { recordedPressure } from "./stage-recorded.ts";
 import { stepResults } from "./step-results.ts";
 import { perforationCount } from "./treating-pressure.ts";
 
@@ -38,6 +40,7 @@ export const stageResults = (context: StageContext, stage: Stage): StageResults 
 		clean_volume: totalVolume.of({ V_i: steps.map((s) => s.clean_volume) }),
 		proppant_mass: totalMass.of({ m_i: steps.map((s) => s.proppant_mass) }),
 	};
+	const pumped = asPumped(stimulation, stage, planned);
 	return {
 		number: stage.number,
 		top: mark(stage.top),
@@ -52,7 +55,9 @@ export const stageResults = (context: StageContext, stage: Stage): StageResults 
 		proppant_mass: planned.proppant_mass,
 		pumping_time: totalTime.of({ t_i: steps.map((s) => s.time) }),
 		...maybe("pressure", stagePressure(context, stage, down, perforations)),
-		...maybe("as_pumped", asPumped(stimulation, stage, planned)),
+		...maybe("as_pumped", pumped),
+		...maybe("chart", chartResults(stage, pumped)),
+		...maybe("recorded_pressure", recordedPressure(context, stage, down, perforations, pumped)),
 	};
 };
 

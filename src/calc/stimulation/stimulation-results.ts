@@ -1,6 +1,6 @@
 import { constant, type Known, type KnownTable } from "../../cite/known.ts";
 import { cite } from "../../cite/source.ts";
-import type { Stage, Well } from "../../well/well.ts";
+import type { Stage, Stimulation, Well } from "../../well/well.ts";
 import { treatedPath } from "../cement/bore.ts";
 import { holeMark } from "../depths/marks.ts";
 import { type Gaps, maybe } from "../gaps.ts";
@@ -8,6 +8,7 @@ import type { CasingResults, StageResults, StimulationResults } from "../results
 import { annulusResults } from "./annulus-results.ts";
 import { pumpCount, treatedLength } from "./averages.ts";
 import { boundaryResults, limitingElement } from "./boundary.ts";
+import { blendDensity, blendOff, brineDensityOfSolids } from "./brine.ts";
 import { disclosureResults } from "./disclosure-results.ts";
 import { fractureRange } from "./fracture-range.ts";
 import { hardestStage } from "./hardest-stage.ts";
@@ -72,6 +73,7 @@ export const stimulationResults = (
 				}),
 		),
 		averages: averagesOf(volumes, count, length),
+		...maybe("water_blend", waterBlend(stimulation)),
 		annuli: annulusResults(context, limits?.maximumTreatingPressure ?? hard.expected_treating_pressure),
 		plugs: plugCount.of({
 			number: stages.flatMap((s) => (s.plug === undefined ? [] : [stageNumber(s.number)])),
@@ -192,4 +194,17 @@ const hardest = (context: StageContext, stages: readonly StageResults[]): Hardes
 		roughness_sensitivity: byRoughness.filter((s) => s !== undefined),
 		reduction_sensitivity: byReduction.filter((s) => s !== undefined),
 	};
+};
+
+/** Nothing where the dissolved solids of a source are not given. */
+const waterBlend = ({ waterSources, baseFluid }: Stimulation): StimulationResults["water_blend"] => {
+	const known = waterSources.flatMap(({ share, dissolvedSolids: C }) =>
+		C === undefined ? [] : [{ share, density: brineDensityOfSolids.of({ C }) }],
+	);
+	if (known.length === 0 || known.length < waterSources.length) return undefined;
+	const density = blendDensity.of({
+		s_i: known.map(({ share }) => share),
+		ρ_i: known.map((each) => each.density),
+	});
+	return { density, off: blendOff.of({ ρ_f: baseFluid.density, ρ_b: density }) };
 };

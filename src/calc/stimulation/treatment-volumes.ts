@@ -4,6 +4,7 @@ import { totalVolume } from "../cement/capacity.ts";
 import { maybe } from "../gaps.ts";
 import type { StageResults, StimulationAverages, StimulationResults } from "../results.ts";
 import { massPerLength, massPerStage, volumePerLength, volumePerStage } from "./averages.ts";
+import { brineDensityOfSolids } from "./brine.ts";
 import { sharedVolume, totalMass, totalTime, volumeLess } from "./slurry.ts";
 
 export type TreatmentVolumes = Pick<
@@ -66,7 +67,7 @@ const volumesOf = (
 		volume: totalVolume.of({ V_i: steps.filter((s) => s.fluid === id).map((s) => s.clean_volume) }),
 	}));
 	const water = volumeLess.of({ V: clean, V_i: neat.map((n) => n.volume) });
-	const sources = waterSources.map(({ name, share, recycled }) => ({
+	const sources = waterSources.map(({ name, share, recycled, dissolvedSolids: C }) => ({
 		id: name
 			.trim()
 			.toLowerCase()
@@ -74,6 +75,7 @@ const volumesOf = (
 		name,
 		recycled,
 		volume: sharedVolume.of({ V: water, s: share }),
+		...maybe("density", C && brineDensityOfSolids.of({ C })),
 	}));
 	const recycled = sources.filter((s) => s.recycled).map((s) => s.volume);
 	return {

@@ -12,6 +12,7 @@ type Lists =
 	| "loadAxes"
 	| "loadKinds"
 	| "treatmentAxes"
+	| "chartAxes"
 	| "phases"
 	| "phaseSeen"
 	| "months"

@@ -210,6 +210,62 @@ export const RULES_RECORDS = {
 		"maximum recorded pressure of the stages",
 		"Noun phrase without its article: what is measured or is missing (records).",
 	],
+	"rules/greatest-channel-index": [
+		"greatest channel risk index",
+		"Noun phrase without its article: what is measured or is missing (cement).",
+	],
+	"rules/no-flow-of-mud-and-spacer-is-known": [
+		"flow of mud and cement is not given, or no centralizers are",
+		"Clause without a full stop: why a limit came out as it did (cement).",
+	],
+	"rules/yield-points-of-mud-spacer-slurry": [
+		"yield points of mud, spacer and slurries",
+		"Noun phrase without its article: what is measured or is missing (cement).",
+	],
+	"rules/channel-index-of-string-is": [
+		"of four criteria of displacement the {string} string misses {part} ({at_name})",
+		"Clause without a full stop: why a limit came out as it did (cement). string: its short name; part: a count; at_name: where.",
+	],
+	"rules/base-fluid-off-its-water": [
+		"density of the base fluid off that of its water",
+		"Noun phrase without its article: what is measured or is missing (treatment).",
+	],
+	"rules/dissolved-solids-of-the-water-are-not-given": [
+		"the dissolved solids of the water sources are not given",
+		"Clause without a full stop: why a limit came out as it did (treatment).",
+	],
+	"rules/base-fluid-is-off-by": [
+		"the stated base fluid and the blend of its water differ by {part}",
+		"Clause without a full stop: why a limit came out as it did (treatment). part: a density.",
+	],
+	"rules/chart-volume-apart-from-record": [
+		"difference of volume between treatment chart and record",
+		"Noun phrase without its article: what is measured or is missing (records).",
+	],
+	"rules/no-chart-of-a-recorded-stage": [
+		"no treatment chart of a recorded stage is given",
+		"Clause without a full stop: why a limit came out as it did (records).",
+	],
+	"rules/charts-of-the-stages": [
+		"treatment charts of the stages",
+		"Noun phrase without its article: what is measured or is missing (records).",
+	],
+	"rules/chart-and-record-differ": [
+		"chart and record of stage {stage} differ by {part}",
+		"Clause without a full stop: why a limit came out as it did (records). stage: its number; part: a share.",
+	],
+	"rules/highest-gradient-at-shut-in": [
+		"highest gradient at instantaneous shut-in",
+		"Noun phrase without its article: what is measured or is missing (records).",
+	],
+	"rules/shut-in-pressure-of-the-stages": [
+		"instantaneous shut-in pressure of the stages",
+		"Noun phrase without its article: what is measured or is missing (records).",
+	],
+	"rules/stage-shut-in-at": [
+		"stage {stage} shut in at {part}",
+		"Clause without a full stop: why a limit came out as it did (records). stage: its number; part: a gradient.",
+	],
 	"rules/stage-reached": [
 		"stage {detail} reached {part}",
 		"Noun phrase without its article: what is measured or is missing (records). detail: a further part of the clause, or nothing; part: the value.",

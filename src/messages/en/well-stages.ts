@@ -224,6 +224,20 @@ export const WELL_STAGES = {
 		"depths separated by spaces, such as `17110 17078 17046`",
 		"What is expected instead, for well/stage-row.",
 	],
+	"well/stage-row.time-runs-backward": [
+		"time runs backward in the chart",
+		"What is wrong, for well/stage-row.",
+	],
+	"well/stage-row.time-from-the-first-pump": [
+		"time since the first pump, later in each row",
+		"What was expected, for well/stage-row.",
+	],
+	"well/stage-row.sort-by-time": ["sort the rows by time", "What to do about it, for well/stage-row."],
+	"well/stage-row.end-unknown": ["`ended_by` is not one of its words", "What is wrong, for well/stage-row."],
+	"well/stage-row.write-one-of-the-ends": [
+		"write one of the words, and the rest under `problem`",
+		"What to do about it, for well/stage-row.",
+	],
 	"well/stage-row.write-depth-each-cluster": [
 		"write the depth of each cluster",
 		"What to do about it, for well/stage-row.",

@@ -129,6 +129,29 @@ export const MARKS: Readonly<Record<string, string>> = {
 	"exact where the pad fraction and the exponent are (1 − η)/(1 + η)":
 		"exacta donde la fracción de colchón y el exponente son (1 − η)/(1 + η)",
 	"exact: 9702/(60 · 3π) = 17.157": "exacta: 9702/(60 · 3π) = 17.157",
+	"trapezoids between the readings": "trapecios entre las lecturas",
+	"effective laminar displacement, density 10 %; from memory":
+		"desplazamiento laminar efectivo, densidad 10 %; de memoria",
+	"effective laminar displacement, friction 20 %; from memory":
+		"desplazamiento laminar efectivo, fricción 20 %; de memoria",
+	"effective laminar displacement, minimum pressure gradient; from memory":
+		"desplazamiento laminar efectivo, gradiente mínimo de presión; de memoria",
+	"effective laminar displacement, each criterion; to count them is ours; from memory":
+		"desplazamiento laminar efectivo, cada criterio; contarlos es nuestro; de memoria",
+	"ch. 4, pressure to break gel in an annulus, with the gap on the narrow side":
+		"cap. 4, presión para romper gel en un espacio anular, con la abertura del lado angosto",
+	"density of formation water at standard conditions; from memory":
+		"densidad del agua de formación en condiciones estándar; de memoria",
+	"mass over volume; volumes add within a part in a thousand":
+		"masa entre volumen; los volúmenes se suman con error de uno en mil",
+	"mass of clean fluid and proppant over their volume":
+		"masa de fluido limpio y apuntalante entre su volumen",
+	"the pipe is full of the flush fluid when the pumps stop":
+		"la tubería está llena del fluido de desplazamiento cuando paran las bombas",
+	"pressure in the fracture is taken as that at shut-in; columns as pumped and as flushed":
+		"la presión en la fractura se toma como la del cierre; columnas como se bombearon y desplazadas",
+	"what is left of the recorded friction is in the pipe":
+		"lo que queda de la fricción registrada está en la tubería",
 	"a calculated top is no better than the excess that it rests on":
 		"una cima calculada no es mejor que el exceso en que se apoya",
 	"amplitude against bond index on a semilog chart: 0 % at free pipe, 100 % at full bond":

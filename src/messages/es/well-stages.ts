@@ -73,6 +73,11 @@ export const WELL_STAGES: Translation<typeof ENGLISH> = {
 	"well/stage-row.cluster-depth-is-not-plain": "la profundidad de un clúster no es un número simple",
 	"well/stage-row.depths-parted-by-blanks-such":
 		"profundidades separadas por espacios, como `17110 17078 17046`",
+	"well/stage-row.time-runs-backward": "el tiempo va hacia atrás en la gráfica",
+	"well/stage-row.time-from-the-first-pump": "tiempo desde la primera bomba, mayor en cada renglón",
+	"well/stage-row.sort-by-time": "ordene los renglones por tiempo",
+	"well/stage-row.end-unknown": "`ended_by` no es una de sus palabras",
+	"well/stage-row.write-one-of-the-ends": "escriba una de las palabras, y lo demás en `problem`",
 	"well/stage-row.write-depth-each-cluster": "escriba la profundidad de cada clúster",
 	"well/unknown-stage.there-are-records-stages-that": "hay registros de {strange} etapas que no existen",
 	"well/unknown-stage.stages-from-1-to": "etapas de 1 a {count}",

@@ -68,6 +68,22 @@ export const deviations: Part = (context) => {
 						as_recorded: cell(context, shortest.placed),
 					}),
 				];
+	const cutShort = (well.stimulation?.stages ?? []).flatMap(({ number, actual }): readonly Row[] => {
+		const end = actual?.endedBy;
+		if (end === undefined || end === "flush") return [];
+		const worked = results.stimulation?.stages.find((stage) => stage.number === number);
+		return [
+			row({
+				what: textCell(
+					label("stage_cut_short")
+						.replace("{stage}", String(number))
+						.replace("{end}", context.words.label(`stage_ends.${end}`).toLowerCase()),
+				),
+				as_planned: cell(context, worked?.proppant_mass),
+				as_recorded: cell(context, worked?.as_pumped?.proppant_mass),
+			}),
+		];
+	});
 	return table(
 		context,
 		"deviations",
@@ -80,7 +96,7 @@ export const deviations: Part = (context) => {
 			textColumn(context, "as_planned", { width: 1.4 }),
 			textColumn(context, "as_recorded", { width: 2 }),
 		],
-		[...shoes, ...treated, ...stages, ...least],
+		[...shoes, ...treated, ...stages, ...(cutShort.length > 0 ? cutShort : least)],
 		{ dense: true },
 	);
 };

@@ -13,6 +13,7 @@ import { wellboreSchematic } from "../../drawing/schematic/wellbore-schematic.ts
 import { stagePlan } from "../../drawing/stage-plan/stage-plan.ts";
 import { timeline } from "../../drawing/timeline/timeline.ts";
 import { wellToScale } from "../../drawing/to-scale/well-to-scale.ts";
+import { treatmentCharts } from "../../drawing/treatment/treatment-chart.ts";
 import { treatmentPlot } from "../../drawing/treatment/treatment-plot.ts";
 import { DRAWING_WORDS } from "../../drawing/words/drawing-words.ts";
 import type { DrawingWords } from "../../drawing/words/words.ts";
@@ -111,6 +112,9 @@ const stages: Sketch = (context, height) =>
 const treatment: Sketch = (context, height) =>
 	one(treatmentPlot(context.well, context.results, options(context, height)));
 
+const charts: Sketch = (context, height) =>
+	treatmentCharts(context.well, context.results, options(context, height));
+
 const phases =
 	(detail: "full" | "plain"): Sketch =>
 	(context, height) =>
@@ -197,6 +201,7 @@ const SKETCHES: Readonly<Record<string, readonly [Sketch, number]>> = {
 	"stage-plan": [stages, 165],
 	"treatment-plot": [treatment, 270],
 	"evidence-chart": [evidence, 200],
+	"treatment-charts": [charts, 560],
 	"timeline-plain": [phases("plain"), 300],
 };
 
@@ -238,6 +243,7 @@ export const wellDrawings = (
 		[evidence, 320],
 		[stages, 400],
 		[treatment, 360],
+		[charts, 400],
 		[ladder, 320],
 		[phases("full"), 300],
 		[phases("plain"), 300],

@@ -3,7 +3,7 @@ import type { Known } from "../../cite/known.ts";
 import type { QuantityStyle } from "../../document/inline.ts";
 import type { Stage, StageActual } from "../../well/well.ts";
 import { cell, type PaperContext, textCell } from "../context.ts";
-import { type Part, quantityColumn, row, table, textColumn } from "./part.ts";
+import { asGiven, type Part, quantityColumn, row, table, textColumn } from "./part.ts";
 
 /** The treatment as a whole: plan, record, and the difference. */
 export const treatmentAgainstPlan: Part = (context) => {
@@ -133,6 +133,8 @@ const recordedStages = ({ well, results }: PaperContext): readonly Recorded[] =>
 export const stageRecords: Part = (context) => [
 	...ratesAndPressures(context),
 	...volumesAndProppant(context),
+	...frictionHad(context),
+	...stageEnds(context),
 ];
 
 const stageNumber = (context: PaperContext) =>
@@ -226,3 +228,65 @@ const volumesAndProppant: Part = (context) => {
 		{ dense: true },
 	);
 };
+
+const frictionHad: Part = (context) =>
+	table(
+		context,
+		"stage_friction",
+		[
+			stageNumber(context),
+			quantityColumn(context, "shut_in_gradient", "pressure-gradient", { style: { decimals: 3 } }),
+			quantityColumn(context, "net_at_shut_in", "pressure-difference", { style: { decimals: 0 } }),
+			quantityColumn(context, "mean_slurry_density", "density", { style: { decimals: 2 } }),
+			quantityColumn(context, "friction_had", "pressure-difference", { style: { decimals: 0 } }),
+			quantityColumn(context, "reduction_fresh", "share", { style: { decimals: 0 } }),
+			quantityColumn(context, "reduction_worn", "share", { style: { decimals: 0 } }),
+			quantityColumn(context, "reduction_stated", "share", { style: { decimals: 0 } }),
+		],
+		recordedStages(context).flatMap(({ stage, worked }) => {
+			const found = worked?.recorded_pressure;
+			return found === undefined
+				? []
+				: [
+						row({
+							stage: { kind: "quantity", dimension: "count", value: stage.number },
+							shut_in_gradient: cell(context, found.gradient),
+							net_at_shut_in: cell(context, found.net),
+							mean_slurry_density: cell(context, found.mean_density),
+							friction_had: cell(context, found.friction),
+							reduction_fresh: cell(context, found.reduction_fresh),
+							reduction_worn: cell(context, found.reduction_worn),
+							reduction_stated: cell(context, context.well.stimulation?.pressureModel?.frictionReduction),
+						}),
+					];
+		}),
+		{ dense: true, note: "stage_friction" },
+	);
+
+/** Stages with times of day, an end that is recorded, or a problem. */
+const stageEnds: Part = (context) =>
+	table(
+		context,
+		"stage_ends",
+		[
+			stageNumber(context),
+			textColumn(context, "started", { width: 0.7 }),
+			textColumn(context, "ended", { width: 0.7 }),
+			textColumn(context, "ended_by", { width: 1 }),
+			textColumn(context, "problem", { width: 4 }),
+		],
+		recordedStages(context).flatMap(({ stage, record: { started, ended, endedBy, problem } }) =>
+			[started, ended, endedBy, problem].every((each) => each === undefined)
+				? []
+				: [
+						row({
+							stage: { kind: "quantity", dimension: "count", value: stage.number },
+							started: textCell(started),
+							ended: textCell(ended),
+							ended_by: textCell(endedBy && context.words.label(`stage_ends.${endedBy}`)),
+							problem: textCell(asGiven(context, problem)),
+						}),
+					],
+		),
+		{ dense: true },
+	);

@@ -203,9 +203,16 @@ export const waterSources: Part = (context) =>
 			quantityColumn(context, "share", "share", { style: { decimals: 0 } }),
 			quantityColumn(context, "water", "volume", { style: { nearest: 100, decimals: 0 } }),
 			textColumn(context, "recycled", { width: 1 }),
+			quantityColumn(context, "dissolved_solids", "dissolved-solids"),
+			quantityColumn(context, "source_density", "density", { style: { decimals: 2 } }),
 		],
 		(context.well.stimulation?.waterSources ?? []).map((source) =>
 			row({
+				dissolved_solids: cell(context, source.dissolvedSolids),
+				source_density: cell(
+					context,
+					context.results.stimulation?.water_by_source.find(({ name }) => name === source.name)?.density,
+				),
 				source: textCell(source.name),
 				share: cell(context, source.share),
 				water: cell(

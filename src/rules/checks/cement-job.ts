@@ -36,6 +36,14 @@ export const cementJobChecks = {
 		looksAt: "time the spacer takes to pass a place, or length of annulus that it fills",
 		explain: "Spacer thins and displaces mud. Time or length serve; either is enough.",
 	},
+	"channel-index": {
+		title: "Channel risk index",
+		looksAt:
+			"density, friction, drive on the narrow side and standoff, as each fluid displaces the one ahead of it",
+		explain:
+			"Criteria of effective laminar displacement (Couturier and others, from memory) with the standoff, each missed one counted; " +
+			"the count is ours. It says at which place mud is likeliest to stay, and does not say that it stays there.",
+	},
 	"density-order": {
 		title: "Order of densities",
 		looksAt: "steps of density from mud to spacer to the first slurry",

@@ -153,6 +153,25 @@ export const recordChecks = {
 		looksAt: "clean volume and proppant of each stage record, against the plan of the stage",
 		explain: `${RECORD} The stage that fell shortest decides; the stage table shows every one.`,
 	},
+	"water-blend": {
+		title: "Density of the water as blended",
+		looksAt: "dissolved solids of the water sources, against the stated density of the base fluid",
+		explain:
+			"Salt makes water heavier, and the column in the pipe with it: a base fluid stated as fresh gives too high a surface pressure " +
+			"and too low a pressure at depth.",
+	},
+	"chart-record": {
+		title: "Treatment chart against record",
+		looksAt: "slurry volume under the rate of each chart, against the volume of the stage's record",
+		explain: `${RECORD} The chart that is farthest off decides. Either may be wrong.`,
+	},
+	"shut-in-gradient-record": {
+		title: "Gradient at shut-in",
+		looksAt: "instantaneous shut-in pressure of each stage with its column, over depth",
+		explain:
+			"A fracture opens against the least stress. From about the weight of the rock above, the least stress may be that weight, " +
+			"and a fracture lies flat or has met one that does.",
+	},
 	"annulus-record": {
 		title: "Annulus pressure on record",
 		looksAt: "highest pressure recorded in each annulus, against the pressure at which the job stops",

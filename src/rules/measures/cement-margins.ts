@@ -1,10 +1,11 @@
+import { greatestIndex } from "../../calc/cement/mud-removal.ts";
 import type { TightestMargin } from "../../calc/results.ts";
 import { message, type Said } from "../../messages/message.ts";
-import { type Case, missingAt } from "../case.ts";
+import { type Case, missingAt, missingOf } from "../case.ts";
 import { unknownFracture, unknownPore } from "../unknown-rock.ts";
 import { cementOf } from "./cement.ts";
 import { friction, hasFriction, least, placements, planned, pumped } from "./cement-job.ts";
-import { boundedBy, known, type Measure } from "./reading.ts";
+import { absent, boundedBy, known, type Measure } from "./reading.ts";
 import { stringOf } from "./shoe.ts";
 
 /** Least margin to fracture, moving and in place; at rest alone it only bounds what the job comes to. */
@@ -67,6 +68,28 @@ const nearestPore = (the: Case) =>
 	[...placements(the).flatMap(({ pore }) => pore ?? [])].sort((a, b) => a.margin.value - b.margin.value)[0];
 
 export const cementMarginMeasures = {
+	"greatest channel index": {
+		noun: message("rules/greatest-channel-index"),
+		read: planned((the) => {
+			const pairs = cementOf(the)?.mud_removal ?? [];
+			return pairs.length === 0
+				? absent(message("rules/no-flow-of-mud-and-spacer-is-known"))
+				: known(
+						greatestIndex.of({ n_i: pairs.map(({ index }) => index) }),
+						missingOf(the, stringOf(the), message("rules/yield-points-of-mud-spacer-slurry"), "cement"),
+					);
+		}),
+		say: ({ part }, the) => {
+			const worst = [...(cementOf(the)?.mud_removal ?? [])].sort((a, b) => b.index.value - a.index.value)[0];
+			return [
+				message("rules/channel-index-of-string-is", {
+					string: stringOf(the).id,
+					part,
+					at_name: worst?.at_name ?? "",
+				}),
+			];
+		},
+	},
 	"cement margin to fracture": {
 		noun: message("rules/least-margin-cement-job-to-fracture"),
 		read: fracture("margin"),

@@ -1,4 +1,5 @@
 import type { StageResults } from "../../calc/results.ts";
+import { greatestApart } from "../../calc/stimulation/chart-readings.ts";
 import type { Known } from "../../cite/known.ts";
 import { message, type Said } from "../../messages/message.ts";
 import type { CasingString, PressureTest } from "../../well/well.ts";
@@ -76,6 +77,19 @@ const treated = (the: Case, value: Known | undefined, what: Said): Reading => {
 		return absent(message("rules/no-stage-is-recorded-as-pumped"));
 	return known(value, missingAt(what, "stimulation", "stages", "actual"));
 };
+
+/** Charts whose stage has a volume on record. */
+const chartsOf = ({ results }: Case) =>
+	(results.stimulation?.stages ?? []).flatMap(({ number, chart }) =>
+		chart?.apart === undefined ? [] : [{ stage: String(number), apart: chart.apart }],
+	);
+
+const steepest = ({ results }: Case) =>
+	(results.stimulation?.stages ?? [])
+		.flatMap(({ number, recorded_pressure: found }) =>
+			found === undefined ? [] : [{ stage: String(number), gradient: found.gradient }],
+		)
+		.sort((a, b) => b.gradient.value - a.gradient.value)[0];
 
 type OfPlan = "proppant_of_plan" | "clean_of_plan";
 
@@ -296,6 +310,37 @@ export const recordMeasures = {
 		message("rules/stage-was-pumped-with.clean-volume-each-stage"),
 		"rules/stage-was-pumped-with",
 	),
+	"base fluid off its water": {
+		noun: message("rules/base-fluid-off-its-water"),
+		read: ({ results, well }) => {
+			const blend = results.stimulation?.water_blend;
+			if (well.stimulation === undefined) return absent(message("rules/no-stimulation-is-planned-2"));
+			return blend === undefined
+				? absent(message("rules/dissolved-solids-of-the-water-are-not-given"))
+				: known(blend.off, missingAt(message("rules/base-fluid-off-its-water"), "stimulation", "base_fluid"));
+		},
+		say: ({ part }) => [message("rules/base-fluid-is-off-by", { part })],
+	},
+	"chart volume apart from record": {
+		noun: message("rules/chart-volume-apart-from-record"),
+		read: (the) => {
+			const apart = chartsOf(the).map(({ apart: share }) => share);
+			return apart.length === 0
+				? absent(message("rules/no-chart-of-a-recorded-stage"))
+				: treated(the, greatestApart.of({ s_i: apart }), message("rules/charts-of-the-stages"));
+		},
+		say: ({ part }, the) => [
+			message("rules/chart-and-record-differ", {
+				stage: chartsOf(the).sort((a, b) => b.apart.value - a.apart.value)[0]?.stage ?? "",
+				part,
+			}),
+		],
+	},
+	"highest gradient at shut-in": {
+		noun: message("rules/highest-gradient-at-shut-in"),
+		read: (the) => treated(the, steepest(the)?.gradient, message("rules/shut-in-pressure-of-the-stages")),
+		say: ({ part }, the) => [message("rules/stage-shut-in-at", { stage: steepest(the)?.stage ?? "", part })],
+	},
 	"highest recorded annulus pressure": {
 		noun: message("rules/highest-pressure-recorded-in-annulus"),
 		read: ({ subject, well }) => {

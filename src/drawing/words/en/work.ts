@@ -25,6 +25,10 @@ export const WORK = {
 	greatestProppant: "Greatest proppant",
 	altTreatment: "Stage {stage}, step by step: {list}.",
 	altTreatmentPressure: "The greatest surface pressure expected is {pressure}.",
+	treatmentChart: "Stage {stage} of {well} as pumped",
+	treatmentChartThinned:
+		"Of each short stretch of time the lowest and the highest reading are drawn; no extreme is lost.",
+	altTreatmentChart: "Readings of stage {stage} over time: {list}. The highest pressure is {most}.",
 	// Timeline
 	timelineOf: "Phases of the work at {well}",
 	timelinePlain: "When the work happens",
@@ -43,6 +47,12 @@ export const WORK = {
 	legendEnds: "earliest to latest end",
 	legendWent: "as it went",
 	altTimeline: "The work, phase by phase: {list}.",
+	chartAxes: {
+		pressure: "Surface pressure",
+		rate: "Slurry rate",
+		concentration: "Proppant in clean fluid",
+		annulus: "Annulus pressure",
+	},
 	treatmentAxes: { pressure: "Surface pressure", rate: "Rate", concentration: "Proppant in clean fluid" },
 	phases: {
 		location: "Building the site",

@@ -42,6 +42,16 @@ export const WORK = {
 	legendEnds: "fin más temprano a más tardío",
 	legendWent: "como fue",
 	altTimeline: "El trabajo, fase por fase: {list}.",
+	treatmentChart: "Etapa {stage} de {well} como se bombeó",
+	treatmentChartThinned:
+		"De cada tramo corto de tiempo se dibujan la lectura menor y la mayor; no se pierde ningún extremo.",
+	altTreatmentChart: "Lecturas de la etapa {stage} en el tiempo: {list}. La presión más alta es {most}.",
+	chartAxes: {
+		pressure: "Presión en superficie",
+		rate: "Gasto de lechada",
+		concentration: "Apuntalante en fluido limpio",
+		annulus: "Presión anular",
+	},
 	treatmentAxes: {
 		pressure: "Presión en superficie",
 		rate: "Gasto",
