@@ -209,6 +209,8 @@ export interface OffsetWellResults {
 	readonly name: string;
 	/** Where its vertical depth is given. */
 	readonly bottom?: Known<"true-vertical-depth">;
+	/** The same from the ground of this well. */
+	readonly bottom_below_ground?: Known<"depth-below-ground">;
 	readonly above_top_perforation?: Known<"offset">;
 	/** Nearest approach of the two holes, center to center, and where in each; no uncertainty is deducted. */
 	readonly in_space?: Known<"distance">;

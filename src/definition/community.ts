@@ -38,6 +38,8 @@ export const community = group(
 		gathering_lines: answer("Will pipelines cross our land?"),
 		road_damage: answer("Who pays for the road?"),
 		record: answer("Has this ever gone wrong for you?"),
+		damage: answer("Who pays if a neighbor's water is harmed?"),
+		radioactivity: answer("Is what comes up radioactive, and who checks?"),
 	},
 );
 

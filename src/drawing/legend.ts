@@ -1,5 +1,5 @@
 import type { Shape } from "../document/shapes.ts";
-import { type Line, lineText, lineWidth, run, setLine } from "./line-of-text.ts";
+import { type Line, lineText, lineWidth, run, setLine, wrap } from "./line-of-text.ts";
 import { SECOND_INK } from "./palette.ts";
 
 /** One thing a legend explains; the swatch is drawn in a box of `SWATCH` with its corner at the origin. */
@@ -29,42 +29,76 @@ interface LegendBox {
 const lineOf = ({ text }: LegendEntry): Line =>
 	typeof text === "string" ? [run(text, { color: SECOND_INK })] : text;
 
-const rowHeight = (size: number) => Math.max(SWATCH.height, size) + 4;
+const rowHeight = (size: number, lines: number) =>
+	Math.max(SWATCH.height, size) + 4 + (lines - 1) * size * LEADING;
 
-const flow = (entries: readonly LegendEntry[], { width, size }: LegendBox) => {
-	let [x, row] = [0, 0];
-	const places = entries.map((entry) => {
-		const wide = SWATCH.width + 4 + lineWidth(lineOf(entry), size);
-		if (x > 0 && x + wide > width) [x, row] = [0, row + 1];
-		const place = { entry, x, row };
-		x += wide + 12;
-		return place;
-	});
-	return { places, rows: entries.length === 0 ? 0 : row + 1 };
+const LEADING = 1.15;
+/** Lines that an entry wider than the whole legend is broken into at most. */
+const MOST_LINES = 3;
+const INDENT = SWATCH.width + 4;
+
+interface Row {
+	readonly top: number;
+	readonly height: number;
+	readonly entries: readonly {
+		readonly entry: LegendEntry;
+		readonly x: number;
+		readonly lines: readonly Line[];
+	}[];
+}
+
+const flow = (entries: readonly LegendEntry[], { width, size }: LegendBox): readonly Row[] => {
+	const rows: Row[] = [];
+	let x = 0;
+	for (const entry of entries) {
+		const line = lineOf(entry);
+		const room = width - INDENT;
+		const wide = lineWidth(line, size);
+		const lines = wide <= room ? [line] : wrap(line, size, room, MOST_LINES);
+		const last = rows.at(-1);
+		const height = rowHeight(size, lines.length);
+		const taken = INDENT + Math.min(wide, room);
+		if (last !== undefined && x + taken <= width)
+			rows[rows.length - 1] = {
+				...last,
+				height: Math.max(last.height, height),
+				entries: [...last.entries, { entry, x, lines }],
+			};
+		else {
+			x = 0;
+			rows.push({ top: (last?.top ?? 0) + (last?.height ?? 0), height, entries: [{ entry, x, lines }] });
+		}
+		x += taken + 12;
+	}
+	return rows;
 };
 
 export const legendHeight = (entries: readonly LegendEntry[], box: LegendBox): number =>
-	flow(entries, box).rows * rowHeight(box.size);
+	flow(entries, box).reduce((sum, { height }) => sum + height, 0);
 
-/** Entries from left to right, in as many rows as they need. */
+/** Entries from left to right, in as many rows as they need; one wider than the legend stands on several lines. */
 export const legendShapes = (
 	entries: readonly LegendEntry[],
 	box: LegendBox & { readonly y: number },
 ): Shape[] =>
-	flow(entries, box).places.flatMap(({ entry, x, row }): Shape[] => {
-		const [left, top] = [box.x + x, box.y + row * rowHeight(box.size)];
-		return [
-			{ kind: "group", dx: left, dy: top, children: entry.swatch },
-			{
-				kind: "group",
-				dx: 0,
-				dy: 0,
-				name: `label legend ${lineText(lineOf(entry))}`,
-				children: setLine(lineOf(entry), {
-					x: left + SWATCH.width + 4,
-					y: top + SWATCH.height / 2 + box.size * 0.34,
-					size: box.size,
-				}),
-			},
-		];
-	});
+	flow(entries, box).flatMap(({ top, entries: inRow }) =>
+		inRow.flatMap(({ entry, x, lines }): Shape[] => {
+			const [left, y] = [box.x + x, box.y + top];
+			return [
+				{ kind: "group", dx: left, dy: y, children: entry.swatch },
+				{
+					kind: "group",
+					dx: 0,
+					dy: 0,
+					name: `label legend ${lineText(lineOf(entry))}`,
+					children: lines.flatMap((line, i) =>
+						setLine(line, {
+							x: left + INDENT,
+							y: y + SWATCH.height / 2 + box.size * (0.34 + i * LEADING),
+							size: box.size,
+						}),
+					),
+				},
+			];
+		}),
+	);

@@ -6,8 +6,10 @@ import { jobName } from "./jobs.ts";
 import { isFinished } from "./narrative/done.ts";
 import { narrative } from "./narrative/narrative.ts";
 import { PARTS } from "./parts/index.ts";
+import { wordsHere } from "./parts/public.ts";
 import { keysIn } from "./places.ts";
 import { saidIn, wordsIn } from "./said.ts";
+import { blockAloud } from "./sequence/frames.ts";
 import { leavesOf, type OrderItem, type OrderSection, type PageOrder } from "./words/page-order.ts";
 
 /** A section of a page order with what came of it. */
@@ -32,9 +34,12 @@ export interface Begun {
 export const begin = (context: PaperContext): Begun => {
 	const order = context.words.order(context.paper);
 	const data = narrative(context);
+	const explained = new Set<string>();
 	const early = order.sections.map((section) => ({
 		section,
-		blocks: isLate(section) ? [] : sectionBlocks(section, context, data),
+		blocks: isLate(section)
+			? []
+			: explainedIn(section, sectionBlocks(section, context, data), context, explained),
 	}));
 	return { context, order, data, early };
 };
@@ -102,8 +107,11 @@ const continuation = (context: PaperContext, { continued }: OrderSection): Pick<
 				},
 			};
 
+/** In prose for neighbors units are words: `984 feet`, `12 hours`. */
+const isReadAloud = ({ paper }: PaperContext): boolean => paper === "landowner" || paper === "handout";
+
 /** Parts that speak of what the rest of the paper says and shows. */
-const LATE: ReadonlySet<string> = new Set(["glossary", "drawings-left-out", "other-inputs"]);
+const LATE: ReadonlySet<string> = new Set(["drawings-left-out", "other-inputs"]);
 const isLate = ({ content }: OrderSection): boolean =>
 	leavesOf(content).some((item) => "part" in item && LATE.has(item.part));
 
@@ -115,6 +123,18 @@ const drawingsIn = (blocks: readonly Block[]): readonly Drawing[] =>
 				? drawingsIn([...block.left, ...block.right])
 				: [],
 	);
+
+/** Words of the trade are explained behind the section that has them first, where its order names `words-here`. */
+const WORDS_HERE = "words-here";
+const explainedIn = (
+	{ content }: OrderSection,
+	blocks: readonly Block[],
+	context: PaperContext,
+	explained: Set<string>,
+): readonly Block[] =>
+	leavesOf(content).some((item) => "part" in item && item.part === WORDS_HERE)
+		? [...blocks, ...wordsHere(context, saidIn(wordsIn(blocks).join(" ")), explained)]
+		: blocks;
 
 const sectionBlocks = (
 	section: OrderSection,
@@ -128,7 +148,10 @@ const itemBlocks = (
 	data: Readonly<Record<string, unknown>>,
 ): readonly Block[] =>
 	items.flatMap((item): readonly Block[] => {
-		if ("words" in item) return context.words.blocks(context.paper, item.words, data);
+		if ("words" in item) {
+			const said = context.words.blocks(context.paper, item.words, data);
+			return isReadAloud(context) ? said.map(blockAloud) : said;
+		}
 		if ("beside" in item) {
 			const [left, right] = [item.beside.left, item.beside.right].map((of) => itemBlocks(of, context, data));
 			// One that has nothing beside it takes the width.

@@ -6,7 +6,7 @@ import { sectionView } from "../../src/drawing/maps/section-view.ts";
 import { nesting } from "../../src/drawing/nesting.ts";
 import { ENGLISH } from "../../src/drawing/words/en/index.ts";
 import { findingsOf, starterText, understandText } from "../starters.ts";
-import { groupsOf, labelsOf, textsOf } from "./boxes.ts";
+import { groupsOf, labelsOf, outside, overlaps, textsOf } from "./boxes.ts";
 import { LATERAL, syntheticWell } from "./synthetic-well.ts";
 
 const options = { units: "field", width: 500, words: ENGLISH } as const;
@@ -101,5 +101,41 @@ describe("the close-up in words", () => {
 		expect(told).toContain("984 ft below ground");
 		// The same base from the rotary table, 26 ft above the ground.
 		expect(told.includes("1,010 ft")).toBe(detail === "full");
+	});
+});
+
+describe("names of places longer than the map is wide", () => {
+	// No length is set by the schema: a name of several lines, one without a space, and 30 places at once.
+	const long = (length: number, separator: string) =>
+		Array.from({ length }, (_, i) => `Farmstead${i}`).join(separator);
+	const { well, results } = syntheticWell(LATERAL);
+	const [place] = results.site.neighbors;
+	if (place === undefined) throw new Error("the well has no neighbor");
+	const named = (names: readonly string[]) => ({
+		...results,
+		site: {
+			...results.site,
+			neighbors: names.map((name, i) => ({ ...place, id: `long-${i}`, name })),
+		},
+	});
+
+	it.each([
+		["of 60 letters", [long(6, " ")]],
+		["of 200 letters", [long(20, " ")]],
+		["of 1,000 letters without a space", [long(100, "")]],
+		["of six places", Array.from({ length: 6 }, (_, i) => `${long(12, " ")} ${i}`)],
+	])("%s keep within the frame, and each still tells how far it is", (_, names) => {
+		for (const detail of ["full", "plain"] as const)
+			for (const [width, height] of [
+				[504, 400],
+				[504, 280],
+				[340, 420],
+			] as const) {
+				const drawing = planView(well, named(names), { ...options, width, height, detail });
+				expect(outside(drawing)).toEqual([]);
+				expect(overlaps(drawing)).toEqual([]);
+				const printed = textsOf(drawing.shapes).map(({ text }) => text);
+				expect(printed.filter((text) => text.includes("from the well path")).length).toBe(names.length);
+			}
 	});
 });

@@ -165,7 +165,17 @@ describe("2: an input that is taken out", () => {
 		},
 	);
 
-	it.each(["site.pad.area", "community.dust", "agency.comments_until"])(
+	it("agency.comments_until: the presenter reads that no last day is stated, and no day", () => {
+		const { findings } = without(["agency.comments_until"]);
+		if (findings === undefined) throw new Error("the starter has no last day for comments");
+		const said = (of: ReturnType<typeof findingsOf>): string =>
+			documentsOf(of, "answers").map(textOf).join("");
+		expect(said(findingsOf("horizontal"))).toContain("until May 29, 2026.");
+		expect(said(findings)).toContain("No last day for comments is stated.");
+		expect(said(findings)).not.toContain("May 29, 2026");
+	});
+
+	it.each(["site.pad.area", "community.dust"])(
 		"%s: what neighbors ask about it is on the list of open questions",
 		(path) => {
 			const { findings } = without([path]);
@@ -273,7 +283,15 @@ describe.each(STARTERS)("the papers of %s", (starter: Starter) => {
 	});
 
 	/** The public is told the range, by models and as no promise; nobody but the regulator is given a model by itself. */
-	const TELL_CRACKS: readonly Paper[] = ["regulator", "regulator-appendix", "answers", "slides", "notes"];
+	const TELL_CRACKS: readonly Paper[] = [
+		"regulator",
+		"regulator-appendix",
+		"landowner",
+		"handout",
+		"answers",
+		"slides",
+		"notes",
+	];
 
 	it("12: a fracture's size stands only where models are named, marked as an illustration", () => {
 		const isFracture = (key: string): boolean =>

@@ -75,11 +75,11 @@ describe.each(STARTERS)("the papers of %s", (starter) => {
 describe("other wells", () => {
 	it("are as near on the slides as in the packet and in the regulator's copy", () => {
 		expect(paper("horizontal-as-built", "slides")).toContain("Tamarack Draw 8-22H: 84 feet, hole to hole");
-		expect(paper("horizontal-as-built", "landowner")).toContain("comes as near as about 84 ft");
+		expect(paper("horizontal-as-built", "landowner")).toContain("comes as near as about 84 feet");
 		expect(paper("horizontal-as-built", "notes")).toContain("84 feet | 84 ft");
 		expect(paper("horizontal", "slides")).toContain("Sorrel 1: 2,400 feet, hole to hole");
 		expect(paper("horizontal", "landowner")).toContain(
-			"comes as near as about 2,400 ft to it. The other well ends about 4,800 ft above the highest opening in our pipe.",
+			"comes as near as about 2,400 feet to it. The other well ends about 4,800 feet above the highest opening in our pipe.",
 		);
 	});
 });
@@ -97,7 +97,7 @@ describe("the plan of the horizontal well", () => {
 
 	it("tells the public one measure of cement: gallons, as on the slides", () => {
 		expect(paper("horizontal", "landowner")).toContain(
-			"The gap around the pipe holds about 7,900 gal. We mix about 10,000 gal of cement",
+			"The gap around the pipe holds about 7,900 gallons. We mix about 10,000 gallons of cement",
 		);
 		expect(paper("horizontal", "slides")).toContain(
 			"The gap holds about 7,900 gallons and we mix about 10,000 gallons",
@@ -134,7 +134,7 @@ describe("the record of the built well", () => {
 
 	it("has on the slides the days that the packet has", () => {
 		expect(paper("horizontal-as-built", "slides")).toContain("Nov 3, 2025 to Dec 2, 2025");
-		expect(paper("horizontal-as-built", "landowner")).toContain("2025-11-03 to 2025-12-02");
+		expect(paper("horizontal-as-built", "landowner")).toContain("Nov 3, 2025 to Dec 2, 2025");
 	});
 
 	it("leaves the crew no sheet as if its job were to come", () => {

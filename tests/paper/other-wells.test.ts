@@ -66,7 +66,7 @@ describe("a well whose path nobody gives", () => {
 
 it("a sound pair is told with its distance and without a warning", () => {
 	const packet = print(findingsOf("horizontal-as-built"), "landowner");
-	expect(packet).toMatch(/Tamarack Draw 8-22H \(drilled\)\. Our well comes as near as about 8\d ft to it/u);
+	expect(packet).toMatch(/Tamarack Draw 8-22H \(drilled\)\. Our well comes as near as about 8\d feet to it/u);
 	expect(packet).not.toContain("too near for how well");
 	expect(packet).not.toMatch(/\b0 ft from the well path|\b1 ft from the well path/u);
 });

@@ -137,7 +137,7 @@ describe("the joint papers of a pad", () => {
 	it("are named by the pad, and tell how many wells there are and which", () => {
 		const packet = text("en", "landowner");
 		expect(packet.name).toBe("bristle-creek-pad.landowner");
-		expect(packet.text).toContain("plans to drill 3 wells from one site");
+		expect(packet.text).toContain("plans 3 wells from one site");
 		for (const { well } of wells) expect(packet.text).toContain(well.identity.name);
 		expect(packet.text).toContain("it means Bristle Creek Unit 1-21H");
 		expect(packet.text).not.toContain("one well for");

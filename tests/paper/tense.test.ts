@@ -21,14 +21,12 @@ const WORDS = {
 	en: {
 		plan: [
 			"A new well near you",
-			"We then pump water",
 			"We drill through the water zones first",
 			"before we drill on",
 			"We pump at no more than",
 			"In all we expect about",
 			"What we pump.",
 			"What you will see and hear",
-			"The plan is:",
 			"The weakest part is the casing test",
 			"Drilling, with casing and cement: 19 d.",
 		],
@@ -36,8 +34,7 @@ const WORDS = {
 			"The new well near you, as built",
 			"The plan was: Slow to 3 bbl/min",
 			"The weakest part was the casing test",
-			"Drilling, with casing and cement: 2025-11-03 to 2025-12-02.",
-			"We then pumped water",
+			"Drilling, with casing and cement: November 3, 2025 to December 2, 2025.",
 			"We drilled through the water zones first",
 			"It was tested at 1,520 psi",
 			"The highest pressure on record is 8,540 psi",
@@ -49,15 +46,12 @@ const WORDS = {
 	es: {
 		plan: [
 			"Un pozo nuevo cerca de usted",
-			"Después bombeamos",
 			"Primero perforamos por",
 			"Bombeamos a no más de",
 			"En total esperamos",
-			"El plan es:",
 		],
 		record: [
 			"El pozo nuevo cerca de usted, como quedó",
-			"Después se bombeó agua",
 			"Primero se perforó por",
 			"La presión más alta registrada es 8,540 psi",
 			"el trabajo llevó unas 610 cargas",
@@ -87,7 +81,7 @@ describe("words after the record", () => {
 		if (findings === undefined) throw new Error("the well has faults");
 		const words = wordsOf(findings, "en");
 		expect(words).toContain(
-			"The highest pressure on record is 8,540 psi. That is above our limit of 8,500 psi.",
+			"The highest pressure on record is 8,540 psi (a car tire holds about 32). That is above our limit of 8,500 psi.",
 		);
 		expect(words).not.toContain("Our limit was");
 	});
@@ -108,8 +102,16 @@ describe("centralizers at the shoe", () => {
 describe("the table of the work", () => {
 	it.each(["en", "es"] as const)("has the dates on record beside those planned (%s)", (language) => {
 		const words = wordsOf(findingsOf("horizontal-as-built"), language);
-		expect(words).toContain(language === "en" ? "2026-01-12 to 2026-01-26" : "2026-01-12 a 2026-01-26");
-		expect(words).toContain(language === "en" ? "2026-02-05 to 2026-02-27" : "2026-02-05 a 2026-02-27");
+		expect(words).toContain(
+			language === "en"
+				? "January 12, 2026 to January 26, 2026"
+				: "12 de enero de 2026 a 26 de enero de 2026",
+		);
+		expect(words).toContain(
+			language === "en"
+				? "February 5, 2026 to February 27, 2026"
+				: "5 de febrero de 2026 a 27 de febrero de 2026",
+		);
 		expect(words).not.toMatch(/while we pump|mientras bombeamos/u);
 	});
 });

@@ -192,6 +192,7 @@ const neighborWells = (well: Well, topPerforation: Tvd | undefined): IsolationRe
 			return {
 				id,
 				name,
+				...maybe("depth", depth?.depth),
 				...maybe("bottom", bottom),
 				...maybe("above_top_perforation", above),
 			};

@@ -4,7 +4,7 @@ import { cite } from "../../cite/source.ts";
 import type { OffsetWell } from "../../definition/definition.ts";
 import { message, type Said } from "../../messages/message.ts";
 import type { Well } from "../../well/well.ts";
-import { holeMark } from "../depths/marks.ts";
+import { depthBelowGround, holeMark } from "../depths/marks.ts";
 import { type Gaps, maybe } from "../gaps.ts";
 import type { OffsetWellResults, Results } from "../results.ts";
 import {
@@ -78,6 +78,10 @@ const neighboringWell = (well: Well, before: Before, entry: OffsetWell, gaps: Ga
 		id,
 		name,
 		...maybe("bottom", bottom),
+		...maybe(
+			"bottom_below_ground",
+			bottom && depthBelowGround.of({ TVD: bottom, height: well.datum.aboveGround }),
+		),
 		...maybe(
 			"above_top_perforation",
 			bottom && top && verticalSeparation.of({ TVD_lower: top.tvd, TVD_upper: bottom }),

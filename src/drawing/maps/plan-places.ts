@@ -14,6 +14,7 @@ import { reachOf, tooFar } from "./reach.ts";
 /** A place near the well, numbered for the list under the map. */
 export interface Place {
 	readonly number: number;
+	readonly name: string;
 	readonly kind: MarkerKind;
 	readonly north: number;
 	readonly east: number;
@@ -55,6 +56,7 @@ export const placesNear = (
 		places: known.filter(isInReach).map(({ place, ...at }, i) => ({
 			...at,
 			number: i + 1,
+			name: place.name,
 			words: at.kind === "offset" ? offsetWords(place, results, print) : placeWords(place, radius, print),
 			path: pathOf(place),
 		})),
@@ -62,9 +64,15 @@ export const placesNear = (
 	};
 };
 
+/** Letters of a name that a list has room for; the distance behind it is never what is cut. */
+const NAME = 80;
+
+const clipped = (name: string): string =>
+	name.length <= NAME ? name : `${name.slice(0, NAME - 1).trimEnd()}…`;
+
 /** A distance to the path is no better than the survey, so the stated radius stands behind it. */
 const placeWords = (place: PlaceResults, radius: Known<"distance"> | undefined, print: Print): Line => {
-	const name = [run(place.name, { weight: "semibold" })];
+	const name = [run(clipped(place.name), { weight: "semibold" })];
 	if (place.from_path === undefined) return name;
 	const far = compose(print.words.fromPath, { distance: print.value(place.from_path) });
 	const give = radius === undefined ? [] : [run(" ± "), print.value(radius)];
@@ -73,7 +81,7 @@ const placeWords = (place: PlaceResults, radius: Known<"distance"> | undefined, 
 
 /** How near another well's hole comes, or that nobody knows: its wellhead alone tells nothing of that. */
 const offsetWords = (place: PlaceResults, results: Results, print: Print): Line => {
-	const name = [run(place.name, { weight: "semibold" }), run("  ")];
+	const name = [run(clipped(place.name), { weight: "semibold" }), run("  ")];
 	const near = results.isolation.offset_wells.find(({ id }) => id === place.id)?.in_space;
 	return near === undefined
 		? [...name, run(print.words.notEvaluated)]

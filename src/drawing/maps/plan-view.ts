@@ -68,36 +68,43 @@ export const planView = (well: Well, results: Results, options: MapOptions): Dra
 		detail === "plain"
 			? words.planScalePlain
 			: sentence(words.planScale, { north: words.norths[well.site.north?.reference ?? "true"] });
+	/** Places stand with their names on the plain map; a number is enough where a name has no room. */
+	const tagsOf = (numbered: (place: Place) => boolean) =>
+		tagShapes(
+			[
+				tagOf("wellhead", words.wellhead, home),
+				...(Math.hypot(toe[0] - home[0], toe[1] - home[1]) > 30
+					? [
+							{
+								name: "total depth",
+								at: toe,
+								line: [
+									run(detail === "plain" ? words.plainEnd : words.totalDepth, { weight: "semibold" }),
+									...(detail === "plain" ? [] : [run("  "), ...print.mark(trajectory.total_depth)]),
+								],
+							} satisfies Tag,
+						]
+					: []),
+				...places.map((place) =>
+					tagOf(tagName(place), numbered(place) ? String(place.number) : place.name, at(place)),
+				),
+			],
+			[
+				{ left: box.right - 30, right: box.right, top: 0, bottom: 50 },
+				...places.map((place) => around(at(place), 4.5)),
+				...[...line, ...places.flatMap((place) => place.path.map(at))].map((point) => around(point, 2)),
+			],
+			box,
+			size,
+		);
+	const unnamed = detail === "plain" ? tagsOf(() => false).dropped : places.map(tagName);
+	const isNumbered = (place: Place): boolean => unnamed.includes(tagName(place));
+	const tags = tagsOf(isNumbered);
 	const list = [
-		...listOf(places, size),
+		...listOf(places, size, isNumbered),
 		...legendOf(results, print, detail, seen),
 		...otherLegend(places, print),
 	];
-	const tags = tagShapes(
-		[
-			tagOf("wellhead", words.wellhead, home),
-			...(Math.hypot(toe[0] - home[0], toe[1] - home[1]) > 30
-				? [
-						{
-							name: "total depth",
-							at: toe,
-							line: [
-								run(detail === "plain" ? words.plainEnd : words.totalDepth, { weight: "semibold" }),
-								...(detail === "plain" ? [] : [run("  "), ...print.mark(trajectory.total_depth)]),
-							],
-						} satisfies Tag,
-					]
-				: []),
-			...places.map((place) => tagOf(`place ${place.number}`, String(place.number), at(place))),
-		],
-		[
-			{ left: box.right - 30, right: box.right, top: 0, bottom: 50 },
-			...places.map((place) => around(at(place), 4.5)),
-			...[...line, ...places.flatMap((place) => place.path.map(at))].map((point) => around(point, 2)),
-		],
-		box,
-		size,
-	);
 	return {
 		id: detail === "plain" ? "plan-plain" : "plan",
 		width,
@@ -209,10 +216,19 @@ const otherLegend = (places: readonly Place[], { words }: Print): LegendEntry[] 
 			]
 		: [];
 
-const listOf = (places: readonly Place[], size: number): LegendEntry[] =>
+const tagName = ({ number }: Place): string => `place-${number}`;
+
+const listOf = (
+	places: readonly Place[],
+	size: number,
+	isNumbered: (place: Place) => boolean = () => true,
+): LegendEntry[] =>
 	places.map((place) => ({
 		text: place.words,
-		swatch: [...marker(place.kind, [5, 4.5]), numberText(place.number, [13.5, 4.5 + size * 0.34], size)],
+		swatch: [
+			...marker(place.kind, [5, 4.5]),
+			...(isNumbered(place) ? [numberText(place.number, [13.5, 4.5 + size * 0.34], size)] : []),
+		],
 	}));
 
 /** What the lines of the map are; none where the hole goes straight down and its path is not seen. */

@@ -75,12 +75,12 @@ export const keyShapes = (
 	box: { readonly left: number; readonly top: number; readonly right: number; readonly bottom: number },
 	size: number,
 ): Shape[] => {
-	const indent = size * 2;
+	const indent = size * INDENT;
 	let y = box.top;
 	return items.flatMap(({ says }, i): Shape[] => {
 		const lines = wrap(says, size, box.right - box.left - indent, 2);
 		const top = y;
-		y += lines.length * size * 1.12 + size * 0.42;
+		y += entryHeight(lines.length, size);
 		return [
 			...badge([box.left + size * 0.75, top + size * 0.62], i + 1, size),
 			named(
@@ -92,6 +92,16 @@ export const keyShapes = (
 		];
 	});
 };
+
+/** Height of that list [pt]. */
+export const keyHeight = (items: readonly Numbered[], width: number, size: number): number =>
+	items.reduce(
+		(sum, { says }) => sum + entryHeight(wrap(says, size, width - size * INDENT, 2).length, size),
+		0,
+	);
+
+const INDENT = 2;
+const entryHeight = (lines: number, size: number): number => lines * size * 1.12 + size * 0.42;
 
 /** How many entries of two lines at most the list has room for. */
 export const keyRoom = (height: number, size: number): number => Math.floor(height / (size * 2.3));

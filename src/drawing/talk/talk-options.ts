@@ -12,4 +12,6 @@ export interface TalkOptions {
 	readonly width: number;
 	readonly height: number;
 	readonly size: number;
+	/** Of a narrow picture: the list stands under it. */
+	readonly keyBelow?: boolean;
 }

@@ -1,4 +1,5 @@
 import type { Results } from "../../calc/results.ts";
+import type { Known } from "../../cite/known.ts";
 import type { Drawing, Shape } from "../../document/shapes.ts";
 import type { Well } from "../../well/well.ts";
 import { compose, lineText, run } from "../line-of-text.ts";
@@ -11,7 +12,7 @@ import { BLUE, GROUND, INK, LEADER, tint, VERMILLION } from "../palette.ts";
 import { along, placesAlong } from "../path-line.ts";
 import { printer } from "../print.ts";
 import { openPath, type Point } from "../well-axis.ts";
-import { keyShapes, type Numbered, numberShapes } from "./numbered.ts";
+import { keyHeight, keyShapes, type Numbered, numberShapes } from "./numbered.ts";
 import type { TalkOptions } from "./talk-options.ts";
 
 /** Share of the width that the section takes. */
@@ -42,63 +43,70 @@ export const talkSection = (well: Well, results: Results, options: TalkOptions):
 	];
 	const [from, to] = [Math.min(...across), Math.max(...across)];
 	const margin = Math.max(400, (to - from) * 0.12);
-	const box = { left: 0, top: size * 0.8, right: width * SECTION, bottom: height };
-	const scale = equalScale([from - margin, to + margin], [surface, deepest], box, "down");
-	const at = (departure: number, tvd: number): Point => [scale.x(departure), scale.y(tvd)];
-	const [ground, floor] = [scale.y(surface), scale.y(deepest)];
-	const [left, right] = [Math.max(0, scale.x(from - margin)), Math.min(box.right, scale.x(to + margin))];
+	const boxAbove = (list: number) => ({ left: 0, top: size * 0.8, right: width, bottom: height - list });
+	const boxBeside = { left: 0, top: size * 0.8, right: width * SECTION, bottom: height };
+	const scaleIn = (box: typeof boxBeside) =>
+		equalScale([from - margin, to + margin], [surface, deepest], box, "down");
 	const base = geology.protected_water_base;
 	const line = size * 0.16;
 	const end = path.at(-1);
 	const middle = path.find(
 		({ md }) => md >= (trajectory.kickoff?.md.value ?? trajectory.total_depth.md.value) * 0.55,
 	);
-	const items: Numbered[] = [
-		...(base === undefined
-			? []
-			: [
-					{
-						at: [right - size * 1.2, scale.y((surface + base.tvd.value) / 2)] as const,
-						says: compose(words.talkWater, { depth: print.value(base.below_ground, { spoken: true }) }),
-					},
-				]),
-		...(middle === undefined || end === undefined
-			? []
-			: [
-					{
-						at: at(along(azimuth, middle), middle.tvd),
-						says: compose(words.talkThisWell, {
-							depth: print.value(trajectory.total_depth.below_ground, { significant: 2, spoken: true }),
+	const itemsAt = (scale: ReturnType<typeof scaleIn>, right: number): Numbered[] => {
+		const at = pointAt(scale);
+		return [
+			...(base === undefined
+				? []
+				: [
+						{
+							at: [right - size * 1.2, scale.y((surface + base.tvd.value) / 2)] as const,
+							says: compose(words.talkWater, { depth: print.value(base.below_ground, { spoken: true }) }),
+						},
+					]),
+			...(middle === undefined || end === undefined
+				? []
+				: [
+						{
+							at: at(along(azimuth, middle), middle.tvd),
+							says: compose(words.talkThisWell, {
+								depth: print.value(trajectory.total_depth.below_ground, { significant: 2, spoken: true }),
+							}),
+						},
+					]),
+			...(cracks === undefined
+				? []
+				: [
+						{
+							at: at((cracks.from + cracks.to) / 2, cracks.top),
+							says: compose(words.talkCracks, {
+								least: print.value(cracks.least, { significant: 2, spoken: true }),
+								most: print.value(cracks.most, { significant: 2, spoken: true }),
+							}),
+						},
+					]),
+			...others.map(
+				({ name, departure, bottom, id }): Numbered => ({
+					at: at(departure, (surface + bottom.value) / 2),
+					says: [
+						run(`${name}: `, { weight: "bold" }),
+						...compose(words.talkDeep, {
+							depth: print.value(fromGround(results, id) ?? bottom, { significant: 2, spoken: true }),
 						}),
-					},
-				]),
-		...(cracks === undefined
-			? []
-			: [
-					{
-						at: at((cracks.from + cracks.to) / 2, cracks.top),
-						says: compose(words.talkCracks, {
-							least: print.value(cracks.least, { significant: 2, spoken: true }),
-							most: print.value(cracks.most, { significant: 2, spoken: true }),
-						}),
-					},
-				]),
-		...others.map(
-			({ name, departure, bottom, id, kind }): Numbered => ({
-				at: at(departure, (surface + bottom.value) / 2),
-				says: [
-					run(`${name}: `, { weight: "bold" }),
-					...compose(words.talkDeep, {
-						depth: print.value(
-							(kind === "water" ? well.neighbors.find((each) => each.id === id)?.depth?.depth : undefined) ??
-								bottom,
-							{ significant: 2, spoken: true },
-						),
-					}),
-				],
-			}),
-		),
-	];
+					],
+				}),
+			),
+		];
+	};
+	// How high the list is does not depend on where its numbers stand.
+	const box = options.keyBelow
+		? boxAbove(size + keyHeight(itemsAt(scaleIn(boxBeside), boxBeside.right), width, size))
+		: boxBeside;
+	const scale = scaleIn(box);
+	const at = pointAt(scale);
+	const [ground, floor] = [scale.y(surface), scale.y(deepest)];
+	const [left, right] = [Math.max(0, scale.x(from - margin)), Math.min(box.right, scale.x(to + margin))];
+	const items = itemsAt(scale, right);
 	const shapes: Shape[] = [
 		{
 			kind: "path",
@@ -135,7 +143,13 @@ export const talkSection = (well: Well, results: Results, options: TalkOptions):
 		...groundLine(left, right, ground),
 		...(base === undefined ? [] : protectedBase(left, right, scale.y(base.tvd.value))),
 		...numberShapes(items, { ...box, top: 0 }, size),
-		...keyShapes(items, { left: box.right + size, top: 2, right: width, bottom: height }, size),
+		...keyShapes(
+			items,
+			options.keyBelow
+				? { left: 0, top: box.bottom + size * 0.6, right: width, bottom: height }
+				: { left: box.right + size, top: 2, right: width, bottom: height },
+			size,
+		),
 	];
 	return {
 		id: "talk-section",
@@ -147,6 +161,15 @@ export const talkSection = (well: Well, results: Results, options: TalkOptions):
 		shapes,
 	};
 };
+
+/** How deep another well goes, as its owner counts it. */
+const fromGround = ({ isolation }: Results, id: string): Known<"depth-below-ground"> | undefined =>
+	isolation.neighbor_wells.find((each) => each.id === id)?.depth ??
+	isolation.offset_wells.find((each) => each.id === id)?.bottom_below_ground;
+
+const pointAt =
+	(scale: ReturnType<typeof equalScale>) =>
+	(departure: number, tvd: number): Point => [scale.x(departure), scale.y(tvd)];
 
 /** Between which heights the models put the cracks, along the treated part. */
 const cracksOf = ({ stimulation, trajectory }: Results) => {

@@ -1,5 +1,5 @@
 import type { PaperContext } from "../context.ts";
-import { about, say } from "./say.ts";
+import { liquid, say } from "./say.ts";
 
 /**
  * What has its record already, so that words about it stand in the past: cement and test of the string that protects the
@@ -15,7 +15,6 @@ export const doneWords = (context: PaperContext): Record<string, unknown> => {
 	const highest = record?.highest_pressure;
 	const maximum = well.stimulation?.limits?.maximumTreatingPressure;
 	const over = highest !== undefined && maximum !== undefined && highest.value > maximum.value;
-	const gallons = context.units === "metric" ? undefined : "gal";
 	const phases = well.schedule ?? [];
 	const returned = phases.find(({ phase }) => phase === "flowback")?.actual?.ended;
 	return {
@@ -24,7 +23,7 @@ export const doneWords = (context: PaperContext): Record<string, unknown> => {
 		protecting_tested: made !== undefined,
 		protecting_test: say(context, made?.pressure ?? test?.pressure),
 		protecting_test_minutes: say(context, made === undefined ? test?.hold : made.hold),
-		protecting_cement_volume: about(context, cement?.pumped_volume ?? cement?.slurry_volume, 2, gallons),
+		protecting_cement_volume: liquid(context, cement?.pumped_volume ?? cement?.slurry_volume),
 		pumped: record?.complete === true,
 		highest_pressure: say(context, highest),
 		within_maximum: highest !== undefined && maximum !== undefined && !over,

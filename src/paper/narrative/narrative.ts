@@ -1,6 +1,7 @@
 import type { PaperContext } from "../context.ts";
 import { attachmentWords } from "./attachment.ts";
 import { doneWords } from "./done.ts";
+import { fearWords } from "./fears.ts";
 import { neighborWords } from "./neighbor.ts";
 import { otherWellWords } from "./other-wells.ts";
 import { padWords } from "./pad.ts";
@@ -21,6 +22,7 @@ export const narrative = (context: PaperContext): Readonly<Record<string, unknow
 	...treatmentWords(context),
 	...doneWords(context),
 	...roadWords(context),
+	...fearWords(context),
 	...peopleWords(context),
 	...neighborWords(context),
 	...otherWellWords(context),

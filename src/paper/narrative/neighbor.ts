@@ -1,7 +1,7 @@
 import type { Known } from "../../cite/known.ts";
 import type { PaperContext } from "../context.ts";
 import { asGiven } from "../parts/part.ts";
-import { about, compassPoint, say, sayText } from "./say.ts";
+import { about, compassPoint, say, sayDate } from "./say.ts";
 
 /** Kinds of places that give water. */
 const WATER: ReadonlySet<string> = new Set(["water well", "public water supply", "spring"]);
@@ -29,7 +29,7 @@ export const neighborWords = (context: PaperContext): Record<string, unknown> =>
 			.filter(({ from }) => from !== "wellhead" && from !== "wellbore")
 			.map(({ from, distance }) => ({ from: asGiven(context, from), distance: say(context, distance) })),
 		own_gap: about(context, water?.above_top_perforation),
-		own_sampled: sayText(edition?.sampled),
+		own_sampled: sayDate(context, edition?.sampled),
 	};
 };
 

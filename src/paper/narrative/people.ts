@@ -1,5 +1,5 @@
 import type { PaperContext } from "../context.ts";
-import { sayText } from "./say.ts";
+import { sayDate, sayText } from "./say.ts";
 
 /** Words about whom to call, who decides, and by when. */
 export const peopleWords = (context: PaperContext): Record<string, unknown> => {
@@ -10,7 +10,7 @@ export const peopleWords = (context: PaperContext): Record<string, unknown> => {
 		agency_name: sayText(agency?.name),
 		agency_phone: sayText(agency?.phone),
 		agency_case: sayText(agency?.case),
-		comments_until: sayText(agency?.comments_until),
+		comments_until: sayDate(context, agency?.comments_until),
 		sour_gas_stated: sour !== undefined,
 		sour_gas_expected: sour?.expected === true,
 		sour_gas_not_expected: sour?.expected === false,

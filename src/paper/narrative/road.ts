@@ -1,6 +1,7 @@
 import type { PaperContext } from "../context.ts";
 import { asGiven } from "../parts/part.ts";
-import { about, say, sayText } from "./say.ts";
+import { LOUD } from "./fears.ts";
+import { about, say, sayDate, sayText } from "./say.ts";
 
 /** Words about trucks and noise. */
 export const roadWords = (context: PaperContext): Record<string, unknown> => {
@@ -12,8 +13,8 @@ export const roadWords = (context: PaperContext): Record<string, unknown> => {
 	const phases = (well.schedule ?? []).map((phase) => ({
 		name: context.words.label(`phases.${phase.phase}`),
 		// Once a phase has its days on record, its plan is no answer to how long it took.
-		started: sayText(phase.actual?.ended === undefined ? undefined : phase.actual.started),
-		ended: sayText(phase.actual?.started === undefined ? undefined : phase.actual.ended),
+		started: sayDate(context, phase.actual?.ended === undefined ? undefined : phase.actual.started),
+		ended: sayDate(context, phase.actual?.started === undefined ? undefined : phase.actual.ended),
 		days: say(context, phase.days[phase.days.length === 1 ? 0 : 1], { unit: "d", decimals: 0 }),
 	}));
 	return {
@@ -31,9 +32,9 @@ export const roadWords = (context: PaperContext): Record<string, unknown> => {
 				? []
 				: [{ name: context.words.label(`phases.${phase}`), hours: asGiven(context, hours) }],
 		),
-		noise_level: about(context, well.safety?.noise?.source_level),
+		noise_level: say(context, well.safety?.noise?.source_level, LOUD),
 		noise_at: about(context, well.safety?.noise?.at),
-		noise_home: about(context, results.safety?.noise_at_nearest_dwelling?.level),
+		noise_home: say(context, results.safety?.noise_at_nearest_dwelling?.level, LOUD),
 		noise_home_name: sayText(results.safety?.noise_at_nearest_dwelling?.name),
 	};
 };

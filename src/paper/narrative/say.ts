@@ -1,4 +1,5 @@
 import type { Known } from "../../cite/known.ts";
+import { readBy } from "../../document/document.ts";
 import type { QuantityStyle, QuantityText } from "../../document/inline.ts";
 import { type PaperContext, shown } from "../context.ts";
 
@@ -16,6 +17,27 @@ export const about = (
 	significant = 2,
 	unit?: string,
 ): QuantityText | false => say(context, known, unit === undefined ? { significant } : { significant, unit });
+
+/**
+ * A day as its readers say it: `June 1, 2026` to the public, `2026-06-01` to an office and a crew.
+ */
+export const sayDate = (context: PaperContext, day: string | undefined): string | false => {
+	if (day === undefined || day === "") return false;
+	const at = Date.parse(`${day}T00:00:00Z`);
+	if (!isSpoken(context) || Number.isNaN(at)) return day;
+	return LONG_DATE[context.words.language].format(at);
+};
+/** Papers that are read, or read out, to the public. */
+const isSpoken = ({ paper }: PaperContext): boolean =>
+	readBy(paper) !== "regulator" && readBy(paper) !== "crew";
+const LONG_DATE = {
+	en: new Intl.DateTimeFormat("en-US", { dateStyle: "long", timeZone: "UTC" }),
+	es: new Intl.DateTimeFormat("es-US", { dateStyle: "long", timeZone: "UTC" }),
+} as const;
+
+/** A volume of liquid: gallons to the public of a well in field units, and to those who answer it. */
+export const liquid = (context: PaperContext, known: Known<"volume"> | undefined): QuantityText | false =>
+	about(context, known, 2, context.units === "field" && isSpoken(context) ? "gal" : undefined);
 
 export const sayText = (value: string | undefined): string | false =>
 	value === undefined || value === "" ? false : value;

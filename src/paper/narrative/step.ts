@@ -85,6 +85,6 @@ const treatmentStepWords = (context: PaperContext): Record<string, unknown> => {
 		plugs_out: well.schedule?.some(
 			({ phase, actual }) => phase === "plug drill-out" && actual?.ended !== undefined,
 		),
-		plug_md: about(context, plug?.md, 3),
+		plug_depth: about(context, plug?.below_ground),
 	};
 };

@@ -1,7 +1,7 @@
 import type { PaperContext } from "../context.ts";
 import { asGiven, namedInWords } from "../parts/part.ts";
 import { isWaterShownProtected, openOnWater } from "../water-verdict.ts";
-import { about, say, sayText } from "./say.ts";
+import { about, liquid, say, sayDate, sayText } from "./say.ts";
 import { sealedZones, sealWords } from "./seals.ts";
 
 /** Words about water: where it is, what lies between it and the treated rock, and how that is known. */
@@ -32,13 +32,12 @@ export const waterWords = (context: PaperContext): Record<string, unknown> => {
 	const cracks =
 		results.stimulation?.fractures?.models.toSorted((a, b) => a.height.value - b.height.value) ?? [];
 	const cemented = protecting && results.cement[protecting.id];
-	const gallons = context.units === "metric" ? undefined : "gal";
 	return {
 		has_protected_water: protectedWater !== undefined,
 		protected_base: say(context, results.geology.protected_water_base?.below_ground),
 		protected_base_by: sayText(protectedWater?.determinedBy),
 		protected_base_reference: sayText(protectedWater?.reference),
-		protected_base_dated: sayText(protectedWater?.dated),
+		protected_base_dated: sayDate(context, protectedWater?.dated),
 		// What the public reads of protection follows the verdicts: an open one takes the reassuring words out.
 		water_protected: isWaterShownProtected(context),
 		water_open: [...new Set(openOnWater(context).map(({ check }) => check))].map((check) =>
@@ -76,10 +75,10 @@ export const waterWords = (context: PaperContext): Record<string, unknown> => {
 		protecting_wait: say(context, protecting?.cement?.waitOnCement, { unit: "hr", decimals: 0 }),
 		protecting_to_surface: protecting ? results.cement[protecting.id]?.to_surface === true : false,
 		protecting_sacks: say(context, protecting ? results.cement[protecting.id]?.sacks : undefined),
-		protecting_gap: about(context, cemented?.annulus_volume, 2, gallons),
+		protecting_gap: liquid(context, cemented?.annulus_volume),
 		protecting_back:
 			protecting?.cement?.actual === undefined && cemented?.placement?.returns_at_measure !== undefined,
-		protecting_returned: about(context, positive(protecting?.cement?.actual?.returnsToSurface), 2, gallons),
+		protecting_returned: liquid(context, positive(protecting?.cement?.actual?.returnsToSurface)),
 		protecting_strong_after: say(context, cemented?.setting?.strength_reached, { unit: "hr", decimals: 0 }),
 		if_returns_stop: sayText(protecting?.cement?.ifReturnsStop?.replace(/\.$/u, "")),
 		has_water_wells: wells.length > 0,

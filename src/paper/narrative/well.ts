@@ -1,7 +1,7 @@
 import { readerPaperOf } from "../../document/document.ts";
 import type { PaperContext } from "../context.ts";
 import { asGiven } from "../parts/part.ts";
-import { about, compassPoint, say, sayText } from "./say.ts";
+import { about, compassPoint, say, sayDate, sayText } from "./say.ts";
 
 /** Words about the well itself: name, state, shape. */
 export const wellWords = (context: PaperContext): Record<string, unknown> => {
@@ -24,8 +24,8 @@ export const wellWords = (context: PaperContext): Record<string, unknown> => {
 		draft: identity.state === "draft",
 		superseded: identity.state === "superseded",
 		not_for_operations: identity.state !== "for operations",
-		issued: identity.issued,
-		valid_until: sayText(identity.valid_until),
+		issued: sayDate(context, identity.issued),
+		valid_until: sayDate(context, identity.valid_until),
 		digest: context.digest,
 		revision: sayText(latest?.id),
 		revision_why: sayText(latest?.why),

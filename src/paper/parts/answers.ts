@@ -4,6 +4,7 @@ import type { Inline } from "../../document/inline.ts";
 import { EVERY_FORMULA } from "../../rules/every-formula.ts";
 import type { PaperContext } from "../context.ts";
 import { narrative } from "../narrative/narrative.ts";
+import { ownWords } from "../own-words.ts";
 import { keysIn } from "../places.ts";
 import type { Question } from "../words/questions.ts";
 import { type Part, row, table, textColumn } from "./part.ts";
@@ -19,14 +20,13 @@ export interface Answered {
 /** What neighbors ask, with this well's answers as far as there are any. */
 export const answered = (context: PaperContext): readonly Answered[] => {
 	const data = narrative(context);
-	const own: Readonly<Record<string, unknown>> = context.well.community ?? {};
 	let number = 0;
 	return context.words.questions().flatMap(({ title, questions }) =>
 		questions.map((question): Answered => {
 			number += 1;
 			const ready = question.answer !== undefined && question.needs.every((need) => truthy(data[need]));
 			const blocks = ready && question.answer !== undefined ? question.answer(data) : [];
-			const said = question.own === undefined ? undefined : own[question.own];
+			const said = question.own === undefined ? undefined : ownWords(context, question.own);
 			return {
 				question,
 				number,
@@ -34,7 +34,7 @@ export const answered = (context: PaperContext): readonly Answered[] => {
 				keys: keysIn(blocks),
 				words: [
 					...inlinesOf(blocks),
-					...(typeof said === "string" ? [{ kind: "text" as const, text: ` ${said}` }] : []),
+					...(said !== undefined ? [{ kind: "text" as const, text: ` ${said}` }] : []),
 				],
 			};
 		}),

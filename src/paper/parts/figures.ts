@@ -11,6 +11,7 @@ import { sectionView } from "../../drawing/maps/section-view.ts";
 import { pressureWindowChart } from "../../drawing/pressure-window/pressure-window.ts";
 import { wellboreSchematic } from "../../drawing/schematic/wellbore-schematic.ts";
 import { stagePlan } from "../../drawing/stage-plan/stage-plan.ts";
+import { talkSection } from "../../drawing/talk/talk-section.ts";
 import { timeline } from "../../drawing/timeline/timeline.ts";
 import { wellToScale } from "../../drawing/to-scale/well-to-scale.ts";
 import { treatmentCharts } from "../../drawing/treatment/treatment-chart.ts";
@@ -26,6 +27,9 @@ import { type Part, row, table, textColumn } from "./part.ts";
 
 /** Width of the small drawing of the first page [pt]. */
 export const TO_SCALE = 158;
+
+/** Width of the picture beside what is asked first [pt]. */
+const BESIDE = 206;
 
 /** Width of the text column [pt]. */
 const COLUMN = 504;
@@ -82,6 +86,17 @@ const toScale: Sketch = (context, height) => [
 	wellToScale(context.well, context.results, {
 		...options(context, height),
 		width: TO_SCALE,
+	}),
+];
+
+/** One scale up and sideways: the main picture of a public paper. */
+const plainSection: Sketch = (context, height) => [
+	talkSection(context.well, context.results, {
+		...options(context, height),
+		language: context.language,
+		width: BESIDE,
+		size: 10,
+		keyBelow: true,
 	}),
 ];
 
@@ -188,13 +203,13 @@ const part =
 /** Drawings by the part that a page order names, each at the height that its page leaves for it [pt]. */
 const SKETCHES: Readonly<Record<string, readonly [Sketch, number]>> = {
 	schematic: [schematic("full"), 570],
-	"schematic-plain": [schematic("plain"), 500],
+	"section-plain": [plainSection, 272],
 	"isolation-close-up-small": [closeUp("full"), 205],
-	"isolation-close-up-plain": [closeUp("plain"), 400],
+	"isolation-close-up-plain": [closeUp("plain"), 330],
 	"well-to-scale": [toScale, 100],
 	"section-view": [section, 205],
 	"plan-view": [plan("full"), 250],
-	"plan-view-plain": [plan("plain"), 400],
+	"plan-view-plain": [plan("plain"), 280],
 	"pressure-window": [pressureWindow, 205],
 	"load-lines": [loads, 278],
 	"hook-load-charts": [hooks, 190],
@@ -202,7 +217,7 @@ const SKETCHES: Readonly<Record<string, readonly [Sketch, number]>> = {
 	"treatment-plot": [treatment, 270],
 	"evidence-chart": [evidence, 200],
 	"treatment-charts": [charts, 560],
-	"timeline-plain": [phases("plain"), 300],
+	"timeline-plain": [phases("plain"), 236],
 };
 
 export const figures: Readonly<Record<string, Part>> = {

@@ -5,6 +5,7 @@ import { crewFigures, crewHead, crewNumbers } from "../crew/sheet.ts";
 import { crewSteps } from "../crew/steps.ts";
 import { crewStops } from "../crew/stops.ts";
 import { answersTable, openQuestions } from "./answers.ts";
+import { askedParts } from "./asked.ts";
 import { casingTable, centralizersTable, holesTable, ratingsTable, stringFacts } from "./casing.ts";
 import {
 	designBasisFacts,
@@ -39,6 +40,7 @@ import {
 	revisionsTable,
 	undeterminedTable,
 } from "./identity.ts";
+import { ingredientsPlain } from "./ingredients.ts";
 import {
 	barriersTable,
 	confiningTable,
@@ -57,18 +59,9 @@ import { otherInputs } from "./other-inputs.ts";
 import { padWells } from "./pad-wells.ts";
 import type { Part } from "./part.ts";
 import { curveFacts, drillStringTable, pathPlaces, surveyUncertainty } from "./path-places.ts";
-import { publicContacts, signature } from "./people.ts";
+import { callFirst, callLast, publicContacts, signature } from "./people.ts";
 import { methods, references } from "./provenance.ts";
-import {
-	additivesPlain,
-	communityAnswers,
-	glossary,
-	headlineFigures,
-	loadsPlain,
-	neighborWellsPlain,
-	scheduleShort,
-	scheduleTable,
-} from "./public.ts";
+import { headlineFigures, neighborWellsPlain, scheduleShort } from "./public.ts";
 import { reviewAnswers, reviewHead } from "./review.ts";
 import { reviewStatus } from "./review-status.ts";
 import { openChecks } from "./rule-checks.ts";
@@ -225,16 +218,17 @@ export const PARTS: Readonly<Record<string, Part>> = {
 	signature,
 	"headline-figures": headlineFigures,
 	"public-contacts": publicContacts,
+	"call-first": callFirst,
+	"call-last": callLast,
 	"neighbor-wells-plain": neighborWellsPlain,
-	"schedule-plain": scheduleTable,
-	"loads-plain": loadsPlain,
 	"loads-by-phase-plain": loadsByPhasePlain,
 	"noise-table": noiseTable,
 	"pad-wells": padWells,
 	"other-inputs": otherInputs,
-	"additives-plain": additivesPlain,
-	"community-answers": communityAnswers,
-	glossary,
+	"ingredients-plain": ingredientsPlain,
+	...askedParts,
+	// Filled when the section is: it explains the words of the rest.
+	"words-here": () => [],
 	"crew-stops": crewStops,
 	"crew-head": crewHead,
 	"crew-figures": crewFigures,

@@ -53,7 +53,7 @@ export const loadsByPhasePlain: Part = (context) => {
 		"loads_by_phase",
 		[textColumn(context, "phase", { width: 2.6, rowHead: true }), ...countColumns(context)],
 		[...logistics.by_phase.map((phase) => row(counts(context, phase))), ...totalRow(context)],
-		{ note: noteOf(context) },
+		{ dense: true, note: noteOf(context) },
 	);
 };
 
@@ -86,6 +86,6 @@ export const noiseTable: Part = (context) => {
 				softer_than: sound(place.softer_than),
 			}),
 		),
-		{ note: "noise" },
+		{ dense: true, note: "noise" },
 	);
 };

@@ -1,5 +1,6 @@
 import type { Block, Row } from "../../document/blocks.ts";
 import { readerPaperOf } from "../../document/document.ts";
+import { type Inline, text } from "../../document/inline.ts";
 import { type PaperContext, textCell } from "../context.ts";
 import { type Part, row, table, textColumn } from "./part.ts";
 
@@ -45,6 +46,49 @@ export const publicContacts: Part = (context) => {
 		);
 	return [{ ...first, rows: [...first.rows, line] }];
 };
+
+/** A number of seven digits or more as a link that a telephone dials; what else stands beside it stays words (RFC 3966). */
+const dialed = (written: string): readonly Inline[] => {
+	const [number] = /\+?\d[\d\s().-]{4,}\d/u.exec(written) ?? [];
+	const digits = number?.replaceAll(/[^\d+]/gu, "") ?? "";
+	if (number === undefined || digits.length < 7) return [text(written)];
+	const at = written.indexOf(number);
+	const run: readonly Inline[] = [
+		text(written.slice(0, at)),
+		{ kind: "link", to: `tel:${digits}`, children: [text(number)] },
+		text(written.slice(at + number.length)),
+	];
+	return run.filter((inline) => inline.kind !== "text" || inline.text !== "");
+};
+
+/** Whom to call, a line each: the number before whose it is. */
+const callLines = (context: PaperContext): readonly Block[] => {
+	const { agency, safety } = context.well;
+	const people = (safety?.contacts ?? [])
+		.filter(({ papers }) => papers === undefined || papers.includes(readerPaperOf(context.paper)))
+		.map(({ role, name, phone }) => ({ phone, who: `${role}, ${name}` }));
+	const lines = [
+		...people,
+		...(agency?.phone === undefined ? [] : [{ phone: agency.phone, who: agency.name }]),
+	];
+	if (lines.length === 0) return [];
+	return [
+		{
+			kind: "list",
+			ordered: false,
+			items: lines.map(({ phone, who }) => [
+				{
+					kind: "paragraph",
+					children: [{ kind: "strong", children: dialed(phone) }, text(`  ${who}`)],
+				},
+			]),
+		},
+	];
+};
+
+/** On page 1 of each edition: behind their own place in a neighbor's, at the foot in the general one. */
+export const callFirst: Part = (context) => (context.neighbor === undefined ? [] : callLines(context));
+export const callLast: Part = (context) => (context.neighbor === undefined ? callLines(context) : []);
 
 /** Lines to sign on, and room for a seal, left empty. */
 export const signature: Part = (context) => {

@@ -1,3 +1,4 @@
+import type { Block } from "../../document/blocks.ts";
 import type { Inline } from "../../document/inline.ts";
 import type { FrameOptions, StepWords } from "../../drawing/sequence/sequence-frame.ts";
 import { toldSteps, type WellStep } from "../../drawing/sequence/steps.ts";
@@ -78,6 +79,20 @@ export const inlinesOf = (
 export const aloud = (inline: Inline): Inline => {
 	if (inline.kind === "quantity") return { ...inline, style: { ...inline.style, spoken: true } };
 	return "children" in inline ? { ...inline, children: inline.children.map(aloud) } : inline;
+};
+
+/** The same of a whole paragraph, list or callout. */
+export const blockAloud = (block: Block): Block => {
+	switch (block.kind) {
+		case "paragraph":
+			return { ...block, children: block.children.map(aloud) };
+		case "list":
+			return { ...block, items: block.items.map((item) => item.map(blockAloud)) };
+		case "callout":
+			return { ...block, blocks: block.blocks.map(blockAloud) };
+		default:
+			return block;
+	}
 };
 
 /** Words alone: titles hold no values. */

@@ -55,7 +55,7 @@ export const sequenceDocument = (context: PaperContext): SequenceDocument => {
 };
 
 /** Height that a page of the packet has for a strip [pt]. */
-const STRIP = 572;
+const STRIP = 550;
 const STRIP_TYPE = 9.5;
 const MOST_CELL = 126;
 

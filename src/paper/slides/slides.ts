@@ -7,7 +7,8 @@ import { textWidth } from "../../measure/text-width.ts";
 import type { PaperContext } from "../context.ts";
 import { narrative } from "../narrative/narrative.ts";
 import { stepWords } from "../narrative/step.ts";
-import { aloud, frameEntry, frameOptions, inlinesOf, toldFrames } from "../sequence/frames.ts";
+import { ownWords } from "../own-words.ts";
+import { blockAloud, frameEntry, frameOptions, inlinesOf, toldFrames } from "../sequence/frames.ts";
 import type { WordedEntry } from "../words/worded-list.ts";
 import { PICTURES, type PictureSize } from "./pictures.ts";
 import { slideWords } from "./slide-words.ts";
@@ -49,7 +50,7 @@ const slideOf = (context: PaperContext, entry: WordedEntry, data: Data): Slide =
 		id: entry.id,
 		title: wordsOf(inlinesOf(entry.words["title"], data)),
 		...(draw === undefined ? {} : { picture: (size) => draw(context, size) }),
-		say: (entry.words["say"]?.(data) ?? []).map(blockAloud),
+		say: (entry.words["say"]?.(data) ?? []).map(led),
 		...spoken(context, entry, data),
 	};
 };
@@ -80,21 +81,19 @@ const spoken = (
 	data: Data,
 ): Pick<Slide, "ask" | "answer" | "own"> => {
 	const { ask, own: topic } = entry.plain;
-	const said = topic === undefined ? undefined : (context.well.community as Data | undefined)?.[topic];
+	const said = topic === undefined ? undefined : ownWords(context, topic);
 	return {
 		...(ask === undefined ? {} : { ask }),
 		answer: inlinesOf(entry.words["answer"], data),
-		...(typeof said === "string" && said !== "" ? { own: said } : {}),
+		...(said === undefined ? {} : { own: said }),
 	};
 };
 
-const blockAloud = (block: Block): Block => {
-	if (block.kind === "paragraph") return { ...block, tone: "lead", children: block.children.map(aloud) };
-	return block.kind === "list" ? { ...block, items: block.items.map((item) => item.map(itemAloud)) } : block;
+/** Large, as a slide has it. */
+const led = (block: Block): Block => {
+	const said = blockAloud(block);
+	return said.kind === "paragraph" ? { ...said, tone: "lead" } : said;
 };
-
-const itemAloud = (block: Block): Block =>
-	block.kind === "paragraph" ? { ...block, children: block.children.map(aloud) } : block;
 
 /** Words alone: a title holds no value. */
 const wordsOf = (inlines: readonly Inline[]): string =>

@@ -58,7 +58,8 @@ const inlines = (nodes: readonly PhrasingContent[], vault: Vault): Inline[] =>
 const inlineOf = (node: PhrasingContent, vault: Vault): Inline[] => {
 	switch (node.type) {
 		case "text":
-			return vault.open(node.value.replaceAll(/\s*\n\s*/gu, " "));
+			// Where a condition between two sentences says nothing, its two spaces are one.
+			return vault.open(node.value.replaceAll(/\s*\n\s*| {2,}/gu, " "));
 		case "inlineCode":
 			return vault.open(node.value);
 		case "strong":

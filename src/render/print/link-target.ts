@@ -1,4 +1,4 @@
-const OUTSIDE = /^(https?:|mailto:)/i;
+const OUTSIDE = /^(https?:|mailto:|tel:)/i;
 
 /** `sorrel-1.regulator-appendix#casing-loads`: an id of another paper. */
 const ELSEWHERE = /^([^#]+)#(.+)$/;
