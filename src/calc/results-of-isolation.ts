@@ -28,6 +28,8 @@ export interface IsolationResults {
 	readonly bond_logs: readonly BondLogResults[];
 	/** Zones of protected water and its base that no sheath is shown to seal by more than plan or volume. */
 	readonly unsealed_water?: Known<"count">;
+	/** Where plugs are planned. */
+	readonly end_of_life?: EndOfLifeResults;
 	/** Annuli whose pressure was read. */
 	readonly annulus_readings: readonly AnnulusSeal[];
 	/** Stretches of annulus without cement. */
@@ -156,6 +158,25 @@ export interface BondLogResults {
 	/** Longest continuous bonded stretch where the string lies against rock. */
 	readonly longest_bonded: Known<"length">;
 	readonly against_rock_from: HoleMark;
+}
+
+/** The plan of abandonment. */
+export interface EndOfLifeResults {
+	readonly plugs: readonly {
+		readonly what: string;
+		readonly top: HoleMark;
+		readonly bottom: HoleMark;
+		readonly volume: Known<"volume">;
+		readonly sacks?: Known<"count">;
+	}[];
+	/** Each zone that has to be closed, with how many plugs close it. */
+	readonly closed: readonly {
+		readonly zone: string;
+		readonly name: string;
+		readonly kind: ZoneIsolation["kind"];
+		readonly plugs: Known<"count">;
+	}[];
+	readonly open_zones: Known<"count">;
 }
 
 export interface AnnulusSeal {

@@ -5,6 +5,7 @@ import { casing } from "./casing.ts";
 import { community } from "./community.ts";
 import { designBasis } from "./design-basis.ts";
 import { drillString } from "./drill-string.ts";
+import { endOfLife } from "./end-of-life.ts";
 import { field, group, optional } from "./field.ts";
 import { geology } from "./geology.ts";
 import { holes } from "./holes.ts";
@@ -43,6 +44,7 @@ export const definitionSchema = group("Well definition", "One well, from which e
 	agency: optional(agency),
 	community: optional(community),
 	safety: optional(safety),
+	end_of_life: optional(endOfLife),
 });
 
 /** A definition as read: quantities are `Known`, everything else as written. Keys are those of the file. */

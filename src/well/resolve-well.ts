@@ -19,6 +19,7 @@ import { checkStrings } from "./check-strings.ts";
 import { checkTallies } from "./check-tally.ts";
 import { resolveDatum } from "./datum.ts";
 import { type Desk, fault, maybe, placeOf } from "./desk.ts";
+import { resolveEndOfLife } from "./end-of-life.ts";
 import type { ReadFile } from "./read-file.ts";
 import { unknownReference } from "./references.ts";
 import { resolveDesignBasis } from "./resolve-design-basis.ts";
@@ -150,6 +151,7 @@ export const resolveWell = (definition: Definition, catalog: Catalog, files: Rea
 			...maybe("agency", definition.agency),
 			...maybe("community", definition.community),
 			...maybe("safety", definition.safety),
+			...maybe("endOfLife", resolveEndOfLife(definition.end_of_life, datum, desk)),
 			assumptions: desk.assumptions,
 		},
 	};

@@ -22,6 +22,7 @@ import type { Place } from "../diagnostics/diagnostic.ts";
 import type { Path } from "../diagnostics/path.ts";
 import type { Paper } from "../document/document.ts";
 import type { Said } from "../messages/message.ts";
+import type { EndOfLife } from "./end-of-life.ts";
 import type { AnnulusReading, SealEvidence } from "./seal-evidence.ts";
 import type { StageChart } from "./stage-chart.ts";
 
@@ -49,6 +50,7 @@ export interface Well {
 	readonly conditions: readonly PermitCondition[];
 	readonly schedule: Schedule;
 	readonly logistics?: Logistics;
+	readonly endOfLife?: EndOfLife;
 	readonly agency?: Agency;
 	readonly community?: Community;
 	readonly safety?: Safety;

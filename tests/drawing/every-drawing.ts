@@ -1,6 +1,7 @@
 import type { Results } from "../../src/calc/results.ts";
 import type { Language } from "../../src/document/document.ts";
 import type { Drawing } from "../../src/document/shapes.ts";
+import { abandonmentChart } from "../../src/drawing/abandonment/abandonment-chart.ts";
 import { isolationCloseUp } from "../../src/drawing/close-up/isolation-close-up.ts";
 import { evidenceChart } from "../../src/drawing/evidence/evidence-chart.ts";
 import { hookLoadCharts } from "../../src/drawing/hook-loads/hook-load-chart.ts";
@@ -45,6 +46,7 @@ export const everyDrawing = (
 		...loadLines(well, results, { ...shared, height: 290 }),
 		...hookLoadCharts(well, results, { ...shared, height: 230 }),
 		evidenceChart(well, results, { ...shared, height: 320 }),
+		abandonmentChart(well, results, { ...shared, height: 320 }),
 		stagePlan(well, results, { ...shared, height: 400 }),
 		treatmentPlot(well, results, { ...shared, height: 360 }),
 		...treatmentCharts(well, results, { ...shared, height: 400 }),

@@ -8,6 +8,7 @@
  */
 import type { AnyFormula } from "../../cite/formula.ts";
 import { formulasIn } from "../formulas-in.ts";
+import * as abandonment from "./abandonment.ts";
 import * as bond from "./bond.ts";
 import * as neighboringWells from "./neighboring-wells.ts";
 import * as separation from "./separation.ts";
@@ -15,4 +16,9 @@ import * as separation from "./separation.ts";
 export { cementSpans, isolationResults } from "./isolation-results.ts";
 export { layersAt } from "./layers.ts";
 
-export const isolationFormulas: readonly AnyFormula[] = formulasIn(separation, bond, neighboringWells);
+export const isolationFormulas: readonly AnyFormula[] = formulasIn(
+	separation,
+	bond,
+	neighboringWells,
+	abandonment,
+);

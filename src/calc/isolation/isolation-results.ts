@@ -6,6 +6,7 @@ import { type Gaps, maybe } from "../gaps.ts";
 import type { CementResults, IsolationResults, Results } from "../results.ts";
 import { maximumTvd } from "../trajectory/path-summary.ts";
 import { zonesUnsealed } from "./bond.ts";
+import { endOfLifeResults } from "./end-of-life-results.ts";
 import { cementEvidence } from "./evidence.ts";
 import { annulusGaps, layerIntervals } from "./layers.ts";
 import { neighboringWells } from "./neighboring-wells.ts";
@@ -57,6 +58,7 @@ export const isolationResults = (well: Well, before: Before, gaps: Gaps): Isolat
 				}),
 		bond_logs: logs,
 		annulus_readings: annulusSeals(well),
+		...maybe("end_of_life", endOfLifeResults(well, path, across.zones)),
 		strings: stringsAgainstWater(well, before),
 		confining: confiningBeds(well, topPerforation),
 		neighbor_wells: neighborWells(well, topPerforation),

@@ -31,6 +31,12 @@ export const RULES_SEAL = {
 	],
 	"rules/annulus-pressure-did-not-come-back": ["no pressure came back after the annulus was bled", CLAUSE],
 	"rules/protected-water-without-shown-seal": ["depths of protected water without a seal shown", NOUN],
+	"rules/zones-without-a-plug": ["zones without a plug", NOUN],
+	"rules/no-plan-of-abandonment-is-given": ["no plan of abandonment is given", CLAUSE],
+	"rules/zones-that-no-plug-closes": [
+		"zones that no planned plug closes: {part}",
+		`${CLAUSE} part: a count.`,
+	],
 	"rules/no-cement-job-is-recorded-yet": ["no cement job is recorded yet", CLAUSE],
 	"rules/depths-of-protected-water-without-seal": [
 		"depths of protected water at which no cement is shown by record: {part}",

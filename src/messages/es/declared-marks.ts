@@ -144,6 +144,10 @@ export const MARKS: Readonly<Record<string, string>> = {
 		"densidad del agua de formación en condiciones estándar; de memoria",
 	"mass over volume; volumes add within a part in a thousand":
 		"masa entre volumen; los volúmenes se suman con error de uno en mil",
+	"1, cement volume with the pipe out": "1, volumen de cemento con la tubería afuera",
+	"n_i, plugs that close a zone": "n_i, tapones que cierran una zona",
+	"a plug across each zone's top, or within 200 ft above it":
+		"un tapón frente a la cima de cada zona, o a menos de 200 pies arriba",
 	"mass of clean fluid and proppant over their volume":
 		"masa de fluido limpio y apuntalante entre su volumen",
 	"the pipe is full of the flush fluid when the pumps stop":

@@ -14,6 +14,9 @@ export const RULES_SEAL: Translation<typeof ENGLISH> = {
 	"rules/annulus-pressure-came-back-after-bleed": "regresaron {part} después de purgar el espacio anular",
 	"rules/annulus-pressure-did-not-come-back": "no regresó presión después de purgar el espacio anular",
 	"rules/protected-water-without-shown-seal": "las profundidades de agua protegida sin sello comprobado",
+	"rules/zones-without-a-plug": "las zonas sin tapón",
+	"rules/no-plan-of-abandonment-is-given": "no se da ningún plan de abandono",
+	"rules/zones-that-no-plug-closes": "zonas que ningún tapón planeado cierra: {part}",
 	"rules/no-cement-job-is-recorded-yet": "todavía no hay registro de ninguna cementación",
 	"rules/depths-of-protected-water-without-seal":
 		"profundidades de agua protegida en las que ningún registro muestra cemento: {part}",

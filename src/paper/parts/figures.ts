@@ -1,6 +1,7 @@
 import type { Block } from "../../document/blocks.ts";
 import { type Language, type Paper, readBy } from "../../document/document.ts";
 import type { Drawing } from "../../document/shapes.ts";
+import { abandonmentChart } from "../../drawing/abandonment/abandonment-chart.ts";
 import { isolationCloseUp } from "../../drawing/close-up/isolation-close-up.ts";
 import { evidenceChart } from "../../drawing/evidence/evidence-chart.ts";
 import { hookLoadCharts } from "../../drawing/hook-loads/hook-load-chart.ts";
@@ -121,6 +122,9 @@ const hooks: Sketch = (context, height) =>
 const evidence: Sketch = (context, height) =>
 	one(evidenceChart(context.well, context.results, options(context, height)));
 
+const abandonment: Sketch = (context, height) =>
+	one(abandonmentChart(context.well, context.results, options(context, height)));
+
 const stages: Sketch = (context, height) =>
 	one(stagePlan(context.well, context.results, options(context, height)));
 
@@ -216,6 +220,7 @@ const SKETCHES: Readonly<Record<string, readonly [Sketch, number]>> = {
 	"stage-plan": [stages, 165],
 	"treatment-plot": [treatment, 270],
 	"evidence-chart": [evidence, 200],
+	"abandonment-chart": [abandonment, 260],
 	"treatment-charts": [charts, 560],
 	"timeline-plain": [phases("plain"), 236],
 };
@@ -256,6 +261,7 @@ export const wellDrawings = (
 		[loads, 278],
 		[hooks, 260],
 		[evidence, 320],
+		[abandonment, 320],
 		[stages, 400],
 		[treatment, 360],
 		[charts, 400],

@@ -27,6 +27,7 @@ import { deadlinesTable } from "./deadlines.ts";
 import { keyDepths } from "./depths.ts";
 import { deviations } from "./deviations.ts";
 import { chemicalsTable, disclosureTable, flowbackFacts } from "./disclosure.ts";
+import { afterCareTable, endOfLifeFacts, plugsTable } from "./end-of-life.ts";
 import { annulusReadingsTable, bondLogTable, sealWorkTable } from "./evidence-of-isolation.ts";
 import { figures } from "./figures.ts";
 import { fractureRange } from "./fractures.ts";
@@ -188,6 +189,9 @@ export const PARTS: Readonly<Record<string, Part>> = {
 	"bond-log-table": bondLogTable,
 	"seal-work-table": sealWorkTable,
 	"annulus-readings-table": annulusReadingsTable,
+	"plugs-table": plugsTable,
+	"end-of-life-facts": endOfLifeFacts,
+	"after-care-table": afterCareTable,
 	"layers-table": layersTable,
 	"confining-table": confiningTable,
 	"pad-wells-table": padWellsTable,

@@ -55,6 +55,13 @@ export const sealChecks = {
 		explain: "A squeeze that was not tested afterwards has shown nothing.",
 		forms: { "one of": squeezes },
 	},
+	"abandonment-plan": {
+		title: "Zones closed by the plan of abandonment",
+		looksAt: "planned plugs, against the base of protected water, each zone that flows and the target",
+		explain:
+			"A zone is closed by a plug across its top or just above it, protected water by one across its base. The plugging " +
+			"rules of the agency, and the cement outside the pipe, decide in the end.",
+	},
 	"water-seal-record": {
 		title: "Seal shown across protected water",
 		looksAt: "cement across each zone of protected water and its base, with what shows that it is there",

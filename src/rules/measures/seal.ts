@@ -52,6 +52,16 @@ export const sealMeasures = {
 				: message("rules/annulus-pressure-did-not-come-back"),
 		],
 	},
+	"zones without a plug": {
+		noun: message("rules/zones-without-a-plug"),
+		read: ({ results }) => {
+			const plan = results.isolation.end_of_life;
+			return plan === undefined
+				? absent(message("rules/no-plan-of-abandonment-is-given"))
+				: known(plan.open_zones, missingAt(message("rules/zones-without-a-plug"), "end_of_life", "plugs"));
+		},
+		say: ({ part }) => [message("rules/zones-that-no-plug-closes", { part })],
+	},
 	"protected water without a shown seal": {
 		noun: message("rules/protected-water-without-shown-seal"),
 		read: ({ results, well }) => {

@@ -31,6 +31,8 @@ export const PRESSURES = {
 	altLoads: "Least factors of the {string}, rating over load: {list}.",
 	// Hook loads
 	// Evidence of isolation
+	abandonmentOf: "Plan of abandonment, {well}; the dashed line is the base of protected water",
+	altAbandonment: "The bore with its planned plugs: {list}.",
 	evidenceOf: "Evidence of isolation, {well}",
 	evidenceScale: "Measured depth is to scale; widths are not.",
 	evidenceCement: "cement column on record",

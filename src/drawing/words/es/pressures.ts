@@ -31,6 +31,8 @@ export const PRESSURES = {
 	legendLoads: "otras cargas, por número",
 	altLoads: "Factores mínimos, resistencia entre carga, de: {string}: {list}.",
 	// Evidence of isolation
+	abandonmentOf: "Plan de abandono, {well}; la línea cortada es la base del agua protegida",
+	altAbandonment: "El pozo con sus tapones planeados: {list}.",
 	evidenceOf: "Evidencia del aislamiento, {well}",
 	evidenceScale: "La profundidad medida está a escala; los anchos no.",
 	evidenceCement: "columna de cemento registrada",
