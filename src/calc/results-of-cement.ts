@@ -73,6 +73,13 @@ export interface CementResults {
 		readonly restriction: Known<"pressure">;
 		readonly overbalance: Known<"pressure-difference">;
 		readonly potential: Known<"ratio">;
+		/** At which overbalance is gone. */
+		readonly critical_gel: Known<"yield-point">;
+		/** Overbalance that is left as the column gels. */
+		readonly decay: readonly {
+			readonly gel: Known<"yield-point">;
+			readonly left: Known<"pressure-difference">;
+		}[];
 	}[];
 	/** Undisturbed rock at the foot of each slurry, and how far the nearest strength test was from what lies along the slurry. */
 	readonly temperatures: readonly {

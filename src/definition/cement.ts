@@ -68,6 +68,14 @@ const slurry = entry("Slurry", "One blend of cement, and the stretch of hole it 
 	plastic_viscosity: optional(q("plastic-viscosity", "Plastic viscosity", "Friction.", TECHNICAL)),
 	yield_point: optional(q("yield-point", "Yield point", "Friction.", TECHNICAL)),
 	thickening_time: optional(q("duration", "Thickening time", "The job must end well before it.", TECHNICAL)),
+	transition_time: optional(
+		q(
+			"duration",
+			"Transition time",
+			"From a gel strength of 100 to 500 lbf/100 ft²: gas may enter in it.",
+			TECHNICAL,
+		),
+	),
 	strength: optional(list("Strength", "From the laboratory's test of this blend.", RECORD, strength)),
 	free_fluid: optional(q("free-fluid", "Free fluid", "Water that separates leaves a channel.", RECORD)),
 	additives: optional(text("Additives", "Some agencies ask for the recipe.", RECORD)),

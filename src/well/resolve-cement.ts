@@ -127,6 +127,7 @@ const resolveSlurry = (
 		...maybe("rate", written.rate),
 		...rheology(written),
 		...maybe("thickeningTime", written.thickening_time),
+		...maybe("transitionTime", written.transition_time),
 		strength: (written.strength ?? []).map(({ value, after, at: temperature }) => ({
 			value,
 			after,

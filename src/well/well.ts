@@ -496,6 +496,8 @@ export interface Slurry {
 	readonly plasticViscosity?: Known<"plastic-viscosity">;
 	readonly yieldPoint?: Known<"yield-point">;
 	readonly thickeningTime?: Known<"duration">;
+	/** From a gel strength of 100 to 500 lbf/100 ft². */
+	readonly transitionTime?: Known<"duration">;
 	readonly strength: readonly StrengthPoint[];
 	readonly freeFluid?: Known<"free-fluid">;
 	/** Recipe in words. */

@@ -1,5 +1,5 @@
 import { formula } from "../../cite/formula.ts";
-import type { Known } from "../../cite/known.ts";
+import { constant, type Known } from "../../cite/known.ts";
 import { cite } from "../../cite/source.ts";
 import { depthBelowGround, verticalMark } from "../depths/marks.ts";
 import { porePressure } from "../pressure/fracture-gradient.ts";
@@ -38,6 +38,37 @@ export const gasFlowPotential = formula({
 	compute: ({ MPR, OBP }) => (OBP > 0 ? MPR / OBP : Number.NaN),
 });
 
+/** Gel strength at which the column presses on the zone no more than the zone does [lbf/100 ft²]. */
+export const criticalGel = formula({
+	id: "cement/critical-gel-strength",
+	name: "Critical static gel strength",
+	expression: "CSGS = 300 OBP (D_h − D_c) / L",
+	source: cite("api-65-2", "critical static gel strength; from memory"),
+	inputs: { OBP: "pressure-difference", D_h: "diameter", D_c: "diameter", L: "length" },
+	gives: "yield-point",
+	validity:
+		"more pressure on the zone than in it when the plug lands; one gel strength over the whole column",
+	compute: ({ OBP, D_h, D_c, L }) =>
+		OBP > 0 && D_h > D_c && L > 0 ? (300 * OBP * (D_h - D_c)) / L : Number.NaN,
+});
+
+/** Pressure on the zone over that in it once the column has gelled so far [psi]; negative where the zone may flow. */
+export const overbalanceGelled = formula({
+	id: "cement/overbalance-gelled",
+	name: "Overbalance at a gel strength",
+	expression: "OBP − SGS L / (300 (D_h − D_c))",
+	source: cite("sutton-1984", "pressure that a gelling column loses; from memory"),
+	inputs: { OBP: "pressure-difference", SGS: "yield-point", D_h: "diameter", D_c: "diameter", L: "length" },
+	gives: "pressure-difference",
+	validity: "one gel strength over the whole column; no volume is lost into rock",
+	compute: ({ OBP, SGS, D_h, D_c, L }) => (D_h > D_c ? OBP - (SGS * L) / (300 * (D_h - D_c)) : Number.NaN),
+});
+
+/** Gel strengths at which the hydrostatic decay is printed: from here the slurry no longer passes its pressure on whole. */
+const STEPS = [100, 250, 500].map((gel) =>
+	constant("yield-point", gel, "a step of static gel strength", cite("api-65-2", "100 to 500 lbf/100 ft²")),
+);
+
 /** Each zone marked as gas-bearing that stands open behind the string and under its cement. */
 export const gasFlow = (
 	{ well, path, string }: JobContext,
@@ -64,14 +95,28 @@ export const gasFlow = (
 			p_1: standingPressureAt.of({ column, D: zone }),
 			p_2: porePressure.of({ ρ_p, D }),
 		});
-		const MPR = pressureRestriction.of({
+		const gelling = {
 			L: intervalLength.of({ MD_top: top, MD_bottom: at.md }),
 			D_h: hole.diameter,
 			D_c: pipe.outsideDiameter,
-		});
+		};
+		const MPR = pressureRestriction.of(gelling);
 		const potential = gasFlowPotential.of({ MPR, OBP: overbalance });
 		return Number.isFinite(potential.value)
-			? [{ formation: name, at, restriction: MPR, overbalance, potential }]
+			? [
+					{
+						formation: name,
+						at,
+						restriction: MPR,
+						overbalance,
+						potential,
+						critical_gel: criticalGel.of({ ...gelling, OBP: overbalance }),
+						decay: STEPS.map((gel) => ({
+							gel,
+							left: overbalanceGelled.of({ ...gelling, OBP: overbalance, SGS: gel }),
+						})),
+					},
+				]
 			: [];
 	});
 };

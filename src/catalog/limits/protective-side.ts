@@ -49,6 +49,7 @@ const PROTECTS: Readonly<Partial<Record<MeasureName, Side>>> = {
 	"highest recorded annulus pressure": "most",
 	"annulus pressure rebuilt": "most",
 	"chart volume apart from record": "most",
+	"longest transition time": "most",
 	"zones without a plug": "most",
 	"base fluid off its water": "most",
 	"greatest channel index": "most",

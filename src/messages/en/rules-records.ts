@@ -238,6 +238,22 @@ export const RULES_RECORDS = {
 		"the stated base fluid and the blend of its water differ by {part}",
 		"Clause without a full stop: why a limit came out as it did (treatment). part: a density.",
 	],
+	"rules/longest-transition-time": [
+		"longest transition time of the slurries",
+		"Noun phrase without its article: what is measured or is missing (cement).",
+	],
+	"rules/no-gas-zone-is-behind-the-cement": [
+		"no gas zone is behind the cement",
+		"Clause without a full stop: why a limit came out as it did (cement).",
+	],
+	"rules/transition-time-of-the-slurries": [
+		"transition time of the slurries, from the laboratory",
+		"Noun phrase without its article: what is measured or is missing (cement).",
+	],
+	"rules/slurry-is-in-transition-for": [
+		"a slurry behind which gas stands is in transition for {part}",
+		"Clause without a full stop: why a limit came out as it did (cement). part: a time.",
+	],
 	"rules/chart-volume-apart-from-record": [
 		"difference of volume between treatment chart and record",
 		"Noun phrase without its article: what is measured or is missing (records).",

@@ -148,6 +148,10 @@ export const MARKS: Readonly<Record<string, string>> = {
 	"n_i, plugs that close a zone": "n_i, tapones que cierran una zona",
 	"a plug across each zone's top, or within 200 ft above it":
 		"un tapón frente a la cima de cada zona, o a menos de 200 pies arriba",
+	"critical static gel strength; from memory": "resistencia de gel estática crítica; de memoria",
+	"pressure that a gelling column loses; from memory":
+		"presión que pierde una columna que gelifica; de memoria",
+	"100 to 500 lbf/100 ft²": "de 100 a 500 lbf/100 ft²",
 	"mass of clean fluid and proppant over their volume":
 		"masa de fluido limpio y apuntalante entre su volumen",
 	"the pipe is full of the flush fluid when the pumps stop":

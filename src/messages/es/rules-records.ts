@@ -83,6 +83,10 @@ export const RULES_RECORDS: Translation<typeof ENGLISH> = {
 	"rules/dissolved-solids-of-the-water-are-not-given":
 		"no se dan los sólidos disueltos de las fuentes de agua",
 	"rules/base-fluid-is-off-by": "el fluido base declarado y la mezcla de su agua difieren en {part}",
+	"rules/longest-transition-time": "el mayor tiempo de transición de las lechadas",
+	"rules/no-gas-zone-is-behind-the-cement": "no hay zona de gas detrás del cemento",
+	"rules/transition-time-of-the-slurries": "el tiempo de transición de las lechadas, del laboratorio",
+	"rules/slurry-is-in-transition-for": "una lechada con gas detrás está en transición {part}",
 	"rules/chart-volume-apart-from-record": "la diferencia de volumen entre gráfica de tratamiento y registro",
 	"rules/no-chart-of-a-recorded-stage": "no se da gráfica de tratamiento de ninguna etapa registrada",
 	"rules/charts-of-the-stages": "las gráficas de tratamiento de las etapas",

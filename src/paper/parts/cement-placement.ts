@@ -7,6 +7,7 @@ import type {
 import type { Block, Cell, Column, Row } from "../../document/blocks.ts";
 import type { CasingString } from "../../well/well.ts";
 import { cell, type PaperContext, shown, textCell } from "../context.ts";
+import { gasFlowTable } from "./gas-flow.ts";
 import { mudRemovalTable, standoffProfile } from "./mud-removal.ts";
 import { named, quantityColumn, row, table, textColumn, titled } from "./part.ts";
 import { returnsTable } from "./returns-table.ts";
@@ -55,6 +56,7 @@ export const cementPlacement = (context: PaperContext): Block[] => {
 		...jobFacts(context, jobs),
 		...contactTable(context, jobs),
 		...thickeningTable(context, jobs),
+		...gasFlowTable(context),
 		...standoffTable(context, jobs),
 		...standoffProfile(context),
 		...mudRemovalTable(context),

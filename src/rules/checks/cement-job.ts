@@ -19,6 +19,13 @@ export const cementJobChecks = {
 		explain:
 			"Plugs, floats and cementing head have ratings of their own that the definition does not carry: compare them on the day.",
 	},
+	"transition-time": {
+		title: "Transition time of the slurry",
+		looksAt:
+			"time that each slurry takes through the gel strengths in which gas may enter, behind which gas zones stand",
+		explain:
+			"While a slurry gels it passes its pressure on less and less and is not yet tight. The shorter that time, the less gas can enter.",
+	},
 	"thickening-time": {
 		title: "Thickening time",
 		looksAt: "thickening time of each slurry over its time in the job",

@@ -68,6 +68,19 @@ const nearestPore = (the: Case) =>
 	[...placements(the).flatMap(({ pore }) => pore ?? [])].sort((a, b) => a.margin.value - b.margin.value)[0];
 
 export const cementMarginMeasures = {
+	"longest transition time": {
+		noun: message("rules/longest-transition-time"),
+		read: planned((the) => {
+			const times = (stringOf(the).cement?.slurries ?? []).flatMap((slurry) => slurry.transitionTime ?? []);
+			if ((cementOf(the)?.gas_flow ?? []).length === 0)
+				return absent(message("rules/no-gas-zone-is-behind-the-cement"));
+			return known(
+				[...times].sort((a, b) => b.value - a.value)[0],
+				missingOf(the, stringOf(the), message("rules/transition-time-of-the-slurries"), "cement", "slurries"),
+			);
+		}),
+		say: ({ part }) => [message("rules/slurry-is-in-transition-for", { part })],
+	},
 	"greatest channel index": {
 		noun: message("rules/greatest-channel-index"),
 		read: planned((the) => {
