@@ -23,7 +23,7 @@ type Flow = Pick<Fluid, "id" | "ρ"> & {
 };
 
 /** Stations of the profile: no closer than print can show, and few enough to be read. */
-const STATIONS = 24;
+const STATIONS = 12;
 
 /** Depths from the top of the cement to the shoe at which the standoff is worked, evenly, the shoe last. */
 export const profileDepths = ({ string }: JobContext, top: Depth): readonly Depth[] => {

@@ -220,7 +220,7 @@ const SKETCHES: Readonly<Record<string, readonly [Sketch, number]>> = {
 	"stage-plan": [stages, 165],
 	"treatment-plot": [treatment, 270],
 	"evidence-chart": [evidence, 200],
-	"abandonment-chart": [abandonment, 260],
+	"abandonment-chart": [abandonment, 210],
 	"treatment-charts": [charts, 560],
 	"timeline-plain": [phases("plain"), 236],
 };
