@@ -94,6 +94,8 @@ export const DATED_EVENTS = [
 	"fresh-water flow",
 	"adverse communication",
 	"information requested",
+	"long rotation in casing",
+	"well idle",
 	"string set",
 	"string cemented",
 	"casing test",

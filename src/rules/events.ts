@@ -62,6 +62,8 @@ export const EVENT_WORDS: Readonly<Record<EventName, Said>> = {
 	"fresh-water flow": message("rules/flow-of-fresh-water"),
 	"adverse communication": message("rules/adverse-communication"),
 	"information requested": message("rules/request-for-information"),
+	"long rotation in casing": message("rules/long-rotation-in-casing"),
+	"well idle": message("rules/day-well-fell-idle"),
 	"string set": message("rules/setting-string"),
 	"string cemented": message("rules/cementing-string"),
 	"casing test": message("rules/pressure-test-string"),

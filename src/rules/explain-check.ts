@@ -3,11 +3,13 @@ import { exampleAmount } from "../catalog/limits/read-amount.ts";
 import {
 	CHECK_LIMITS,
 	type CheckId,
+	EVENTS,
 	FACTS,
 	type LimitForm,
 	MEASURES,
 	type MeasureEntry,
 	type MeasureName,
+	STRING_EVENTS,
 	STRING_FACTS,
 	type SubjectKind,
 } from "../catalog/limits/vocabulary.ts";
@@ -42,7 +44,7 @@ const JOINED = "{ all_of: [ … ] }, { any_of: [ … ] }, { if: …, require: �
 const AMOUNTS =
 	"{ of }, { times, of }, { greatest_of }, { least_of }, { sum_of }, { clamp, from, to }, { by, steps }, { by_method }";
 const CONDITIONS =
-	"{ measure, at_least … }, { county }, { field }, { event, from | before }, { not }, { all }, { any }";
+	"{ measure, at_least … }, { county }, { field }, { event }, { event, from | before }, { not }, { all }, { any }";
 
 const PARAMETERS: Readonly<Record<string, string>> = {
 	along: "along: hole",
@@ -66,6 +68,10 @@ const thresholdOf = (id: CheckId): string | undefined => {
 /** Facts that a condition of a row on such a subject may name. */
 const factsOf = (subject: SubjectKind): readonly string[] =>
 	FACTS.filter((fact) => subject === "string" || !STRING_FACTS.includes(fact));
+
+/** Events that a condition or a deadline of such a row may name. */
+const eventsOf = (subject: SubjectKind): readonly string[] =>
+	EVENTS.filter((event) => subject === "string" || !STRING_EVENTS.includes(event));
 
 /** What a check is made on, its measures with their kinds of value, the forms it takes, and a row to begin from. */
 export const limitsOfCheck = (id: CheckId, reader: Reader): readonly string[] => {
@@ -97,6 +103,7 @@ export const limitsOfCheck = (id: CheckId, reader: Reader): readonly string[] =>
 		...(measures.length === 0 ? [] : [tellPhrase(message("explain/amounts", { forms: AMOUNTS }), reader)]),
 		tellPhrase(message("explain/when", { facts: factsOf(subject).join(", ") }), reader),
 		`          ${CONDITIONS}`,
+		tellPhrase(message("explain/events", { events: eventsOf(subject).join(", ") }), reader),
 		tellPhrase(message("explain/begin-from"), reader),
 		`  - id: us-tx.mine.${id}`,
 		`    check: ${id}`,

@@ -38,6 +38,7 @@ const RULE_WORDS = [
 	/^ {2}[\p{L} -]+:/gmu,
 	/[½¼¾⅛⅜⅝⅞]\sin/gu,
 	/^when, if {2}.*$/gmu,
+	/^events {4}.*$/gmu,
 	/; con [a-z_, ]+/gu,
 	/`[^`]*`/gu,
 ];

@@ -343,6 +343,8 @@ const DATES = {
 	"fresh-water flow": "2026-07-03",
 	"adverse communication": "2026-07-22",
 	"information requested": "2026-09-03",
+	"long rotation in casing": "2026-07-12",
+	"well idle": "2026-09-04",
 	"string set": "2026-07-05",
 	"string cemented": "2026-07-06",
 	"casing test": "2026-07-08",
@@ -367,6 +369,8 @@ const dated: Stage = ({ well, results }) => ({
 					"fresh-water flow",
 					"adverse communication",
 					"information requested",
+					"long rotation in casing",
+					"well idle",
 				] as const
 			)
 				.map((event) => ({ event, on: DATES[event] }))

@@ -1,5 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { JURISDICTION_CODES, loadJurisdictions } from "../../src/catalog/jurisdictions.ts";
+import { CONTINGENT_EVENTS } from "../../src/catalog/limits/vocabulary.ts";
+import { ENGLISH_READER } from "../../src/messages/print.ts";
+import { limitsOfCheck } from "../../src/rules/explain-check.ts";
 import { judge } from "../../src/rules/judge.ts";
 import { type Edit, read, row, set, wellWith, without } from "./builders.ts";
 import { judged } from "./told.ts";
@@ -29,6 +32,8 @@ describe("a shipped rule that binds only if something happens", () => {
 		["us-co.chem.request", "information requested", "needs judgement"],
 		["us-oh.adverse", "adverse communication", "needs judgement"],
 		["us-wy.fresh-flow", "fresh-water flow", "needs judgement"],
+		["us-tx.mit.360h", "long rotation in casing", "needs judgement"],
+		["us-ca.test.idle", "well idle", "needs judgement"],
 	])("%s is not applicable until it happens, and is asked then", (id, event, then) => {
 		const late = set("well.issued", "2026-07-31");
 		for (const { verdict, because } of verdicts(id, late)) {
@@ -72,6 +77,11 @@ describe("a shipped rule that binds only if something happens", () => {
 });
 
 describe("an own rule that binds only if something happens", () => {
+	it.each(["notice", "string-judgement"] as const)("finds its events beneath the check: %s", (id) => {
+		const line = limitsOfCheck(id, ENGLISH_READER).find((each) => each.startsWith("events"));
+		for (const event of CONTINGENT_EVENTS) expect(line).toContain(event);
+		expect(line?.includes("string cemented")).toBe(id === "string-judgement");
+	});
 	const own = (when: unknown) =>
 		read([row({ check: "judgement", applies_to: { when }, limit: { question: "State it." } })]);
 

@@ -503,6 +503,8 @@ export const EVENTS = [
 	"fresh-water flow",
 	"adverse communication",
 	"information requested",
+	"long rotation in casing",
+	"well idle",
 	"string set",
 	"string cemented",
 	"casing test",
@@ -517,6 +519,8 @@ export const CONTINGENT_EVENTS: readonly EventName[] = [
 	"fresh-water flow",
 	"adverse communication",
 	"information requested",
+	"long rotation in casing",
+	"well idle",
 ];
 /** Events of one string, which only a rule on a string can name. */
 export const STRING_EVENTS: readonly EventName[] = ["string set", "string cemented", "casing test"];

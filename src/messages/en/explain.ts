@@ -77,6 +77,10 @@ export const EXPLAIN = {
 		"A line beneath a check: how a row writes the number of its limit. forms: as written.",
 	],
 	"explain/when": ["when, if  {facts};", "A line beneath a check: facts that a row's condition may name."],
+	"explain/events": [
+		"events    {events}",
+		"A line beneath a check: events that a row's condition or deadline may name.",
+	],
 	"explain/begin-from": ["a row to begin from", "Head of a row of a rules file to copy."],
 	"explain/own-words": [
 		"One sentence in your own words.",

@@ -322,7 +322,7 @@ export const LIMITS_FORMS = {
 		"What is wrong, of a rules file or a limit. ",
 	],
 	"limits/condition-form.expected": [
-		"a comparison '{ measure, at_least … }', '{ county }', '{ field }', '{ event, from | before }', '{ not }', '{ all }', '{ any }', or a fact, one of: {names}",
+		"a comparison '{ measure, at_least … }', '{ county }', '{ field }', '{ event }', '{ event, from | before }', '{ not }', '{ all }', '{ any }', or a fact, one of: {names}",
 		"What is expected instead, of a rules file or a limit. names: of facts, separated by commas.",
 	],
 	"limits/condition-form.mend": [

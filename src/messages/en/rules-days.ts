@@ -38,6 +38,11 @@ export const RULES_DAYS = {
 		"a request for the information",
 		"Noun phrase with its article (events).",
 	],
+	"rules/long-rotation-in-casing": [
+		"a long rotation of the drill string inside casing",
+		"Noun phrase with its article (events).",
+	],
+	"rules/day-well-fell-idle": ["the day the well fell idle", "Noun phrase with its article (events)."],
 	"rules/setting-string": [
 		"setting the string",
 		"Noun phrase without its article: what is measured or is missing (events).",

@@ -30,6 +30,7 @@ export const EXPLAIN: Translation<typeof ENGLISH> = {
 	"explain/joined": "          y unidas: {forms}",
 	"explain/amounts": "números   una cantidad con unidad, {forms}",
 	"explain/when": "when, if  {facts};",
+	"explain/events": "events    {events}",
 	"explain/begin-from": "un renglón para empezar",
 	"explain/own-words": "Una oración en sus propias palabras.",
 	"explain/own-citation": "La sección y su párrafo",

@@ -109,7 +109,7 @@ export const LIMITS_FORMS: Translation<typeof ENGLISH> = {
 	"limits/several.mend": "liste las condiciones, o escriba la única sin esta palabra",
 	"limits/condition-form.what": "no es una condición que pueda ser cierta o falsa",
 	"limits/condition-form.expected":
-		"una comparación '{ measure, at_least … }', '{ county }', '{ field }', '{ event, from | before }', '{ not }', '{ all }', '{ any }', o un hecho, uno de: {names}",
+		"una comparación '{ measure, at_least … }', '{ county }', '{ field }', '{ event }', '{ event, from | before }', '{ not }', '{ all }', '{ any }', o un hecho, uno de: {names}",
 	"limits/condition-form.mend": "escriba la condición en una de estas formas",
 	"limits/parts.what": "aquí se necesita una lista de al menos dos límites",
 	"limits/parts.expected": "una lista de límites",

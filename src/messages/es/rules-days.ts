@@ -17,6 +17,8 @@ export const RULES_DAYS: Translation<typeof ENGLISH> = {
 	"rules/flow-of-fresh-water": "un flujo de agua dulce",
 	"rules/adverse-communication": "una comunicación adversa con otro pozo",
 	"rules/request-for-information": "una solicitud de la información",
+	"rules/long-rotation-in-casing": "una rotación prolongada de la sarta dentro de la TR",
+	"rules/day-well-fell-idle": "el día en que el pozo quedó inactivo",
 	"rules/setting-string": "el asentamiento de la TR",
 	"rules/cementing-string": "la cementación de la TR",
 	"rules/pressure-test-string": "la prueba de presión de la TR",
