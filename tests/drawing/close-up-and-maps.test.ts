@@ -93,6 +93,42 @@ describe("a neighbor that lies across the county", () => {
 	});
 });
 
+describe("a map with more places than its list has room for", () => {
+	const many = (count: number, name: string) => {
+		const entries = Array.from(
+			{ length: count },
+			(_, i) =>
+				`    - { id: farm-${i}, kind: dwelling, name: ${name} ${i}, latitude: ${(31.49 + i * 0.0002).toFixed(4)}, longitude: -98.7715 }`,
+		).join("\n");
+		const { findings } = understandText(
+			starterText("horizontal").replace(
+				"  neighbors_complete: true",
+				`${entries}\n  neighbors_complete: true`,
+			),
+		);
+		if (findings === undefined) throw new Error("the changed starter has errors");
+		return findings;
+	};
+	it.each(["full", "plain"] as const)(
+		"keeps its room, draws the nearest and names the rest (%s)",
+		(detail) => {
+			const { well, results } = many(120, "House");
+			const drawing = planView(well, results, { ...options, height: 400, detail });
+			const scaleBar = groupsOf(drawing).find(({ name }) => name === "label scale bar");
+			expect(scaleBar?.bounds.top).toBeGreaterThan(0.4 * 400);
+			const drawn = drawing.undrawn?.map(({ name }) => name) ?? [];
+			expect(drawn).toContain("House 119");
+			expect(drawn).not.toContain("House 0");
+			expect(outside(drawing)).toEqual([]);
+			expect(overlaps(drawing)).toEqual([]);
+		},
+	);
+	it.each(["full", "plain"] as const)("holds a name that is wider than its list (%s)", (detail) => {
+		const { well, results } = many(2, "The House of the Long Name ".repeat(7).trim());
+		expect(outside(planView(well, results, { ...options, height: 400, detail }))).toEqual([]);
+	});
+});
+
 describe("the close-up in words", () => {
 	it.each(["plain", "full"] as const)("%s: tells the base of protected water from the ground", (detail) => {
 		const { well, results } = findingsOf("horizontal");

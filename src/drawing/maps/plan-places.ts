@@ -9,7 +9,7 @@ import type { Print } from "../print.ts";
 import type { Point } from "../well-axis.ts";
 import { entryOf } from "./entry-of.ts";
 import type { MarkerKind } from "./markers.ts";
-import { reachOf, tooFar } from "./reach.ts";
+import { notDrawn, reachOf } from "./reach.ts";
 
 /** A place near the well, numbered for the list under the map. */
 export interface Place {
@@ -29,12 +29,16 @@ const WATERS = new Set(["water well", "public water supply", "spring"]);
 const kindOf = (kind: string): MarkerKind =>
 	WATERS.has(kind) ? "water" : BUILDINGS.has(kind) ? "building" : "other";
 
-/** Neighbors and offset wells whose place is known: those drawn, numbered in the definition's order, and those too far. */
+/**
+ * Neighbors and offset wells whose place is known: those drawn, numbered in the definition's order, and those left out,
+ * which lie too far for one scale or, where the map has room for few, farther than `most` others.
+ */
 export const placesNear = (
 	well: Well,
 	results: Results,
 	print: Print,
-): { readonly places: readonly Place[]; readonly far: readonly Undrawn[] } => {
+	most = Number.POSITIVE_INFINITY,
+): { readonly places: readonly Place[]; readonly left: readonly Undrawn[] } => {
 	const { site, trajectory } = results;
 	const radius = trajectory?.uncertainty_radius;
 	const isInReach = reachOf(results);
@@ -52,15 +56,24 @@ export const placesNear = (
 			? []
 			: [{ place, kind, north: place.north.value, east: place.east.value }],
 	);
+	const distanceOf = ({ place, north, east }: (typeof known)[number]) =>
+		place.from_path?.value ?? Math.hypot(north, east);
+	const nearest = known
+		.filter(isInReach)
+		.sort((a, b) => distanceOf(a) - distanceOf(b))
+		.slice(0, most);
+	const drawn = new Set(nearest);
 	return {
-		places: known.filter(isInReach).map(({ place, ...at }, i) => ({
-			...at,
-			number: i + 1,
-			name: place.name,
-			words: at.kind === "offset" ? offsetWords(place, results, print) : placeWords(place, radius, print),
-			path: pathOf(place),
-		})),
-		far: known.filter((each) => !isInReach(each)).map(({ place }) => tooFar(place, print)),
+		places: known
+			.filter((each) => drawn.has(each))
+			.map(({ place, ...at }, i) => ({
+				...at,
+				number: i + 1,
+				name: place.name,
+				words: at.kind === "offset" ? offsetWords(place, results, print) : placeWords(place, radius, print),
+				path: pathOf(place),
+			})),
+		left: known.filter((each) => !drawn.has(each)).map(({ place }) => notDrawn(place, print)),
 	};
 };
 

@@ -22,6 +22,8 @@ const SIZES = { full: 8.5, plain: 10 } as const;
 const LEAST_ACROSS = 600;
 /** A path shorter than this on the page is not seen, and is not explained [pt]. */
 const SEEN = 5;
+/** Share of the drawing's height that its map has at least: a long list of places leaves the farthest out. */
+const LEAST_MAP = 0.45;
 /** Clear space around what the map shows [pt]. */
 const MARGIN = 22;
 
@@ -33,15 +35,18 @@ export const planView = (well: Well, results: Results, options: MapOptions): Dra
 	const { width, height, words, detail = "full" } = options;
 	const size = SIZES[detail];
 	const print = printer(options.units, words, options.keyOf);
-	const { places, far } = placesNear(well, results, print);
 	const listBox = { x: 0, width, size };
 	const tall = (entries: readonly LegendEntry[]) => legendHeight(entries, listBox);
-	const whole = [
-		...listOf(places, size),
-		...legendOf(results, print, detail, true),
-		...otherLegend(places, print),
-	];
-	const foot = height - tall(whole) - size * 2.6;
+	const mapOf = (most?: number) => {
+		const near = placesNear(well, results, print, most);
+		const whole = [
+			...listOf(near.places, size),
+			...legendOf(results, print, detail, true),
+			...otherLegend(near.places, print),
+		];
+		return { ...near, foot: height - tall(whole) - size * 2.6 };
+	};
+	const { places, left, foot } = withRoom(mapOf, height * LEAST_MAP);
 	const box: Area = { left: 0, top: 0, right: width, bottom: foot - size * 1.2 };
 	const { trajectory } = results;
 	const path = placesAlong(trajectory.path, 0, trajectory.total_depth.md.value);
@@ -112,7 +117,7 @@ export const planView = (well: Well, results: Results, options: MapOptions): Dra
 		title: sentence(words.planOf, { well: well.identity.name }),
 		alternative: alternativeOf(results, print, places),
 		scale: scaleText,
-		undrawn: far,
+		undrawn: left,
 		shapes: [
 			{
 				kind: "path",
@@ -154,6 +159,22 @@ export const planView = (well: Well, results: Results, options: MapOptions): Dra
 			...legendShapes(list, { ...listBox, y: height - tall(list) }),
 		],
 	};
+};
+
+/** With as many places as leave the map its room, the nearest first. */
+const withRoom = <T extends { readonly places: readonly Place[]; readonly foot: number }>(
+	mapOf: (most?: number) => T,
+	least: number,
+): T => {
+	const whole = mapOf();
+	if (whole.foot >= least) return whole;
+	let [few, many] = [1, whole.places.length];
+	while (many - few > 1) {
+		const middle = Math.floor((few + many) / 2);
+		if (mapOf(middle).foot >= least) few = middle;
+		else many = middle;
+	}
+	return mapOf(few);
 };
 
 const spread = (values: readonly number[]): [number, number] => {

@@ -19,8 +19,8 @@ export const reachOf = ({
 	return ({ north, east }) => Math.hypot(north, east) <= most;
 };
 
-/** A place that lies too far to be drawn, with how far. */
-export const tooFar = ({ name, from_path: distance }: PlaceResults, print: Print): Undrawn => ({
+/** A place that is not drawn, with how far it lies. */
+export const notDrawn = ({ name, from_path: distance }: PlaceResults, print: Print): Undrawn => ({
 	name,
 	says:
 		distance === undefined

@@ -8,7 +8,7 @@ import type { Point } from "../well-axis.ts";
 import { entryOf } from "./entry-of.ts";
 import { type EqualScale, equalScale, type PageBox, STRAIGHT_DOWN } from "./equal-scale.ts";
 import type { MapOptions } from "./map-options.ts";
-import { reachOf, tooFar } from "./reach.ts";
+import { notDrawn, reachOf } from "./reach.ts";
 
 /** Type size of the section's labels [pt]. */
 export const SIZE = 8;
@@ -85,7 +85,7 @@ export const sectionOf = (
 		deepest: bottom,
 		azimuth,
 		nearby,
-		far: known.flatMap(({ inReach, place }) => (inReach ? [] : [tooFar(place, print)])),
+		far: known.flatMap(({ inReach, place }) => (inReach ? [] : [notDrawn(place, print)])),
 		at: (place) => [scale.x(along(azimuth, place)), scale.y(place.tvd)],
 	};
 };
