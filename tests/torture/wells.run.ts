@@ -1,5 +1,5 @@
 import { spawnSync } from "node:child_process";
-import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { expect, it } from "vitest";
@@ -51,10 +51,13 @@ it(`wells drawn at random are bound whole, in both languages, and audited (seed 
 			figures.tried += files.length;
 			const html = readdirSync(out).filter((name) => name.endsWith(".html"));
 			figures.see(`bound in ${language}`);
-			if (status !== 0)
+			if (status !== 0) {
+				const kept = join(process.cwd(), "out", "torture-failed", `${SEED}-${n}`);
+				cpSync(folder, kept, { recursive: true, filter: (name) => !name.startsWith(out) });
 				figures.failed.push(
 					`seed ${SEED}, batch ${n}, ${language}: ended with ${status}: ${stderr.slice(-2000)}`,
 				);
+			}
 			for (const name of html) {
 				const slip = SLIPS.exec(readFileSync(join(out, name), "utf8").replace(/<[^>]*>/g, " "));
 				if (slip !== null) figures.failed.push(`seed ${SEED}, batch ${n}: ${name} prints ${slip[0]}`);

@@ -50,6 +50,15 @@ describe("blocks on pages", () => {
 		expect(onPages(brick("a", 10), brick("tall", 90), brick("c", 10))).toEqual([["a"], ["tall"], ["c"]]);
 	});
 
+	it("are divided though they should stay whole, where they are higher than a page", () => {
+		const whole = box({ wrap: false }, ...["b", "c", "d", "e"].map((name) => brick(name, 30)));
+		expect(onPages(brick("a", 40), whole)).toEqual([["a"], ["b", "c"], ["d", "e"]]);
+		expect(onPages(brick("h", 10, { withNext: true }), whole)).toEqual([
+			["h", "b", "c"],
+			["d", "e"],
+		]);
+	});
+
 	it("begin a page", () => {
 		expect(onPages(brick("a", 10), box({ break: true }), brick("b", 10))).toEqual([["a"], ["b"]]);
 		expect(onPages(brick("a", 10, { break: true }), brick("b", 10))).toEqual([["a", "b"]]);

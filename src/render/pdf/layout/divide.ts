@@ -74,7 +74,11 @@ const broken = (flow: readonly Laid[], at: number, limits: Limits, content: bool
 	const place = lastPlace(blocks, at, least);
 	if (place > 0) return parted(flow, place);
 	if (!force) return { head: [], tail: flow };
-	// Rules that no page can keep give way: all that fits stands here, and one block at least.
+	// Rules that no page can keep give way: what is higher than a page is divided though it should stand whole, else all
+	// that fits stands here, and one block at least.
+	const [head, tail] = split(item, room, true);
+	if (head !== undefined && tail !== undefined)
+		return { head: [...flow.slice(0, at), head], tail: [tail, ...flow.slice(at + 1)] };
 	return parted(flow, content ? at : at + 1);
 };
 
@@ -92,8 +96,8 @@ type Halves = readonly [head: Laid | undefined, tail: Laid | undefined];
 
 /** A block divided at a height: what stands above, and what is left. No head where nothing of it may stand there. */
 const split = (item: Laid, room: number, force: boolean): Halves => {
-	if (item.props.wrap === false || item.kind === "drawing" || item.style.height !== undefined)
-		return [undefined, item];
+	const whole = item.props.wrap === false && !force;
+	if (whole || item.kind === "drawing" || item.style.height !== undefined) return [undefined, item];
 	if (item.kind === "text") return splitText(item, room);
 	switch (item.arrangement) {
 		case "row":
