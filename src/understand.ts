@@ -16,17 +16,20 @@ import { ruleReferenceFaults } from "./catalog/rule-references.ts";
 import { indexValues } from "./cite/index-values.ts";
 import { withoutStandIns } from "./definition/stand-ins.ts";
 import { validate } from "./definition/validate.ts";
+import { diagnose } from "./diagnostics/diagnose.ts";
 import { type Diagnostic, hasErrors } from "./diagnostics/diagnostic.ts";
 import { withoutDoubts, withoutEchoes } from "./diagnostics/echoes.ts";
 import type { Path } from "./diagnostics/path.ts";
 import type { SourceText } from "./diagnostics/source-text.ts";
 import { hasGlyph } from "./measure/has-glyph.ts";
+import { message } from "./messages/message.ts";
 import type { Findings } from "./paper/context.ts";
 import { dueDates, judge, missingIn } from "./rules/index.ts";
 import { lackingLetter, printableTree } from "./source/characters.ts";
 import { decodeText } from "./source/decode-text.ts";
 import { foreignTable } from "./source/foreign/table-text.ts";
 import { inherit } from "./source/inherit.ts";
+import { type WithTables, withTables } from "./source/list-tables.ts";
 import { readYaml } from "./source/read-yaml.ts";
 import type { UnitSystem } from "./units/format.ts";
 import { writtenSystem } from "./units/written-system.ts";
@@ -124,17 +127,32 @@ export const resolveDefinition = (
 	if (tree.value === undefined) return asRead("field", ofFile);
 	texts.set(file.name, { text: tree.value.text, positions: tree.value.positions });
 	if (shared !== undefined) texts.set(shared.file.name, shared.text);
-	const { value: whole, isShared } =
+	const { value: joined, isShared } =
 		shared === undefined
 			? { value: tree.value.value, isShared: () => false }
 			: inherit(shared.value, tree.value.value);
-	const placed = shared === undefined ? ofFile : inFiles(file.name, shared.file.name, isShared);
+	const tables = withTables(joined, (name) => {
+		const found = readFile(name);
+		if ("bytes" in found) read.push({ name, bytes: found.bytes });
+		return found;
+	});
+	const whole = tables.value;
+	for (const [name, text] of tables.texts) texts.set(name, text);
+	diagnostics.push(...tables.diagnostics, ...tables.refused.map(noTable));
+	const placed =
+		shared === undefined && tables.texts.size === 0
+			? ofFile
+			: inFiles(
+					file.name,
+					(path) =>
+						tables.fileOf(path) ?? (shared !== undefined && isShared(path) ? shared.file.name : file.name),
+				);
 	const units = writtenSystem(whole);
 
 	const printable = printableTree(whole, file.name, hasGlyph);
 	diagnostics.push(...printable.diagnostics);
 	const definition = validate(printable.value);
-	diagnostics.push(...withoutEchoes(definition.diagnostics, tree.diagnostics));
+	diagnostics.push(...withoutEchoes(beside(tables, definition.diagnostics), tree.diagnostics));
 	const readable = definition.value ?? definition.partial?.definition;
 	if (readable === undefined) return asRead(units, placed);
 
@@ -216,16 +234,30 @@ export const conclude = (
 	};
 };
 
-/** Names the file that each fault stands in, where a path may lead into either of two. */
-const inFiles = (
-	own: string,
-	shared: string,
-	isShared: (path: Path) => boolean,
-): ((diagnostic: Diagnostic) => Diagnostic) => {
+const noTable = ({ at, name, why }: WithTables["refused"][number]): Diagnostic =>
+	diagnose(
+		"file/not-found",
+		{ path: at },
+		{
+			what: message("file/refused", { why }),
+			expected: message("well/table-file.expected"),
+			found: name,
+			mend: message("well/table-file.mend"),
+		},
+	);
+
+/** A table that cannot be had leaves a list unwritten, which is no fault of its own. */
+const beside = ({ refused }: WithTables, found: readonly Diagnostic[]): readonly Diagnostic[] =>
+	found.filter(
+		({ at: { path } }) => !refused.some(({ at }) => at.slice(0, -1).every((step, i) => step === path[i])),
+	);
+
+/** Names the file that each fault stands in, where a path may lead into one of several. */
+const inFiles = (own: string, fileOf: (path: Path) => string): ((diagnostic: Diagnostic) => Diagnostic) => {
 	const place = (at: Diagnostic["at"]): Diagnostic["at"] =>
 		at.range !== undefined || (at.file !== undefined && at.file !== own)
 			? at
-			: { ...at, file: isShared(at.path) ? shared : own };
+			: { ...at, file: fileOf(at.path) };
 	return (diagnostic) => ({
 		...diagnostic,
 		at: place(diagnostic.at),

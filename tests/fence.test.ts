@@ -95,6 +95,7 @@ const ROOMS: Readonly<Record<string, { readonly may: readonly string[]; readonly
 	understand: {
 		may: [
 			"units",
+			"messages",
 			"diagnostics",
 			"cite",
 			"measure",
@@ -153,12 +154,16 @@ const LIBRARIES: Readonly<Record<string, { readonly rooms: readonly string[]; re
 		rooms: ["calc/site"],
 		because: "geodesics are a solved problem; the rest of calc takes no library",
 	},
-	proj4: { rooms: ["calc/site"], because: "datums are a solved problem; the rest of calc takes no library" },
 	"@resvg/resvg-js": { rooms: ["render/png"], because: "one maker of pictures" },
 	"write-excel-file": { rooms: ["render/xlsx"], because: "one writer of workbooks" },
 	fflate: {
 		rooms: ["render/xlsx", "source/foreign"],
 		because: "a workbook is an archive, which is made without the time of its making, and read",
+	},
+	"@bomb.sh/tab": { rooms: ["cli"], because: "shells are completed where arguments are read" },
+	proj4: {
+		rooms: ["definition"],
+		because: "projections are a solved problem; a place on a grid is a place as it is read",
 	},
 	"fast-xml-parser": { rooms: ["source/foreign"], because: "one reader of other programs' XML" },
 	"@placemarkio/tokml": { rooms: ["render/map"], because: "one writer of maps" },

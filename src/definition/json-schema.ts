@@ -4,6 +4,7 @@ import { DIMENSIONS } from "../units/dimensions.ts";
 import { acceptedUnits } from "../units/units-of.ts";
 import { definitionSchema } from "./definition.ts";
 import { type FieldMeta, fields } from "./field.ts";
+import { alternatives } from "./schema-walk.ts";
 
 /** Why it is asked, what may be written and where it may be shown, as an editor shows them beside the entry. */
 const describe = (meta: FieldMeta): string => {
@@ -18,6 +19,19 @@ const describe = (meta: FieldMeta): string => {
 	].join(" ");
 };
 
+/** What may stand in the place of a list of blocks: the file with its rows. */
+const TABLE = {
+	type: "object",
+	title: "Table",
+	description: "The rows as CSV or XLSX, in a file beside the definition.",
+	properties: { table: { type: "string", pattern: "\\.([cC][sS][vV]|[xX][lL][sS][xX])$" } },
+	required: ["table"],
+	additionalProperties: false,
+};
+
+const isOfBlocks = (list: z.ZodArray): boolean =>
+	alternatives(list.element).some((each) => each instanceof z.ZodObject);
+
 /**
  * The definition as JSON Schema (draft 2020-12), so that an editor can complete names and tell what each is for. It
  * describes the shape only; units, dates and what belongs together are checked by the tool.
@@ -27,6 +41,11 @@ export const definitionJsonSchema = (): Record<string, unknown> =>
 		io: "input",
 		target: "draft-2020-12",
 		override: ({ zodSchema, jsonSchema }) => {
+			if (zodSchema instanceof z.ZodArray && isOfBlocks(zodSchema)) {
+				const { type, items, minItems, ...rest } = jsonSchema;
+				for (const key of ["type", "items", "minItems"]) delete jsonSchema[key];
+				Object.assign(jsonSchema, { anyOf: [{ type, items, minItems }, TABLE], ...rest });
+			}
 			const meta = fields.get(zodSchema as unknown as z.ZodType);
 			if (meta === undefined) return;
 			jsonSchema.title = meta.title;

@@ -33,7 +33,8 @@ const member = (node: unknown, step: string | number): unknown =>
 
 const LONGEST_NAME = 40;
 
-const trail = (tree: unknown, path: Path): Said[] => {
+/** A path in words: an item of a list by its id or name, or by its number from 1. */
+export const trailOf = (tree: unknown, path: Path): Said[] => {
 	let node = tree;
 	return path.map((step) => {
 		node = member(node, step);
@@ -66,7 +67,7 @@ export const positionRecorder = (text: string): PositionRecorder => {
 				const { spot, exact } = nearest(path);
 				return { range: spot.key ?? spot.value, exact };
 			},
-			trail: (path) => trail(tree, path),
+			trail: (path) => trailOf(tree, path),
 			written: (path) => {
 				const spot = spots.get(keyOf(path));
 				return spot === undefined ? undefined : text.slice(...spot.value);

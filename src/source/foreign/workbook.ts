@@ -41,9 +41,12 @@ const NUMBER = /^[-+]?(?:\d+\.?\d*|\.\d+)(?:e[-+]?\d+)?$/iu;
 const isNumber = (text: string | undefined): boolean => text !== undefined && NUMBER.test(text.trim());
 const filled = (row: readonly string[]): readonly string[] => row.filter((cell) => cell.trim() !== "");
 
-/** The row of heads: the last row of words alone before the first row that begins with a number. */
+/** The row of heads: the last row of words alone before the first row that begins with a number, if one does. */
 const headRow = (rows: readonly (readonly string[])[]): number => {
 	const first = rows.findIndex((row) => filled(row).length > 1 && isNumber(filled(row)[0]));
+	// A table whose rows begin with a name: its heads are the first row of several cells that has another below it.
+	if (first < 0)
+		return rows.findIndex((row, i) => filled(row).length > 1 && filled(rows[i + 1] ?? []).length > 1);
 	const above = rows.slice(0, Math.max(0, first));
 	const isHeads = (row: readonly string[]): boolean =>
 		filled(row).length > 1 && filled(row).every((cell) => !isNumber(cell));
