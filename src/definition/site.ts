@@ -2,10 +2,11 @@ import * as z from "zod";
 import { message } from "../messages/message.ts";
 import { EVERY, PRIVATE, PUBLIC, RECORD, SETTING, SITE, TECHNICAL } from "./audience.ts";
 import { date, entry, field, flag, group, list, oneOf, optional, reference, text } from "./field.ts";
-import { DATUMS, neighbor } from "./neighbors.ts";
+import { neighbor } from "./neighbors.ts";
 import { northReference } from "./north-reference.ts";
 import { offsetWell } from "./offset-wells.ts";
-import { coordinate, eastWest, q } from "./quantity-field.ts";
+import { eastWest, q } from "./quantity-field.ts";
+import { surfaceLocation } from "./surface-location.ts";
 
 /** A limit as the rules write it; `rules/` reads its form, so that a permit and a jurisdiction share one. */
 const limit = field(z.record(z.string(), z.json()), {
@@ -128,13 +129,7 @@ export const site = group("Site", "Location, depth datum, neighbors, and the rul
 	legal_location: optional(
 		text("Legal description", "Section, survey or tract ties as on the plat.", RECORD),
 	),
-	surface_location: optional(
-		group("Surface location", "Distances and the map start here; the crew reads it to a helicopter.", EVERY, {
-			latitude: coordinate(90, "Latitude", "Distances are computed from it.", EVERY),
-			longitude: coordinate(180, "Longitude", "Distances are computed from it; west is negative.", EVERY),
-			datum: oneOf(DATUMS, "Horizontal datum", "The same figures in another datum are another place.", EVERY),
-		}),
-	),
+	surface_location: optional(surfaceLocation),
 	ground_elevation: q(
 		"elevation",
 		"Ground elevation",

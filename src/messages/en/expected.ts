@@ -35,6 +35,10 @@ export const EXPECTED = {
 		"a number above 0, without a unit",
 		"What is expected instead, for definition/expected.",
 	],
+	"definition/expected.grid": [
+		"the EPSG code of a UTM zone or of a state plane zone on NAD83 on which the place lies, as `EPSG:2277`",
+		"What is expected instead, for definition/expected.",
+	],
 	"definition/expected.coordinate": [
 		"decimal degrees between -{limit} and {limit}, without a unit",
 		"What is expected instead, for definition/expected. limit: 90 or 180.",

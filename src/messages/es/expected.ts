@@ -12,6 +12,8 @@ export const EXPECTED: Translation<typeof ENGLISH> = {
 	"definition/expected.fraction": "un número mayor que 0 y no mayor que 1",
 	"definition/expected.count": "un número entero, 1 o más",
 	"definition/expected.tally": "un número mayor que 0, sin unidad",
+	"definition/expected.grid":
+		"el código EPSG de una zona UTM o de plano estatal en NAD83 donde está el lugar, como `EPSG:2277`",
 	"definition/expected.coordinate": "grados decimales entre -{limit} y {limit}, sin unidad",
 	"definition/expected.east-west": "un ángulo al este o al oeste, como `3.9 deg east`",
 	"definition/expected.part-span": "una fracción baja y una alta, como `[10 %, 30 %]`",
