@@ -123,7 +123,7 @@ const checkPad = (
 	tellDiagnostics(pad, reader);
 	for (const { file: of, understanding } of pad.wells) tellFindings(of, understanding, options, reader);
 	if (pad.name !== undefined && findings.length > 1)
-		terminal.out(padText(file, pad.name, findings, reader, terminal.width));
+		terminal.tell(padText(file, pad.name, findings, reader, terminal.width));
 	return [];
 };
 
@@ -142,7 +142,7 @@ const tellFindings = (
 	options: CheckOptions,
 	reader: Reader,
 ): void => {
-	if (findings) terminal.out(findingsText(file, findings, { ...options, reader, width: terminal.width }));
+	if (findings) terminal.tell(findingsText(file, findings, { ...options, reader, width: terminal.width }));
 };
 
 /** Faults of a rules file are told in the form that was asked for. */

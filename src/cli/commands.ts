@@ -66,4 +66,16 @@ export const COMMANDS: readonly Listed[] = [
 		about: "print the JSON Schema of the definition, for editors, or a table of its fields",
 		load: async (session) => (await import("./schema.ts")).schemaCommand(session),
 	},
+	{
+		name: "completion",
+		takes: "[options] <shell>",
+		about: "print a script that completes commands, options and files in bash, zsh or fish",
+		load: async (session) => (await import("./completion.ts")).completionCommand(session),
+	},
+	{
+		name: "manual",
+		takes: "[options]",
+		about: "print the manual page, for man",
+		load: async (session) => (await import("./manual.ts")).manualCommand(session),
+	},
 ];

@@ -40,7 +40,7 @@ export const explainCommand = (session: Session): Command =>
 			const { lang: language } = options;
 			if (options.in === undefined) {
 				const text = explained(what, shipped, language);
-				if (text !== undefined) return terminal.out(text);
+				if (text !== undefined) return terminal.tell(text);
 				const known = [...Object.keys(CODES), ...CHECKS.map(({ id }) => id), ...EVERY_FORMULA.keys()];
 				return unknown(what, known, language, session);
 			}
@@ -51,7 +51,7 @@ export const explainCommand = (session: Session): Command =>
 			const value = key === undefined ? undefined : index.byKey.get(key);
 			if (key === undefined || value === undefined)
 				return unknown(what, [...index.byKey.keys()], language, session);
-			terminal.out(chain(key, value, index, { shipped, reader: { language, units } }).join("\n"));
+			terminal.tell(chain(key, value, index, { shipped, reader: { language, units } }).join("\n"));
 		});
 
 const unknown = (what: string, known: readonly string[], language: Language, session: Session): void => {

@@ -48,7 +48,7 @@ export const listCommand = (session: Session): Command =>
 			}
 			if (options.for === undefined) {
 				const own = readRulesFiles(options.rules).map(({ jurisdiction }) => jurisdiction);
-				for (const line of listed(what, { shipped: openShipped(), own, reader })) terminal.out(line);
+				for (const line of listed(what, { shipped: openShipped(), own, reader })) terminal.tell(line);
 				return;
 			}
 			const { findings, units } = readDefinition(

@@ -23,12 +23,14 @@ export const run = async (argv: readonly string[]): Promise<number> => {
 		.configureHelp({ ...HELP, subcommandTerm: (command) => `${command.name()} ${command.usage()}` })
 		.exitOverride()
 		.configureOutput(OUTPUT)
-		.showHelpAfterError("Run casebound --help for the commands, or casebound <command> --help for one.");
+		.showHelpAfterError("Run casebound --help for the commands.");
 	try {
-		const named = namedIn(argv);
+		const asked = argv[2] === "complete" && argv[3] === "--";
+		const named = asked ? argv[4] : namedIn(argv);
 		for (const listed of COMMANDS)
 			program.addCommand(inherit(listed.name === named ? await whole(listed, session) : headOf(listed)));
-		await program.parseAsync(argv);
+		if (asked) (await import("./completion.ts")).complete(program, argv.slice(4));
+		else await program.parseAsync(argv);
 	} catch (fault) {
 		exit = Math.max(exit, await tellFault(fault));
 	}
@@ -51,7 +53,7 @@ const headOf = ({ name, takes, about }: Listed): Command => new Command(name).de
 const HELP = { minWidthToWrap: 20 };
 
 const OUTPUT = {
-	writeOut: (text: string) => terminal.out(text.trimEnd()),
+	writeOut: (text: string) => terminal.tell(text.trimEnd()),
 	writeErr: (text: string) => terminal.err(text.trimEnd()),
 	/** A wrong use is told in two lines: what is wrong, with what may have been meant; and where to look. */
 	outputError: (text: string, write: (text: string) => void) => write(text.replace("\n(Did", " (Did")),

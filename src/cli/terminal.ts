@@ -1,10 +1,13 @@
 import process from "node:process";
 import { visible } from "../diagnostics/visible.ts";
+import { wrap } from "../diagnostics/wrap.ts";
 import { EXIT } from "./exit-codes.ts";
 
 /** Where a command speaks: results to stdout, faults and progress to stderr. */
 export interface Terminal {
 	readonly out: (text: string) => void;
+	/** As `out`, for people: no line runs over the edge of a terminal. In a pipe each stays whole. */
+	readonly tell: (text: string) => void;
 	/** Text in pieces, as they come; the next one is asked for when there is room for it, and none once nobody reads. */
 	readonly stream: (pieces: Iterable<string>) => Promise<void>;
 	readonly err: (text: string) => void;
@@ -66,10 +69,30 @@ const withoutStatus = (): void => {
 	statusShown = "";
 };
 
+/** Lines that a terminal of so many columns holds; what a line goes on with stands under its second column, or its indent and two more. */
+export const withinColumns = (text: string, columns: number): string =>
+	text
+		.split("\n")
+		.flatMap((line) => {
+			if (line.length <= columns) return [line];
+			const own = /^\s*/u.exec(line)?.[0].length ?? 0;
+			const second = /^\S[^\n]*?\S? {2,}/u.exec(line)?.[0].length ?? 0;
+			const indent = second > 0 && second <= columns / 2 ? second : own + 2;
+			const head = line.slice(0, Math.max(own, second > 0 && indent === second ? second : own));
+			return wrap(line.slice(head.length), columns - indent).map((part, i) =>
+				i === 0 ? `${head}${part}` : `${" ".repeat(indent)}${part}`,
+			);
+		})
+		.join("\n");
+
 export const terminal: Terminal = {
 	out: (text) => {
 		withoutStatus();
 		if (outFault === undefined) process.stdout.write(`${safe(text, false)}\n`);
+	},
+	tell: (text) => {
+		const { isTTY, columns } = process.stdout;
+		terminal.out(isTTY === true && columns > 0 ? withinColumns(text, columns) : text);
 	},
 	stream: async (pieces) => {
 		let text = "";
@@ -84,7 +107,9 @@ export const terminal: Terminal = {
 	},
 	err: (text) => {
 		withoutStatus();
-		process.stderr.write(`${safe(text, color)}\n`);
+		const { isTTY, columns } = process.stderr;
+		const fitted = isTTY === true && columns > 0 && !color ? withinColumns(text, columns) : text;
+		process.stderr.write(`${safe(fitted, color)}\n`);
 	},
 	status: (text) => {
 		const line = safe(text, false).slice(0, (process.stderr.columns ?? WIDEST) - 1);
