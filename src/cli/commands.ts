@@ -63,7 +63,7 @@ export const COMMANDS: readonly Listed[] = [
 	{
 		name: "schema",
 		takes: "[options]",
-		about: "print the JSON Schema of the definition, for editors, or a table of its fields",
+		about: "print the JSON Schema of the definition or of the results, or a table of the definition's fields",
 		load: async (session) => (await import("./schema.ts")).schemaCommand(session),
 	},
 	{
