@@ -14,7 +14,7 @@ export interface ForeignTable {
 export class ForeignFault extends Error {
 	readonly said: Said;
 	constructor(said: Said) {
-		super("a table that cannot be read");
+		super(said.code);
 		this.said = said;
 	}
 }

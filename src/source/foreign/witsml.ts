@@ -34,12 +34,14 @@ const measure = (node: unknown): { readonly text: string; readonly unit: string 
 
 const QUANTITIES = ["md", "incl", "azi"] as const;
 const DEGREES_A_RADIAN = 180 / Math.PI;
-/** What a degree is written with after a turn from radians: below what any survey tells. */
-const DECIMALS = 6;
+/** A turn from radians leaves digits that no survey tells: a millionth of a degree is kept. */
+const PARTS_A_DEGREE = 1e6;
 
 const inDegrees = (text: string): string => {
 	const value = Number(text);
-	return text === "" || Number.isNaN(value) ? text : (value * DEGREES_A_RADIAN).toFixed(DECIMALS);
+	return text === "" || Number.isNaN(value)
+		? text
+		: String(Math.round(value * DEGREES_A_RADIAN * PARTS_A_DEGREE) / PARTS_A_DEGREE);
 };
 
 /**
