@@ -245,6 +245,24 @@ const CASES: readonly Case[] = [
 		told: "practice.treatment.leak-into-annulus",
 	},
 	{
+		plan: "no second barrier that holds a leak while treating",
+		changes: [["relief: 450 psi, stop_above: 450 psi", "stop_above: 450 psi"]],
+		told: "practice.barriers.two",
+	},
+	{
+		plan: "a production tree that may not be counted, and none in its stead",
+		changes: [["element: production tree, test: 10000 psi", "element: production tree, counted: false"]],
+		told: "practice.barriers.two",
+	},
+	{
+		plan: "a casing head that does not hold what a leaking hanger seal brings",
+		changes: [
+			["relief: 450 psi, stop_above: 450 psi", "stop_above: 450 psi"],
+			["wellhead: { drilling: 10000 psi", "wellhead: { drilling: 5000 psi"],
+		],
+		told: "practice.barriers.single-failure",
+	},
+	{
 		plan: "a wellhead rated below the maximum",
 		changes: [["stimulation: 15000 psi }", "stimulation: 5000 psi }"]],
 		told: "practice.treatment.wellhead",

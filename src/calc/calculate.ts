@@ -1,5 +1,6 @@
 import { type Checked, hasErrors } from "../diagnostics/diagnostic.ts";
 import type { Well } from "../well/well.ts";
+import { barrierResults } from "./barriers/index.ts";
 import { casingResults, drillStringResults } from "./casing/index.ts";
 import { cementResults } from "./cement/index.ts";
 import { geologyResults } from "./depths/index.ts";
@@ -41,6 +42,12 @@ export const calculate = (well: Well): Checked<Results> => {
 		{ trajectory, casing, cement, site, ...maybe("stimulation", stimulation) },
 		gaps,
 	);
+	const barriers = barrierResults(well, path, {
+		casing,
+		cement,
+		pressure,
+		...maybe("stimulation", stimulation),
+	});
 	const logistics = logisticsResults(well, { casing, cement, ...maybe("stimulation", stimulation) }, gaps);
 	const safety = safetyResults(well, site, gaps);
 	const value: Results = {
@@ -52,6 +59,7 @@ export const calculate = (well: Well): Checked<Results> => {
 		...maybe("stimulation", stimulation),
 		pressure,
 		isolation,
+		barriers,
 		site,
 		...maybe("logistics", logistics),
 		...maybe("safety", safety),

@@ -1,4 +1,5 @@
 import type { AnyFormula } from "../cite/formula.ts";
+import { barriersFormulas } from "./barriers/index.ts";
 import { casingFormulas } from "./casing/index.ts";
 import { cementFormulas } from "./cement/index.ts";
 import { depthFormulas } from "./depths/index.ts";
@@ -20,6 +21,7 @@ export const FORMULAS: readonly AnyFormula[] = [
 	...pressureFormulas,
 	...stimulationFormulas,
 	...isolationFormulas,
+	...barriersFormulas,
 	...siteFormulas,
 	...safetyFormulas,
 	...logisticsFormulas,

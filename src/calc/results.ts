@@ -1,12 +1,14 @@
 import type { Known, KnownTable } from "../cite/known.ts";
 import type { Said } from "../messages/message.ts";
 import type { DepthMark, HoleMark } from "./result-marks.ts";
+import type { BarrierResults } from "./results-of-barriers.ts";
 import type { CementResults } from "./results-of-cement.ts";
 import type { IsolationResults, PressureResults, SiteResults } from "./results-of-isolation.ts";
 import type { LogisticsResults, SafetyResults } from "./results-of-logistics.ts";
 import type { StimulationResults } from "./results-of-stimulation.ts";
 
 export type * from "./result-marks.ts";
+export type * from "./results-of-barriers.ts";
 export type * from "./results-of-cement.ts";
 export type * from "./results-of-isolation.ts";
 export type * from "./results-of-logistics.ts";
@@ -29,6 +31,7 @@ export interface Results {
 	readonly stimulation?: StimulationResults;
 	readonly pressure: PressureResults;
 	readonly isolation: IsolationResults;
+	readonly barriers: BarrierResults;
 	readonly site: SiteResults;
 	readonly logistics?: LogisticsResults;
 	readonly safety?: SafetyResults;

@@ -78,6 +78,8 @@ export const SOURCE_KEYS = [
 	"matthews-kelly-1967",
 	"api-100-1",
 	"api-100-3",
+	"iso-16530-1",
+	"norsok-d010",
 	"api-19c",
 	"economides-1992",
 	"economides-hill-1994",

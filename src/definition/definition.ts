@@ -16,6 +16,7 @@ import { schedule } from "./schedule.ts";
 import { site } from "./site.ts";
 import { stimulation } from "./stimulation.ts";
 import { trajectory } from "./trajectory.ts";
+import { wellBarriers } from "./well-barriers.ts";
 import { wellControl } from "./well-control.ts";
 import { wellhead } from "./wellhead.ts";
 
@@ -38,6 +39,7 @@ export const definitionSchema = group("Well definition", "One well, from which e
 	design_basis: optional(designBasis),
 	casing,
 	wellhead: optional(wellhead),
+	well_barriers: optional(wellBarriers),
 	stimulation: optional(stimulation),
 	schedule: optional(schedule),
 	logistics: optional(logistics),
@@ -74,5 +76,6 @@ export type { PermitCondition, Site } from "./site.ts";
 export type { FlushTo } from "./stages.ts";
 export type { StimulationDefinition } from "./stimulation.ts";
 export type { TrajectoryDefinition } from "./trajectory.ts";
+export type { WellBarriers } from "./well-barriers.ts";
 export type { WellControl } from "./well-control.ts";
 export type { Wellhead } from "./wellhead.ts";

@@ -142,6 +142,7 @@ export const resolveWell = (definition: Definition, catalog: Catalog, files: Rea
 			...maybe("drillString", definition.drill_string),
 			...maybe("wellControl", definition.well_control),
 			...maybe("wellhead", definition.wellhead),
+			barriers: definition.well_barriers ?? [],
 			neighbors: site.neighbors ?? [],
 			offsetWells: site.offset_wells ?? [],
 			offsetPaths,
@@ -262,6 +263,10 @@ const checkNames = (definition: Definition, stringIds: readonly string[], desk: 
 				string,
 				stringIds,
 			);
+	const named = [...new Set([...stringIds, ...definition.holes.map(({ id }) => id)])];
+	for (const [i, { of }] of (definition.well_barriers ?? []).entries())
+		if (of !== undefined && !named.includes(of))
+			unknownReference(desk, ["well_barriers", i, "of"], message("well/thing.string"), of, named);
 	for (const [i, { over }] of (definition.well_control?.preventers ?? []).entries())
 		if (!stringIds.includes(over))
 			unknownReference(

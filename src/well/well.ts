@@ -13,6 +13,7 @@ import type {
 	Safety,
 	Schedule,
 	Site,
+	WellBarriers,
 	WellControl,
 	Wellhead,
 } from "../definition/definition.ts";
@@ -44,6 +45,8 @@ export interface Well {
 	readonly drillString?: DrillString;
 	readonly wellControl?: WellControl;
 	readonly wellhead?: Wellhead;
+	/** Elements and tests of the barriers that nothing else states. */
+	readonly barriers: WellBarriers;
 	readonly neighbors: readonly Neighbor[];
 	readonly offsetWells: readonly OffsetWell[];
 	readonly offsetPaths: OffsetPaths;

@@ -2,6 +2,7 @@ import type { Results } from "../../src/calc/results.ts";
 import type { Language } from "../../src/document/document.ts";
 import type { Drawing } from "../../src/document/shapes.ts";
 import { abandonmentChart } from "../../src/drawing/abandonment/abandonment-chart.ts";
+import { barrierPanels } from "../../src/drawing/barriers/barrier-panels.ts";
 import { isolationCloseUp } from "../../src/drawing/close-up/isolation-close-up.ts";
 import { evidenceChart } from "../../src/drawing/evidence/evidence-chart.ts";
 import { hookLoadCharts } from "../../src/drawing/hook-loads/hook-load-chart.ts";
@@ -40,6 +41,7 @@ export const everyDrawing = (
 		wellboreSchematic(well, results, { ...shared, height: 520, detail: "plain" }),
 		wellboreSchematic(well, results, { ...shared, height: 570, detail: "numbers" }),
 		...details.map((detail) => isolationCloseUp(well, results, { ...shared, height: 420, detail })),
+		barrierPanels(well, results, { ...shared, height: 190 }),
 		sectionView(well, results, { ...shared, height: 420 }),
 		...details.map((detail) => planView(well, results, { ...shared, height: 400, detail })),
 		pressureWindowChart(well, results, { ...shared, height: 420 }),

@@ -346,12 +346,50 @@ export const syntheticWell = (spec: WellSpec): { well: Well; results: Results } 
 				bottom: known("true-vertical-depth", each.depth + ground),
 			})),
 		},
+		barriers: { phases: barriersOf(strings), failures: [] },
 		undetermined: [],
 	};
 	return {
 		well: well as unknown as Well,
 		results: results as unknown as Results,
 	};
+};
+
+/** Steel alone, in each phase that is drawn: the last string before the one outside of it, and mud while it is drilled. */
+const barriersOf = (strings: readonly CasingString[]) => {
+	const [last, before] = strings.toReversed();
+	const casing = (string: CasingString | undefined) =>
+		string === undefined
+			? []
+			: [{ element: "casing", string: string.id, depth: string.shoe, tested: false, state: "holds" }];
+	const fluid = (string: CasingString | undefined) =>
+		string === undefined
+			? []
+			: [
+					{
+						element: "fluid column",
+						depth: string.hole.bottom,
+						density: known("density", 10),
+						tested: false,
+						state: "lighter than pore pressure",
+					},
+				];
+	const phase = (id: string, primary: readonly unknown[], of?: string) => ({
+		id,
+		phase: id,
+		...(of === undefined ? {} : { of }),
+		primary,
+		secondary: casing(before),
+		required: known("count", 2),
+		standing: known("count", 1),
+		short: known("count", 1),
+	});
+	return [
+		phase("drilling", fluid(last), last?.hole.id),
+		phase("cementing", fluid(last), last?.id),
+		phase("treating", casing(last)),
+		phase("producing", casing(last)),
+	];
 };
 
 const stagesOf = (spec: WellSpec, hole: (md: number) => HoleMark) => {

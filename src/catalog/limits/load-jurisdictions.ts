@@ -28,6 +28,7 @@ export const JURISDICTION_CODES = [
 
 /** Topics of engineering practice: the files under `seeds/practice/`; a test holds the two equal. */
 export const PRACTICE_TOPICS = [
+	"barriers",
 	"cement",
 	"isolation",
 	"neighboring-wells",

@@ -61,6 +61,8 @@ const PROTECTS: Readonly<Partial<Record<MeasureName, Side>>> = {
 	"plug bump pressure": "most",
 	"gas-flow potential": "most",
 	"treating limits out of order": "most",
+	"barriers short": "most",
+	"factor after a single failure": "least",
 	"pressure let out by a leak": "most",
 	"survey interval in build and lateral": "most",
 	"least slurry pumped of calculated": "least",

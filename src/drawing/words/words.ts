@@ -10,6 +10,8 @@ type Lists =
 	| "windowLegend"
 	| "situations"
 	| "loadAxes"
+	| "barrierLegend"
+	| "barrierPhases"
 	| "loadKinds"
 	| "treatmentAxes"
 	| "chartAxes"

@@ -19,6 +19,7 @@ import { LIST } from "./list.ts";
 import { PAD } from "./pad.ts";
 import { QUANTITY } from "./quantity.ts";
 import { RULES } from "./rules.ts";
+import { RULES_BARRIERS } from "./rules-barriers.ts";
 import { RULES_CASING } from "./rules-casing.ts";
 import { RULES_CEMENT } from "./rules-cement.ts";
 import { RULES_CEMENT_JOB } from "./rules-cement-job.ts";
@@ -82,6 +83,7 @@ export const ENGLISH = {
 	...RULES_DAYS,
 	...RULES_CEMENT_JOB,
 	...RULES_CEMENT,
+	...RULES_BARRIERS,
 	...RULES_CASING,
 	...WELL_ASSUMPTIONS,
 	...WELL_CEMENT,

@@ -3,6 +3,10 @@ export const EXPRESSIONS: Readonly<Record<string, string>> = {
 	"(A2 − A1) · 100 / (MD2 − MD1), by the shorter way round":
 		"(A2 − A1) · 100 / (MD2 − MD1), por el lado más corto",
 	"(V_open hole + V_cased) / V_annulus": "(V_agujero + V_entubado) / V_anular",
+	"number of barriers, primary and secondary, in which every element holds":
+		"número de barreras, primaria y secundaria, en que todo elemento resiste",
+	"required − standing, no less than zero": "requeridas − resisten, no menor que cero",
+	"p = p_t + (g − 0.052 ρ) D, no less than zero": "p = p_t + (g − 0.052 ρ) D, no menor que cero",
 	"(hole − pipe) / 2": "(agujero − tubería) / 2",
 	"(Δp − p) / Δp below the columns at rest; (p − p_f) / p_f above the final circulating pressure; else 0":
 		"(Δp − p) / Δp por debajo de las columnas en reposo; (p − p_f) / p_f por encima de la presión final de circulación; si no, 0",

@@ -5,6 +5,11 @@ export const MARKS: Readonly<Record<string, string>> = {
 		"500 a 1,000 psi sobre la presión final de circulación",
 	"500 to 1,000 psi over the final circulating pressure, friction at the last slow rate left out":
 		"500 a 1,000 psi sobre la presión final de circulación, sin la fricción al último gasto lento",
+	"well barrier schematics and element tables; from memory, in our own form":
+		"esquemas de barreras y tablas de elementos; de memoria, en forma propia",
+	"number of barriers by source of inflow; from memory":
+		"número de barreras según la fuente de flujo; de memoria",
+	"failure of one element of a barrier; from memory": "falla de un elemento de una barrera; de memoria",
 	"8-hour time-weighted average": "promedio ponderado en 8 horas",
 	"82 gal a person a day at home, United States, 2015":
 		"82 gal por persona al día en casa, Estados Unidos, 2015",

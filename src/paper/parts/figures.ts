@@ -2,6 +2,7 @@ import type { Block } from "../../document/blocks.ts";
 import { type Language, type Paper, readBy } from "../../document/document.ts";
 import type { Drawing } from "../../document/shapes.ts";
 import { abandonmentChart } from "../../drawing/abandonment/abandonment-chart.ts";
+import { barrierPanels } from "../../drawing/barriers/barrier-panels.ts";
 import { isolationCloseUp } from "../../drawing/close-up/isolation-close-up.ts";
 import { evidenceChart } from "../../drawing/evidence/evidence-chart.ts";
 import { hookLoadCharts } from "../../drawing/hook-loads/hook-load-chart.ts";
@@ -142,6 +143,9 @@ const phases =
 const ladder: Sketch = (context, height) =>
 	one(pressureLadderView(context.well, context.results, options(context, height)));
 
+const barriers: Sketch = (context, height) =>
+	one(barrierPanels(context.well, context.results, options(context, height)));
+
 const figure = (drawing: Drawing): Block => ({
 	kind: "figure",
 	drawing,
@@ -211,6 +215,7 @@ const SKETCHES: Readonly<Record<string, readonly [Sketch, number]>> = {
 	"isolation-close-up-small": [closeUp("full"), 205],
 	"isolation-close-up-plain": [closeUp("plain"), 330],
 	"well-to-scale": [toScale, 100],
+	"barrier-panels": [barriers, 150],
 	"section-view": [section, 205],
 	"plan-view": [plan("full"), 250],
 	"plan-view-plain": [plan("plain"), 280],
@@ -254,6 +259,7 @@ export const wellDrawings = (
 		[schematic("numbers"), 570],
 		[closeUp("full"), 420],
 		[closeUp("plain"), 400],
+		[barriers, 230],
 		[section, 420],
 		[plan("full"), 400],
 		[plan("plain"), 400],

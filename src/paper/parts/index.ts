@@ -6,6 +6,7 @@ import { crewSteps } from "../crew/steps.ts";
 import { crewStops } from "../crew/stops.ts";
 import { answersTable, openQuestions } from "./answers.ts";
 import { askedParts } from "./asked.ts";
+import { barriersByPhase, singleFailuresTable } from "./barriers.ts";
 import { casingTable, centralizersTable, holesTable, ratingsTable, stringFacts } from "./casing.ts";
 import {
 	designBasisFacts,
@@ -184,6 +185,8 @@ export const PARTS: Readonly<Record<string, Part>> = {
 	"flowback-facts": flowbackFacts,
 	"isolation-facts": isolationFacts,
 	"barriers-table": barriersTable,
+	"barriers-by-phase": barriersByPhase,
+	"single-failures": singleFailuresTable,
 	"zones-table": zonesTable,
 	"gaps-table": gapsTable,
 	"bond-log-table": bondLogTable,

@@ -6,6 +6,7 @@
  * may not  hold a number of any rule; those are data
  */
 import type { CheckId } from "../../catalog/limits/vocabulary.ts";
+import { barrierChecks } from "./barriers.ts";
 import { casingChecks } from "./casing.ts";
 import { casingLoadsChecks } from "./casing-loads.ts";
 import { cementChecks } from "./cement.ts";
@@ -40,4 +41,5 @@ export const CHECK_CODE: Readonly<Record<CheckId, Check>> = {
 	...cementJobChecks,
 	...treatmentChecks,
 	...equipmentChecks,
+	...barrierChecks,
 };

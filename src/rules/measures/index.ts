@@ -7,6 +7,7 @@
  */
 import type { MeasureName } from "../../catalog/limits/vocabulary.ts";
 import { atTheSameTimeMeasures } from "./at-the-same-time.ts";
+import { barrierMeasures } from "./barriers.ts";
 import { casingLoadMeasures } from "./casing-loads.ts";
 import { cementHeights } from "./cement.ts";
 import { cementJobMeasures } from "./cement-job.ts";
@@ -48,4 +49,5 @@ export const MEASURE_CODE: Readonly<Record<MeasureName, Measure>> = {
 	...recordMeasures,
 	...atTheSameTimeMeasures,
 	...sealMeasures,
+	...barrierMeasures,
 };

@@ -54,6 +54,19 @@ export const PRESSURES = {
 	hookPulledGreatest: "pulled, greatest friction",
 	altHookLoads:
 		"Hook load of the {string} over the depth of its shoe: {free} free at bottom, {pulled} pulled with the greatest friction; with the greatest friction it slides to {slides}.",
+	// Barriers
+	barriersOf: "Barriers of {well}",
+	barriersScale: "Not to scale: places are in the order of their depth, evenly apart.",
+	barriersHold: "{standing} of {required} hold",
+	altBarriers: "Primary and secondary barrier drawn on the well, a panel for each phase. {list}.",
+	barrierLegend: { primary: "primary barrier", secondary: "secondary barrier" },
+	barrierPhases: {
+		drilling: "Drilling",
+		cementing: "Cementing",
+		treating: "Treating",
+		producing: "Producing or shut in",
+		"shut in": "Shut in",
+	},
 	// Pressure ladder
 	ladderOf: "Pressure limits of {well}",
 	ladderScale: "Pressure is to scale from zero.",

@@ -54,6 +54,18 @@ export const PRESSURES = {
 	hookPulledGreatest: "al levantar, mayor fricción",
 	altHookLoads:
 		"Carga en el gancho contra la profundidad de la zapata, {string}: {free} libre en el fondo, {pulled} al levantar con la mayor fricción; con la mayor fricción baja hasta {slides}.",
+	barriersOf: "Barreras de {well}",
+	barriersScale: "Sin escala: los lugares van en el orden de su profundidad, a distancias iguales.",
+	barriersHold: "resisten {standing} de {required}",
+	altBarriers: "Barrera primaria y secundaria dibujadas en el pozo, un cuadro por fase. {list}.",
+	barrierLegend: { primary: "barrera primaria", secondary: "barrera secundaria" },
+	barrierPhases: {
+		drilling: "Perforación",
+		cementing: "Cementación",
+		treating: "Tratamiento",
+		producing: "Producción o cerrado",
+		"shut in": "Cerrado",
+	},
 	ladderOf: "Límites de presión de {well}",
 	ladderScale: "La presión está a escala desde cero.",
 	ladderScaleFrom: "La presión está a escala por encima de la línea ondulada.",
