@@ -317,6 +317,8 @@ export interface LoadCaseResults {
 	readonly governed_by?: string;
 	readonly pipe_factor?: Known<"ratio">;
 	readonly connection_factor?: Known<"ratio">;
+	/** Of collapse, the least factor by the method from 2015 on, beside the historical one. */
+	readonly combined_factor?: Known<"ratio">;
 	/** The design factor asked for. */
 	readonly required: Known<"ratio">;
 	/** Whether the least factor is at least the one required. */
@@ -330,6 +332,8 @@ export interface PipeSectionResults {
 	readonly length: Known<"length">;
 	readonly internal_yield: Known<"pressure">;
 	readonly coupling_internal_yield?: Known<"pressure">;
+	/** Where the wall of the pipe body tears. */
+	readonly ductile_rupture?: Known<"pressure">;
 	readonly collapse: Known<"pressure">;
 	readonly body_yield: Known<"force">;
 	readonly joint_strength?: Known<"force">;

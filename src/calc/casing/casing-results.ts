@@ -1,4 +1,5 @@
-import type { Known, KnownTable } from "../../cite/known.ts";
+import { constant, type Known, type KnownTable } from "../../cite/known.ts";
+import { cite } from "../../cite/source.ts";
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
 import { message } from "../../messages/message.ts";
 import type { CasingString, Hole, PipeSection, Well } from "../../well/well.ts";
@@ -12,7 +13,13 @@ import { shoeTestSurfacePressure } from "../pressure/shoe-strength.ts";
 import type { CasingResults, HoleMark, PipeSectionResults } from "../results.ts";
 import { tvdAt } from "../trajectory/at-depth.ts";
 import { buoyancyFactor, buoyedWeight, totalWeight, weightInAir } from "./axial.ts";
-import { leastCollapse, leastInternalYield, wornRating } from "./internal-yield.ts";
+import {
+	ductileRupture,
+	hardeningIndex,
+	leastCollapse,
+	leastInternalYield,
+	wornRating,
+} from "./internal-yield.ts";
 import { allowedPull, leastTension, maximumPull } from "./joint-strength.ts";
 import { askOfSalt } from "./loads/mobile-salt.ts";
 import { openRock } from "./loads/open-rock.ts";
@@ -22,6 +29,13 @@ import { plainEndMass } from "./pipe-body.ts";
 import { sectionRatings } from "./section-ratings.ts";
 import { greatestGasSeen, type SourExposure, sourServiceOf } from "./sour-service.ts";
 import { clearance, jointsInSection, jointsInString, leastDrift, sectionMass, stringMass } from "./tally.ts";
+
+const FLAW = constant(
+	"share",
+	0.05,
+	"depth of the flaw that inspection may pass, part of the wall",
+	cite("common-practice"),
+);
 
 /**
  * Each string: where it stands, what it weighs and withstands, and what acts at its shoe. By string id, in order.
@@ -73,6 +87,7 @@ const sectionResults = (
 		length: intervalLength.of({ MD_top: section.top, MD_bottom: section.bottom }),
 		internal_yield: ratings.internalYield,
 		...maybe("coupling_internal_yield", ratings.couplingInternalYield),
+		...maybe("ductile_rupture", ruptureOf(section)),
 		collapse: ratings.collapse,
 		body_yield: ratings.bodyYield,
 		...maybe("joint_strength", ratings.jointStrength),
@@ -88,6 +103,23 @@ const sectionResults = (
 		plain_end_mass: plainEndMass.of({ D: section.outsideDiameter, t: section.wall }),
 		sour_service: sourServiceOf(section, top, exposure),
 	};
+};
+
+/** Nothing where the steel is outside what its hardening is known for. */
+const ruptureOf = ({
+	outsideDiameter: D,
+	wall: t,
+	minimumYield: Y_p,
+	minimumTensile: U_p,
+}: PipeSection): Known<"pressure"> | undefined => {
+	const rupture = ductileRupture.of({
+		D,
+		t,
+		U_p,
+		n: hardeningIndex.of({ Y_p }),
+		a: FLAW,
+	});
+	return Number.isFinite(rupture.value) ? rupture : undefined;
 };
 
 interface Context {

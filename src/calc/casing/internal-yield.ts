@@ -14,6 +14,47 @@ export const internalYield = formula({
 	compute: ({ D, t, Y_p }) => (isPipe(D, t) ? (0.875 * 2 * Y_p * t) / D : Number.NaN),
 });
 
+/** Strain hardening of a steel, by its minimum yield strength; [psi] in. */
+const hardening = (Y_p: number): number => 0.1693 - 0.000812e-3 * Y_p;
+
+export const hardeningIndex = formula({
+	id: "casing/hardening-index",
+	name: "Hardening index of the steel",
+	expression: "n = 0.1693 − 8.12e-7 Y_p",
+	source: cite("iso-10400", "ductile rupture, hardening index by yield strength; from memory"),
+	inputs: { Y_p: "pressure" },
+	gives: "ratio",
+	validity: "40,000 ≤ Y_p ≤ 135,000 psi",
+	compute: ({ Y_p }) => (Y_p >= 40_000 && Y_p <= 135_000 ? hardening(Y_p) : Number.NaN),
+});
+
+/** Steel as rolled or normalized gives up twice the depth of a flaw; the tougher quenched steels but once. */
+const FLAW_COUNTS = 2;
+
+/** Where the wall tears, not where it yields: the last of the pipe body's limits, ends capped, no other axial load. */
+export const ductileRupture = formula({
+	id: "casing/ductile-rupture",
+	name: "Ductile rupture of the pipe body",
+	expression: "P = 2 k U_p t_r / (D − t_r), t_r = 0.875 t − 2 a t, k = (1/2)^(n+1) + (1/√3)^(n+1)",
+	source: cite("iso-10400", "ductile rupture of capped-end pipe; from memory"),
+	inputs: {
+		D: "diameter",
+		t: "diameter",
+		U_p: "pressure",
+		n: "ratio",
+		a: "share",
+	},
+	gives: "pressure",
+	validity:
+		"0 < t < D/2; 0 ≤ n < 1; 0.875 > 2 a; a is the flaw that inspection may pass, as part of the wall",
+	compute: ({ D, t, U_p, n, a }) => {
+		const left = (0.875 - FLAW_COUNTS * a) * t;
+		if (!isPipe(D, t) || !(n >= 0 && n < 1) || !(left > 0)) return Number.NaN;
+		const k = (1 / 2) ** (n + 1) + (1 / Math.sqrt(3)) ** (n + 1);
+		return (2 * k * U_p * left) / (D - left);
+	},
+});
+
 /** Root diameter of a round-thread coupling at the pipe's end [in]. */
 const roundRoot = (E1: number, L1: number, A: number): number => E1 - (L1 + A) * 0.0625 + 0.10825 - 0.034;
 

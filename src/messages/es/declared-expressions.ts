@@ -229,6 +229,8 @@ export const EXPRESSIONS: Readonly<Record<string, string>> = {
 	"t(S_w = X + S_2) − t(S_w = X + S_1), ended by the landing of the plug":
 		"t(S_w = X + S_2) − t(S_w = X + S_1), hasta que asienta el tapón",
 	"t_w = t (1 − wear)": "t_w = t (1 − desgaste)",
+	"p_o − p_i against the collapse rating of worn pipe with Y_pa(σ_a + p_i) at Y_p(T); method from 2015":
+		"p_o − p_i contra la resistencia al colapso de tubo gastado con Y_pa(σ_a + p_i) a Y_p(T); método desde 2015",
 	"the four regimes with Y_pa for Y_p": "los cuatro regímenes con Y_pa en lugar de Y_p",
 	"the four regimes with Y_pa(σ_a + p_i) for Y_p; compare with p_o − p_i":
 		"los cuatro regímenes con Y_pa(σ_a + p_i) en lugar de Y_p; comparar con p_o − p_i",

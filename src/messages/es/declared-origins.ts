@@ -12,6 +12,8 @@ export const ORIGINS: Readonly<Record<string, string>> = {
 	"confidence of the ellipse": "confianza de la elipse",
 	"depth datum of the other well taken at this one's":
 		"nivel de referencia del otro pozo tomado igual al de este",
+	"depth of the flaw that inspection may pass, part of the wall":
+		"profundidad del defecto que la inspección puede dejar pasar, parte de la pared",
 	"empty pipe": "tubería vacía",
 	"friction is left out": "sin contar la fricción",
 	"gas gradient, simple": "gradiente de gas, sencillo",

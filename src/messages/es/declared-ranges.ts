@@ -2,6 +2,8 @@
 export const RANGES: Readonly<Record<string, string>> = {
 	"0 < p < 1; the same in every direction": "0 < p < 1; igual en toda dirección",
 	"0 < t < D/2; t is the nominal wall": "0 < t < D/2; t es la pared nominal",
+	"0 < t < D/2; 0 ≤ n < 1; 0.875 > 2 a; a is the flaw that inspection may pass, as part of the wall":
+		"0 < t < D/2; 0 ≤ n < 1; 0.875 > 2 a; a es el defecto que la inspección puede dejar pasar, parte de la pared",
 	"0 ≤ wear < 1; as many of each as sections": "0 ≤ desgaste < 1; tantos de cada uno como tramos",
 	"2 R_300 not below R_600": "2 R_300 no menor que R_600",
 	"D below the ground": "D bajo el terreno",

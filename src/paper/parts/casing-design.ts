@@ -221,7 +221,18 @@ export const leastFactors: Part = (context) =>
 		[
 			textColumn(context, "situation", { width: 3, rowHead: true }),
 			...KINDS.map((kind) =>
-				quantityColumn(context, `in_${kind}`, "ratio", { width: 0.8, label: `in_${kind}`, style: FACTOR }),
+				quantityColumn(context, `in_${kind}`, "ratio", {
+					width: 0.8,
+					label: `in_${kind}`,
+					style: FACTOR,
+				}),
+			).toSpliced(
+				2,
+				0,
+				quantityColumn(context, "in_collapse_combined", "ratio", {
+					width: 0.9,
+					style: FACTOR,
+				}),
 			),
 			textColumn(context, "nearest_in", { width: 1 }),
 			quantityColumn(context, "least_at", "measured-depth", { width: 0.8 }),
@@ -257,6 +268,7 @@ const situationRow = (
 		...Object.fromEntries(
 			loads.map(({ kind, least_factor }): [string, Cell] => [`in_${kind}`, cell(context, least_factor)]),
 		),
+		in_collapse_combined: cell(context, loads.find(({ kind }) => kind === "collapse")?.combined_factor),
 		nearest_in: textCell(worst && label(`load_kinds.${worst.kind}`)),
 		least_at: cell(context, worst?.at?.md),
 		required_factor:

@@ -84,7 +84,11 @@ export const ratingsTable: Part = (context) =>
 		[
 			textColumn(context, "string", { width: 1.4, rowHead: true }),
 			quantityColumn(context, "internal_yield", "pressure", { style: RATING }),
-			quantityColumn(context, "coupling_internal_yield", "pressure", { style: RATING, width: 1.1 }),
+			quantityColumn(context, "coupling_internal_yield", "pressure", {
+				style: RATING,
+				width: 1.1,
+			}),
+			quantityColumn(context, "ductile_rupture", "pressure", { style: RATING }),
 			quantityColumn(context, "collapse", "pressure", { style: RATING }),
 			textColumn(context, "regime", { width: 0.9 }),
 			quantityColumn(context, "body_yield", "force", { style: JOINT }),
@@ -100,6 +104,7 @@ export const ratingsTable: Part = (context) =>
 					string: textCell(nameOf(context, string, section)),
 					internal_yield: cell(context, computed.internal_yield),
 					coupling_internal_yield: cell(context, computed.coupling_internal_yield),
+					ductile_rupture: cell(context, computed.ductile_rupture),
 					collapse: cell(context, computed.collapse),
 					regime: textCell(from.kind === "worked" ? from.branch : undefined),
 					body_yield: cell(context, computed.body_yield),

@@ -17,6 +17,7 @@ import {
 	bentTensionLine,
 	burstLine,
 	collapseLine,
+	combinedCollapseLine,
 	overpullLine,
 	plugTestLine,
 	shockLine,
@@ -292,6 +293,25 @@ describe("load lines", () => {
 			σ_a: given("pressure-difference", 470_000 / steel(9.625, 0.472)).value,
 		});
 		expect(first(line, "rating")).toBeCloseTo(typeof tensed === "number" ? tensed : tensed.value, 6);
+	});
+
+	test("collapse from 2015: the historical rating without tension or pressure inside, more with both", () => {
+		const force = hangingForce.of({
+			path: vertical,
+			sections: single,
+			inside: empty,
+			outside: empty,
+		});
+		const given2015 = { ...common, outside: fluid(10), force };
+		const bare = combinedCollapseLine.of({ ...given2015, inside: empty });
+		expect(last(bare, "rating")).toBeCloseTo(4754, 0);
+		expect(last(bare, "load")).toBeCloseTo(5200, 6);
+		const filled = combinedCollapseLine.of({ ...given2015, inside: fluid(5) });
+		const historical = collapseLine.of({ ...given2015, inside: fluid(5) });
+		expect(last(filled, "load")).toBeCloseTo(2600, 6);
+		expect(last(filled, "rating") / last(filled, "load")).toBeGreaterThan(
+			last(historical, "rating") / last(historical, "load"),
+		);
 	});
 
 	test("collapse beyond the constants' validity leaves no line", () => {

@@ -13,6 +13,8 @@ import {
 	buttressCouplingYield,
 	buttressInternalPressure,
 	buttressLeak,
+	ductileRupture,
+	hardeningIndex,
 	internalYield,
 	leastCollapse,
 	leastInternalYield,
@@ -320,5 +322,29 @@ describe("wear, heat, tally", () => {
 			12,
 		);
 		expect(clearance.of({ hole: given("diameter", 6), pipe: given("diameter", 6.05) }).value).toBeLessThan(0);
+	});
+});
+
+describe("ductile rupture", () => {
+	const rupture = (n: number, a: number) =>
+		ductileRupture.of({
+			D: given("diameter", 10),
+			t: given("diameter", 0.5),
+			U_p: given("pressure", 100_000),
+			n: given("ratio", n),
+			a: given("share", a),
+		}).value;
+
+	test("ductile rupture: the mean of Tresca and von Mises without hardening or flaw", () => {
+		const left = 0.875 * 0.5;
+		const mean = (1 + 2 / Math.sqrt(3)) / 2;
+		expect(rupture(0, 0)).toBeCloseTo((mean * 2 * 100_000 * left) / (10 - left), 6);
+	});
+
+	test("a flaw takes twice its depth, hardening lowers it, and no wall leaves no rating", () => {
+		expect(rupture(0, 0.05)).toBeLessThan(rupture(0, 0));
+		expect(rupture(0.1, 0.05)).toBeLessThan(rupture(0, 0.05));
+		expect(rupture(0.1, 0.44)).toBeNaN();
+		expect(hardeningIndex.of({ Y_p: given("pressure", 150_000) }).value).toBeNaN();
 	});
 });

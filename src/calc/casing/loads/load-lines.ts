@@ -3,7 +3,11 @@ import type { KnownTable } from "../../../cite/known.ts";
 import { cite } from "../../../cite/source.ts";
 import { quantity } from "../../../units/quantity.ts";
 import { bumpForce, shockForce } from "../axial.ts";
-import { collapseUnderTension, equivalentExternalPressure } from "../collapse-under-load.ts";
+import {
+	collapseUnderCombinedLoad,
+	collapseUnderTension,
+	equivalentExternalPressure,
+} from "../collapse-under-load.ts";
 import { areaOf, yieldAtTemperature } from "../pipe-body.ts";
 import { bendingStressAt, greatestTriaxialStress } from "../triaxial.ts";
 import { forceAt } from "./force-table.ts";
@@ -124,6 +128,35 @@ export const collapseLine = tableFormula({
 			}) as number,
 			rating: collapseAt(station, temperature, r, force).value,
 		})),
+});
+
+/** By the method from 2015 on: pressure inside counts with the tension, and against the whole difference. */
+export const combinedCollapseLine = tableFormula({
+	id: "casing/combined-collapse-line",
+	name: "Collapse load over depth, method from 2015",
+	expression:
+		"p_o − p_i against the collapse rating of worn pipe with Y_pa(σ_a + p_i) at Y_p(T); method from 2015",
+	source: cite("api-5c3", "collapse under combined load, 2015 addendum (from memory; abstract read)"),
+	inputs: { ...common, ...pressures, force: { table: "force" } },
+	gives: { ...LINE, load: "pressure-difference", rating: "pressure" },
+	validity: "σ_a + p_i < Y_p and Y_pa ≥ 24,000 psi throughout",
+	compute: ({ path, sections, temperature, r, inside, outside, force }) =>
+		lineOver(path, sections, [inside, outside, temperature], (station) => {
+			const { section, tvd } = station;
+			const [D, t] = [quantity("diameter", section.D), quantity("diameter", section.t)];
+			const p_i = pressureAt(inside, tvd);
+			const rating = collapseUnderCombinedLoad.compute({
+				D,
+				t,
+				Y_p: quantity("pressure", yieldAt(station, temperature, r)),
+				σ_a: quantity("pressure-difference", forceAt(force, station) / areaOf(D, t)),
+				p_i,
+			});
+			return {
+				load: pressureAt(outside, tvd) - p_i,
+				rating: section.k * (typeof rating === "number" ? rating : rating.value),
+			};
+		}),
 });
 
 export const tensionLine = tableFormula({

@@ -8,12 +8,14 @@ import type { CasingResults, HookLoadResults, LoadCaseResults, SituationResults 
 import { hangingForce, heldForce } from "./axial-force.ts";
 import { freeStretches } from "./free-stretches.ts";
 import { hookLoadsAtBottom } from "./hook-loads.ts";
+import { leastFactor } from "./least-factor.ts";
 import { NO_LOAD } from "./line.ts";
 import { loadCase } from "./load-case.ts";
 import {
 	bentTensionLine,
 	burstLine,
 	collapseLine,
+	combinedCollapseLine,
 	overpullLine,
 	plugTestLine,
 	shockLine,
@@ -244,9 +246,29 @@ const pressureCases = (
 			situation: name,
 			line,
 			...(line.rows.length === 0 ? {} : { rating: collapseRatingAtLeast.of({ line, ...tight }) }),
-		}),
+		}).map((each) => ({
+			...each,
+			...maybe("combined_factor", combined(context, name, { ...tight, inside, outside })),
+		})),
 		...triaxial,
 	];
+};
+
+/** The least factor of collapse by the method from 2015 on; where nothing collapses the string there is none. */
+const combined = (
+	{ string, well, gaps }: StringContext,
+	situation: Situation["name"],
+	given: Parameters<typeof combinedCollapseLine.of>[0],
+): Known<"ratio"> | undefined => {
+	const line = combinedCollapseLine.of(given);
+	if (line.rows.length === 0)
+		return gaps.missing(
+			`casing.${string.id}.loads.collapse-${situation}.combined_factor`,
+			message("calc/rating-under-this-load-lies-outside"),
+			[["casing", well.strings.indexOf(string), "pipe"]],
+		);
+	const factor = leastFactor.of({ line });
+	return Number.isFinite(factor.value) ? factor : undefined;
 };
 
 const burstCase = (
