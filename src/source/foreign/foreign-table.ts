@@ -14,7 +14,7 @@ export interface ForeignTable {
 export class ForeignFault extends Error {
 	readonly said: Said;
 	constructor(said: Said) {
-		super(said.code);
+		super(typeof said === "string" ? said : said.code);
 		this.said = said;
 	}
 }
