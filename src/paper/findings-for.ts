@@ -19,10 +19,12 @@ export const findingsFor = <F extends Findings>(findings: F, paper: Paper): F =>
 	const well = forPaper(findings.well, paper);
 	const hidden = hiddenNames(findings.written, paper);
 	if (hidden.size === 0) return { ...findings, well };
+	const substances = substancesOf(findings.written, paper);
+	for (const name of substances.hidden) hidden.add(name);
 	const silent = <T>(items: readonly T[]): T[] => items.filter((item) => !speaksOf(item, hidden));
 	const { judgement, results, missing } = findings;
 	const kept = silent(judgement.findings);
-	const without = drop(results, hidden) as Findings["results"];
+	const without = drop(named(results, substances), hidden) as Findings["results"];
 	return {
 		...findings,
 		well: {
@@ -42,18 +44,71 @@ export const findingsFor = <F extends Findings>(findings: F, paper: Paper): F =>
 };
 
 /** Names of entries that a paper may not show. */
-const hiddenNames = (written: unknown, paper: Paper): ReadonlySet<string> =>
+const hiddenNames = (written: unknown, paper: Paper): Set<string> =>
 	new Set(
-		NAMED_LISTS.flatMap((path) => {
-			const list = path.reduce<unknown>((node, key) => entry(node, key), written);
-			return (Array.isArray(list) ? list : []).flatMap((item): string[] => {
-				const [papers, name] = [entry(item, "papers"), entry(item, "name")];
-				return Array.isArray(papers) && !papers.includes(readerPaperOf(paper)) && typeof name === "string"
-					? [name]
-					: [];
-			});
-		}),
+		NAMED_LISTS.flatMap((path) =>
+			listAt(written, path).flatMap((item) => (isKeptFrom(item, paper) ? wordsAt(item, "name") : [])),
+		),
 	);
+
+const listAt = (node: unknown, path: readonly string[]): readonly unknown[] => {
+	const found = path.reduce<unknown>((at, key) => entry(at, key), node);
+	return Array.isArray(found) ? found : [];
+};
+
+const wordsAt = (item: unknown, key: string): readonly string[] => {
+	const found = entry(item, key);
+	return typeof found === "string" ? [found] : [];
+};
+
+const isKeptFrom = (item: unknown, paper: Paper): boolean => {
+	const papers = entry(item, "papers");
+	return Array.isArray(papers) && !papers.includes(readerPaperOf(paper));
+};
+
+interface Substances {
+	/** Names that stand in additives kept from the paper, and in nothing that it shows. */
+	readonly hidden: ReadonlySet<string>;
+	/** The name that a registry number goes by in what the paper shows. */
+	readonly shownAs: ReadonlyMap<string, string>;
+}
+
+/** What the additives that a paper may not show are made of: the table of all chemicals names it without the additive. */
+const substancesOf = (written: unknown, paper: Paper): Substances => {
+	const additives = listAt(written, ["stimulation", "additives"]);
+	const ingredients = (shown: boolean) =>
+		additives
+			.filter((item) => isKeptFrom(item, paper) !== shown)
+			.flatMap((item) => listAt(item, ["ingredients"]));
+	const shown = ingredients(true);
+	const names = new Set([
+		"Water",
+		...shown.flatMap((item) => wordsAt(item, "name")),
+		...listAt(written, ["stimulation", "proppants"]).flatMap((item) => wordsAt(item, "material")),
+	]);
+	return {
+		hidden: new Set(
+			ingredients(false).flatMap((item) => wordsAt(item, "name").filter((name) => !names.has(name))),
+		),
+		shownAs: new Map(
+			shown.flatMap((item) =>
+				wordsAt(item, "cas").flatMap((cas) => wordsAt(item, "name").map((name) => [cas, name] as const)),
+			),
+		),
+	};
+};
+
+/** Results whose chemicals go by the names that the paper shows, where it shows them at all. */
+const named = (results: Findings["results"], { hidden, shownAs }: Substances): Findings["results"] => {
+	const { stimulation } = results;
+	if (stimulation?.disclosure === undefined) return results;
+	const { disclosure } = stimulation;
+	const chemicals = disclosure.chemicals.map((chemical) => {
+		const shown = chemical.cas === undefined ? undefined : shownAs.get(chemical.cas);
+		return shown !== undefined && hidden.has(chemical.name) ? { ...chemical, name: shown } : chemical;
+	});
+	return { ...results, stimulation: { ...stimulation, disclosure: { ...disclosure, chemicals } } };
+};
 
 const entry = (node: unknown, key: string): unknown =>
 	typeof node === "object" && node !== null ? (node as Readonly<Record<string, unknown>>)[key] : undefined;

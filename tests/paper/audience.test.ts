@@ -82,12 +82,12 @@ const PLANTS: readonly Plant[] = [
 	{
 		field: "stimulation.additives[].papers",
 		papers: READER_PAPERS,
-		words: ["Vintrol", "Sulphenyl"],
+		words: ["Vintrol", "Sulphenyl", "Morvic"],
 		into: (text, papers) =>
 			before(
 				text,
 				"    - id: b-2",
-				`    - { id: vin-1, name: Vintrol 9, purpose: Vintrol purpose, supplier: Vintrol supply, rate: 0.3 gal/1000gal, density: 8.8 ppg, handling: Vintrol gloves, ingredients: [{ name: Sulphenyl oxide, cas: 7732-18-5, max_share: 90 % }], papers: ${papers} }`,
+				`    - { id: vin-1, name: Vintrol 9, purpose: Vintrol purpose, supplier: Vintrol supply, rate: 0.3 gal/1000gal, density: 8.8 ppg, handling: Vintrol gloves, ingredients: [{ name: Sulphenyl oxide, cas: 7732-18-5, max_share: 60 % }, { name: Morvic acid, cas: 77-92-9, max_share: 30 % }], papers: ${papers} }`,
 			),
 	},
 	{
