@@ -32,8 +32,6 @@ describe("a shipped rule that binds only if something happens", () => {
 		["us-co.chem.request", "information requested", "needs judgement"],
 		["us-oh.adverse", "adverse communication", "needs judgement"],
 		["us-wy.fresh-flow", "fresh-water flow", "needs judgement"],
-		["us-tx.mit.360h", "long rotation in casing", "needs judgement"],
-		["us-ca.test.idle", "well idle", "needs judgement"],
 	])("%s is not applicable until it happens, and is asked then", (id, event, then) => {
 		const late = set("well.issued", "2026-07-31");
 		for (const { verdict, because } of verdicts(id, late)) {
