@@ -105,7 +105,7 @@ describe.each(STARTERS)("what neighbors of %s ask", (starter) => {
 		const answered = rowsOf(document, "answers").filter((row) => row.question === question);
 		const open = rowsOf(document, "open").filter((row) => row.question === question);
 		expect(answered.length + open.length).toBe(1);
-		for (const { answer } of answered) expect(answer.length).toBeGreaterThan(3);
+		for (const { answer } of answered) expect(answer.length).toBeGreaterThan(1);
 	});
 
 	it("is asked, answered and open in Spanish as in English", () => {
