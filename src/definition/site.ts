@@ -152,17 +152,17 @@ export const site = group("Site", "Location, depth datum, neighbors, and the rul
 		}),
 	),
 	pad: optional(
-		group("Pad", "What stays on the land, and how many wells stand there.", PUBLIC, {
+		group("Pad", "What stays on the land, and how many wells stand there.", EVERY, {
 			area: optional(q("land-area", "Area during the work", "Told to neighbors.", PUBLIC)),
 			area_after: optional(q("land-area", "Area afterwards", "Told to neighbors.", PUBLIC)),
 			other_wells: optional(
 				list(
 					"Other wells on the pad",
-					"Neighbors ask how many, now and later.",
-					PUBLIC,
-					entry("Well", "One other well of the pad.", PUBLIC, {
-						name: text("Name", "As permitted.", PUBLIC),
-						status: optional(text("Status", "Planned, drilled or producing.", PUBLIC, "planned")),
+					"Neighbors ask how many, now and later; the crew reads what is done there.",
+					EVERY,
+					entry("Well", "One other well of the pad.", EVERY, {
+						name: text("Name", "As permitted.", EVERY),
+						status: optional(text("Status", "Planned, drilled or producing.", EVERY, "planned")),
 						distance: optional(
 							q("distance", "Distance between the wellheads", "How near two wells start.", PUBLIC),
 						),

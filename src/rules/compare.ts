@@ -56,6 +56,9 @@ const requirementOf = (
 			required.value === 0 ? message(none) : message(some, { limit: { told: required, from: measured } }),
 		];
 	}
+	// What is known only to lie within bounds has no side to name: the limit of nothing is told by its side alone.
+	if (side !== undefined && operator === "at least" && required.value === 0)
+		return [message(onTheOtherSide[side].none)];
 	if (isNone(operator, required)) return [message("rules/none-is-allowed")];
 	const limit = message(REQUIRED[operator], { limit: { told: required, from: measured } });
 	return [limit, ...(how.length === 0 ? [] : [": ", ...how])];
@@ -150,7 +153,7 @@ export const compare = (the: Case, threshold: Threshold): Outcome => {
 		const part = instead === undefined ? told : { parts: instead };
 		return code.say({ value, part, size: { ...told, magnitude: true } }, the, parameters);
 	};
-	const common = { required: limit.value, comparison: operator };
+	const common = { required: limit.value, comparison: operator, quantity: code.noun };
 	if (reading.state === "bounded") {
 		const decided = fromBounds(reading, operator, limit.value);
 		if (decided === undefined) {

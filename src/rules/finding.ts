@@ -56,6 +56,8 @@ export interface Finding {
 	readonly margin?: Known;
 	/** How they were compared, as the rule writes it: "at least", "more than", … */
 	readonly comparison?: Comparison;
+	/** What was held against the limit, a noun: "height of cement above the shoe". */
+	readonly quantity?: Said;
 	/** Why this verdict: one sentence, in words that hold without the table; `say` gives it to a reader. */
 	readonly reason: Reason;
 	/** Of several limits that bind the same thing, the one that asks most. */

@@ -132,7 +132,7 @@ const comparedBy = ({ id }: Rule, well: Well): Pick<LimitCitation, "comparedBy">
 
 const findingOf = (authority: Authority, rule: Rule, well: Well, subject: Said, raw: Outcome): Finding => {
 	const { outcome, variance } = varied(rule, well, softened(rule, raw));
-	const { verdict, reason, required, measured, comparison, missing } = outcome;
+	const { verdict, reason, required, measured, comparison, quantity, missing } = outcome;
 	return {
 		check: rule.check,
 		subject,
@@ -155,6 +155,7 @@ const findingOf = (authority: Authority, rule: Rule, well: Well, subject: Said, 
 		...(required === undefined ? {} : { required }),
 		...(measured === undefined ? {} : { measured }),
 		...(comparison === undefined ? {} : { comparison }),
+		...(quantity === undefined ? {} : { quantity }),
 		...marginOf(outcome),
 		reason,
 		...(missing.length === 0 ? {} : { missing }),

@@ -1,6 +1,6 @@
 import type { Known } from "../cite/known.ts";
 import type { Verdict } from "../document/verdict.ts";
-import { message } from "../messages/message.ts";
+import { message, type Said } from "../messages/message.ts";
 import { ENGLISH_READER, tellSaid } from "../messages/print.ts";
 import type { Comparison, MissingInput } from "./finding.ts";
 import { joined, type Reason, say } from "./reason.ts";
@@ -12,6 +12,8 @@ export interface Outcome {
 	readonly required?: Known;
 	readonly measured?: Known;
 	readonly comparison?: Comparison;
+	/** What was held against the limit, a noun. */
+	readonly quantity?: Said;
 	readonly missing: readonly MissingInput[];
 }
 
@@ -86,6 +88,7 @@ const combine = (parts: readonly Outcome[], order: Rank): Outcome => {
 		...(shown?.required === undefined ? {} : { required: shown.required }),
 		...(shown?.measured === undefined ? {} : { measured: shown.measured }),
 		...(shown?.comparison === undefined ? {} : { comparison: shown.comparison }),
+		...(shown?.quantity === undefined ? {} : { quantity: shown.quantity }),
 	};
 };
 

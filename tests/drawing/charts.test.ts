@@ -126,7 +126,7 @@ describe("load lines", () => {
 		const loads = casing?.loads.map((each) => ({ ...each, required: known("ratio", 99), reached: false }));
 		const changed = { ...results, casing: { ...results.casing, surface: { ...casing, loads } } };
 		const [drawing] = loadLines(well, changed as typeof results, { ...options, height: 290 });
-		expect(drawing?.alternative).toContain("less than the 99.00 asked");
+		expect(drawing?.alternative).toContain("less than the 99.00 required");
 	});
 });
 

@@ -17,6 +17,14 @@ const paper = (starter: Starter, paper: Paper, language: "en" | "es" = "en"): st
 	return renderText(made.paper).replaceAll(/[\u00a0\u202f\u2009]/gu, " ");
 };
 
+const sheet = (starter: Starter, job: string): string => {
+	const [made] = composeOnce(findingsOf(starter), [
+		{ paper: "crew", language: "en", units: "field", job },
+	]).documents;
+	if (made === undefined) throw new Error(`no ${job} of ${starter}`);
+	return renderText(made.paper).replaceAll(/[\u00a0\u202f\u2009]/gu, " ");
+};
+
 const PUBLIC = ["landowner", "handout", "answers", "slides"] as const;
 
 describe.each(STARTERS)("the papers of %s", (starter) => {
@@ -104,8 +112,8 @@ describe("the plan of the horizontal well", () => {
 		);
 	});
 
-	it("does not deny the error model that the next page reports", () => {
-		expect(paper("horizontal", "regulator")).toContain("ISCWSA MWD, revision 5");
+	it("does not deny the error model that it reports", () => {
+		expect(paper("horizontal", "regulator-appendix")).toContain("ISCWSA MWD, revision 5");
 		expect(paper("horizontal", "regulator-appendix")).not.toContain("No survey error model");
 	});
 
@@ -145,11 +153,68 @@ describe("the record of the built well", () => {
 
 	it("names the short stage among the deviations, and counts no stage fifteen times", () => {
 		const text = paper("horizontal-as-built", "regulator");
-		expect(text).toContain("Proppant of stage 17, the least of its plan | 264,600 lb | 198,300 lb");
+		expect(text).toContain("Stage 17, screen-out | 264,600 lb | 198,300 lb");
 		expect(text).toContain("Stages planned otherwise than the rest | – | stage 15");
 	});
 
 	it("has both sizes of its last pipe", () => {
 		expect(paper("horizontal-as-built", "slides")).toContain("5½ inches wide above and 5 inches wide below");
+	});
+});
+
+describe("numbers that a reader takes from each other", () => {
+	it("a margin is what is left between the two beside it", () => {
+		const text = paper("horizontal", "regulator");
+		expect(text).toContain("| ≥ 10,450 psi | 12,370 psi | 1,920 psi");
+		expect(text).toMatch(/Factor, surface \| 2\.08 collapse, .* \| ≥ 1\.125 \| 0\.96/u);
+		expect(text).toMatch(/Cement pumped over calculated, least: 1\.25 \| ≥ 1\.10 \| 0\.15/u);
+	});
+
+	it("a wait is counted in hours on every paper", () => {
+		for (const starter of STARTERS)
+			expect(paper(starter, "regulator")).toMatch(/\| ≥ 8 hr \| \d+ hr(?:, production)? \| \d+ hr/u);
+	});
+
+	it("the exact number is no rounder than the one said", () => {
+		expect(paper("horizontal", "notes")).toContain("0.34 % | 0.34 % |");
+		expect(paper("horizontal-as-built", "notes")).toContain("0.37 % | 0.37 % |");
+	});
+
+	it("a height of cement names the place it is counted from, beside the depth of its top", () => {
+		const text = sheet("horizontal", "cementing-production");
+		expect(text).toContain("Cement top: 5,400 ft");
+		expect(text).not.toContain("Top of cement |");
+		expect(text).toContain("Height of cement above the shoe | at least 600 ft | 11,845 ft |");
+		expect(text).toContain("Height of cement above the previous shoe | at least 200 ft | 1,080 ft |");
+	});
+
+	it("a limit of nothing is told by its place", () => {
+		expect(sheet("horizontal", "casing-surface")).toContain("16 TAC § 3.13(b)(1) (must reach it)");
+		expect(sheet("horizontal", "casing-surface")).not.toContain("at least 0 ft");
+	});
+});
+
+describe("work that is done", () => {
+	it("is told in the past by the attachment", () => {
+		const text = paper("horizontal-as-built", "regulator");
+		expect(text).toContain("landed at 8,333 ft MD (8,004 ft TVD) and reached total depth at 15,838 ft MD");
+		expect(text).toContain(
+			"Surface treating pressure was limited to 9,000 psi; the relief valve was set to open at",
+		);
+		expect(text).toContain("the first pump was set to trip at 8,500 psi");
+		expect(paper("horizontal", "regulator")).toContain("the first pump trips at 8,900 psi");
+	});
+
+	it("has its dates in the words for those who cannot see the picture, under a title in the past", () => {
+		const text = paper("horizontal-as-built", "landowner");
+		expect(text).toContain("[When the work was done]");
+		expect(text).toContain("around the clock, done Nov 3, 2025 to Dec 2, 2025");
+		expect(paper("horizontal", "landowner")).toContain("[When the work happens]");
+		expect(paper("horizontal-as-built", "landowner", "es")).not.toContain("around the clock");
+	});
+
+	it("has a job sheet that said, not one that says", () => {
+		expect(paper("horizontal-as-built", "notes")).toContain("The job sheet said: Slow to 3 bbl/min");
+		expect(paper("horizontal", "notes")).toContain("The job sheet says: Slow to 3 bbl/min");
 	});
 });

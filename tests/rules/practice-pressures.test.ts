@@ -258,8 +258,8 @@ describe("cement jobs", () => {
 	test("margin over pore pressure, with a spacer too light", () => {
 		expect(verdict("cement.pore-margin", "production")).toBe("met");
 		const LIGHT: Edit = [
-			"spacer: { volume: 80 bbl, density: 12.2 ppg }",
-			"spacer: { volume: 400 bbl, density: 8.4 ppg }",
+			"spacer: { volume: 80 bbl, density: 12.2 ppg, ",
+			"spacer: { volume: 400 bbl, density: 8.4 ppg, ",
 		];
 		expect(verdict("cement.pore-margin", "production", LIGHT)).toBe("not met");
 		expect(found("cement.density-order", "production", LIGHT)).toMatchObject({
@@ -268,8 +268,8 @@ describe("cement jobs", () => {
 				"The spacer of the production string is 3.40 lb/gal lighter than the mud ahead of it; at least 0.40 lb/gal is required.",
 		});
 		const NEAR: Edit = [
-			"spacer: { volume: 80 bbl, density: 12.2 ppg }",
-			"spacer: { volume: 80 bbl, density: 12.1 ppg }",
+			"spacer: { volume: 80 bbl, density: 12.2 ppg, ",
+			"spacer: { volume: 80 bbl, density: 12.1 ppg, ",
 		];
 		expect(verdict("cement.density-order", "production", NEAR)).toBe("needs judgement");
 	});
@@ -286,14 +286,14 @@ describe("cement jobs", () => {
 			"cannot tell",
 		);
 		const SHORT: Edit = [
-			"spacer: { volume: 60 bbl, density: 9.5 ppg }",
-			"spacer: { volume: 59 bbl, density: 9.5 ppg }",
+			"spacer: { volume: 60 bbl, density: 9.5 ppg, ",
+			"spacer: { volume: 59 bbl, density: 9.5 ppg, ",
 		];
 		expect(verdict("cement.spacer-contact", "surface")).toBe("met");
 		expect(verdict("cement.spacer-contact", "surface", SHORT)).toBe("needs judgement");
 		expect(
 			verdict("cement.spacer-contact", "surface", [
-				"      spacer: { volume: 60 bbl, density: 9.5 ppg }\n",
+				"      spacer: { volume: 60 bbl, density: 9.5 ppg, plastic_viscosity: 10 cP, yield_point: 8 lbf/100ft2 }\n",
 				"",
 			]),
 		).toBe("not met");

@@ -78,8 +78,8 @@ const chartOf = (
 		title: sentence(words.hookLoadsOf, { string: name, well: well.identity.name }),
 		alternative: sentence(words.altHookLoads, {
 			string: name,
-			free: print.value(found.hook_load.free).text,
-			pulled: print.value(found.hook_load.pulled_greatest_friction).text,
+			free: print.value(found.hook_load.free, AS_TABLED).text,
+			pulled: print.value(found.hook_load.pulled_greatest_friction, AS_TABLED).text,
 			slides: lineText(print.mark(reach)),
 		}),
 		scale: words.hookScale,
@@ -107,6 +107,9 @@ const chartOf = (
 		],
 	};
 };
+
+/** As the table of hook loads rounds them. */
+const AS_TABLED = { nearest: 1000 } as const;
 
 /** One drawing for each string that friction holds up on its way. */
 export const hookLoadCharts = (well: Well, results: Results, options: ChartOptions): Drawing[] =>

@@ -61,7 +61,11 @@ export const timeline = (well: Well, options: TimelineOptions): Drawing | undefi
 		width,
 		height: bottom + note.tall + 9 + legendHeight(legend, legendBox),
 		title:
-			detail === "plain" ? words.timelinePlain : sentence(words.timelineOf, { well: well.identity.name }),
+			detail === "plain"
+				? phases.every(({ phase }) => phase.actual?.ended !== undefined)
+					? words.timelineDone
+					: words.timelinePlain
+				: sentence(words.timelineOf, { well: well.identity.name }),
 		alternative: alternativeOf(phases, print),
 		scale: words.timelineScale,
 		shapes: [
@@ -108,20 +112,18 @@ const rowLines = (phase: Phase, detail: "full" | "plain", print: Print): Line[] 
 		days(phase, print),
 		...(second === "" ? [] : [[run(second)]]),
 		...(detail === "plain" ? [[run(words.phaseSeen[phase.phase], { color: SECOND_INK, italic: true })]] : []),
-		...(phase.actual === undefined
-			? []
-			: [
-					[
-						run(
-							phase.actual.ended === undefined
-								? sentence(words.begun, { from: longDate(words, dayOf(phase.actual.started)) })
-								: sentence(words.done, {
-										from: longDate(words, dayOf(phase.actual.started)),
-										to: longDate(words, dayOf(phase.actual.ended)),
-									}),
-						),
-					],
-				]),
+		...recorded(phase, words).map((said) => [run(said)]),
+	];
+};
+
+/** When the work was, where it is on record. */
+const recorded = ({ actual }: Phase, words: Print["words"]): readonly string[] => {
+	if (actual === undefined) return [];
+	const from = longDate(words, dayOf(actual.started));
+	return [
+		actual.ended === undefined
+			? sentence(words.begun, { from })
+			: sentence(words.done, { from, to: longDate(words, dayOf(actual.ended)) }),
 	];
 };
 
@@ -196,7 +198,12 @@ const alternativeOf = (phases: readonly PhaseTimes[], print: Print): string =>
 	sentence(print.words.altTimeline, {
 		list: phases
 			.map(({ phase }) => {
-				const told = [lineText(days(phase, print)), ...(phase.hours === undefined ? [] : [phase.hours])];
+				const { words } = print;
+				const told = [
+					lineText(days(phase, print)),
+					...(phase.hours === undefined ? [] : [words.hoursGiven[phase.hours] ?? phase.hours]),
+					...recorded(phase, words),
+				];
 				return `${phaseName(phase, print)}: ${told.join(", ")}`;
 			})
 			.join("; "),

@@ -2,7 +2,7 @@ import type { Known } from "../../cite/known.ts";
 import { mayAppear } from "../../definition/privacy.ts";
 import type { Cell } from "../../document/blocks.ts";
 import type { Inline } from "../../document/inline.ts";
-import { tellSaid } from "../../messages/print.ts";
+import { capital, tellSaid } from "../../messages/print.ts";
 import { type Finding, isWell } from "../../rules/finding.ts";
 import { cell, type PaperContext, readerOf, shown } from "../context.ts";
 import { named, type Part, row, table, textColumn } from "../parts/part.ts";
@@ -147,8 +147,10 @@ const isBetween = (subject: Finding["subject"], inner: string, outer: string): b
 /** A rule by its citation, with what it asks where that is another figure than the one in the row. */
 const cited = (context: PaperContext, finding: Finding, printed: Known | undefined): readonly Inline[] => {
 	const { required, comparison, cite } = finding;
-	return required === undefined || comparison === undefined || isSame(required, printed)
-		? [words(tellSaid(cite.citation, readerOf(context)))]
+	const said = words(tellSaid(cite.citation, readerOf(context)));
+	if (required === undefined || comparison === undefined || isSame(required, printed)) return [said];
+	return isAtThePlace(finding)
+		? [said, words(` (${context.words.label("crew.must_reach_it")})`)]
 		: [
 				words(
 					`${tellSaid(cite.citation, readerOf(context))} (${context.words.label(`crew.comparison.${comparison}`)} `,
@@ -157,6 +159,10 @@ const cited = (context: PaperContext, finding: Finding, printed: Known | undefin
 				words(")"),
 			];
 };
+
+/** A depth or height of which nothing more is asked than that the place is reached. */
+const isAtThePlace = ({ required, comparison }: Finding): boolean =>
+	comparison === "at least" && required?.dimension === "offset" && required.value === 0;
 
 const isSame = (one: Known, other: Known | undefined): boolean =>
 	other !== undefined && Math.abs(one.value - other.value) <= 1e-9 * Math.abs(one.value);
@@ -190,7 +196,9 @@ const ruled = (
 	const groups = new Map<string, Finding[]>();
 	for (const finding of all.filter(({ check }) => check !== ANNULUS)) {
 		const of = tellSaid(finding.subject, readerOf(context));
-		const key = `${finding.check} ${of} ${finding.comparison ?? ""} ${finding.required?.dimension ?? ""}`;
+		// Heights above two places are two limits: the stricter figure of one says nothing of the other.
+		const from = nounOf(context, finding) ?? "";
+		const key = `${finding.check} ${of} ${finding.comparison ?? ""} ${finding.required?.dimension ?? ""} ${from}`;
 		groups.set(key, [...(groups.get(key) ?? []), finding]);
 	}
 	return [...groups.values()]
@@ -203,7 +211,7 @@ const ruled = (
 				isWell(first.subject) || first.subject === job.string ? "" : `: ${named(context, of).toLowerCase()}`;
 			return [
 				{
-					what: `${label(`crew.checks.${nameOf(first)}`)}${subject}`,
+					what: `${nounOf(context, first) ?? label(`crew.checks.${nameOf(first)}`)}${subject}`,
 					limit: limitCell(context, first),
 					today: todayCell(context, [first, ...others].find(({ verdict }) => verdict === "not met") ?? first),
 					whose: [
@@ -214,6 +222,12 @@ const ruled = (
 			];
 		});
 };
+
+/** A height of cement says above what: beside the depth of its top it would read as another top. */
+const nounOf = (context: PaperContext, { check, quantity }: Finding): string | undefined =>
+	check !== "cement-top" || quantity === undefined
+		? undefined
+		: capital(tellSaid(quantity, readerOf(context)));
 
 const LOWEST_IS_STRICT: readonly string[] = ["at most", "less than"];
 
@@ -229,13 +243,17 @@ const nameOf = ({ check, required }: Finding): string => {
 	return check === "cement-to-surface" && required !== undefined ? "cement-over-calculated" : check;
 };
 
-const limitCell = (context: PaperContext, { comparison, required }: Finding): Cell =>
-	required === undefined || comparison === undefined
+const limitCell = (context: PaperContext, finding: Finding): Cell => {
+	const { comparison, required } = finding;
+	return required === undefined || comparison === undefined
 		? { kind: "text", text: context.words.label("crew.required") }
-		: rich(
-				words(`${context.words.label(`crew.comparison.${comparison}`)} `),
-				shown(context, required, hours(required)),
-			);
+		: isAtThePlace(finding)
+			? { kind: "text", text: context.words.label("crew.must_reach_it") }
+			: rich(
+					words(`${context.words.label(`crew.comparison.${comparison}`)} `),
+					shown(context, required, hours(required)),
+				);
+};
 
 const todayCell = (context: PaperContext, { measured, verdict }: Finding): Cell => {
 	const broken = verdict === "not met" ? [words(` ${context.words.label("crew.not_met")}`)] : [];

@@ -1,7 +1,8 @@
 import type { Block } from "../../document/blocks.ts";
+import type { Inline } from "../../document/inline.ts";
 import type { Said } from "../../messages/message.ts";
 import { tellSaid } from "../../messages/print.ts";
-import { stopsOf } from "../../rules/finding.ts";
+import { type Finding, stopsOf } from "../../rules/finding.ts";
 import { worstFirst } from "../../rules/worst-first.ts";
 import { type PaperContext, readerOf } from "../context.ts";
 import type { Part } from "../parts/part.ts";
@@ -30,21 +31,31 @@ export const crewStops: Part = (context) => {
 					{
 						kind: "list",
 						ordered: false,
-						items: worstFirst(stops).map((finding): readonly Block[] => [
-							{
-								kind: "paragraph",
-								children: [
-									...because(finding, context),
-									{ kind: "text", text: ` (${tellSaid(finding.cite.citation, readerOf(context))})` },
-								],
-							},
-						]),
+						items: reasonsOf(context, worstFirst(stops)),
 					},
 				],
 				WORST,
 			),
 		},
 	];
+};
+
+/** A reason is told once, with every rule that asks for it: rows of one wording are read as a slip, and then not at all. */
+const reasonsOf = (context: PaperContext, stops: readonly Finding[]): readonly (readonly Block[])[] => {
+	const reasons = new Map<string, { readonly said: readonly Inline[]; readonly asking: Set<string> }>();
+	for (const finding of stops) {
+		const said = because(finding, context);
+		const wording = JSON.stringify(said);
+		const reason = reasons.get(wording) ?? { said, asking: new Set<string>() };
+		reason.asking.add(tellSaid(finding.cite.citation, readerOf(context)));
+		reasons.set(wording, reason);
+	}
+	return [...reasons.values()].map(({ said, asking }): readonly Block[] => [
+		{
+			kind: "paragraph",
+			children: [...said, { kind: "text", text: ` (${[...asking].join("; ")})` }],
+		},
+	]);
 };
 
 /** A finding about another string is no matter of this string's job. */

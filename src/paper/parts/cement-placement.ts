@@ -232,6 +232,9 @@ const bumpCell = (context: PaperContext, { bump_limit: limit }: PlacementResults
 				],
 			};
 
+/** Where a limit is held against it, a whole minute may read as met: 9.8 under 10. */
+const TENTHS = { decimals: 1 } as const;
+
 const contactTable = (context: PaperContext, jobs: readonly Job[]): Block[] =>
 	table(
 		context,
@@ -240,8 +243,8 @@ const contactTable = (context: PaperContext, jobs: readonly Job[]): Block[] =>
 			textColumn(context, "string", { width: 1.4, rowHead: true }),
 			textColumn(context, "zone", { width: 2 }),
 			quantityColumn(context, "zone_base_md", "measured-depth"),
-			quantityColumn(context, "spacer_time", "duration", { style: WHOLE }),
-			quantityColumn(context, "cement_time", "duration", { style: WHOLE }),
+			quantityColumn(context, "spacer_time", "duration", { style: TENTHS }),
+			quantityColumn(context, "cement_time", "duration", { style: TENTHS }),
 		],
 		jobs.flatMap(({ name, placement }) =>
 			(placement?.contact ?? []).map((zone) =>
@@ -348,7 +351,7 @@ const standoffTable = (context: PaperContext, jobs: readonly Job[]): Block[] =>
 			quantityColumn(context, "spacing", "length"),
 			quantityColumn(context, "side_load", "force", { style: WHOLE }),
 			quantityColumn(context, "at_centralizer", "share", { style: WHOLE }),
-			quantityColumn(context, "between_centralizers", "share", { style: WHOLE }),
+			quantityColumn(context, "between_centralizers", "share", { style: TENTHS }),
 		],
 		wholes(context, jobs).flatMap(({ name, cement }) =>
 			cement.standoff.map((place) =>

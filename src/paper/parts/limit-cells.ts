@@ -34,7 +34,7 @@ export const limitInlines = (context: PaperContext, finding: Finding): readonly 
 	if (required === undefined || comparison === undefined || !(comparison in SIGNS)) return [];
 	const sign = SIGNS[comparison as keyof typeof SIGNS];
 	const own = ownUnits(finding);
-	const here = shown(context, required);
+	const here = shown(context, required, inHours(required));
 	if (own === undefined || own === context.units || isNothing(required)) return [text(sign), here];
 	const unit = printedUnit(required.dimension, own);
 	if (unit === "" || unit === printedUnit(required.dimension, context.units)) return [text(sign), here];
@@ -47,12 +47,36 @@ export const limitCell = (context: PaperContext, finding: Finding): Cell => {
 	return children.length === 0 ? { kind: "none" } : { kind: "rich", children };
 };
 
-export const measuredInlines = (context: PaperContext, { measured }: Finding): readonly Inline[] =>
-	measured === undefined ? [] : [shown(context, measured)];
+export const measuredInlines = (context: PaperContext, { measured, required }: Finding): readonly Inline[] =>
+	measured === undefined ? [] : [shown(context, measured, inHours(required ?? measured))];
 
 /** Room to the limit, with its sign. */
-export const marginCell = (context: PaperContext, { margin }: Finding, style?: QuantityStyle): Cell =>
-	margin === undefined ? { kind: "none" } : shown(context, margin, style);
+export const marginCell = (context: PaperContext, finding: Finding, style?: QuantityStyle): Cell => {
+	const { margin, measured, required } = finding;
+	if (margin === undefined) return { kind: "none" };
+	return shown(
+		context,
+		margin,
+		style ?? { ...asMeasured(context, margin, measured), ...inHours(required ?? margin) },
+	);
+};
+
+/** As closely as the value that it is the margin of: a reader takes the one from the other. */
+const asMeasured = (context: PaperContext, margin: Known, measured: Known | undefined): QuantityStyle => {
+	if (measured === undefined) return {};
+	const style = shown(context, measured).style ?? {};
+	return measured.dimension === margin.dimension
+		? style
+		: style.nearest === undefined
+			? {}
+			: { nearest: style.nearest };
+};
+
+const HOUR = 60;
+
+/** Waits are counted in hours wherever they are told. */
+const inHours = ({ dimension, value }: Known): QuantityStyle =>
+	dimension === "duration" && value >= HOUR && value % HOUR === 0 ? { unit: "hr", decimals: 0 } : {};
 
 /** How little room there is, as a share of the limit: what findings are sorted by; what has no number comes last. */
 export const tightness = ({ margin, required, measured }: Finding): number => {

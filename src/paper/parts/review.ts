@@ -2,6 +2,7 @@ import type { Block, Cell, Row } from "../../document/blocks.ts";
 import type { Inline } from "../../document/inline.ts";
 import { tellSaid } from "../../messages/print.ts";
 import type { Finding } from "../../rules/finding.ts";
+import { marginBetween } from "../../rules/formulas.ts";
 import { type cell, type PaperContext, readerOf, shown, textCell } from "../context.ts";
 import { nearestOffsetWell, nearestToFactor } from "../governing.ts";
 import { figures, TO_SCALE } from "./figures.ts";
@@ -99,6 +100,7 @@ const water = (context: PaperContext, label: Label): readonly Answer[] => {
 	const shoe = protecting === undefined ? undefined : casing[protecting]?.shoe;
 	const evidence = isolation.cement_at_protected_water ?? [];
 	const verified = evidence.filter((each) => each.evidence !== "planned").length;
+	const cement = asksMost(context, ["cement-to-surface", "cement-coverage"]);
 	const count = (n: number): Inline => ({
 		kind: "quantity",
 		dimension: "count",
@@ -142,8 +144,11 @@ const water = (context: PaperContext, label: Label): readonly Answer[] => {
 				count(verified),
 				text(` ${label("verified")}. `),
 				cementTops(context, label),
+				...(cement?.measured?.dimension === "ratio"
+					? [text(`. ${label("cement_over_calculated")} `), shown(context, cement.measured, FACTOR)]
+					: []),
 			),
-			finding: asksMost(context, ["cement-to-surface", "cement-coverage"]),
+			finding: cement,
 		},
 		{
 			what: label("separation"),
@@ -191,9 +196,6 @@ const strings = (context: PaperContext, label: Label): readonly Answer[] =>
 		if (load?.least_factor === undefined) return [];
 		const { words } = context;
 		const test = context.well.strings.find((string) => string.id === id)?.pressureTest;
-		const finding = context.judgement.findings.find(
-			({ check, subject }) => check === `${load.kind}-factor` && subject === id,
-		);
 		return [
 			{
 				what: label("factor").replace("{string}", named(context, id).toLowerCase()),
@@ -213,7 +215,12 @@ const strings = (context: PaperContext, label: Label): readonly Answer[] =>
 							]),
 				),
 				limit: rich(text("≥ "), shown(context, load.required, factorStyle(load.required.value))),
-				margin: finding?.margin === undefined ? { kind: "none" } : shown(context, finding.margin, FACTOR),
+				// Of the two numbers beside it, as in every other row.
+				margin: shown(
+					context,
+					marginBetween(load.required.dimension, load.least_factor, load.required),
+					FACTOR,
+				),
 			},
 		];
 	});

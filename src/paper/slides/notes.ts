@@ -101,7 +101,7 @@ const numbers = (
 					: { kind: "rich", children: [quantity] },
 			exact: {
 				kind: "rich",
-				children: exactly(exact, quantity.style?.unit),
+				children: exactly(closely(exact, read.get(key)), quantity.style?.unit),
 			},
 			how: { kind: "text", text: formulaNames([key], context).join("; ") },
 			where: textOrNone(context.printedAt?.(key)),
@@ -127,11 +127,25 @@ const numbers = (
 	];
 };
 
+/** A share as closely as the picture has it: fewer decimals beside those would not be the exact number. */
+const closely = (exact: QuantityText, printed: string | undefined): QuantityText => {
+	const decimals = printed?.match(/\.(\d{2,})/u)?.[1]?.length;
+	return exact.dimension === "share" && decimals !== undefined ? { ...exact, style: { decimals } } : exact;
+};
+
+/** From so many barrels on the regulator's copy prints whole ones. */
+const LARGE = 1000;
+
 /** In the unit of the calculation, and in the one that the room hears; days and hours in that one alone. */
 const exactly = (exact: QuantityText, unit: string | undefined): readonly Inline[] => {
 	if (unit === undefined) return [exact];
 	if (exact.dimension === "duration") return [{ ...exact, style: { unit, decimals: 1 } }];
-	return [exact, { kind: "text", text: " = " }, { ...exact, style: { unit, decimals: 0 } }];
+	const large = exact.dimension === "volume" && exact.value >= LARGE;
+	return [
+		large ? { ...exact, style: { decimals: 0 } } : exact,
+		{ kind: "text", text: " = " },
+		{ ...exact, style: { unit, decimals: 0 } },
+	];
 };
 
 const textOrNone = (text: string | undefined) =>

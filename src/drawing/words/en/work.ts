@@ -32,6 +32,7 @@ export const WORK = {
 	// Timeline
 	timelineOf: "Phases of the work at {well}",
 	timelinePlain: "When the work happens",
+	timelineDone: "When the work was done",
 	timelineScale: "Time is to scale.",
 	phaseSeenNote: "Slanted words say what is usually seen and heard.",
 	axisDays: "Days from the start",

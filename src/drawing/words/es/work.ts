@@ -27,6 +27,7 @@ export const WORK = {
 	altTreatmentPressure: "La mayor presión esperada en superficie es {pressure}.",
 	timelineOf: "Fases del trabajo en {well}",
 	timelinePlain: "Cuándo se hace el trabajo",
+	timelineDone: "Cuándo se hizo el trabajo",
 	timelineScale: "El tiempo está a escala.",
 	phaseSeenNote: "En letra inclinada, lo que suele verse y oírse.",
 	axisDays: "Días desde el inicio",
