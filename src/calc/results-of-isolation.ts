@@ -389,6 +389,8 @@ export interface PlaceResults {
 	/** Least horizontal distance to the well path, and where on it. */
 	readonly from_path?: Known<"distance">;
 	readonly nearest?: HoleMark;
+	/** Of a line on the ground: its corners from the wellhead, in the north of the path. */
+	readonly line?: KnownTable<"north" | "east">;
 }
 
 export interface OffsetPlaceResults extends PlaceResults {

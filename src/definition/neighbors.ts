@@ -23,6 +23,7 @@ export const NEIGHBOR_KINDS = [
 	"pipeline",
 	"property line",
 	"lease line",
+	"unit line",
 	"other",
 ] as const;
 
@@ -52,6 +53,8 @@ const surveyed = entry("Surveyed distance", "A measured distance stands before a
 	),
 });
 
+const corner = entry("Corner", "A line runs straight from one corner to the next.", RECORD, position);
+
 export const neighbor = entry("Neighbor", "Anything a setback, a notice or a person may ask about.", PUBLIC, {
 	id: identifier("Short name", "Chooses this neighbor for a paper of their own.", RECORD),
 	kind: oneOf(NEIGHBOR_KINDS, "Kind", "Setbacks differ by kind.", PUBLIC),
@@ -59,6 +62,14 @@ export const neighbor = entry("Neighbor", "Anything a setback, a notice or a per
 	latitude: optional(position.latitude),
 	longitude: optional(position.longitude),
 	datum: optional(datum),
+	corners: optional(
+		list(
+			"Corners of a line",
+			"A road, a stream or a lease is a line: distances are to its nearest part, and maps draw it. Repeat the first corner to close it.",
+			RECORD,
+			corner,
+		),
+	),
 	depth: optional(
 		depth(["ground"], "Depth of a water well", "Sets the separation from the treated rock.", PUBLIC),
 	),

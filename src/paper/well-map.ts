@@ -84,6 +84,18 @@ const mapOfWell = (asked: Findings, words: Words): WellMap | NoMap => {
 	];
 	const nearby = [...well.neighbors, ...well.offsetWells].flatMap((place): readonly MapFeature[] => {
 		const { latitude, longitude } = place;
+		if ("corners" in place && place.corners !== undefined)
+			return [
+				{
+					id: place.id,
+					kind: place.kind,
+					name: place.name,
+					shape: {
+						line: place.corners.map((corner): MapPoint => [corner.longitude.value, corner.latitude.value]),
+					},
+					facts: {},
+				},
+			];
 		if (latitude === undefined || longitude === undefined) return [];
 		const kind = "kind" in place ? place.kind : "offset well";
 		const facts = "status" in place ? { status: String(place.status) } : {};

@@ -9,6 +9,7 @@
 import type { AnyFormula } from "../../cite/formula.ts";
 import { formulasIn } from "../formulas-in.ts";
 import * as distance from "./distance.ts";
+import * as lines from "./lines.ts";
 import * as localPlane from "./local-plane.ts";
 import * as offsetPath from "./offset-path.ts";
 import * as placeOfStation from "./place-of-station.ts";
@@ -21,6 +22,7 @@ export { amongPad, type PadWell, padWell } from "./wells-of-pad.ts";
 export const siteFormulas: readonly AnyFormula[] = formulasIn(
 	distance,
 	localPlane,
+	lines,
 	placeOfStation,
 	offsetPath,
 	separationFactor,

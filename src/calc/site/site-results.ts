@@ -10,6 +10,7 @@ import { eastAtMd, northAtMd } from "../trajectory/at-depth.ts";
 import { closure, closureAzimuth } from "../trajectory/horizontal.ts";
 import { northOfTrue, turnOf } from "../trajectory/north.ts";
 import { GEODESICS } from "./distance.ts";
+import { cornersOf, LINES, pathToLine, wellheadToLine } from "./lines.ts";
 import {
 	azimuthFromPathNorth,
 	distanceToPath,
@@ -79,6 +80,8 @@ interface Context {
 	readonly gaps: Gaps;
 }
 
+const ANY_NORTH = constant("angle", 0, "distance to the wellhead, alike in every north", cite("definition"));
+
 const placeResults = (
 	well: Well,
 	path: KnownTable,
@@ -86,17 +89,31 @@ const placeResults = (
 	{ north, key, at, gaps }: Context,
 ): PlaceResults => {
 	const { id, name, latitude, longitude } = thing;
+	const corners = "corners" in thing ? thing.corners : undefined;
 	const home = well.site.surface_location;
 	const unplaced = (because: Said) => {
 		gaps.missing(`${key}.from_wellhead`, because, [at]);
 		return { id, name };
 	};
 	if (home === undefined) return unplaced(message("calc/wells-surface-location-is-not-given"));
+	const datum = thing.datum ?? home.datum;
+	const elsewhere = message("calc/is-placed-in-and-well-in", { name, datum, datum2: home.datum });
+	if (corners !== undefined) {
+		if (datum !== home.datum) return unplaced(elsewhere);
+		const line = LINES[datum].of({
+			corners: cornersOf(corners, [...at, "corners"]),
+			φ_0: home.latitude,
+			λ_0: home.longitude,
+			γ: north ?? ANY_NORTH,
+		});
+		const from_wellhead = wellheadToLine.of({ line });
+		return north === undefined
+			? { id, name, from_wellhead }
+			: { id, name, from_wellhead, from_path: pathToLine.of({ path, line }), line };
+	}
 	if (latitude === undefined || longitude === undefined)
 		return unplaced(message("calc/coordinates-are-not-given", { name }));
-	const datum = thing.datum ?? home.datum;
-	if (datum !== home.datum)
-		return unplaced(message("calc/is-placed-in-and-well-in", { name, datum, datum2: home.datum }));
+	if (datum !== home.datum) return unplaced(elsewhere);
 	const ends = { φ_1: home.latitude, λ_1: home.longitude, φ_2: latitude, λ_2: longitude };
 	const distance = GEODESICS[datum].distance.of(ends);
 	const direction = GEODESICS[datum].azimuth.of(ends);

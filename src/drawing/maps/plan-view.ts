@@ -1,16 +1,23 @@
-import type { Results } from "../../calc/results.ts";
+import type { PlaceOnMap, Results } from "../../calc/results.ts";
 import type { Drawing, Shape } from "../../document/shapes.ts";
 import type { Well } from "../../well/well.ts";
 import { type LegendEntry, legendHeight, legendShapes, strokeSwatch } from "../legend.ts";
-import { lineText, run, sentence, setLine } from "../line-of-text.ts";
+import { type Line, lineText, run, sentence, setLine } from "../line-of-text.ts";
 import { boxPath } from "../lithology.ts";
 import { named } from "../named.ts";
-import { GROUND, INK, SECOND_INK, VERMILLION } from "../palette.ts";
+import { GROUND, INK, PAPER, SECOND_INK, VERMILLION } from "../palette.ts";
 import { placesAlong } from "../path-line.ts";
 import { type Print, printer } from "../print.ts";
 import { type Area, type Tag, tagShapes } from "../tags.ts";
 import { openPath, type Point } from "../well-axis.ts";
 import { equalScale, STRAIGHT_DOWN, scaleBar } from "./equal-scale.ts";
+import {
+	groundLineAreas,
+	groundLineLegend,
+	groundLineShapes,
+	groundLines,
+	groundLineTags,
+} from "./ground-lines.ts";
 import type { MapOptions } from "./map-options.ts";
 import { marker, northArrow } from "./markers.ts";
 import { numberText, type Place, placesNear } from "./plan-places.ts";
@@ -26,6 +33,8 @@ const SEEN = 5;
 const LEAST_MAP = 0.45;
 /** Clear space around what the map shows [pt]. */
 const MARGIN = 22;
+/** Six decimals of a degree are some inches on the ground. */
+const COORDINATE = { decimals: 6 } as const;
 
 /**
  * The well from above: north up, its path and stages, and what is near it, at one scale. Places carry numbers, and a list
@@ -35,6 +44,7 @@ export const planView = (well: Well, results: Results, options: MapOptions): Dra
 	const { width, height, words, detail = "full" } = options;
 	const size = SIZES[detail];
 	const print = printer(options.units, words, options.keyOf);
+	const lines = groundLines(well, results);
 	const listBox = { x: 0, width, size };
 	const tall = (entries: readonly LegendEntry[]) => legendHeight(entries, listBox);
 	const mapOf = (most?: number) => {
@@ -43,6 +53,7 @@ export const planView = (well: Well, results: Results, options: MapOptions): Dra
 			...listOf(near.places, size),
 			...legendOf(results, print, detail, true),
 			...otherLegend(near.places, print),
+			...groundLineLegend(lines, print),
 		];
 		return { ...near, foot: height - tall(whole) - size * 2.6 };
 	};
@@ -54,7 +65,13 @@ export const planView = (well: Well, results: Results, options: MapOptions): Dra
 		trajectory.planned === undefined
 			? []
 			: placesAlong(trajectory.planned, 0, trajectory.planned.rows.at(-1)?.md ?? 0);
-	const all = [...path, ...planned, ...places, ...places.flatMap((place) => place.path)];
+	const all = [
+		...path,
+		...planned,
+		...places,
+		...places.flatMap((place) => place.path),
+		...lines.filter(({ bounds }) => bounds).flatMap(({ corners }) => corners),
+	];
 	const scale = equalScale(
 		spread(all.map((each) => each.east)),
 		spread(all.map((each) => each.north)),
@@ -69,6 +86,17 @@ export const planView = (well: Well, results: Results, options: MapOptions): Dra
 	const home: Point = line[0] ?? [0, 0];
 	const toe: Point = line.at(-1) ?? home;
 	const seen = Math.max(...line.map(([x, y]) => Math.hypot(x - home[0], y - home[1]))) > SEEN;
+	const landingMd = trajectory.landing?.md.value;
+	const [landing] = landingMd === undefined ? [] : placesAlong(trajectory.path, landingMd, landingMd);
+	const coordinates = (place: PlaceOnMap | undefined): Line =>
+		place === undefined || detail === "plain"
+			? []
+			: [
+					run("  "),
+					print.value(place.latitude, COORDINATE),
+					run(", "),
+					print.value(place.longitude, COORDINATE),
+				];
 	const scaleText =
 		detail === "plain"
 			? words.planScalePlain
@@ -77,7 +105,11 @@ export const planView = (well: Well, results: Results, options: MapOptions): Dra
 	const tagsOf = (numbered: (place: Place) => boolean) =>
 		tagShapes(
 			[
-				tagOf("wellhead", words.wellhead, home),
+				{
+					name: "wellhead",
+					at: home,
+					line: [run(words.wellhead, { weight: "semibold" }), ...coordinates(well.site.surface_location)],
+				},
 				...(Math.hypot(toe[0] - home[0], toe[1] - home[1]) > 30
 					? [
 							{
@@ -86,10 +118,21 @@ export const planView = (well: Well, results: Results, options: MapOptions): Dra
 								line: [
 									run(detail === "plain" ? words.plainEnd : words.totalDepth, { weight: "semibold" }),
 									...(detail === "plain" ? [] : [run("  "), ...print.mark(trajectory.total_depth)]),
+									...coordinates(results.site.total_depth),
 								],
 							} satisfies Tag,
 						]
 					: []),
+				...(landing === undefined || detail === "plain"
+					? []
+					: [
+							{
+								name: "landing",
+								at: at(landing),
+								line: [run(words.landing, { weight: "semibold" }), ...coordinates(results.site.landing)],
+							} satisfies Tag,
+						]),
+				...groundLineTags(lines, at, box, [...line, ...places.map(at)]),
 				...places.map((place) =>
 					tagOf(tagName(place), numbered(place) ? String(place.number) : place.name, at(place)),
 				),
@@ -98,6 +141,7 @@ export const planView = (well: Well, results: Results, options: MapOptions): Dra
 				{ left: box.right - 30, right: box.right, top: 0, bottom: 50 },
 				...places.map((place) => around(at(place), 4.5)),
 				...[...line, ...places.flatMap((place) => place.path.map(at))].map((point) => around(point, 2)),
+				...groundLineAreas(lines, at, box),
 			],
 			box,
 			size,
@@ -109,6 +153,7 @@ export const planView = (well: Well, results: Results, options: MapOptions): Dra
 		...listOf(places, size, isNumbered),
 		...legendOf(results, print, detail, seen),
 		...otherLegend(places, print),
+		...groundLineLegend(lines, print),
 	];
 	return {
 		id: detail === "plain" ? "plan-plain" : "plan",
@@ -125,6 +170,7 @@ export const planView = (well: Well, results: Results, options: MapOptions): Dra
 				fill: GROUND,
 				stroke: { color: SECOND_INK, width: 0.6 },
 			},
+			...groundLineShapes(lines, at, box),
 			...pathShapes(results, planned.map(at), line, at),
 			...places.flatMap((place): Shape[] =>
 				place.path.length < 2 ? [] : [{ kind: "path", d: openPath(place.path.map(at)), stroke: OTHER_WELL }],
@@ -135,6 +181,7 @@ export const planView = (well: Well, results: Results, options: MapOptions): Dra
 				d: boxPath({ x: home[0] - 2.8, y: home[1] - 2.8, width: 5.6, height: 5.6 }),
 				fill: INK,
 			},
+			...(landing === undefined || detail === "plain" ? [] : landingMark(at(landing))),
 			...tags.shapes,
 			...northArrow([width - 16, 10], 26),
 			named(
@@ -182,6 +229,16 @@ const spread = (values: readonly number[]): [number, number] => {
 	const spare = Math.max(0, LEAST_ACROSS - (high - low)) / 2;
 	return [low - spare, high + spare];
 };
+
+/** Where the hole comes to its final inclination: a ring on the path. */
+const landingMark = ([x, y]: Point): Shape[] => [
+	{
+		kind: "path",
+		d: `M${x - 3} ${y}a3 3 0 1 0 6 0a3 3 0 1 0 -6 0Z`,
+		fill: PAPER,
+		stroke: { color: INK, width: 1.2 },
+	},
+];
 
 const around = ([x, y]: Point, reach: number): Area => ({
 	left: x - reach,

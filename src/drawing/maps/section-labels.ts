@@ -149,7 +149,7 @@ export const legendOf = ({ nearby, well, results, print, deepest }: Section): Le
 			words.legendIllustrative,
 			illustrativeBand({ x: 0, y: 0, ...SWATCH }),
 		),
-		...entry(kinds.has("water"), words.legendWaterWell, [
+		...entry(kinds.has("water"), words.legendWaterWellPlaced, [
 			{ kind: "path", d: "M6.4 0.5V8.5h3.2V0.5", fill: PAPER, stroke: { color: BLUE, width: 0.8 } },
 		]),
 		...entry(kinds.has("offset"), words.legendOffset, [

@@ -27,12 +27,14 @@ type Lists =
 export type DrawingWords = {
 	readonly [K in Exclude<
 		keyof typeof ENGLISH,
-		"rocks" | "strings" | "holes" | "elements" | "hoursGiven" | Lists
+		"rocks" | "groundLines" | "strings" | "holes" | "elements" | "hoursGiven" | Lists
 	>]: string;
 } & {
 	readonly [L in Lists]: Readonly<Record<keyof (typeof ENGLISH)[L], string>>;
 } & {
 	readonly rocks: Readonly<Record<Lithology, string>>;
+	/** Kinds of line on the ground, as a map's key has them. */
+	readonly groundLines: Readonly<Record<string, string>>;
 	/** Names of strings and holes by their usual ids; others print the id. */
 	readonly strings: Readonly<Record<string, string>>;
 	readonly holes: Readonly<Record<string, string>>;

@@ -163,6 +163,14 @@ export const EXPRESSIONS: Readonly<Record<string, string>> = {
 	"min over MD of SF": "mín. de SF sobre MD",
 	"min over both paths of √(ΔN² + ΔE² + ΔTVD²)": "mín. sobre ambas trayectorias de √(ΔN² + ΔE² + ΔTVD²)",
 	"min over both paths of √(ΔN² + ΔE²)": "mín. sobre ambas trayectorias de √(ΔN² + ΔE²)",
+	"min over path and line of √(ΔN² + ΔE²)": "mín. sobre la trayectoria y la línea de √(ΔN² + ΔE²)",
+	"min over the line of √(N² + E²)": "mín. sobre la línea de √(N² + E²)",
+	"N = s cos(A_true − γ), E = s sin(A_true − γ), s and A_true of the shortest line to each corner on the Clarke 1866 ellipsoid":
+		"N = s cos(A_true − γ), E = s sin(A_true − γ), con s y A_true de la línea más corta a cada vértice en el elipsoide Clarke 1866",
+	"N = s cos(A_true − γ), E = s sin(A_true − γ), s and A_true of the shortest line to each corner on the GRS 80 ellipsoid":
+		"N = s cos(A_true − γ), E = s sin(A_true − γ), con s y A_true de la línea más corta a cada vértice en el elipsoide GRS 80",
+	"N = s cos(A_true − γ), E = s sin(A_true − γ), s and A_true of the shortest line to each corner on the WGS 84 ellipsoid":
+		"N = s cos(A_true − γ), E = s sin(A_true − γ), con s y A_true de la línea más corta a cada vértice en el elipsoide WGS 84",
 	"min over pipe bodies and couplings": "mín. de cuerpos de tubería y coples",
 	"min over the other path and MD_top ≤ MD ≤ MD_bottom of √(ΔN² + ΔE² + ΔTVD²)":
 		"mín. sobre la otra trayectoria y MD_top ≤ MD ≤ MD_bottom de √(ΔN² + ΔE² + ΔTVD²)",

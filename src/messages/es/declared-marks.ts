@@ -202,6 +202,7 @@ export const MARKS: Readonly<Record<string, string>> = {
 		"intensidad del brote contada desde la mayor presión de poro del agujero descubierto",
 	"landing of a surveyed hole": "aterrizaje de un pozo con registro",
 	"least distance between two lines in space": "menor distancia entre dos líneas en el espacio",
+	"least distance between straight pieces": "menor distancia entre tramos rectos",
 	"least distance from a point to a line of straight pieces":
 		"menor distancia de un punto a una línea de tramos rectos",
 	"lift agrees with the columns if the cement is where it should be":

@@ -157,5 +157,6 @@ export const RULE_TEXTS: Readonly<Record<string, string>> = {
 	pipeline: "ducto",
 	"property line": "lindero del predio",
 	"lease line": "lindero del arrendamiento",
+	"unit line": "lindero de la unidad",
 	other: "otro",
 };

@@ -208,6 +208,9 @@ const part =
 				: undrawnNames(drawing, DRAWING_WORDS[context.words.language])),
 		]);
 
+/** A drawing that has a page to itself, under the name of its figure [pt]. */
+const SHEET = 590;
+
 /** Drawings by the part that a page order names, each at the height that its page leaves for it [pt]. */
 const SKETCHES: Readonly<Record<string, readonly [Sketch, number]>> = {
 	schematic: [schematic("full"), 570],
@@ -217,7 +220,8 @@ const SKETCHES: Readonly<Record<string, readonly [Sketch, number]>> = {
 	"well-to-scale": [toScale, 100],
 	"barrier-panels": [barriers, 150],
 	"section-view": [section, 205],
-	"plan-view": [plan("full"), 250],
+	"section-sheet": [section, SHEET],
+	"plan-sheet": [plan("full"), SHEET],
 	"plan-view-plain": [plan("plain"), 280],
 	"pressure-window": [pressureWindow, 205],
 	"load-lines": [loads, 278],

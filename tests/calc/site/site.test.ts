@@ -4,6 +4,7 @@ import { holeMark } from "../../../src/calc/depths/index.ts";
 import { openGaps } from "../../../src/calc/gaps.ts";
 import { GEODESICS } from "../../../src/calc/site/distance.ts";
 import { siteResults } from "../../../src/calc/site/index.ts";
+import { cornersOf, LINES, pathToLine, wellheadToLine } from "../../../src/calc/site/lines.ts";
 import {
 	azimuthFromPathNorth,
 	distanceToPath,
@@ -128,6 +129,52 @@ describe("the way to the well path", () => {
 	});
 });
 
+describe("lines on the ground", () => {
+	const home = { φ_1: deg(31.482716), λ_1: deg(-98.771204) };
+	/** A corner so far [ft] from the wellhead, at so many degrees from true north. */
+	const corner = (feet: number, azimuth: number, datum: keyof typeof PLACES = "NAD83") => {
+		const at = { φ_0: home.φ_1, λ_0: home.λ_1, s: given("length", feet), A_true: deg(azimuth) };
+		return { latitude: PLACES[datum].latitude.of(at), longitude: PLACES[datum].longitude.of(at) };
+	};
+	/** A corner so far [ft] north and east of the wellhead. */
+	const place = (N: number, E: number) => corner(Math.hypot(N, E), (Math.atan2(E, N) * 180) / Math.PI);
+	const lineOf = (
+		corners: readonly ReturnType<typeof corner>[],
+		γ = 0,
+		datum: keyof typeof LINES = "NAD83",
+	) => LINES[datum].of({ corners: cornersOf(corners, []), φ_0: home.φ_1, λ_0: home.λ_1, γ: deg(γ) });
+
+	test.each(["NAD83", "WGS84", "NAD27"] as const)(
+		"keep their corners' distance and direction in %s",
+		(datum) => {
+			const [first, second] = lineOf([corner(1000, 90, datum), corner(2000, 200, datum)], 20, datum).rows;
+			expect(Math.hypot(first?.north ?? 0, first?.east ?? 0)).toBeCloseTo(1000, 4);
+			expect(first?.north).toBeCloseTo(1000 * Math.cos((70 * Math.PI) / 180), 4);
+			expect(second?.north).toBeCloseTo(-2000, 4);
+			expect(second?.east).toBeCloseTo(0, 4);
+		},
+	);
+
+	test("are as far from the wellhead as their nearest part, between corners too", () => {
+		const line = lineOf([
+			corner(Math.hypot(600, 800), (Math.atan2(-800, 600) * 180) / Math.PI),
+			corner(600, 0),
+		]);
+		expect(wellheadToLine.of({ line }).value).toBeCloseTo(600, 3);
+		const across = lineOf([place(0, -500), place(500, 0)]);
+		expect(wellheadToLine.of({ line: across }).value).toBeCloseTo(500 / Math.SQRT2, 3);
+	});
+
+	test("are as far from a lateral as the nearest of both, and nowhere where it crosses", () => {
+		const beside = lineOf([place(-500, 660), place(9000, 660)]);
+		expect(pathToLine.of({ path: level, line: beside }).value).toBeCloseTo(660, 2);
+		const crossing = lineOf([place(2500, -900), place(2500, 900)]);
+		expect(pathToLine.of({ path: level, line: crossing }).value).toBeCloseTo(0, 6);
+		const beyond = lineOf([place(reach + 300, -900), place(reach + 300, 900)]);
+		expect(pathToLine.of({ path: level, line: beyond }).value).toBeCloseTo(300, 2);
+	});
+});
+
 const marksOf = (of: Well) => ({
 	landing: holeMark(level, given("measured-depth", 1100), of.datum),
 	total_depth: holeMark(level, given("measured-depth", 6100), of.datum),
@@ -156,6 +203,23 @@ describe("neighbors", () => {
 		expect(found.neighbors[0]?.east?.value).toBeCloseTo(0, 6);
 		// The lateral goes due north, right under it.
 		expect(found.neighbors[0]?.from_path?.value).toBeCloseTo(0, 6);
+	});
+
+	test("a line is measured to its nearest part, and has no single place", () => {
+		const ends = { latitude: deg(31.485), longitude: deg(-98.78) };
+		const road = neighbor({ corners: [ends, { ...ends, longitude: deg(-98.76) }] });
+		const { found, gaps } = results({ surface_location: home, north }, [road]);
+		expect(gaps).toEqual([]);
+		const [place] = found.neighbors;
+		expect(place?.from_wellhead?.value).toBeCloseTo(
+			shortDistance(31.482716, -98.771204, 31.485, -98.771204),
+			0,
+		);
+		// The lateral goes due north, right under it.
+		expect(place?.from_path?.value).toBeCloseTo(0, 6);
+		expect(place?.north).toBeUndefined();
+		const elsewhere = results({ surface_location: home, north }, [{ ...road, datum: "NAD27" }]);
+		expect(elsewhere.found.neighbors[0]).toEqual({ id: "n", name: "House" });
 	});
 
 	test("one datum is not mixed with another", () => {
