@@ -59,9 +59,14 @@ export const completionPart = (view: View): Shape[] => {
 		...(foot === undefined || hung === undefined
 			? []
 			: steelWall(axis.between(well.datum.casingHanger.value, foot), tubingWidth(nest.string(hung).inner))),
-		...packersOf(well).flatMap(({ md, string }) => {
+		...packersOf(well).flatMap(({ md, string, tubing }) => {
 			const { inner } = nest.string(string);
-			return sealMark(axis.at(md), tubingWidth(inner).outer, inner);
+			const width = tubingWidth(inner);
+			return [
+				// A packer seals around a tubing; the one pumped through is drawn above.
+				...(tubing ? [] : steelWall(axis.between(well.datum.casingHanger.value, md), width)),
+				...sealMark(axis.at(md), width.outer, inner),
+			];
 		}),
 	];
 };

@@ -102,11 +102,18 @@ const railUnder = (view: View, box: LateralBox): Shape[] => {
 	const { results, axis } = view;
 	const stages = results.stimulation?.stages ?? [];
 	if (stages.length === 0) return [];
-	const y = box.bottom + 6;
 	const cells = stages.map((stage) => {
 		const [a, b] = [axis.at(stage.top.md.value).x, axis.at(stage.bottom.md.value).x];
 		return { x: Math.min(a, b), width: Math.abs(b - a) };
 	});
+	return stageRail(cells, box.bottom + 6);
+};
+
+/** A bar with every other stage filled. */
+export const stageRail = (
+	cells: readonly { readonly x: number; readonly width: number }[],
+	y: number,
+): Shape[] => {
 	const filled = cells.filter((_, i) => i % 2 === 0).map((cell) => boxPath({ ...cell, y, height: RAIL }));
 	const from = Math.min(...cells.map((cell) => cell.x));
 	const rail = boxPath({

@@ -14,6 +14,7 @@ import { type AxisPoint, levelFrom } from "../well-axis.ts";
 import type { DrawingWords } from "../words/words.ts";
 import { packersOf, treatingFoot } from "./completion-part.ts";
 import { illustrativeBand } from "./illustrative-part.ts";
+import { stageRail } from "./lateral-part.ts";
 import { type Bed, bedsOf, type Detail, isLast } from "./view.ts";
 import { plannedTopOf } from "./well-part.ts";
 
@@ -158,8 +159,28 @@ const plugEntry = (words: DrawingWords): LegendEntry => ({
 /** Swatches of what depends on how the page came out. */
 export const pageEntries = (
 	words: DrawingWords,
-	shown: { readonly plug: boolean; readonly plannedShoe: boolean; readonly illustration: boolean },
+	shown: {
+		readonly plug: boolean;
+		readonly plannedShoe: boolean;
+		readonly illustration: boolean;
+		/** Stages of the rail under the lateral. */
+		readonly rail: number;
+	},
 ): LegendEntry[] => [
+	...(shown.rail === 0
+		? []
+		: [
+				{
+					text: shown.rail === 1 ? words.legendStageOne : words.legendStage,
+					swatch: stageRail(
+						[
+							{ x: 0, width: SWATCH.width / 2 },
+							{ x: SWATCH.width / 2, width: SWATCH.width / 2 },
+						],
+						2,
+					),
+				},
+			]),
 	...(shown.plug ? [plugEntry(words)] : []),
 	...(shown.plannedShoe
 		? [

@@ -35,6 +35,7 @@ export const schematicView = (
 			plug: plugs,
 			plannedShoe: well.strings.some((string) => string.plannedShoe !== undefined),
 			illustration: detail === "full" && illustrativeRange(results) !== undefined,
+			rail: results.stimulation?.stages.length ?? 0,
 		});
 		return legendHeight([...entries, ...page], {
 			x: 0,

@@ -135,6 +135,7 @@ const entriesOf = (view: View) => {
 			plug: plugs,
 			plannedShoe: well.strings.some((string) => plannedShoeShown(view, string)),
 			illustration: illustrativePart(view).length > 0,
+			rail: lateralPart(view).length > 0 ? stages.length : 0,
 		}),
 	];
 };

@@ -97,7 +97,7 @@ export const SCHEMATIC = {
 	legendPerforations: "perforations",
 	legendPlug: "plug",
 	legendLinerTop: "liner top",
-	legendWaterWell: "water well",
+	legendWaterWell: "water well (not at true distance)",
 	legendTarget: "target",
 	legendConfining: "confining",
 	legendValve: "sleeve or valve",
@@ -110,6 +110,6 @@ export const SCHEMATIC = {
 	legendIllustrative: "illustrative range of fracture height, no prediction",
 	stageTool: "Stage tool",
 	packer: "Packer",
-	productionPacker: "Packer (assumed in load cases)",
+	productionPacker: "Tubing and packer (assumed in load cases)",
 	treatingString: "Treating string",
 } as const;

@@ -56,9 +56,9 @@ export const NAMES = {
 	situations: {
 		running: "Corrida",
 		bending: "Corrida por la curva",
-		shock: "Frenada al correr",
-		overpull: "Pegada y jalada",
-		cementing: "Cemento en su lugar",
+		shock: "Choque al correr",
+		overpull: "Sobretensión, pegada",
+		cementing: "Cemento fresco",
 		"bumped-plug": "Tapón asentado",
 		"pressure-test": "Prueba de presión",
 		"gas-kick": "Brote de gas",

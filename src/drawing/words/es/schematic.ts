@@ -97,7 +97,7 @@ export const SCHEMATIC = {
 	legendPerforations: "disparos",
 	legendPlug: "tapón",
 	legendLinerTop: "cima del liner",
-	legendWaterWell: "pozo de agua",
+	legendWaterWell: "pozo de agua (sin distancia real)",
 	legendTarget: "objetivo",
 	legendConfining: "confinante",
 	legendValve: "camisa o válvula",
@@ -109,7 +109,7 @@ export const SCHEMATIC = {
 	legendIllustrative: "rango ilustrativo de altura de fractura, no es pronóstico",
 	stageTool: "Herramienta de etapas",
 	packer: "Empacador",
-	productionPacker: "Empacador (supuesto en los casos de carga)",
+	productionPacker: "Tubería y empacador (supuestos en los casos de carga)",
 	treatingString: "Sarta de tratamiento",
 	legendPlannedTop: "cima de cemento planeada",
 } as const satisfies Partial<DrawingWords>;
