@@ -15,6 +15,7 @@ import {
 import { ruleReferenceFaults } from "./catalog/rule-references.ts";
 import { indexValues } from "./cite/index-values.ts";
 import { withoutStandIns } from "./definition/stand-ins.ts";
+import { inOneLanguage } from "./definition/typed-prose.ts";
 import { validate } from "./definition/validate.ts";
 import { diagnose } from "./diagnostics/diagnose.ts";
 import { type Diagnostic, hasErrors } from "./diagnostics/diagnostic.ts";
@@ -151,7 +152,7 @@ export const resolveDefinition = (
 
 	const printable = printableTree(whole, file.name, hasGlyph);
 	diagnostics.push(...printable.diagnostics);
-	const definition = validate(printable.value);
+	const definition = validate(inOneLanguage(printable.value));
 	diagnostics.push(...withoutEchoes(beside(tables, definition.diagnostics), tree.diagnostics));
 	const readable = definition.value ?? definition.partial?.definition;
 	if (readable === undefined) return asRead(units, placed);

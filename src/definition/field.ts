@@ -26,6 +26,9 @@ export interface FieldMeta {
 /** Every described field of the definition, by its schema. */
 export const fields = z.registry<FieldMeta>();
 
+/** Schemas of what a person says in words of their own. */
+const prose = new WeakSet<z.ZodType>();
+
 /** Attaches the description to a schema and gives the schema back. */
 export const field = <S extends z.ZodType>(schema: S, meta: FieldMeta): S => {
 	fields.add(schema, meta);
@@ -63,14 +66,21 @@ export const list = <S extends z.ZodType>(title: string, why: string, papers: Au
 /** An item of a list or one side of a choice: described as a field of its own. */
 export const entry = group;
 
-export const text = (title: string, why: string, papers: Audience, example?: string) =>
-	field(z.string().trim().min(1), {
+/** A person's own words: one text, or the same in the languages of the readers (`typed-prose.ts`). */
+export const text = (title: string, why: string, papers: Audience, example?: string) => {
+	const schema = z.string().trim().min(1);
+	prose.add(schema);
+	return field(schema, {
 		title,
 		why,
 		papers,
 		expected: message("definition/expected.text"),
 		...(example === undefined ? {} : { example }),
 	});
+};
+
+/** Whether a person's own words are due, which may be given in several languages. */
+export const isProse = (schema: z.ZodType): boolean => prose.has(schema);
 
 /** One of a closed list of words. */
 export const oneOf = <const W extends readonly [string, ...string[]]>(

@@ -16,7 +16,8 @@ export interface QuantityText {
 }
 
 export type Inline =
-	| { readonly kind: "text"; readonly text: string }
+	/** `lang` where the words are in another language than the paper: as a person typed them. */
+	| { readonly kind: "text"; readonly text: string; readonly lang?: "en" | "es" }
 	| { readonly kind: "strong"; readonly children: readonly Inline[] }
 	| { readonly kind: "emphasis"; readonly children: readonly Inline[] }
 	| { readonly kind: "link"; readonly to: string; readonly children: readonly Inline[] }

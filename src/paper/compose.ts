@@ -7,6 +7,7 @@ import { findingsFor } from "./findings-for.ts";
 import { imprintOf, partOf } from "./imprint.ts";
 import { noteSections } from "./slides/notes.ts";
 import { slideSections } from "./slides/slides.ts";
+import { withTypedLanguage } from "./typed-language.ts";
 
 /**
  * Sets one paper: its page order, filled with the language's words and with parts made from the findings. A section
@@ -14,7 +15,10 @@ import { slideSections } from "./slides/slides.ts";
  *
  * @throws Error for an order that names an unknown part or a template that names unknown data: faults of ours
  */
-export const composePaper = (asked: PaperContext): PaperDocument => {
+export const composePaper = (asked: PaperContext): PaperDocument =>
+	withTypedLanguage(composed(asked), asked.written);
+
+const composed = (asked: PaperContext): PaperDocument => {
 	const { paper } = asked;
 	if (paper === "regulator" || paper === "regulator-appendix") return composeAttachment(asked)[paper];
 	const context: PaperContext = {

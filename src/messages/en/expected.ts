@@ -124,7 +124,10 @@ export const EXPECTED = {
 		"What is expected instead, for definition/expected.",
 	],
 	"definition/expected.list": ["a list", "What may be written in a field."],
-	"definition/expected.text": ["text", "What may be written in a field."],
+	"definition/expected.text": [
+		"text, or '{ en: …, es: … }'",
+		"What may be written in a field; what stands in braces is written so.",
+	],
 	"definition/expected.value": ["a value", "What may be written in a field, where no more is known."],
 	"definition/expected.quantity": [
 		"a {quantity} with its unit, such as `{example}`",

@@ -40,7 +40,7 @@ export const EXPECTED: Translation<typeof ENGLISH> = {
 	"definition/expected.discharge": "un coeficiente de orificio nuevo y uno desgastado, como `[0.65, 0.85]`",
 	"definition/expected.annulus": "dos nombres cortos, como `[production, intermediate]`",
 	"definition/expected.list": "una lista",
-	"definition/expected.text": "texto",
+	"definition/expected.text": "texto, o '{ en: …, es: … }'",
 	"definition/expected.value": "un valor",
 	"definition/expected.quantity": "{quantity, select, other {un valor con su unidad}}, como `{example}`",
 	"definition/expected.vowel": "{quantity, select, other {un valor con su unidad}}, como `{example}`",

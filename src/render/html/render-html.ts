@@ -44,7 +44,9 @@ const inline = (children: readonly Inline[], scene: Scene): string =>
 		.map((child) => {
 			switch (child.kind) {
 				case "text":
-					return escaped(child.text);
+					return child.lang === undefined
+						? escaped(child.text)
+						: `<span lang="${child.lang}">${escaped(child.text)}</span>`;
 				case "quantity":
 					return escaped(printQuantity(child, scene.printing));
 				case "verdict":

@@ -16,6 +16,7 @@ export type Role =
 	| "TOCI"
 	| "Reference"
 	| "Link"
+	| "Span"
 	| "L"
 	| "LI"
 	| "Lbl"

@@ -9,7 +9,13 @@ import { Go, Words } from "./primitives.tsx";
 const set = (inline: Inline, scene: Scene, key: number): ReactNode => {
 	switch (inline.kind) {
 		case "text":
-			return inline.text;
+			return inline.lang === undefined ? (
+				inline.text
+			) : (
+				<Words key={key} lang={inline.lang} style={{}}>
+					{inline.text}
+				</Words>
+			);
 		case "quantity":
 			return printQuantity(inline, scene.printing);
 		case "verdict":

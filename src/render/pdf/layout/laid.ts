@@ -72,6 +72,8 @@ export interface RunStyle {
 	readonly underline: boolean;
 	/** Where it leads. */
 	readonly link?: string;
+	/** The language of the words, where it is another than the paper's. */
+	readonly lang?: "en" | "es";
 }
 
 /** Text of one style on one line; `x` from the beginning of the line. */

@@ -57,6 +57,8 @@ export interface FlowProps {
 	readonly id?: string;
 	/** Of a link. */
 	readonly src?: string;
+	/** Of words within a text: their language, where it is another than the paper's. */
+	readonly lang?: "en" | "es";
 	/** The text is the number of the page on which this id stands; set when all pages are known. */
 	readonly pageOf?: string;
 	/** Of a drawing: what it draws. */

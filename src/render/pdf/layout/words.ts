@@ -16,6 +16,7 @@ export interface TextState {
 	readonly color: string;
 	readonly underline: boolean;
 	readonly link?: string;
+	readonly lang?: "en" | "es";
 }
 
 /** The state inside an element that has a style of its own. */
@@ -50,12 +51,13 @@ export interface Word {
 
 const WEIGHTS: Readonly<Record<400 | 600 | 700, Weight>> = { 400: "regular", 600: "semibold", 700: "bold" };
 
-export const runStyle = ({ weight, italic, size, color, underline, link }: TextState): RunStyle => ({
+export const runStyle = ({ weight, italic, size, color, underline, link, lang }: TextState): RunStyle => ({
 	typeface: typefaceOf(faceFor(WEIGHTS[weight], italic)),
 	size,
 	color,
 	underline,
 	...(link === undefined ? {} : { link }),
+	...(lang === undefined ? {} : { lang }),
 });
 
 export const widthIn = ({ typeface, size }: RunStyle, text: string): number =>
@@ -111,9 +113,13 @@ const gather = (node: ReactNode, state: TextState, into: Gathering): void =>
 			gatherText(child, state, into);
 			return;
 		}
-		const { style = {}, src, children } = child.props;
-		const inside = inherited(state, style);
-		gather(children, src === undefined ? inside : { ...inside, link: src }, into);
+		const { style = {}, src, lang, children } = child.props;
+		const inside = {
+			...inherited(state, style),
+			...(src === undefined ? {} : { link: src }),
+			...(lang === undefined ? {} : { lang }),
+		};
+		gather(children, inside, into);
 	});
 
 /** The words of a text element, and its letters as they were given. */

@@ -20,8 +20,8 @@ export interface Marks {
 	readonly root: Marked;
 	/** The element of a tag, made when the tag is first met; a drawing tells where it stands. */
 	readonly elementOf: (tag: Tag, parent: Marked, place?: Rectangle) => Marked;
-	/** A new element with no tag. */
-	readonly within: (parent: Marked, role: Role) => Marked;
+	/** A new element with no tag; of words in another language than the paper, with theirs. */
+	readonly within: (parent: Marked, role: Role, lang?: string) => Marked;
 	readonly asContent: (of: Marked, paint: () => void) => void;
 	readonly asArtifact: (kind: "Pagination" | "Layout", paint: () => void) => void;
 	/** Makes a rectangle of the page lead somewhere. `says` is read to those who cannot see it. */
@@ -39,8 +39,8 @@ export const makeMarks = (context: PDFDocument): Marks => {
 	context.addStructure(document);
 	const root: Marked = { role: "Document", element: document };
 	const elements = new Map<Tag, Marked>();
-	const within = (parent: Marked, role: Role): Marked => {
-		const element = context.struct(role);
+	const within = (parent: Marked, role: Role, lang?: string): Marked => {
+		const element = context.struct(role, lang === undefined ? {} : { lang });
 		parent.element.add(element);
 		return { role, element };
 	};

@@ -4,7 +4,7 @@ import { isDecorated, type Laid, type LaidPage, lineText } from "../layout/laid.
 import type { Tag } from "../tags.ts";
 import { paintFrame } from "./frame.ts";
 import { type Marked, makeMarks } from "./marks.ts";
-import { hasLinks, paintLines, paintLinked, paintPageNumber } from "./paint-text.ts";
+import { hasParts, paintLines, paintPageNumber, paintParts } from "./paint-text.ts";
 import { makePen, type Pen } from "./pen.ts";
 import { paintShapes } from "./shapes.ts";
 
@@ -111,7 +111,7 @@ export const paintPages = ({ context, pages, running, goTo }: Painting): readonl
 		if (item.kind === "drawing") marks.asContent(of, paint);
 		else if (pageOf !== undefined)
 			marks.asContent(of, () => paintPageNumber(pen, item, place, where.get(pageOf)));
-		else if (hasLinks(item)) paintLinked(pen, marks, of, item, place, goTo);
+		else if (hasParts(item)) paintParts(pen, marks, of, item, place, goTo);
 		else if (item.lines.length > 0) marks.asContent(of, paint);
 	};
 

@@ -6,6 +6,9 @@ import { type Pen, typefaceFor } from "./pen.ts";
 /** Underlines stand so far below the baseline, and are so thick, as shares of the type size. */
 const UNDERLINE = { below: 0.1, thick: 0.05 } as const;
 
+/** Languages as the catalogue of the file has them. */
+const TAGS: Readonly<Record<string, string>> = { en: "en-US", es: "es-US" };
+
 interface Corner {
 	readonly x: number;
 	readonly y: number;
@@ -30,11 +33,15 @@ export const paintLines = (pen: Pen, text: LaidText, { x, y }: Corner): void => 
 			putRun(pen, run, lineLeft(text, x, line) + run.x, lineTop(text, y, i) + text.ascent);
 };
 
-export const hasLinks = ({ lines }: LaidText): boolean =>
-	lines.some(({ runs }) => runs.some(({ style }) => style.link !== undefined));
+/** Some of its words belong to an element of their own. */
+export const hasParts = ({ lines }: LaidText): boolean =>
+	lines.some(({ runs }) => runs.some(({ style }) => style.link !== undefined || style.lang !== undefined));
 
-/** Paints words that hold links run by run, so that each link's words belong to its own element. */
-export const paintLinked = (
+/**
+ * Paints words that hold links, or words of another language, run by run, so that each of them belong to their own
+ * element.
+ */
+export const paintParts = (
 	pen: Pen,
 	marks: Marks,
 	of: Marked,
@@ -43,14 +50,25 @@ export const paintLinked = (
 	goTo: string,
 ): void => {
 	const links = new Map<string, Marked>();
+	let spoken: { readonly lang: string; readonly span: Marked } | undefined;
+	const finished: Marked[] = [];
+	/** Words of one language that follow each other belong together, over as many lines as they run. */
+	const spanOf = (lang: string): Marked => {
+		if (spoken?.lang !== lang) {
+			spoken = { lang, span: marks.within(of, "Span", TAGS[lang] ?? lang) };
+			finished.push(spoken.span);
+		}
+		return spoken.span;
+	};
 	for (const [i, line] of text.lines.entries()) {
 		for (const run of line.runs) {
 			const left = lineLeft(text, x, line) + run.x;
 			const top = lineTop(text, y, i);
-			const { link: target } = run.style;
+			const { link: target, lang } = run.style;
 			const put = (): void => putRun(pen, run, left, top + text.ascent);
+			if (lang === undefined) spoken = undefined;
 			if (target === undefined) {
-				marks.asContent(of, put);
+				marks.asContent(lang === undefined ? of : spanOf(lang), put);
 				continue;
 			}
 			const link = links.get(target) ?? marks.within(of, "Link");
@@ -60,7 +78,7 @@ export const paintLinked = (
 			marks.annotate(link, target, place, `${goTo} ${run.text.trim()}`);
 		}
 	}
-	for (const link of links.values()) marks.end(link);
+	for (const part of [...links.values(), ...finished]) marks.end(part);
 };
 
 /** Paints the number of a page at the right of a text's room; a dash where the place is on none. */
