@@ -46,3 +46,12 @@ describe("the documents", () => {
 		expect(lines("README.md")).toBeLessThanOrEqual(150);
 	});
 });
+
+describe("the page for contributors", () => {
+	const lines = readFileSync(join(ROOT, "DEVELOPERS.md"), "utf8").trimEnd().split("\n");
+	it("is read in one sitting: 200 lines at most, none wider than 120 columns", () => {
+		expect(lines.length).toBeGreaterThan(100);
+		expect(lines.length).toBeLessThanOrEqual(200);
+		expect(lines.filter((line) => line.length > 120)).toEqual([]);
+	});
+});
