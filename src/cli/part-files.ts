@@ -27,7 +27,16 @@ export const clearParts = (folder: string, now: number = Date.now()): void => {
 		const [, by, id] = PART.exec(name) ?? [];
 		if (by === undefined && !OLD_PART.test(name)) continue;
 		const left = by === machine ? !isAlive(Number(id)) : now - timeOf(join(folder, name)) > AN_HOUR;
-		if (left) rmSync(join(folder, name), { recursive: true, force: true });
+		if (left) attempted(() => rmSync(join(folder, name), { recursive: true, force: true }));
+	}
+};
+
+/** What may not be removed now is in nobody's way: it lies there hidden, and the next run tries again. */
+const attempted = (remove: () => void): void => {
+	try {
+		remove();
+	} catch {
+		return;
 	}
 };
 

@@ -50,9 +50,16 @@ export const writeSet = async (folder: string, set: FileSet): Promise<readonly s
 	for (const file of set.files) refuseWhatLiesThere(folder, file);
 	const record = recordOf(folder, set, before);
 	const parts: string[] = [];
-	const tidy = (): void => {
-		for (const part of parts) rmSync(part, { recursive: true, force: true });
-	};
+	/** What is to go and cannot: the next run tries again. */
+	const tidy = (): readonly FileFault[] =>
+		parts.flatMap((part) => {
+			try {
+				rmSync(part, { recursive: true, force: true });
+				return [];
+			} catch (cause) {
+				return [new FileFault(`cannot remove ${part}: ${reasonOf(cause)}`, EXIT.cannotWrite)];
+			}
+		});
 	await heedingSignals(async ({ toEnd }) => {
 		try {
 			const written: { readonly part: string; readonly place: string }[] = [];
@@ -64,14 +71,20 @@ export const writeSet = async (folder: string, set: FileSet): Promise<readonly s
 				await made(place, () =>
 					isFolder(content) ? writeFolderToDisk(part, content) : writeToDisk(part, content),
 				);
-				if (toEnd()) return;
+				if (toEnd()) {
+					tidy();
+					return;
+				}
 				written.push({ part, place });
 			}
 			for (const { part, place } of written) await made(place, async () => putInPlace(part, place, parts));
 			await toDisk(folder);
-		} finally {
+		} catch (cause) {
 			tidy();
+			throw cause;
 		}
+		const [stays] = tidy();
+		if (stays !== undefined) throw stays;
 	}, tidy);
 	return outOfDate(folder, set, before);
 };

@@ -132,7 +132,7 @@ const stageRecord = entry("Stage record", "What one stage was like.", RECORD, {
 	proppant_mass: optional(q("mass", "Proppant placed", "As weighed.", RECORD)),
 	started: optional(text("Started", "First pump on, time of day.", RECORD, "06:40")),
 	ended: optional(text("Ended", "Last pump off, time of day.", RECORD, "09:15")),
-	ended_by: optional(oneOf(STAGE_ENDS, "Ended by", "A stage that was cut short says why.", EVERY)),
+	ended_by: optional(oneOf(STAGE_ENDS, "Ended by", "A stage that was cut short says why.", RECORD)),
 	problem: optional(
 		text("Problem", "What went wrong, in a sentence.", RECORD, "screened out in the last sand step"),
 	),

@@ -100,7 +100,8 @@ export const tagShapes = (
 					},
 					...setLine(tag.line, {
 						x: (spot.left + spot.right) / 2,
-						y: spot.bottom - size * 0.2,
+						// Letters reach 0.22 of their size under the line.
+						y: spot.bottom - size * 0.22,
 						size,
 						anchor: "middle",
 					}),

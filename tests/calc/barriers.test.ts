@@ -67,6 +67,13 @@ describe("single failures", () => {
 		expect(leak?.factor_relieved?.value).toBeGreaterThan(1);
 	});
 
+	it("leaking floats bring the difference of the columns to the cementing head", () => {
+		const { cement } = findingsOf("horizontal").results;
+		const lifts = Object.values(cement).map(({ final_lift }) => final_lift?.value);
+		expect(lifts).toContain(failure("floats")?.load.value);
+		expect(failure("floats")?.load.dimension).toBe("pressure");
+	});
+
 	it("a packer leak is walked through at the surface of its annulus", () => {
 		expect(failure("packer")?.factor?.value).toBeGreaterThan(1);
 	});

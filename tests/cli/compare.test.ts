@@ -1,7 +1,7 @@
 import { execFileSync } from "node:child_process";
 import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { dirname, join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { casebound, starter } from "./built.ts";
 
@@ -100,7 +100,9 @@ describe("an earlier state in git", () => {
 		const place = join(folder, "repo", "wells");
 		mkdirSync(place, { recursive: true });
 		const built = readFileSync(starter("horizontal-as-built"), "utf8");
-		const beside = ["survey", "stages", "offset-survey"].map((name) => `horizontal-as-built-${name}.csv`);
+		const beside = readdirSync(dirname(starter("horizontal-as-built"))).filter((name) =>
+			/^horizontal-as-built-.*\.csv$/u.test(name),
+		);
 		git("init", "--quiet");
 		writeFileSync(join(place, "well.yaml"), built);
 		for (const name of beside)

@@ -10,6 +10,7 @@ import {
 	GROUND,
 	INK,
 	LEADER,
+	ORANGE,
 	PAPER,
 	ROCK_LINE,
 	RULING,
@@ -35,7 +36,16 @@ const paths = (shapes: readonly Shape[]): Exclude<Shape, { kind: "group" | "text
 	);
 
 /** Fills that say nothing alone: each lies within a line, or bears a pattern, that does. */
-const ACCOMPANIED = new Set([PAPER, GROUND, WATER_TINT, TARGET_TINT, CEMENT_PLANNED, CEMENT_BUILT, SKY_BLUE]);
+const ACCOMPANIED = new Set([
+	PAPER,
+	GROUND,
+	WATER_TINT,
+	TARGET_TINT,
+	CEMENT_PLANNED,
+	CEMENT_BUILT,
+	SKY_BLUE,
+	ORANGE,
+]);
 
 /** Which mark is told from which ground. */
 const TOLD: readonly (readonly [mark: string, grounds: readonly string[]])[] = [

@@ -8,7 +8,7 @@ import { findingsOf, STARTERS, type Starter } from "../starters.ts";
 
 /** Pages that a reader is given: least and most. */
 const BUDGETS: readonly (readonly [Paper, number, number])[] = [
-	["landowner", 8, 12],
+	["landowner", 8, 13],
 	["handout", 2, 2],
 	["crew", 2, 2],
 	["answers", 3, 5],
@@ -16,9 +16,9 @@ const BUDGETS: readonly (readonly [Paper, number, number])[] = [
 
 /** Pages of the regulator's attachment and of its appendices: most, by starter. */
 const ATTACHMENT: Readonly<Record<Starter, { readonly body: number; readonly appendix: number }>> = {
-	horizontal: { body: 13, appendix: 26 },
-	"horizontal-as-built": { body: 14, appendix: 35 },
-	"vertical-metric": { body: 12, appendix: 20 },
+	horizontal: { body: 13, appendix: 32 },
+	"horizontal-as-built": { body: 14, appendix: 39 },
+	"vertical-metric": { body: 12, appendix: 24 },
 };
 /** Spanish takes a tenth more words; no body is more than a reviewer is given. */
 const SPANISH = 1;

@@ -12,7 +12,7 @@ import { readPdf } from "../render/read-pdf.ts";
 import { inspectPdf } from "../render/structure/structure-faults.ts";
 import { sampleOf } from "../run/sample.ts";
 import { setOnce } from "../run/set-once.ts";
-import { findingsOf, STARTERS } from "../starters.ts";
+import { findingsOf, STARTERS, starterText, understandText } from "../starters.ts";
 
 const paperOf = (
 	findings: ReturnType<typeof findingsOf>,
@@ -213,11 +213,19 @@ describe("words of a Spanish pack", () => {
 });
 
 it("a pressure test tells of a head that holds less, and of the one that is treated through", () => {
-	const sheet = renderText(paperOf(findingsOf("vertical-metric"), "pressure-test-production"));
+	const stated = renderText(paperOf(findingsOf("vertical-metric"), "pressure-test-production"));
+	expect(stated).not.toContain("Wellhead rating, drilling");
+	expect(stated).toMatch(/Wellhead rating, treating: 10,00\d\spsi: the one that must be on in this test/u);
+	const text = starterText("vertical-metric");
+	expect(text).toContain(", head: stimulation }");
+	const { findings } = understandText(text.replace(", head: stimulation }", " }"));
+	if (findings === undefined) throw new Error("the head of a test is not needed");
+	const sheet = renderText(paperOf(findings, "pressure-test-production"));
 	expect(sheet).toMatch(
 		/Wellhead rating, drilling: 3,046\spsi: less than the test\. Do not test against it/u,
 	);
 	expect(sheet).toMatch(/Wellhead rating, treating: 10,00\d\spsi/u);
+	expect(sheet).not.toContain("must be on in this test");
 	const surface = renderText(paperOf(findingsOf("vertical-metric"), "pressure-test-surface"));
 	expect(surface).toMatch(/Wellhead rating, drilling: 3,046\spsi/u);
 	expect(surface).not.toContain("less than the test");

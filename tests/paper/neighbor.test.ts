@@ -81,7 +81,7 @@ describe("a neighbor's own edition", () => {
 		expect(documents).toEqual([]);
 		expect(unknownNeighbor).toEqual({
 			asked: "ww-9",
-			neighbors: ["ww-1", "ww-2", "home-1", "creek", "lease", "property"],
+			neighbors: ["ww-1", "ww-2", "home-1", "creek", "lease", "unit", "property"],
 		});
 		const { findings } = understandText(
 			starterText("horizontal").replace("name: Windmill well,", "name: Windmill well, papers: [regulator],"),

@@ -8,7 +8,7 @@ import { jobName, jobsOfWell } from "../../src/paper/jobs.ts";
 import { composePapers } from "../../src/pipeline.ts";
 import { renderText } from "../../src/render/text/render-text.ts";
 import { starterTree } from "../definition/starter-trees.ts";
-import { findingsOf } from "../starters.ts";
+import { findingsOf, starterText, understandText } from "../starters.ts";
 
 /*
  * What is asked for the people on location reaches them. Driven by the schema: a field that is added for the crew, or for
@@ -20,9 +20,18 @@ const FOR = ["crew", "answers"];
 /** Fields that steer the tool: which packs there are is what they say. */
 const SETTINGS: ReadonlySet<string> = new Set(["safety.jobs"]);
 
+/** Said only where another well of the pad is worked on meanwhile; the starter has none, and the last test adds one. */
+const MEANWHILE: ReadonlySet<string> = new Set([
+	"site.pad.other_wells[].work",
+	"site.pad.other_wells[].agreed_with",
+]);
+
 const fields = everyField(definitionSchema).filter(
 	({ leaf, meta, pattern }) =>
-		leaf && meta?.papers.every((paper) => FOR.includes(paper)) === true && !SETTINGS.has(pattern),
+		leaf &&
+		meta?.papers.every((paper) => FOR.includes(paper)) === true &&
+		!SETTINGS.has(pattern) &&
+		!MEANWHILE.has(pattern),
 );
 
 const findings = findingsOf("horizontal");
@@ -73,6 +82,22 @@ const places = new Set(
 );
 
 describe("what is asked for the people on location", () => {
+	it("is printed of another well of the pad that is worked on meanwhile", () => {
+		const { findings: busy } = understandText(
+			starterText("horizontal").replace(
+				"4-16H, status: planned }",
+				"4-16H, status: planned, work: setting of the conductor, agreed_with: foreman of the other crew }",
+			),
+		);
+		if (busy === undefined) throw new Error("the changed starter has errors");
+		const [sheet] = composePapers(busy, [
+			{ paper: "crew", language: "en", units: "field", job: "pumping" },
+		]).documents;
+		const text = sheet === undefined ? "" : renderText(sheet.paper).replaceAll(/\s+/gu, " ");
+		expect(text).toContain("setting of the conductor");
+		expect(text).toContain("foreman of the other crew");
+	});
+
 	it.each(fields.map(({ pattern, meta }) => [pattern, meta] as const))(
 		"%s is printed for them",
 		(pattern, meta) => {

@@ -53,6 +53,10 @@ type Rule = keyof typeof SUBJECTS;
 
 const TAIL = "{ fluid: tail, volume: 214.5 bbl, density: 13.6 ppg }";
 const WINDOW = "top_method: bond log\n      actual:";
+/** The file of every stage, and the chart of one. */
+const [STAGES] = /^ {4}actual:\n {6}file: horizontal-as-built-stages\.csv\n(?: {6}.*\n)*/mu.exec(TEXT) ?? [
+	"the records of the stages",
+];
 /** Where each record is written in the starter. */
 const records = (to: {
 	readonly stage: string;
@@ -67,10 +71,7 @@ const records = (to: {
 	readonly annulus: string;
 	readonly window?: string;
 }): readonly Change[] => [
-	[
-		"actual: { file: horizontal-as-built-stages.csv }",
-		`actual: { records: [{ stage: 17, average_rate: 63 bbl/min${to.stage} }] }`,
-	],
+	[STAGES, `    actual: { records: [{ stage: 17, average_rate: 63 bbl/min${to.stage} }] }\n`],
 	[TAIL, `{ fluid: tail${to.tail} }`],
 	["        lift: 1360 psi\n        bump: 2100 psi\n        floats_held: true\n", `${to.lift}${to.floats}`],
 	["        returns: { while_pumping: full }\n", to.returns],

@@ -38,6 +38,17 @@ export const factorAfterFailure = formula({
 	compute: ({ rating, p }) => (p > 0 ? rating / p : Number.NaN),
 });
 
+/** Where the floats leak, the heavier column outside pushes back up the pipe, and the head holds the difference. */
+export const pressureAtHead = formula({
+	id: "barriers/pressure-at-head",
+	name: "Pressure at the cementing head when the floats leak",
+	expression: "p = Δp",
+	source: cite("definition"),
+	inputs: { Δp: "pressure-difference" },
+	gives: "pressure",
+	compute: ({ Δp }) => Δp,
+});
+
 /** Gas under a leaking packer pushes on the packer fluid above it, that fills the annulus to the surface. */
 export const pressureAfterPackerLeak = formula({
 	id: "barriers/annulus-pressure-after-packer-leak",

@@ -4,7 +4,7 @@ import { gasGradient } from "../casing/loads/surface-pressure-of-string.ts";
 import { maybe } from "../gaps.ts";
 import type { SingleFailure, SingleFailureResults } from "../results.ts";
 import { tvdAt } from "../trajectory/at-depth.ts";
-import { factorAfterFailure, pressureAfterPackerLeak } from "./barrier-formulas.ts";
+import { factorAfterFailure, pressureAfterPackerLeak, pressureAtHead } from "./barrier-formulas.ts";
 import type { Before } from "./elements.ts";
 
 interface Failed {
@@ -88,7 +88,7 @@ const floats = (well: Well, { cement }: Before): readonly SingleFailureResults[]
 					failure: "floats",
 					string: string.id,
 					held_by: "cementing head",
-					load: lift,
+					load: pressureAtHead.of({ Δp: lift }),
 					rating: string.cement?.lineTest,
 				});
 	});

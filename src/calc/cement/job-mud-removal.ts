@@ -15,6 +15,7 @@ import {
 	narrowSideYield,
 	turbulentRate,
 } from "./mud-removal.ts";
+import { profileDepth } from "./standoff.ts";
 
 type Depth = Known<"measured-depth">;
 type Flow = Pick<Fluid, "id" | "ρ"> & {
@@ -27,15 +28,15 @@ const STATIONS = 12;
 
 /** Depths from the top of the cement to the shoe at which the standoff is worked, evenly, the shoe last. */
 export const profileDepths = ({ string }: JobContext, top: Depth): readonly Depth[] => {
-	const from = Math.max(top.value, string.top.value);
-	const span = string.shoe.value - from;
+	const MD_top = top.value < string.top.value ? string.top : top;
+	const n = constant("count", STATIONS, "stations of the standoff profile", cite("definition"));
 	return Array.from({ length: STATIONS }, (_, i) =>
-		constant(
-			"measured-depth",
-			from + (span * (i + 1)) / STATIONS,
-			"station of the standoff profile",
-			cite("definition"),
-		),
+		profileDepth.of({
+			MD_top,
+			MD_shoe: string.shoe,
+			i: constant("count", i + 1, "station of the standoff profile", cite("definition")),
+			n,
+		}),
 	);
 };
 

@@ -108,6 +108,17 @@ export const sagStandoff = formula({
 const stiffened = (u: number): number =>
 	u < 0.1 ? 1 - u ** 2 / 10 : (24 * (u ** 2 / 2 - u * Math.tanh(u / 2))) / u ** 4;
 
+/** Depth of a station of the standoff profile, evenly spaced and the shoe last [ft]. */
+export const profileDepth = formula({
+	id: "cement/profile-depth",
+	name: "Depth of a station of the standoff profile",
+	expression: "MD = MD_top + (i / n) (MD_shoe − MD_top)",
+	source: cite("definition"),
+	inputs: { MD_top: "measured-depth", MD_shoe: "measured-depth", i: "count", n: "count" },
+	gives: "measured-depth",
+	compute: ({ MD_top, MD_shoe, i, n }) => MD_top + ((MD_shoe - MD_top) * i) / n,
+});
+
 /** Centralizers that a pattern comes to, one at each end of its stretch. */
 export const centralizerCount = formula({
 	id: "cement/centralizer-count",

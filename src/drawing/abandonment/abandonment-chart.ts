@@ -48,7 +48,11 @@ export const abandonmentChart = (
 		plan.plugs.map(({ what, top: from, bottom: to, volume }, i) => ({
 			id: `plug ${i + 1}`,
 			anchor: [x + BORE, depth.at((from.md.value + to.md.value) / 2)] as const,
-			lines: [heading(what), [print.value(from.md), run(" – "), print.value(to.md)], [print.value(volume)]],
+			lines: [
+				heading(words.plugsGiven[what] ?? what),
+				[print.value(from.md), run(" – "), print.value(to.md)],
+				[print.value(volume)],
+			],
 			weight: 5,
 			keep: true,
 		})),
@@ -71,7 +75,7 @@ export const abandonmentChart = (
 			list: plan.plugs
 				.map(
 					({ what, top: from, bottom: to }) =>
-						`${what}, ${print.value(from.md).text} – ${print.value(to.md).text}`,
+						`${words.plugsGiven[what] ?? what}, ${print.value(from.md).text} – ${print.value(to.md).text}`,
 				)
 				.join("; "),
 		}),

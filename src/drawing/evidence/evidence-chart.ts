@@ -32,7 +32,7 @@ const bonded = (bar: Bar, from: number, to: number): Shape => ({
 	kind: "path",
 	d: box(bar, from, to),
 	fill: BLUE,
-	stroke: { color: INK, width: 0.4 },
+	stroke: { color: INK, width: 0.5 },
 });
 const unbonded = (bar: Bar, from: number, to: number): Shape[] => [
 	{ kind: "path", d: box(bar, from, to), fill: PAPER, stroke: { color: INK, width: 0.6 } },
@@ -49,7 +49,7 @@ const squeezed = (bar: Bar, from: number, to: number): Shape => ({
 	kind: "path",
 	d: box({ ...bar, x: bar.x - 3, width: 3 }, from, to),
 	fill: ORANGE,
-	stroke: { color: INK, width: 0.4 },
+	stroke: { color: INK, width: 0.5 },
 });
 
 /** A triangle on the right edge: pressure was put on the cement there, and it held. */
@@ -148,7 +148,7 @@ const cementShape = (bar: Bar, from: number, to: number): Shape => ({
 	kind: "path",
 	d: box(bar, from, to),
 	fill: CEMENT_BUILT,
-	stroke: { color: INK, width: 0.4 },
+	stroke: { color: INK, width: 0.5 },
 });
 
 const stringShapes = (string: CasingString, results: Results, bar: Bar): Shape[] => {

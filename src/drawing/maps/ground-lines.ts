@@ -1,25 +1,30 @@
 import type { Results } from "../../calc/results.ts";
+import type { PlaceResults } from "../../calc/results-of-isolation.ts";
+import type { Known } from "../../cite/known.ts";
 import type { Shape, Stroke } from "../../document/shapes.ts";
 import type { Well } from "../../well/well.ts";
 import { type LegendEntry, strokeSwatch } from "../legend.ts";
-import { run } from "../line-of-text.ts";
+import { type Line, run } from "../line-of-text.ts";
 import { boxPath } from "../lithology.ts";
 import { BLUE, INK, PAPER, SECOND_INK } from "../palette.ts";
 import type { Print } from "../print.ts";
 import type { Area, Tag } from "../tags.ts";
 import { openPath, type Point } from "../well-axis.ts";
 import { entryOf } from "./entry-of.ts";
+import { placeWords } from "./plan-places.ts";
 
 /** A road, a stream or a boundary that the definition gives by its corners. */
 export interface GroundLine {
 	readonly name: string;
 	readonly kind: string;
 	readonly corners: readonly { readonly north: number; readonly east: number }[];
+	/** Its name, its kind where the name does not say it, and how far it is from the path. */
+	readonly words: Line;
 	/** A boundary of land lies around the well, and belongs whole on the map; a road runs on. */
 	readonly bounds: boolean;
 }
 
-const BOUNDARIES = new Set(["lease line", "unit line", "property line"]);
+const BOUNDARIES: ReadonlySet<string> = new Set(["lease line", "unit line", "property line"] as const);
 const WATERS = new Set(["stream", "lake or pond", "wetland"]);
 
 /** Strokes of a line, the lower first: told apart by dash and width, not by color alone. */
@@ -47,7 +52,19 @@ const strokesOf = (kind: string): readonly Stroke[] => {
 	}
 };
 
-export const groundLines = (well: Well, { site }: Results): readonly GroundLine[] =>
+const lineWords = (
+	place: PlaceResults,
+	kind: string,
+	radius: Known<"distance"> | undefined,
+	print: Print,
+): Line => {
+	const [name, ...far] = placeWords(place, radius, print);
+	const called = print.words.groundLines[kind] ?? kind;
+	const isSaid = place.name.toLowerCase().includes(called.toLowerCase());
+	return name === undefined ? [] : [name, ...(isSaid ? [] : [run(` (${called})`)]), ...far];
+};
+
+export const groundLines = (well: Well, { site, trajectory }: Results, print: Print): readonly GroundLine[] =>
 	(site?.neighbors ?? []).flatMap((place) => {
 		const entry = entryOf(well.neighbors, place);
 		return entry === undefined || place.line === undefined
@@ -57,6 +74,7 @@ export const groundLines = (well: Well, { site }: Results): readonly GroundLine[
 						name: place.name,
 						kind: entry.kind,
 						corners: place.line.rows,
+						words: lineWords(place, entry.kind, trajectory?.uncertainty_radius, print),
 						bounds: BOUNDARIES.has(entry.kind),
 					},
 				];
@@ -120,9 +138,18 @@ export const groundLineAreas = (lines: readonly GroundLine[], at: At, box: Area)
 		.flatMap((line) => alongIn(line.corners.map(at), box))
 		.map(([x, y]) => ({ left: x - 1.5, right: x + 1.5, top: y - 1.5, bottom: y + 1.5 }));
 
-/** Each kind of line once, as it is drawn. */
-export const groundLineLegend = (lines: readonly GroundLine[], { words }: Print): LegendEntry[] =>
-	[...new Set(lines.map(({ kind }) => kind))].map((kind) => ({
-		text: words.groundLines[kind] ?? kind,
-		swatch: strokesOf(kind).map(({ color, width, dash }) => strokeSwatch(color, width, dash)),
-	}));
+/** Each line as it is drawn, with how far it is; or, to save room, each kind of line once. */
+export const groundLineLegend = (
+	lines: readonly GroundLine[],
+	{ words }: Print,
+	by: "line" | "kind",
+): LegendEntry[] => {
+	const swatch = (kind: string) =>
+		strokesOf(kind).map(({ color, width, dash }) => strokeSwatch(color, width, dash));
+	return by === "line"
+		? lines.map((line) => ({ text: line.words, swatch: swatch(line.kind) }))
+		: [...new Set(lines.map(({ kind }) => kind))].map((kind) => ({
+				text: words.groundLines[kind] ?? kind,
+				swatch: swatch(kind),
+			}));
+};

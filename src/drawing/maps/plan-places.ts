@@ -84,7 +84,11 @@ const clipped = (name: string): string =>
 	name.length <= NAME ? name : `${name.slice(0, NAME - 1).trimEnd()}…`;
 
 /** A distance to the path is no better than the survey, so the stated radius stands behind it. */
-const placeWords = (place: PlaceResults, radius: Known<"distance"> | undefined, print: Print): Line => {
+export const placeWords = (
+	place: PlaceResults,
+	radius: Known<"distance"> | undefined,
+	print: Print,
+): Line => {
 	const name = [run(clipped(place.name), { weight: "semibold" })];
 	if (place.from_path === undefined) return name;
 	const far = compose(print.words.fromPath, { distance: print.value(place.from_path) });

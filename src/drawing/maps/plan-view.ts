@@ -44,20 +44,23 @@ export const planView = (well: Well, results: Results, options: MapOptions): Dra
 	const { width, height, words, detail = "full" } = options;
 	const size = SIZES[detail];
 	const print = printer(options.units, words, options.keyOf);
-	const lines = groundLines(well, results);
+	const lines = groundLines(well, results, print);
 	const listBox = { x: 0, width, size };
 	const tall = (entries: readonly LegendEntry[]) => legendHeight(entries, listBox);
-	const mapOf = (most?: number) => {
+	const mapOf = (most?: number, linesBy: "line" | "kind" = "line") => {
 		const near = placesNear(well, results, print, most);
 		const whole = [
 			...listOf(near.places, size),
 			...legendOf(results, print, detail, true),
 			...otherLegend(near.places, print),
-			...groundLineLegend(lines, print),
+			...groundLineLegend(lines, print, linesBy),
 		];
-		return { ...near, foot: height - tall(whole) - size * 2.6 };
+		return { ...near, linesBy, foot: height - tall(whole) - size * 2.6 };
 	};
-	const { places, left, foot } = withRoom(mapOf, height * LEAST_MAP);
+	const least = height * LEAST_MAP;
+	// One place beside them is the least that a list is cut to.
+	const by = mapOf(1).foot >= least ? "line" : "kind";
+	const { places, left, linesBy, foot } = withRoom((most) => mapOf(most, by), least);
 	const box: Area = { left: 0, top: 0, right: width, bottom: foot - size * 1.2 };
 	const { trajectory } = results;
 	const path = placesAlong(trajectory.path, 0, trajectory.total_depth.md.value);
@@ -118,7 +121,7 @@ export const planView = (well: Well, results: Results, options: MapOptions): Dra
 								line: [
 									run(detail === "plain" ? words.plainEnd : words.totalDepth, { weight: "semibold" }),
 									...(detail === "plain" ? [] : [run("  "), ...print.mark(trajectory.total_depth)]),
-									...coordinates(results.site.total_depth),
+									...coordinates(results.site?.total_depth),
 								],
 							} satisfies Tag,
 						]
@@ -129,7 +132,7 @@ export const planView = (well: Well, results: Results, options: MapOptions): Dra
 							{
 								name: "landing",
 								at: at(landing),
-								line: [run(words.landing, { weight: "semibold" }), ...coordinates(results.site.landing)],
+								line: [run(words.landing, { weight: "semibold" }), ...coordinates(results.site?.landing)],
 							} satisfies Tag,
 						]),
 				...groundLineTags(lines, at, box, [...line, ...places.map(at)]),
@@ -153,14 +156,14 @@ export const planView = (well: Well, results: Results, options: MapOptions): Dra
 		...listOf(places, size, isNumbered),
 		...legendOf(results, print, detail, seen),
 		...otherLegend(places, print),
-		...groundLineLegend(lines, print),
+		...groundLineLegend(lines, print, linesBy),
 	];
 	return {
 		id: detail === "plain" ? "plan-plain" : "plan",
 		width,
 		height,
 		title: sentence(words.planOf, { well: well.identity.name }),
-		alternative: alternativeOf(results, print, places),
+		alternative: alternativeOf(results, print, [...places, ...lines]),
 		scale: scaleText,
 		undrawn: left,
 		shapes: [
@@ -341,7 +344,11 @@ const legendOf = (
 			]
 		: [];
 
-const alternativeOf = (results: Results, print: Print, places: readonly Place[]): string => {
+const alternativeOf = (
+	results: Results,
+	print: Print,
+	places: readonly { readonly words: Line }[],
+): string => {
 	const { words } = print;
 	const { closure, closure_azimuth: azimuth } = results.trajectory;
 	const values = { distance: print.value(closure), azimuth: print.value(azimuth) };

@@ -17,6 +17,7 @@ import { type Print, printer } from "../print.ts";
 import { heading } from "../schematic/string-labels.ts";
 import type { Area } from "../tags.ts";
 import type { Point } from "../well-axis.ts";
+import { stepName } from "./step-name.ts";
 import { type Treatment, treatmentOf } from "./treatment-steps.ts";
 
 const SIZE = 8;
@@ -72,7 +73,7 @@ export const treatmentPlot = (
 		const up = axisOf(track.dimension, units, [0, most > 0 ? most * 1.12 : 1], [box.bottom, box.top], 12);
 		return { track, box, up };
 	});
-	const names = labelRow(stepLabels(treatment, time, top), {
+	const names = labelRow(stepLabels(treatment, time, top, print), {
 		left: left - 6,
 		right: width - LABELS + 30,
 		top: 0,
@@ -124,12 +125,12 @@ const stepBands = ({ steps }: Treatment, time: Axis, top: number, bottom: number
 				],
 	);
 
-const stepLabels = ({ steps }: Treatment, time: Axis, top: number): Label[] =>
+const stepLabels = ({ steps }: Treatment, time: Axis, top: number, { words }: Print): Label[] =>
 	steps.map(
 		({ step, from, to }, i): Label => ({
 			id: `step ${i + 1}`,
 			anchor: [time.at((from + to) / 2), top - 22],
-			lines: [[run(step.name)]],
+			lines: [[run(stepName(step.name, (each) => words.stepsGiven[each]))]],
 			weight: step.time.value,
 			dot: false,
 		}),
@@ -272,7 +273,7 @@ const alternativeOf = (treatment: Treatment, print: Print): string => {
 	const { words } = print;
 	const steps = treatment.steps.map(
 		({ step }): Line => [
-			run(step.name),
+			run(stepName(step.name, (each) => words.stepsGiven[each])),
 			run(" "),
 			print.value(step.rate),
 			...(step.concentration === undefined ? [] : [run(", "), print.value(step.concentration)]),

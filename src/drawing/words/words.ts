@@ -27,7 +27,15 @@ type Lists =
 export type DrawingWords = {
 	readonly [K in Exclude<
 		keyof typeof ENGLISH,
-		"rocks" | "groundLines" | "strings" | "holes" | "elements" | "hoursGiven" | Lists
+		| "rocks"
+		| "groundLines"
+		| "strings"
+		| "holes"
+		| "elements"
+		| "hoursGiven"
+		| "stepsGiven"
+		| "plugsGiven"
+		| Lists
 	>]: string;
 } & {
 	readonly [L in Lists]: Readonly<Record<keyof (typeof ENGLISH)[L], string>>;
@@ -42,4 +50,7 @@ export type DrawingWords = {
 	readonly elements: Readonly<Record<string, string>>;
 	/** Hours that definitions often give; others are printed as they were written. */
 	readonly hoursGiven: Readonly<Record<string, string>>;
+	/** Steps of a treatment, without the number they may carry, and plugs, as `hoursGiven`. */
+	readonly stepsGiven: Readonly<Record<string, string>>;
+	readonly plugsGiven: Readonly<Record<string, string>>;
 };

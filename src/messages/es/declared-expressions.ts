@@ -376,4 +376,12 @@ export const EXPRESSIONS: Readonly<Record<string, string>> = {
 	"every well of the pad": "todos los pozos de la plataforma",
 	"schedules of the wells, the days between them counted in":
 		"programas de los pozos, con los días entre uno y otro",
+	"how many of: x_ρ < 10 %, x_G < 20 %, drive < 1, S < 70 %; none but the last where the flow is turbulent":
+		"cuántos de: x_ρ < 10 %, x_G < 20 %, empuje < 1, S < 70 %; solo el último donde el flujo es turbulento",
+	"ρ = (62.368 + 0.438603 S + 0.00160074 S²) / 7.4805, S in % by weight":
+		"ρ = (62.368 + 0.438603 S + 0.00160074 S²) / 7.4805, S en % en peso",
+	"ρ as by share, S such that S ρ is the solids in a volume":
+		"ρ como por proporción, con S tal que S ρ son los sólidos en un volumen",
+	"number with TVD_top < z and TVD_bottom ≥ z − 200 ft":
+		"cuántos tienen TVD_top < z y TVD_bottom ≥ z − 200 ft",
 };

@@ -354,4 +354,8 @@ export const MARKS: Readonly<Record<string, string>> = {
 		"distribución normal en un plano: la parte dentro de k es 1 − exp(−k²/2)",
 	"the plan's own stations, and between them at most 100 ft apart":
 		"las estaciones del plan, y entre ellas a no más de 100 pies",
+	"ductile rupture, hardening index by yield strength; from memory":
+		"ruptura dúctil, índice de endurecimiento según la cedencia; de memoria",
+	"ductile rupture of capped-end pipe; from memory":
+		"ruptura dúctil de tubería de extremos cerrados; de memoria",
 };

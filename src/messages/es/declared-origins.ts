@@ -107,4 +107,12 @@ export const ORIGINS: Readonly<Record<string, string>> = {
 	turbulent: "turbulento",
 	"vertical hole": "agujero vertical",
 	"within the annulus": "dentro del espacio anular",
+	"a step of static gel strength": "un paso de resistencia de gel estática",
+	"element that holds, or is not stated": "elemento que resiste, o del que nada se indica",
+	"gas, oil or pressure above normal may flow": "puede fluir gas, aceite o presión mayor que la normal",
+	"no excess is stated": "no se indica exceso",
+	"normally pressured, no gas or oil": "presión normal, sin gas ni aceite",
+	"phases out of order": "fases fuera de orden",
+	"station of the standoff profile": "estación del perfil de standoff",
+	"stations of the standoff profile": "estaciones del perfil de standoff",
 };

@@ -14,8 +14,7 @@ export const RANGES: Readonly<Record<string, string>> = {
 		"KOP ≥ 0, B > 0; el objetivo fuera del arco y alcanzado antes de 90°",
 	"MD at or below the path's first station": "MD en la primera estación de la trayectoria o más abajo",
 	"MD at or below the path's first station; past the last station the hole is taken straight":
-		"MD en la primera estación de la trayectoria o más abajo; pasada la última estación el agujero se " +
-		"toma derecho",
+		"MD en la primera estación de la trayectoria o más abajo; pasada la última estación el agujero se toma derecho",
 	"MD within the column": "MD dentro de la columna",
 	"MD2 > MD1; dogleg below 180°": "MD2 > MD1; pata de perro menor que 180°",
 	"MD_2 > MD_1; the hole changes direction between them":
@@ -64,8 +63,7 @@ export const RANGES: Readonly<Record<string, string>> = {
 	"a duration above zero": "duración mayor que cero",
 	"a factor above 0 to 1": "factor mayor que 0 y hasta 1",
 	"a gradient for each stretch, from the surface down; the hole full to the depth datum":
-		"un gradiente para cada tramo, de la superficie hacia abajo; el agujero lleno hasta el nivel de " +
-		"referencia",
+		"un gradiente para cada tramo, de la superficie hacia abajo; el agujero lleno hasta el nivel de referencia",
 	"a height no less than the pay's": "altura no menor que la de la zona productora",
 	"a hole inclined by 5° or more between two stations": "agujero inclinado 5° o más entre dos estaciones",
 	"a length above zero": "longitud mayor que cero",
@@ -88,8 +86,7 @@ export const RANGES: Readonly<Record<string, string>> = {
 	"a spring that reaches the wall; hole at gauge": "fleje que llega a la pared; agujero a calibre",
 	"a step within the ramp": "un paso dentro de la rampa",
 	"a strength no greater than the greatest tested; one below the first test is dated by the first test":
-		"resistencia no mayor que la mayor probada; una menor que la primera prueba toma el tiempo de la " +
-		"primera",
+		"resistencia no mayor que la mayor probada; una menor que la primera prueba toma el tiempo de la primera",
 	"a volume and an efficiency above zero": "volumen y eficiencia mayores que cero",
 	"a weight-up, to less than barite's own 35 lb/gal; sacks of 100 lb":
 		"densificación, hasta menos que los 35 lb/gal de la barita; sacos de 100 lb",
@@ -137,8 +134,7 @@ export const RANGES: Readonly<Record<string, string>> = {
 	"both ends held; no buckling; a bottom for each free stretch":
 		"ambos extremos sujetos; sin pandeo; una base para cada tramo libre",
 	"both paths from one wellhead and one datum; center to center, no uncertainty deducted":
-		"ambas trayectorias desde una boca de pozo y un nivel; de centro a centro, sin descontar " +
-		"incertidumbre",
+		"ambas trayectorias desde una boca de pozo y un nivel; de centro a centro, sin descontar incertidumbre",
 	"both paths from one wellhead and one datum; center to center, no uncertainty deducted; the other path reaches TVD_top":
 		"ambas trayectorias desde una boca de pozo y un nivel; de centro a centro, sin descontar " +
 		"incertidumbre; la otra trayectoria llega a TVD_top",
@@ -160,8 +156,7 @@ export const RANGES: Readonly<Record<string, string>> = {
 	"compression above that of helical buckling; r above zero":
 		"compresión mayor que la del pandeo helicoidal; r mayor que cero",
 	"constant mean width; one-wing rate; leakoff above zero; height taken as wholly permeable":
-		"ancho medio constante; gasto de un ala; filtrado mayor que cero; la altura se toma toda como " +
-		"permeable",
+		"ancho medio constante; gasto de un ala; filtrado mayor que cero; la altura se toma toda como permeable",
 	"constant temperature and ideal gas": "temperatura constante y gas ideal",
 	"d/2 ≤ r ≤ D/2; elastic": "d/2 ≤ r ≤ D/2; elástico",
 	"diameter not below zero": "diámetro no menor que cero",
@@ -184,8 +179,7 @@ export const RANGES: Readonly<Record<string, string>> = {
 		"de cuatro a nueve dígitos antes del verificador, el primero distinto de cero; que cierre prueba " +
 		"consistencia, no identidad",
 	"frictionless wall; pipe heavier than what it displaces; r above zero; w_c at least zero":
-		"pared sin fricción; tubería más pesada que lo que desplaza; r mayor que cero; w_c de por lo menos " +
-		"cero",
+		"pared sin fricción; tubería más pesada que lo que desplaza; r mayor que cero; w_c de por lo menos cero",
 	"from ≤ to": "desde ≤ hasta",
 	"gas lighter than mud; a single bubble, no friction, no gas in solution":
 		"gas más ligero que el lodo; una sola burbuja, sin fricción, sin gas disuelto",
@@ -209,8 +203,7 @@ export const RANGES: Readonly<Record<string, string>> = {
 	"in plan; the path taken straight between its stations":
 		"en planta; la trayectoria se toma recta entre sus estaciones",
 	"inclination below 180°; a field that is not vertical; revision 5 of the model, axes along true north":
-		"inclinación menor que 180°; campo que no es vertical; revisión 5 del modelo, ejes según el norte " +
-		"verdadero",
+		"inclinación menor que 180°; campo que no es vertical; revisión 5 del modelo, ejes según el norte verdadero",
 	"inner diameter less than outer": "diámetro interior menor que el exterior",
 	"inner diameter less than outer; pipe in the middle of the hole, not turning":
 		"diámetro interior menor que el exterior; tubería centrada en el agujero, sin girar",
@@ -238,8 +231,7 @@ export const RANGES: Readonly<Record<string, string>> = {
 		"sin filtrado; semilongitud bastante mayor que la altura; gasto de un ala; fluido newtoniano",
 	"no leakoff; one-wing rate; Newtonian fluid": "sin filtrado; gasto de un ala; fluido newtoniano",
 	"no stiffness, no buckling; a least and a greatest coefficient for casing and for rock; without the traveling block":
-		"sin rigidez, sin pandeo; un coeficiente mínimo y uno máximo para TR y para roca; sin el bloque " +
-		"viajero",
+		"sin rigidez, sin pandeo; un coeficiente mínimo y uno máximo para TR y para roca; sin el bloque viajero",
 	"no stiffness, no buckling; the pipe on the wall all the way":
 		"sin rigidez, sin pandeo; la tubería recargada en la pared en todo el camino",
 	"not a number where no margin is lost": "no hay número donde no se pierde margen",
@@ -359,4 +351,46 @@ export const RANGES: Readonly<Record<string, string>> = {
 	"σ_a < Y_p and Y_pa ≥ 24,000 psi; D/t > 2": "σ_a < Y_p y Y_pa ≥ 24,000 psi; D/t > 2",
 	"σ_a < Y_p; no change under compression": "σ_a < Y_p; sin cambio bajo compresión",
 	"τ_y below PV + YP": "τ_y menor que PV + YP",
+	"60 °F and one atmosphere; salt mostly sodium chloride, up to saturation":
+		"60 °F y una atmósfera; sal en su mayor parte cloruro de sodio, hasta la saturación",
+	"σ_a + p_i < Y_p and Y_pa ≥ 24,000 psi throughout": "σ_a + p_i < Y_p y Y_pa ≥ 24,000 psi en todo",
+	"z: the top of a zone that flows, the base of protected water":
+		"z: la cima de una zona que fluye, la base del agua protegida",
+	"x_1 of the fluid ahead, above zero; x_2 of the one that displaces it":
+		"x_1 del fluido de adelante, mayor que cero; x_2 del que lo desplaza",
+	"within some tens of miles of the wellhead; all in one datum":
+		"a unas decenas de millas de la boca del pozo; todo en un mismo datum",
+	"pipe in the middle of the hole; on the narrow side it takes more":
+		"tubería al centro del agujero; en el lado angosto hace falta más",
+	"p above zero": "p mayor que cero",
+	"one top for each bottom; stretches that do not overlap":
+		"una cima por cada base; tramos que no se traslapan",
+	"one rate for each time, in order of time": "un gasto por cada tiempo, en orden de tiempo",
+	"one gel strength over the whole column; no volume is lost into rock":
+		"una sola resistencia de gel en toda la columna; no se pierde volumen hacia la roca",
+	"more pressure on the zone than in it when the plug lands; one gel strength over the whole column":
+		"más presión sobre la zona que en ella al asentar el tapón; una sola resistencia de gel en toda la columna",
+	"inner diameter less than outer; standoff above 0, 1 in the middle of the hole":
+		"diámetro interior menor que el exterior; standoff mayor que 0, y 1 al centro del agujero",
+	"in plan; straight between corners and between points of the path":
+		"en planta; recto entre vértices y entre puntos de la trayectoria",
+	"friction of water above zero at the recorded average rate":
+		"fricción del agua mayor que cero al gasto medio registrado",
+	"friction near the wellbore has died away when the pressure is read":
+		"la fricción junto al pozo ya se disipó cuando se lee la presión",
+	"average pressure is taken over the whole stage": "la presión media se toma sobre toda la etapa",
+	"annulus full of packer fluid; tubing full of gas, shut in":
+		"espacio anular lleno de fluido empacador; tubería de producción llena de gas y cerrada",
+	"an index for comparison of places, and no forecast of a channel":
+		"un índice para comparar lugares, y no el pronóstico de un canal",
+	"a recorded volume above zero": "un volumen registrado mayor que cero",
+	"a density for each share, shares above zero together":
+		"una densidad por cada proporción; las proporciones juntas, mayores que cero",
+	"a capacity for each length; excess not below zero":
+		"una capacidad por cada longitud; exceso no menor que cero",
+	"A_0 in free pipe above A_100 in full bond; below full bond it is 100 %, above free pipe 0":
+		"A_0 en tubería libre mayor que A_100 en adherencia total; por debajo de esta es 100 %, por encima de tubería libre 0",
+	"A_0 in free pipe above A_100 in full bond": "A_0 en tubería libre mayor que A_100 en adherencia total",
+	"1 or more moves the fluid on the narrow side; buoyancy helps in steep hole and not in level hole":
+		"1 o más mueve el fluido del lado angosto; la flotación ayuda en agujero empinado y no en agujero horizontal",
 };

@@ -241,4 +241,101 @@ export const CHECKS_OF_PRACTICE: Readonly<Record<string, Explained>> = {
 		"Del agua protegida a las fracturas",
 		"Roca entre la cima más alta de fractura modelada y el agua protegida, en vertical.",
 	],
+	"channel-index": [
+		"Índice de riesgo de canal",
+		"Criterios del desplazamiento laminar eficaz (Couturier y otros, de memoria) junto con el standoff; " +
+			"se cuenta cada uno que no se cumple, y la cuenta es nuestra. Dice en qué lugar es más probable " +
+			"que se quede lodo, y no que ahí se quede.",
+	],
+	"water-blend": [
+		"Densidad del agua ya mezclada",
+		"La sal hace más pesada el agua, y con ella la columna dentro de la tubería: un fluido base " +
+			"declarado como agua dulce da una presión de superficie demasiado alta y una presión en el fondo " +
+			"demasiado baja.",
+	],
+	"abandonment-plan": [
+		"Zonas que cierra el plan de abandono",
+		"Una zona se cierra con un tapón a través de su cima o apenas arriba de ella; el agua protegida, " +
+			"con uno a través de su base. Al final deciden las reglas de taponamiento de la autoridad y el " +
+			"cemento por fuera de la tubería.",
+	],
+	"chart-record": [
+		"Gráfica del tratamiento contra lo registrado",
+		"Lo registrado se compara con lo diseñado; antes de que el trabajo quede registrado la revisión no " +
+			"aplica. Decide la gráfica que más se aparta. Cualquiera de los dos puede estar mal.",
+	],
+	"shut-in-gradient-record": [
+		"Gradiente al cierre",
+		"Una fractura abre contra el menor esfuerzo. Desde más o menos el peso de la roca de encima, el " +
+			"menor esfuerzo puede ser ese peso, y la fractura queda horizontal o ha dado con una que lo está.",
+	],
+	"bonded-interval": [
+		"Intervalo adherido contra la roca",
+		"Un tramo cuenta como adherido desde el índice que nombra la guía, o donde quien lo interpretó lo " +
+			"califica de bueno; de los dos vale el peor. Decide el tramo más largo sin interrupción contra la " +
+			"roca. Un registro no ve un canal más angosto que su resolución, y lee bajo donde un microanular " +
+			"separa el cemento de la tubería.",
+	],
+	"sustained-annulus-pressure": [
+		"Presión del espacio anular que vuelve",
+		"La presión que viene del calor no vuelve una vez purgada; la que vuelve se alimenta por una fuga o " +
+			"a lo largo del cemento. Una lectura que no se vigiló después de la purga no muestra ni una cosa " +
+			"ni la otra.",
+	],
+	"squeeze-record": [
+		"Cementación forzada con prueba",
+		"Una cementación forzada que no se probó después no ha demostrado nada.",
+	],
+	"water-seal-record": [
+		"Sello demostrado a través del agua protegida",
+		"Se cuentan las profundidades donde ninguna camisa de cemento es más que planeada o calculada, o " +
+			"donde un registro de adherencia no halló ninguna adherida. El cemento visto en superficie " +
+			"muestra que la columna llegó, y no que esté libre de canales.",
+	],
+	"transition-time": [
+		"Tiempo de transición de la lechada",
+		"Mientras una lechada gelifica transmite cada vez menos su presión y todavía no sella. Cuanto más " +
+			"corto ese tiempo, menos gas puede entrar.",
+	],
+	"simultaneous-work": [
+		"Trabajo en la plataforma al mismo tiempo",
+		"Un equipo de perforación, una grúa o fluido bombeado en el pozo de al lado ponen en peligro a la " +
+			"gente de aquí, y al revés. Alguien tiene que llevar el plan de ambos.",
+	],
+	"treatment-after-drilling": [
+		"Orden de la perforación y el tratamiento",
+		"Un pozo se trata después de perforarlo y revestirlo; fechas que dicen otra cosa son casi siempre " +
+			"un descuido.",
+	],
+	"proppant-concentration": [
+		"Concentración de apuntalante para el fluido",
+		"El agua delgada lleva poco apuntalante; lo que pasa de lo que lleva se asienta en la tubería y " +
+			"arena el pozo.",
+	],
+	"wellhead-at-test": [
+		"Cabezal en la prueba de la TR",
+		"Una prueba de la TR carga el cabezal que esté puesto. Se toma el de perforación, salvo que la " +
+			"definición diga que está puesto el de tratamiento.",
+	],
+	"lead-slurry-foot": [
+		"Lechada delantera contra el intervalo tratado",
+		"La lechada delantera es ligera y débil; el intervalo que se trata lo cubre la de amarre.",
+	],
+	"spacer-rheology": [
+		"Viscosidad del espaciador",
+		"Un espaciador limpia el lodo solo si es más espeso que el lodo y menos que el cemento. Donde no se " +
+			"indica su viscosidad, su fricción se toma como la del lodo.",
+	],
+	"well-barriers": [
+		"Dos barreras en cada fase",
+		"Donde puede fluir gas, aceite o presión mayor que la normal, dos barreras lo separan de la " +
+			"superficie, cada una completa por sí sola; en otra parte, una. Los elementos vienen de las TR, " +
+			"el cemento, el lodo, el cabezal, los preventores y el empacador; la tubería de producción, el " +
+			"árbol y los tapones se declaran en `well_barriers`.",
+	],
+	"single-failure": [
+		"Falla única de un elemento de barrera",
+		"Falla un elemento a la vez. Entonces la presión la aguanta lo que está detrás, o la deja salir una " +
+			"válvula de alivio. En superficie; una fuga de la sarta tratada tiene su propia revisión.",
+	],
 };

@@ -111,6 +111,13 @@ export const CODES_OF_RESULTS: Readonly<Record<string, Explained>> = {
 			"ciento a lo más. Si no, uno de los tres es de otra mezcla o de otro pozo, y el trabajo quedaría " +
 			"corto o sobrado. Corrija el que esté mal, o escriba solo sacos o solo volumen.",
 	],
+	"well/seal-evidence": [
+		"Un registro de adherencia, medición, prueba o cementación forzada no corresponde a su TR",
+		"Lo que muestra si el cemento sella se escribe tramo por tramo: cada uno va hacia abajo y termina " +
+			"en la zapata de su TR o más arriba, y los intervalos de un registro de adherencia se siguen uno " +
+			"a otro desde arriba. La amplitud en adherencia total es menor que en tubería libre, o el índice " +
+			"que sale de las dos quedaría de cabeza.",
+	],
 	"well/neat-slurry": [
 		"Una lechada no es lo que da su clase mezclada pura",
 		"En cemento mezclado solo con agua, la clase, el agua, la densidad y el rendimiento se siguen uno " +

@@ -47,7 +47,8 @@ const reasonsOf = (context: PaperContext, stops: readonly Finding[]): readonly (
 		const said = because(finding, context);
 		const wording = JSON.stringify(said);
 		const reason = reasons.get(wording) ?? { said, asking: new Set<string>() };
-		reason.asking.add(tellSaid(finding.cite.citation, readerOf(context)));
+		for (const source of tellSaid(finding.cite.citation, readerOf(context)).split("; "))
+			reason.asking.add(source);
 		reasons.set(wording, reason);
 	}
 	return [...reasons.values()].map(({ said, asking }): readonly Block[] => [

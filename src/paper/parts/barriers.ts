@@ -138,7 +138,7 @@ export const singleFailuresTable: Part = (context) => {
 			row({
 				failure: textCell(failureWords(context, each)),
 				held_by: textCell(context.words.findLabel(`held_by.${each.held_by}`) ?? named(context, each.held_by)),
-				pressure_brought: asPressure(cell(context, each.load)),
+				pressure_brought: cell(context, each.load),
 				rating: cell(context, each.rating),
 				factor_left: each.factor === undefined ? notEvaluated : cell(context, each.factor),
 				annulus_relief: cell(context, each.relief),
@@ -148,10 +148,6 @@ export const singleFailuresTable: Part = (context) => {
 		{ dense: true, note: "single_failures" },
 	);
 };
-
-/** A difference of pressures in a column of pressures: the head has the unit. */
-const asPressure = (value: Cell): Cell =>
-	value.kind === "quantity" ? { ...value, dimension: "pressure" } : value;
 
 /** Floats are in every job: the one that leaves least, or cannot be evaluated, stands for all. */
 const worstOfEach = (failures: readonly SingleFailureResults[]): readonly SingleFailureResults[] =>

@@ -2,6 +2,7 @@ import type { StageResults } from "../../calc/results.ts";
 import type { Known } from "../../cite/known.ts";
 import type { Block, Cell } from "../../document/blocks.ts";
 import type { QuantityStyle } from "../../document/inline.ts";
+import { stepName } from "../../drawing/treatment/step-name.ts";
 import type { Stage } from "../../well/well.ts";
 import { cell, type PaperContext, textCell } from "../context.ts";
 import { asGiven, facts, named, type Part, quantityColumn, row, table, textColumn } from "./part.ts";
@@ -110,7 +111,7 @@ const scheduleOf = (context: PaperContext, computed: StageResults, which: string
 		],
 		computed.steps.map((step) =>
 			row({
-				step: textCell(step.name),
+				step: textCell(stepName(step.name, (words) => context.words.findLabel(`steps_given.${words}`))),
 				fluid: textCell(step.fluid ?? context.well.stimulation?.baseFluid.kind),
 				proppant: textCell(step.proppant),
 				concentration: cell(context, step.concentration, { decimals: 2 }),

@@ -1,6 +1,7 @@
 import type { PressureLadder, StageResults } from "../../calc/results.ts";
 import type { Known } from "../../cite/known.ts";
 import type { Block, Cell, Column } from "../../document/blocks.ts";
+import { stepName } from "../../drawing/treatment/step-name.ts";
 import { cell, type PaperContext, textCell } from "../context.ts";
 import { asGiven, facts, named, type Part, quantityColumn, row, table, textColumn } from "./part.ts";
 
@@ -143,7 +144,7 @@ export const stageCourse: Part = (context) => {
 			const surface = moments.map((moment) => moment.surface);
 			const end = moments.at(-1);
 			return row({
-				step: textCell(step.name),
+				step: textCell(stepName(step.name, (words) => context.words.findLabel(`steps_given.${words}`))),
 				rate: cell(context, step.rate),
 				slurry_density: cell(context, step.slurry_density),
 				ends_at:

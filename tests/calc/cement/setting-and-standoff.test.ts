@@ -8,6 +8,7 @@ import {
 	centralizerCount,
 	centralizerSpacing,
 	hangingTension,
+	profileDepth,
 	rigidStandoff,
 	sagStandoff,
 	sideLoad,
@@ -188,6 +189,16 @@ describe("standoff", () => {
 		const left = (1 - off(900, 60, 3e7)) / taut;
 		expect(left).toBeGreaterThan(0.96);
 		expect(left).toBeLessThan(1);
+	});
+	test("stations of a profile divide the cemented length evenly, and the last is the shoe", () => {
+		const at = (i: number) =>
+			profileDepth.compute({
+				MD_top: given("measured-depth", 5400).value,
+				MD_shoe: given("measured-depth", 17400).value,
+				i: given("count", i).value,
+				n: given("count", 12).value,
+			});
+		expect([1, 2, 6, 12].map(at)).toEqual([6400, 7400, 11400, 17400]);
 	});
 	test("centralizers are counted up, and stand their joints apart", () => {
 		const k = given("count", 4);

@@ -31,6 +31,13 @@ export const NAMES = {
 	loadKinds: { burst: "burst", collapse: "collapse", tension: "tension", triaxial: "triaxial stress" },
 	/** What a neighbor usually sees and hears of a phase. */
 	hoursGiven: { daylight: "daylight", "around the clock": "around the clock" },
+	/** Steps of a treatment and plugs as definitions often name them; a step may carry a number. */
+	stepsGiven: { acid: "acid", pad: "pad", sand: "sand", flush: "flush" },
+	plugsGiven: {
+		surface: "surface",
+		"treated interval": "treated interval",
+		"base of protected water": "base of protected water",
+	},
 	months: {
 		1: "Jan",
 		2: "Feb",

@@ -31,6 +31,12 @@ export const NAMES = {
 	},
 	loadKinds: { burst: "estallido", collapse: "colapso", tension: "tensión", triaxial: "esfuerzo triaxial" },
 	hoursGiven: { daylight: "de día", "around the clock": "día y noche" },
+	stepsGiven: { acid: "ácido", pad: "colchón", sand: "arena", flush: "desplazamiento" },
+	plugsGiven: {
+		surface: "superficie",
+		"treated interval": "intervalo tratado",
+		"base of protected water": "base del agua protegida",
+	},
 	months: {
 		1: "ene",
 		2: "feb",
