@@ -67,7 +67,8 @@ const lineWords = (
 export const groundLines = (well: Well, { site, trajectory }: Results, print: Print): readonly GroundLine[] =>
 	(site?.neighbors ?? []).flatMap((place) => {
 		const entry = entryOf(well.neighbors, place);
-		return entry === undefined || place.line === undefined
+		// What a line is may be kept from the paper's readers: nothing is drawn of it then.
+		return entry?.kind === undefined || place.line === undefined
 			? []
 			: [
 					{
