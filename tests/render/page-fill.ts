@@ -28,9 +28,13 @@ const beginsSection = (found: readonly Found[]): boolean => {
 
 /**
  * What is wrong with how a paper falls on its pages: a short table divided, a long one that goes on without saying so, a
- * page under half full that is not a section's last, a heading at the foot of a page, the last pairs of many at a head.
+ * page under half full (or another share) that is not a section's last, a heading at the foot of a page, the last pairs of many at a head.
  */
-export const faultsOfFill = (document: PaperDocument, continued: string): readonly string[] => {
+export const faultsOfFill = (
+	document: PaperDocument,
+	continued: string,
+	leastFill = 0.5,
+): readonly string[] => {
 	const { pages, findings } = setPaper(document);
 	const found = blocksOf(pages);
 	const on = pages.map((_, page) => found.filter((each) => each.page === page));
@@ -38,7 +42,7 @@ export const faultsOfFill = (document: PaperDocument, continued: string): readon
 	const half = pages.flatMap((page, i) => {
 		const [here, next] = [on[i] ?? [], on[i + 1]];
 		const fill = fillOf(page, here);
-		return next === undefined || fill >= 0.5 || beginsSection(next)
+		return next === undefined || fill >= leastFill || beginsSection(next)
 			? []
 			: [told(i, `${Math.round(fill * 100)} % full, and its section goes on`)];
 	});

@@ -21,6 +21,8 @@ export interface Scene {
 	readonly gap: number;
 	/** Title of the section being set. */
 	readonly title?: string;
+	/** The section being set has no head: its headings stand right under the paper's title. */
+	readonly headless?: boolean;
 	/** Structure element of the section being set. */
 	readonly sect?: Tag;
 }

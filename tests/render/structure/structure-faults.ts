@@ -367,7 +367,7 @@ const checkLinks = async (
 			const [, other = "", place = ""] = /^([^#/:]+\.pdf)#(.+)$/u.exec(unsafeUrl ?? "") ?? [];
 			const leads =
 				Array.isArray(found) ||
-				/^(?:https?|mailto):/u.test(url ?? "") ||
+				/^(?:https?|mailto|tel):/u.test(String(url ?? unsafeUrl ?? "")) ||
 				beside.get(other)?.has(place) === true;
 			if (!leads) report("link leads nowhere", `page ${i + 1}: ${String(dest ?? url ?? unsafeUrl)}`);
 		}

@@ -62,13 +62,15 @@ export const Heading = ({
 	// A reader of structure is taken down one level at a time, whatever a heading looks like.
 	const under = preceding.some((before) => before.kind === "heading" && before.level === 2);
 	const size = block.level === 2 ? design.h3 : design.h4;
+	const first = block.level === 2 || !under;
+	const role = scene.headless === true ? (first ? "H2" : "H3") : first ? "H3" : "H4";
 	return (
 		<>
 			<Space height={design.step * (block.level === 2 ? 2 : 1.5)} />
 			<Words
 				{...(block.id === undefined ? {} : { id: block.id })}
 				tag={{
-					role: block.level === 2 || !under ? "H3" : "H4",
+					role,
 					...inSection(scene),
 					...(block.level === 2 ? { outline: { title: block.text, level: 2 as const } } : {}),
 				}}

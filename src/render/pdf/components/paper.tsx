@@ -101,7 +101,7 @@ const RunPages = ({
 			{first ? <TitleBlock scene={here} /> : null}
 			{sections.map((section, i) => {
 				const sect: Tag = { role: "Sect" };
-				const inside = { ...here, sect, title: section.title };
+				const inside = { ...here, sect, title: section.title, headless: section.headless === true };
 				return (
 					<Fragment key={section.id}>
 						{section.headless === true ? null : (
