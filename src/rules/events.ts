@@ -99,8 +99,12 @@ export const eventDate = (
 	event: EventName,
 	string?: string,
 ): EventDate => {
+	// What befalls the whole well befalls each of its strings; only a string's own event has to name it.
+	const ofWell = OF_STRING[event] === undefined;
 	const stated = (well.site.events ?? []).find(
-		(each) => each.event === event && (string === undefined || each.string === string),
+		(each) =>
+			each.event === event &&
+			(string === undefined || each.string === string || (ofWell && each.string === undefined)),
 	);
 	if (stated !== undefined)
 		return { date: stated.on, basis: stated.recorded === true ? "recorded" : "planned" };

@@ -90,6 +90,19 @@ describe("an own rule that binds only if something happens", () => {
 		expect(value && judge(well, results, [value]).findings[0]?.verdict).toBe("does not apply");
 	});
 
+	it("binds on a string where the event is the whole well's, and names no string", () => {
+		const ofString = { check: "string-judgement", limit: { question: "State it." } };
+		const { value } = read([
+			row({ ...ofString, applies_to: { string: "surface", when: { event: "pressure test failed" } } }),
+		]);
+		const verdictOf = (...edits: readonly Edit[]) => {
+			const { well, results } = wellWith(...edits);
+			return value && judge(well, results, [value]).findings.map(({ verdict }) => verdict);
+		};
+		expect(verdictOf()).toEqual(["does not apply"]);
+		expect(verdictOf(happened("pressure test failed"))).toEqual(["needs judgement"]);
+	});
+
 	it("needs a day with an event that every well has", () => {
 		expect(own({ event: "spud" }).diagnostics[0]?.code).toBe("rules/limit-form");
 	});
