@@ -29,6 +29,21 @@ export const without = (path: string): Edit => ({ at: steps(path) });
 const steps = (path: string): Path =>
 	path.split(".").map((step) => (/^\d+$/.test(step) ? Number(step) : step));
 
+/** A well that is kicked off at 6,000 ft and runs level, where the fixture has a straight one. */
+export const KICKED: readonly Edit[] = [
+	set("trajectory.plan", {
+		kickoff: "6000 ft",
+		build: "10 deg/100 ft",
+		azimuth: "0 deg",
+		landing_inclination: "90 deg",
+		lateral: "2000 ft",
+	}),
+	set("holes.3.to", "8900 ft"),
+	set("casing.3.pipe.0.to", "8890 ft"),
+	set("casing.3.cement.slurries.0.to", "8890 ft"),
+	set("stimulation.stages.interval", { from: "8000 ft", to: "8100 ft" }),
+];
+
 const apply = (tree: unknown, { at, to }: Edit): void => {
 	const last = at.at(-1);
 	const parent = at.slice(0, -1).reduce<unknown>((node, step) => Reflect.get(node as object, step), tree);

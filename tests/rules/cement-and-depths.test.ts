@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { type Edit, finding, set, without } from "./builders.ts";
+import { type Edit, finding, KICKED, set, without } from "./builders.ts";
 
 const STRENGTH = "casing.1.cement.slurries.1.strength";
 const points = (...list: readonly (readonly [string, string])[]) =>
@@ -86,29 +86,16 @@ describe("zones of a cement column", () => {
 });
 
 describe("depths that some wells have", () => {
-	const kicked = [
-		set("trajectory.plan", {
-			kickoff: "6000 ft",
-			build: "10 deg/100 ft",
-			azimuth: "0 deg",
-			landing_inclination: "90 deg",
-			lateral: "2000 ft",
-		}),
-		set("holes.3.to", "8900 ft"),
-		set("casing.3.pipe.0.to", "8890 ft"),
-		set("casing.3.cement.slurries.0.to", "8890 ft"),
-		set("stimulation.stages.interval", { from: "8000 ft", to: "8100 ft" }),
-	];
 	it("cement above the kickoff", () => {
 		const row = (at_least: string) => ({
 			check: "cement-top",
 			applies_to: { string: "production", when: "horizontal well" },
 			limit: { measure: "cement top above kickoff", along: "hole", at_least },
 		});
-		expect(finding(row("1500 ft"), ...kicked).verdict).toBe("met");
-		expect(finding(row("1499.9 ft"), ...kicked).verdict).toBe("met");
-		expect(finding(row("1500.1 ft"), ...kicked).verdict).toBe("not met");
-		expect(finding(row("1500 ft"), ...kicked, without("casing.3.cement"))).toMatchObject({
+		expect(finding(row("1500 ft"), ...KICKED).verdict).toBe("met");
+		expect(finding(row("1499.9 ft"), ...KICKED).verdict).toBe("met");
+		expect(finding(row("1500.1 ft"), ...KICKED).verdict).toBe("not met");
+		expect(finding(row("1500 ft"), ...KICKED, without("casing.3.cement"))).toMatchObject({
 			verdict: "cannot tell",
 			missing: [{ at: ["casing", 3, "cement", "slurries"] }],
 		});

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { JURISDICTION_CODES, loadJurisdictions } from "../../src/catalog/jurisdictions.ts";
-import { type Edit, set, wellWith } from "./builders.ts";
+import { type Edit, KICKED, set, wellWith } from "./builders.ts";
 import { judged } from "./told.ts";
 
 /*
@@ -18,20 +18,6 @@ const first = (id: string, ...edits: readonly Edit[]) => {
 	expect(sets, id).toHaveLength(1);
 	return judged(well, results, sets).findings[0];
 };
-
-const KICKED: readonly Edit[] = [
-	set("trajectory.plan", {
-		kickoff: "6000 ft",
-		build: "10 deg/100 ft",
-		azimuth: "0 deg",
-		landing_inclination: "90 deg",
-		lateral: "2000 ft",
-	}),
-	set("holes.3.to", "8900 ft"),
-	set("casing.3.pipe.0.to", "8890 ft"),
-	set("casing.3.cement.slurries.0.to", "8890 ft"),
-	set("stimulation.stages.interval", { from: "8000 ft", to: "8100 ft" }),
-];
 
 describe("Montana, ARM 36.22.1106 and 36.22.1011", () => {
 	it.each([

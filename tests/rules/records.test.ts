@@ -1,27 +1,16 @@
 import { describe, expect, it, test } from "vitest";
 import { densityOver } from "../../src/rules/formulas.ts";
 import { given } from "../calc/given.ts";
-import { findingsOf, starterText, understandText } from "../starters.ts";
+import { findingsOf, starterText } from "../starters.ts";
+import { type Change, foundOf, judgedStarter } from "./changed-starter.ts";
 import { type Told, told } from "./told.ts";
 
 const TEXT = starterText("horizontal-as-built");
 
-type Change = readonly [from: string, to: string];
-/** The treated starter with texts replaced, each of which stands in it; the findings on its records. */
-const judged = (...changes: readonly Change[]): readonly Told[] => {
-	const text = changes.reduce((whole, [from, to]) => {
-		if (!whole.includes(from)) throw new Error(`"${from}" does not stand in the starter`);
-		return whole.replace(from, to);
-	}, TEXT);
-	const { findings, diagnostics } = understandText(text);
-	if (findings === undefined) throw new Error(diagnostics.map(({ what }) => what).join("; "));
-	return findings.judgement.findings.map(told);
-};
-const found = (findings: readonly Told[], rule: string, subject: string): Told => {
-	const hit = findings.find((f) => f.cite.rule === `practice.records.${rule}` && f.subject.includes(subject));
-	if (hit === undefined) throw new Error(`no finding of ${rule} on ${subject}`);
-	return hit;
-};
+const judged = (...changes: readonly Change[]): readonly Told[] =>
+	judgedStarter("horizontal-as-built", ...changes);
+const found = (findings: readonly Told[], rule: string, subject: string): Told =>
+	foundOf(findings, `practice.records.${rule}`, subject);
 const because = (findings: readonly Told[], rule: string, subject: string): string =>
 	found(findings, rule, subject).because.replaceAll("\u00a0", " ");
 

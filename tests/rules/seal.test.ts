@@ -1,25 +1,11 @@
 import { describe, expect, test } from "vitest";
-import { starterText, understandText } from "../starters.ts";
-import { type Told, told } from "./told.ts";
+import { type Change, foundOf, judgedStarter } from "./changed-starter.ts";
+import type { Told } from "./told.ts";
 
-const TEXT = starterText("horizontal-as-built");
-
-const judged = (...changes: readonly (readonly [from: string, to: string])[]): readonly Told[] => {
-	const text = changes.reduce((whole, [from, to]) => {
-		if (!whole.includes(from)) throw new Error(`"${from}" does not stand in the starter`);
-		return whole.replace(from, to);
-	}, TEXT);
-	const { findings, diagnostics } = understandText(text);
-	if (findings === undefined) throw new Error(diagnostics.map(({ what }) => what).join("; "));
-	return findings.judgement.findings.map(told);
-};
-const found = (findings: readonly Told[], rule: string, subject: string): Told => {
-	const hit = findings.find(
-		(f) => f.cite.rule === `practice.isolation.${rule}` && f.subject.includes(subject),
-	);
-	if (hit === undefined) throw new Error(`no finding of ${rule} on ${subject}`);
-	return hit;
-};
+const judged = (...changes: readonly Change[]): readonly Told[] =>
+	judgedStarter("horizontal-as-built", ...changes);
+const found = (findings: readonly Told[], rule: string, subject: string): Told =>
+	foundOf(findings, `practice.isolation.${rule}`, subject);
 
 const FILE = "free_pipe: 74 mV, full_bond: 2 mV, file: horizontal-as-built-bond-log.csv";
 const log = (to: number) => [FILE, `intervals: [{ from: 7100 ft, to: ${to} ft, bond_index: 80 % }]`] as const;
