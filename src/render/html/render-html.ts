@@ -1,99 +1,15 @@
-import type { Block, Cell, Column, Row, Section } from "../../document/blocks.ts";
+import type { Block, Section } from "../../document/blocks.ts";
 import type { PaperDocument } from "../../document/document.ts";
-import type { Inline } from "../../document/inline.ts";
 import type { Drawing, Shape } from "../../document/shapes.ts";
 import { linkTarget } from "../print/link-target.ts";
-import {
-	columnUnit,
-	entriesOf,
-	figureCaption,
-	NOTHING,
-	type Printing,
-	printCell,
-	printingOf,
-	printQuantity,
-	tableCaption,
-} from "../print/print-text.ts";
+import { entriesOf, figureCaption, printingOf } from "../print/print-text.ts";
 import { PRINT_WORDS, type PrintWords } from "../print/print-words.ts";
 import { saysScale } from "../print/says-scale.ts";
 import { renderSvg } from "../svg/render-svg.ts";
 import { escaped } from "./escape.ts";
+import { cellHtml, classOf, idOf, inline, type Kind, type Scene } from "./inline.ts";
 import { styleSheet } from "./style.ts";
-
-type Kind<K extends Block["kind"]> = Extract<Block, { kind: K }>;
-
-/** What every piece is told. */
-interface Scene {
-	readonly document: PaperDocument;
-	readonly printing: Printing;
-	readonly words: PrintWords;
-	/** Title of the section being set. */
-	readonly title: string;
-	/** A number that no other piece of the file has. */
-	readonly next: () => number;
-}
-
-const idOf = (id: string | undefined): string => (id === undefined ? "" : ` id="${escaped(id)}"`);
-const classOf = (...names: readonly (string | undefined)[]): string => {
-	const given = names.filter((name) => name !== undefined && name !== "");
-	return given.length === 0 ? "" : ` class="${given.join(" ")}"`;
-};
-
-const inline = (children: readonly Inline[], scene: Scene): string =>
-	children
-		.map((child) => {
-			switch (child.kind) {
-				case "text":
-					return child.lang === undefined
-						? escaped(child.text)
-						: `<span lang="${child.lang}">${escaped(child.text)}</span>`;
-				case "quantity":
-					return escaped(printQuantity(child, scene.printing));
-				case "verdict":
-					return `<span class="met">${escaped(scene.words.verdicts[child.verdict])}</span>`;
-				case "strong":
-					return `<strong>${inline(child.children, scene)}</strong>`;
-				case "emphasis":
-					return `<em>${inline(child.children, scene)}</em>`;
-				case "link":
-					return `<a href="${escaped(linkTarget(child.to, "html"))}">${inline(child.children, scene)}</a>`;
-				default:
-					return child satisfies never;
-			}
-		})
-		.join("");
-
-const cellHtml = (cell: Cell | undefined, scene: Scene, column?: Column): string => {
-	switch (cell?.kind) {
-		case undefined:
-		case "none":
-			return NOTHING;
-		case "rich":
-			return inline(cell.children, scene);
-		case "verdict":
-			return `<span class="${cell.verdict.replaceAll(" ", "-")}">${escaped(scene.words.verdicts[cell.verdict])}</span>`;
-		case "unset":
-			return `<strong class="unset">${escaped(cell.text)}</strong>`;
-		case "blank":
-			return `<span class="blank"><span class="unseen">${escaped(scene.words.toFillIn)}</span></span>`;
-		case "text":
-			if (column?.id === "phone") return phoneHtml(cell.text);
-			return escaped(printCell(cell, scene.printing, column));
-		case "quantity":
-			return escaped(printCell(cell, scene.printing, column));
-		default:
-			return cell satisfies never;
-	}
-};
-
-/** A number of seven digits or more as a link that a telephone dials; what else stands beside it stays words (RFC 3966). */
-const phoneHtml = (text: string): string => {
-	const [number] = /\+?\d[\d\s().-]{4,}\d/u.exec(text) ?? [];
-	const digits = number?.replaceAll(/[^\d+]/gu, "") ?? "";
-	if (number === undefined || digits.length < 7) return escaped(text);
-	const at = text.indexOf(number);
-	return `${escaped(text.slice(0, at))}<a href="tel:${digits}">${escaped(number)}</a>${escaped(text.slice(at + number.length))}`;
-};
+import { signIn, table } from "./table.ts";
 
 const noted = (note: string | undefined): string =>
 	note === undefined ? "" : ` <span class="note">${escaped(note)}</span>`;
@@ -119,80 +35,6 @@ const keyFigures = (block: Kind<"figures">, scene: Scene): string => {
 			}</div>`,
 	);
 	return `<dl class="figures">\n${items.join("\n")}\n</dl>`;
-};
-
-const alignOf = (column: Column): string | undefined => {
-	const align = column.align ?? (column.kind === "quantity" ? "end" : "start");
-	return align === "start" ? undefined : align;
-};
-
-const isGroup = (row: Row): boolean => row.emphasis === "group" && Object.keys(row.cells).length === 1;
-
-const rowHtml = (row: Row, columns: readonly Column[], scene: Scene): string => {
-	if (isGroup(row)) {
-		const [cell] = Object.values(row.cells);
-		return `<tr class="group"><th scope="rowgroup" colspan="${columns.length}">${cellHtml(cell, scene)}</th></tr>`;
-	}
-	// A row that goes on with the one above has no head of its own.
-	const cells = columns.map((column) => {
-		const inside = cellHtml(row.cells[column.id], scene, column);
-		return column.rowHead === true && inside !== ""
-			? `<th scope="row"${classOf(alignOf(column))}>${inside}</th>`
-			: `<td${classOf(alignOf(column))}>${inside}</td>`;
-	});
-	return `<tr${classOf(row.emphasis)}>${cells.join("")}</tr>`;
-};
-
-/** Rows with the subhead that they stand under: a body of the table each. */
-const bodies = (rows: readonly Row[]): readonly (readonly Row[])[] =>
-	rows.reduce<Row[][]>((all, row) => {
-		const last = all.at(-1);
-		if (last === undefined || isGroup(row)) all.push([row]);
-		else last.push(row);
-		return all;
-	}, []);
-
-/** A wide table scrolls within its own box, which the keyboard reaches. */
-const scrolling = (id: string, table: string): string =>
-	`<div class="wide" role="group" tabindex="0" aria-labelledby="${id}">\n${table}\n</div>`;
-
-const table = (block: Kind<"table">, scene: Scene): string => {
-	const id = `t-${scene.next()}`;
-	const unseen = tableCaption(block, scene.printing) === scene.title ? "unseen" : undefined;
-	const heads = block.columns.map((column) => {
-		const unit = columnUnit(column, scene.printing);
-		return `<th scope="col"${classOf(alignOf(column))}>${escaped(column.head)}${
-			unit === undefined ? "" : ` <span class="unit">${escaped(unit)}</span>`
-		}</th>`;
-	});
-	const rows = bodies(block.rows).map(
-		(body) => `<tbody>\n${body.map((row) => rowHtml(row, block.columns, scene)).join("\n")}\n</tbody>`,
-	);
-	const note = block.note === undefined ? "" : `\n<p class="note">${inline(block.note, scene)}</p>`;
-	return `${scrolling(
-		id,
-		`<table${idOf(block.id)}${classOf(block.dense === true ? "dense" : undefined)}>
-<caption id="${id}"${classOf(unseen)}>${escaped(tableCaption(block, scene.printing))}</caption>
-<thead><tr>${heads.join("")}</tr></thead>
-${rows.join("\n")}
-</table>`,
-	)}${note}`;
-};
-
-const signIn = (block: Kind<"sign-in">, scene: Scene): string => {
-	const id = `t-${scene.next()}`;
-	const heads = block.columns.map((column) => `<th scope="col">${escaped(column.head)}</th>`).join("");
-	const line = `<tr class="line">${block.columns.map(() => "<td></td>").join("")}</tr>`;
-	return scrolling(
-		id,
-		`<table class="sign">
-<caption id="${id}" class="unseen">${escaped(`${scene.title}: ${scene.words.toFillIn}`)}</caption>
-<thead><tr>${heads}</tr></thead>
-<tbody>
-${Array.from({ length: block.lines * (block.abreast ?? 1) }, () => line).join("\n")}
-</tbody>
-</table>`,
-	);
 };
 
 const figure = (block: Kind<"figure">, scene: Scene): string => {
