@@ -23,6 +23,7 @@ import { RULES_BARRIERS } from "./rules-barriers.ts";
 import { RULES_CASING } from "./rules-casing.ts";
 import { RULES_CEMENT } from "./rules-cement.ts";
 import { RULES_CEMENT_JOB } from "./rules-cement-job.ts";
+import { RULES_CONDITIONS } from "./rules-conditions.ts";
 import { RULES_DAYS } from "./rules-days.ts";
 import { RULES_LIMITS } from "./rules-limits.ts";
 import { RULES_NAMES } from "./rules-names.ts";
@@ -80,6 +81,7 @@ export const ENGLISH = {
 	...RULES_PRESSURE,
 	...RULES_NAMES,
 	...RULES_LIMITS,
+	...RULES_CONDITIONS,
 	...RULES_DAYS,
 	...RULES_CEMENT_JOB,
 	...RULES_CEMENT,
