@@ -1,5 +1,6 @@
 import type { Amount } from "../catalog/limits/limit.ts";
-import type { MeasureName, TopMethod } from "../catalog/limits/vocabulary.ts";
+import type { MeasureName } from "../catalog/limits/measures.ts";
+import type { TopMethod } from "../catalog/limits/vocabulary.ts";
 import type { Known } from "../cite/known.ts";
 import { type Fact, message, type Said } from "../messages/message.ts";
 import type { Dimension } from "../units/dimensions.ts";

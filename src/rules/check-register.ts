@@ -1,12 +1,6 @@
-import {
-	CHECK_IDS,
-	CHECK_LIMITS,
-	type CheckId,
-	type LimitForm,
-	MEASURES,
-	type MeasureName,
-	type SubjectKind,
-} from "../catalog/limits/vocabulary.ts";
+import { CHECK_IDS, CHECK_LIMITS, type CheckId } from "../catalog/limits/checks.ts";
+import { MEASURES, type MeasureName, type SubjectKind } from "../catalog/limits/measures.ts";
+import type { LimitForm } from "../catalog/limits/vocabulary.ts";
 import type { Dimension } from "../units/dimensions.ts";
 import { CHECK_CODE } from "./checks/index.ts";
 

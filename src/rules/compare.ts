@@ -1,5 +1,5 @@
 import type { Operator, Threshold } from "../catalog/limits/limit.ts";
-import { MEASURES } from "../catalog/limits/vocabulary.ts";
+import { MEASURES } from "../catalog/limits/measures.ts";
 import type { Known } from "../cite/known.ts";
 import { message, type Said } from "../messages/message.ts";
 import { practicallyEqual } from "../units/practically-equal.ts";

@@ -1,18 +1,13 @@
-import { wrongSide } from "../catalog/limits/protective-side.ts";
-import { exampleAmount } from "../catalog/limits/read-amount.ts";
+import { CHECK_LIMITS, type CheckId } from "../catalog/limits/checks.ts";
 import {
-	CHECK_LIMITS,
-	type CheckId,
-	EVENTS,
-	FACTS,
-	type LimitForm,
 	MEASURES,
 	type MeasureEntry,
 	type MeasureName,
-	STRING_EVENTS,
-	STRING_FACTS,
 	type SubjectKind,
-} from "../catalog/limits/vocabulary.ts";
+} from "../catalog/limits/measures.ts";
+import { wrongSide } from "../catalog/limits/protective-side.ts";
+import { exampleAmount } from "../catalog/limits/read-amount.ts";
+import { EVENTS, FACTS, type LimitForm, STRING_EVENTS, STRING_FACTS } from "../catalog/limits/vocabulary.ts";
 import { message } from "../messages/message.ts";
 import { type Reader, tellPhrase } from "../messages/print.ts";
 

@@ -1,4 +1,4 @@
-import { COMPUTED_KINDS, type ComputedKind, FACTORS, MEASURES } from "../catalog/limits/vocabulary.ts";
+import { COMPUTED_KINDS, type ComputedKind, FACTORS, MEASURES } from "../catalog/limits/measures.ts";
 import { type AnyFormula, formula } from "../cite/formula.ts";
 import type { Known } from "../cite/known.ts";
 import { cite } from "../cite/source.ts";

@@ -1,7 +1,8 @@
 import type { Results } from "../calc/results.ts";
+import { CHECK_LIMITS } from "../catalog/limits/checks.ts";
 import type { InForceBy, Jurisdiction, Rule } from "../catalog/limits/limit.ts";
 import { readConditions } from "../catalog/limits/read-conditions.ts";
-import { CHECK_LIMITS, type EventName } from "../catalog/limits/vocabulary.ts";
+import type { EventName } from "../catalog/limits/vocabulary.ts";
 import { VERDICTS, type Verdict } from "../document/verdict.ts";
 import { message, type Said } from "../messages/message.ts";
 import type { Well } from "../well/well.ts";

@@ -1,4 +1,5 @@
-import type { StringSelector, SubjectKind } from "../catalog/limits/vocabulary.ts";
+import type { SubjectKind } from "../catalog/limits/measures.ts";
+import type { StringSelector } from "../catalog/limits/vocabulary.ts";
 import type { Neighbor, OffsetWell } from "../definition/definition.ts";
 import { message, type Said } from "../messages/message.ts";
 import { rolesOf } from "../well/roles.ts";

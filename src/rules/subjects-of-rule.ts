@@ -1,10 +1,7 @@
+import { CHECK_LIMITS } from "../catalog/limits/checks.ts";
 import type { Rule } from "../catalog/limits/limit.ts";
-import {
-	BY_WHAT_IT_HAS,
-	CHECK_LIMITS,
-	type StringSelector,
-	type SubjectKind,
-} from "../catalog/limits/vocabulary.ts";
+import type { SubjectKind } from "../catalog/limits/measures.ts";
+import { BY_WHAT_IT_HAS, type StringSelector } from "../catalog/limits/vocabulary.ts";
 import { message, type Said } from "../messages/message.ts";
 import type { Well } from "../well/well.ts";
 import { missingAt } from "./case.ts";

@@ -1,14 +1,10 @@
 import { readdirSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { JURISDICTION_CODES, loadJurisdictions, loadPractice } from "../../src/catalog/jurisdictions.ts";
+import { CHECK_IDS, CHECK_LIMITS } from "../../src/catalog/limits/checks.ts";
 import type { Condition, Limit } from "../../src/catalog/limits/limit.ts";
-import {
-	CHECK_IDS,
-	CHECK_LIMITS,
-	LIMIT_FORMS,
-	MEASURES,
-	SETBACK_KINDS,
-} from "../../src/catalog/limits/vocabulary.ts";
+import { MEASURES } from "../../src/catalog/limits/measures.ts";
+import { LIMIT_FORMS, SETBACK_KINDS } from "../../src/catalog/limits/vocabulary.ts";
 import { NEIGHBOR_KINDS } from "../../src/definition/neighbors.ts";
 import { read, row } from "../rules/builders.ts";
 import { told } from "../told.ts";

@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { CHECK_IDS } from "../../src/catalog/limits/vocabulary.ts";
+import { CHECK_IDS } from "../../src/catalog/limits/checks.ts";
 import { CHECKS } from "../../src/rules/index.ts";
 
 const rules = new URL("../../src/rules/", import.meta.url);

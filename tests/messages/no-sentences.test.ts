@@ -3,7 +3,9 @@ import { join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
 import { parseAst } from "rolldown/parseAst";
 import { describe, expect, it } from "vitest";
+import * as checks from "../../src/catalog/limits/checks.ts";
 import * as limits from "../../src/catalog/limits/limit.ts";
+import * as measures from "../../src/catalog/limits/measures.ts";
 import * as vocabulary from "../../src/catalog/limits/vocabulary.ts";
 import { VERDICTS } from "../../src/document/verdict.ts";
 
@@ -126,7 +128,7 @@ const OF_RULES: ReadonlySet<string> = new Set([
 	"stated unfit",
 	// The first sentence of several checks' explanations.
 	"A record is held against what was designed; before the job is recorded the check does not apply.",
-	...([vocabulary, limits].flatMap((room) =>
+	...([checks, measures, vocabulary, limits].flatMap((room) =>
 		Object.values(room).flatMap((words): readonly unknown[] =>
 			Array.isArray(words) ? words : typeof words === "object" ? Object.keys(words) : [],
 		),

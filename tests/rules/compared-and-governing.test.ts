@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { JURISDICTION_CODES, loadJurisdictions } from "../../src/catalog/jurisdictions.ts";
-import { CHECK_IDS } from "../../src/catalog/limits/vocabulary.ts";
+import { CHECK_IDS } from "../../src/catalog/limits/checks.ts";
 import { comparisonSheet, limitsTable } from "../../src/cli/limits-list.ts";
 import { ENGLISH_READER } from "../../src/messages/print.ts";
 import type { Findings } from "../../src/paper/context.ts";

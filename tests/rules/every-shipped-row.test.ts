@@ -15,12 +15,11 @@ import type {
 	Rule,
 	Threshold,
 } from "../../src/catalog/limits/limit.ts";
+import { MEASURES, type MeasureName } from "../../src/catalog/limits/measures.ts";
 import {
 	CONTINGENT_EVENTS,
 	type EventName,
 	type LimitForm,
-	MEASURES,
-	type MeasureName,
 	type TopMethod,
 } from "../../src/catalog/limits/vocabulary.ts";
 import type { Neighbor } from "../../src/definition/definition.ts";

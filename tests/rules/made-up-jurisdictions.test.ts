@@ -6,8 +6,8 @@ import {
 	loadPractice,
 	readJurisdictionText,
 } from "../../src/catalog/jurisdictions.ts";
+import { CHECK_IDS, CHECK_LIMITS } from "../../src/catalog/limits/checks.ts";
 import type { Amount, CentralizerPattern, Limit } from "../../src/catalog/limits/limit.ts";
-import { CHECK_IDS, CHECK_LIMITS } from "../../src/catalog/limits/vocabulary.ts";
 import { wellWith } from "./builders.ts";
 import { judged as judge } from "./told.ts";
 

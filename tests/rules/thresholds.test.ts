@@ -1,14 +1,10 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { loadPractice } from "../../src/catalog/jurisdictions.ts";
+import { CHECK_LIMITS, type CheckId } from "../../src/catalog/limits/checks.ts";
 import type { Operator } from "../../src/catalog/limits/limit.ts";
+import { MEASURE_NAMES, type MeasureName } from "../../src/catalog/limits/measures.ts";
 import { wrongSide } from "../../src/catalog/limits/protective-side.ts";
-import {
-	CHECK_LIMITS,
-	type CheckId,
-	MEASURE_NAMES,
-	type MeasureName,
-} from "../../src/catalog/limits/vocabulary.ts";
 import type { Verdict } from "../../src/document/verdict.ts";
 import { told } from "../told.ts";
 import { type Edit, finding, set, without } from "./builders.ts";

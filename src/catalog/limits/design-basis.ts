@@ -1,10 +1,10 @@
 import type { Checked, Diagnostic } from "../../diagnostics/diagnostic.ts";
 import { nearestName } from "../../diagnostics/nearest-name.ts";
 import { message } from "../../messages/message.ts";
+import { CHECK_LIMITS } from "./checks.ts";
 import { type Desk, report } from "./fault.ts";
 import type { Jurisdiction, Rule } from "./limit.ts";
 import { readLimit } from "./read-limit.ts";
-import { CHECK_LIMITS } from "./vocabulary.ts";
 
 /** A limit of the company's own design basis, as the definition has it; its limit is still to be read. */
 export interface DesignBasisLimit {

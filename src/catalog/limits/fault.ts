@@ -4,7 +4,7 @@ import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
 import { nearestName } from "../../diagnostics/nearest-name.ts";
 import type { Path } from "../../diagnostics/path.ts";
 import { type Message, message, type Said } from "../../messages/message.ts";
-import type { SubjectKind } from "./vocabulary.ts";
+import type { SubjectKind } from "./measures.ts";
 
 export interface Fault {
 	readonly code: Code;

@@ -1,14 +1,14 @@
 import type { Known } from "../../cite/known.ts";
 import type { Paper } from "../../document/document.ts";
 import type { Said } from "../../messages/message.ts";
+import type { CheckId } from "./checks.ts";
+import type { MeasureName } from "./measures.ts";
 import type {
-	CheckId,
 	Covered,
 	EventName,
 	FactName,
 	FieldName,
 	MeasuredFrom,
-	MeasureName,
 	SetbackKind,
 	StringSelector,
 	TopMethod,

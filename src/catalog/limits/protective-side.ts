@@ -1,5 +1,5 @@
 import type { Operator } from "./limit.ts";
-import type { MeasureName } from "./vocabulary.ts";
+import type { MeasureName } from "./measures.ts";
 
 type Side = "least" | "most";
 

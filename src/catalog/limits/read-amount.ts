@@ -14,8 +14,8 @@ import {
 	MEASURE_NAMES,
 	MEASURES,
 	type MeasureName,
-	TOP_METHODS,
-} from "./vocabulary.ts";
+} from "./measures.ts";
+import { TOP_METHODS } from "./vocabulary.ts";
 
 /** An example of a kind as a limit writes it: the measure says what a depth is counted from, so the amount does not. */
 export const exampleAmount = (dimension: Dimension): string =>

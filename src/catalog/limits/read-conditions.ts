@@ -1,10 +1,10 @@
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
 import type { Path } from "../../diagnostics/path.ts";
 import { type Message, message } from "../../messages/message.ts";
+import { CHECK_IDS, CHECK_LIMITS } from "./checks.ts";
 import { type Desk, mendWord, report } from "./fault.ts";
 import type { Rule } from "./limit.ts";
 import { readLimit } from "./read-limit.ts";
-import { CHECK_IDS, CHECK_LIMITS } from "./vocabulary.ts";
 
 /** A condition as the definition has it; its limit is still to be read. */
 export interface WrittenCondition {

@@ -1,18 +1,12 @@
 import type { Path } from "../../diagnostics/path.ts";
 import { message } from "../../messages/message.ts";
+import { CHECK_LIMITS, type CheckId } from "./checks.ts";
 import { type Desk, isBlock, onlyKeys, outOfPlace, readWord, report, shownValue, textOf } from "./fault.ts";
 import { type Condition, type Limit, type LimitLeaf, PLACE_KINDS, type PlaceKind } from "./limit.ts";
+import { isMeasuredOn, MEASURE_NAMES } from "./measures.ts";
 import { readEvent, readForm } from "./read-form.ts";
 import { readThreshold } from "./read-threshold.ts";
-import {
-	CHECK_LIMITS,
-	type CheckId,
-	CONTINGENT_EVENTS,
-	FACTS,
-	isMeasuredOn,
-	MEASURE_NAMES,
-	STRING_FACTS,
-} from "./vocabulary.ts";
+import { CONTINGENT_EVENTS, FACTS, STRING_FACTS } from "./vocabulary.ts";
 
 const readFact = (desk: Desk, raw: unknown, at: Path, holds: boolean): Condition | undefined => {
 	const fact = readWord(desk, raw, at, FACTS, message("limits/thing.fact"));

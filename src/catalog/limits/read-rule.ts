@@ -2,6 +2,7 @@ import * as z from "zod";
 import type { Path } from "../../diagnostics/path.ts";
 import { READER_PAPERS } from "../../document/document.ts";
 import { type Message, message, type Said } from "../../messages/message.ts";
+import { CHECK_IDS, CHECK_LIMITS } from "./checks.ts";
 import {
 	type Desk,
 	isBlock,
@@ -15,7 +16,7 @@ import {
 } from "./fault.ts";
 import { type AppliesTo, COPY_KINDS, IN_FORCE_BY, type Rule, STANDINGS, WAYS_KNOWN } from "./limit.ts";
 import { readCondition, readLimit } from "./read-limit.ts";
-import { CHECK_IDS, CHECK_LIMITS, SETBACK_KINDS, STRING_SELECTORS } from "./vocabulary.ts";
+import { SETBACK_KINDS, STRING_SELECTORS } from "./vocabulary.ts";
 
 const sentence = z.string().trim().min(1);
 const day = z.union([z.iso.date(), z.literal("unknown")]);

@@ -2,15 +2,10 @@ import type { Path } from "../../diagnostics/path.ts";
 import { message } from "../../messages/message.ts";
 import { type Desk, isBlock, onlyKeys, readWord, report, shownValue, textOf } from "./fault.ts";
 import type { Along, CementZone, Operator, Threshold } from "./limit.ts";
+import { MEASURES, type MeasureEntry, type MeasureName, type Parameter } from "./measures.ts";
 import { wrongSide } from "./protective-side.ts";
 import { readAmount, readQuantity } from "./read-amount.ts";
-import {
-	MEASURED_FROM,
-	MEASURES,
-	type MeasureEntry,
-	type MeasureName,
-	type Parameter,
-} from "./vocabulary.ts";
+import { MEASURED_FROM } from "./vocabulary.ts";
 
 const OPERATOR_KEYS = {
 	at_least: "at least",

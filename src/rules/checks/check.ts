@@ -1,5 +1,5 @@
+import type { CheckId } from "../../catalog/limits/checks.ts";
 import type { LimitLeaf } from "../../catalog/limits/limit.ts";
-import type { CheckId } from "../../catalog/limits/vocabulary.ts";
 import type { Case } from "../case.ts";
 import type { Outcome } from "../outcome.ts";
 

@@ -5,7 +5,7 @@
  * gives  an outcome: a verdict, a sentence, the numbers compared, and what is missing
  * may not  hold a number of any rule; those are data
  */
-import type { CheckId } from "../../catalog/limits/vocabulary.ts";
+import type { CheckId } from "../../catalog/limits/checks.ts";
 import { barrierChecks } from "./barriers.ts";
 import { casingChecks } from "./casing.ts";
 import { casingLoadsChecks } from "./casing-loads.ts";

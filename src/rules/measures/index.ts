@@ -5,7 +5,7 @@
  * gives  a value with its origin, bounds on it, what is missing, or why it has no meaning here
  * may not  compare, or hold a number of any rule
  */
-import type { MeasureName } from "../../catalog/limits/vocabulary.ts";
+import type { MeasureName } from "../../catalog/limits/measures.ts";
 import { atTheSameTimeMeasures } from "./at-the-same-time.ts";
 import { barrierMeasures } from "./barriers.ts";
 import { casingLoadMeasures } from "./casing-loads.ts";
