@@ -32,6 +32,8 @@ describe("a shipped rule that binds only if something happens", () => {
 		["us-co.chem.request", "information requested", "needs judgement"],
 		["us-oh.adverse", "adverse communication", "needs judgement"],
 		["us-wy.fresh-flow", "fresh-water flow", "needs judgement"],
+		["us-tx.mit.360h", "long rotation in casing", "needs judgement"],
+		["us-ca.test.idle", "well idle", "needs judgement"],
 	])("%s is not applicable until it happens, and is asked then", (id, event, then) => {
 		const late = set("well.issued", "2026-07-31");
 		for (const { verdict, because } of verdicts(id, late)) {
@@ -39,6 +41,16 @@ describe("a shipped rule that binds only if something happens", () => {
 			expect(because).toMatch(/applies only after .+; none is on record or planned/i);
 		}
 		for (const { verdict } of verdicts(id, late, happened(event))) expect(verdict).toBe(then);
+	});
+
+	it("long rotation in one string is asked of that string alone", () => {
+		const rotated = (string?: string): Edit =>
+			set("site.events", [
+				{ event: "long rotation in casing", on: "2026-07-15", recorded: true, ...(string && { string }) },
+			]);
+		const asked = (edit: Edit) => verdicts("us-tx.mit.360h", edit).map(({ verdict }) => verdict);
+		expect(asked(rotated())).toEqual(["needs judgement", "needs judgement"]);
+		expect(asked(rotated("surface"))).toEqual(["needs judgement", "does not apply"]);
 	});
 
 	it("the plugging report of a dry hole is due 30 days after the plugging", () => {

@@ -57,8 +57,8 @@ export const RULE_TEXTS: Readonly<Record<string, string>> = {
 		"Los informes de producción vienen después de la terminación; la operadora debe programarlos.",
 	"Attach proof of the well search; it is not part of this plan.":
 		"Adjunte la prueba de la búsqueda de pozos; no está en este plan.",
-	"Count the rotating hours when the next hole section is drilled; a plan cannot state them.":
-		"Cuente las horas de rotación cuando se perfore la siguiente sección; un plan no puede darlas.",
+	"State how the integrity of the casing was verified after 360 rotating hours.":
+		"Indique cómo se verificó la integridad de la TR después de 360 horas de rotación.",
 	"Attach the application’s description of the treatment; it is not part of this plan.":
 		"Adjunte la descripción del tratamiento de la solicitud; no está en este plan.",
 	"Attach the approval, with its number and date; it is not part of this plan.":
