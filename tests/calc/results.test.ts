@@ -162,6 +162,17 @@ describe("casing of the horizontal starter", () => {
 		expect(production.weight_in_mud?.value).toBeCloseTo(23 * vertical * (1 - 11.8 / 65.5), 6);
 	});
 
+	test("held while treated, it shares its change of force over the whole length that hangs free", () => {
+		const treated = casingOf(results, "production").loads.find(({ id }) => id === "tension-stimulation");
+		const free = (treated?.line.rows ?? []).filter(({ md }) => md >= 28 && md <= 5400);
+		const [hanger] = free;
+		expect(free.length).toBeGreaterThan(50);
+		// Between hanger and cement the force falls by the weight of the steel alone, 23 lb/ft: what cools and swells is shared.
+		for (const row of free) expect(row.load).toBeCloseTo((hanger?.load ?? 0) - 23 * (row.md - 28), 2);
+		expect(hanger?.load).toBeCloseTo(289_392, 0);
+		expect(treated?.least_factor?.value).toBeCloseTo(724_140.14 / 289_392.16, 4);
+	});
+
 	test("pressures at the surface shoe", () => {
 		const surface = casingOf(results, "surface");
 		expect(surface.mud_hydrostatic_at_shoe?.value).toBeCloseTo(0.052 * 8.8 * 1185, 6);
