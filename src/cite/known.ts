@@ -39,6 +39,8 @@ export type Origin =
 			readonly row: string;
 			readonly column: string;
 			readonly source: SourceRef;
+			/** Of a limit: the number as its row writes it, with the unit of the rule. */
+			readonly text?: string;
 	  }
 	/** Not given, so assumed; `id` is the key of the recorded assumption. */
 	| {

@@ -4,6 +4,7 @@ import { type Reader, tellPhrase, tellSaid } from "../messages/print.ts";
 import type { Findings } from "../paper/context.ts";
 import { loadWords } from "../paper/words/words.ts";
 import type { Finding } from "../rules/finding.ts";
+import { numbersOf } from "../rules/limit-in-words.ts";
 import { say } from "../rules/reason.ts";
 
 /** A limit that arithmetic decides, so that a number of it can be laid beside a text. */
@@ -105,17 +106,28 @@ export const comparisonSheet = ({ well, judgement }: Findings, reader: Reader): 
 };
 
 /** Of one limit: what our rules file has, and the lines that a person fills. */
-const toCompare = ({ cite, requirement, reason }: Finding, reader: Reader): readonly Message[] => [
+const toCompare = ({ cite, requirement, limit, reason }: Finding, reader: Reader): readonly Message[] => [
 	message("list/sheet-words", {
 		requirement: loadWords(reader.language).requirement(cite.rule, requirement),
 	}),
-	message("list/sheet-number", { reason: say(reason, reader) }),
+	numberLine(limit),
+	message("list/sheet-well", { reason: say(reason, reader) }),
 	message("list/sheet-standing", { standing: standingOf(cite) }),
 	...(cite.forms === undefined ? [] : [message("list/sheet-forms", { forms: cite.forms.join("; ") })]),
 	...(cite.comparedBy === undefined
 		? [message("list/sheet-agrees", { blank: BLANK }), message("list/sheet-by", { blank: BLANK })]
 		: [message("list/sheet-compared", cite.comparedBy)]),
 ];
+
+/** The numbers of our row as it writes them; a limit of words alone has none. */
+const numberLine = (limit: Limit): Message => {
+	const numbers = numbersOf(limit);
+	return numbers.length === 0
+		? message("list/sheet-no-number")
+		: message("list/sheet-number", {
+				numbers: { parts: numbers.flatMap((each, i) => (i === 0 ? [each] : ["; ", each])) },
+			});
+};
 
 const standingOf = ({ standing, publicCopy }: Finding["cite"]) =>
 	publicCopy === undefined

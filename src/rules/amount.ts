@@ -35,7 +35,7 @@ const inside = ({ value, how }: Extract<Worth, { value: Known }>, depth: number)
 };
 
 /** A top by each method, as it is said before the distance that goes with it. */
-const TOP_BY: Readonly<Record<TopMethod, Said>> = {
+export const TOP_BY: Readonly<Record<TopMethod, Said>> = {
 	"returns seen": message("rules/top-known-by-returns"),
 	calculated: message("rules/calculated-top"),
 	"temperature survey": message("rules/top-by-temperature-survey"),

@@ -47,8 +47,17 @@ const SPANS = {
 
 type SpanKey = `${Deadline["days"]} ${SpanUnit} ${Deadline["side"]}`;
 
-/** The words for a span; the reader of rules files lets business days be counted in days and hours only. */
-const spanWords = (key: SpanKey, count: number): Said => {
+/** A span of time before or after an event, as a deadline counts it. */
+interface Span {
+	readonly count: number;
+	readonly unit: SpanUnit;
+	readonly side: Deadline["side"];
+	readonly days: Deadline["days"];
+}
+
+/** The words for a span, `30 days after`; the reader of rules files lets business days be counted in days and hours only. */
+export const spanWords = ({ count, unit, side, days }: Span): Said => {
+	const key: SpanKey = `${days} ${unit} ${side}`;
 	const code = (SPANS as Readonly<Partial<Record<SpanKey, (typeof SPANS)[keyof typeof SPANS]>>>)[key];
 	if (code === undefined) throw new RangeError(`no words for ${key}`);
 	return message(code, { count });
@@ -89,7 +98,7 @@ export const dueDate = (
 		const at = eventDate(well, event, string);
 		if ("missing" in at)
 			return { missing: [at.missing], ...(at.never === undefined ? {} : { never: at.never }) };
-		const span = spanWords(`${limit.days} ${unit} ${limit.side}`, count.value);
+		const span = spanWords({ count: count.value, unit, side: limit.side, days: limit.days });
 		const common = { event, span, eventDate: at.date, basis: at.basis };
 		if (limit.days === "calendar") return { ...common, due: away(at.date, count.value, unit, limit.side) };
 		const days = unit === "hours" ? daysOfHours(count.value, limit.side) : count.value;

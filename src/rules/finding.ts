@@ -1,4 +1,4 @@
-import type { HowKnown, PublicCopy, RuleSetKind, Standing } from "../catalog/limits/limit.ts";
+import type { HowKnown, Limit, PublicCopy, RuleSetKind, Standing } from "../catalog/limits/limit.ts";
 import type { Known } from "../cite/known.ts";
 import type { Path } from "../diagnostics/path.ts";
 import { type Paper, readerPaperOf } from "../document/document.ts";
@@ -48,6 +48,8 @@ export interface Finding {
 	readonly cite: LimitCitation;
 	/** The requirement, one sentence in our own words, from the limit's file. */
 	readonly requirement: Said;
+	/** The limit as its row has it, before it is known for which string. */
+	readonly limit: Limit;
 	readonly verdict: Verdict;
 	/** What the limit comes to here, and what was found, where they are numbers. */
 	readonly required?: Known;

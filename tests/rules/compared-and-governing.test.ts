@@ -62,7 +62,10 @@ describe("a row that a person has compared", () => {
 		const sheet = comparisonSheet({ well, judgement } as Findings, ENGLISH_READER);
 		expect(sheet[1]).toBe("2 limits; 1 compared by a person named in the definition");
 		expect(sheet.filter((line) => line.includes("number in the text ____"))).toHaveLength(1);
-		expect(sheet.join("\n")).toMatch(/our number {2}The shoe is 200.ft below the base of protected water/);
+		expect(sheet.join("\n")).toMatch(
+			/our number {2}depth of the shoe below protected water: at least 60 ft\n/,
+		);
+		expect(sheet.join("\n")).toMatch(/this well {3}The shoe is 200.ft below the base of protected water/);
 	});
 });
 

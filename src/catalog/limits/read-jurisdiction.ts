@@ -120,12 +120,13 @@ export const readJurisdiction = (raw: unknown, file: string): Checked<Jurisdicti
 		seen.set(id, i);
 		const rowDesk: Desk = {
 			...desk,
-			originOf: (at) => ({
+			originOf: (at, text) => ({
 				kind: "catalogue",
 				table: file,
 				row: id,
 				column: pathKey(at.slice(2)),
 				source: cite("cited-rule", citationOf(row)),
+				text,
 			}),
 		};
 		return readRule(rowDesk, row, ["rules", i]);

@@ -69,7 +69,15 @@ export const LIST = {
 		"  our words   {requirement}",
 		"Sheet: the limit as our rules file has it; begins at column 14.",
 	],
-	"list/sheet-number": ["  our number  {reason}", "Sheet: how the limit comes out; begins at column 14."],
+	"list/sheet-number": [
+		"  our number  {numbers}",
+		"Sheet: the numbers of our row, as it writes them; begins at column 14.",
+	],
+	"list/sheet-no-number": [
+		"  our number  none; compare the words",
+		"Sheet: our row has no number; begins at column 14.",
+	],
+	"list/sheet-well": ["  this well   {reason}", "Sheet: how the limit comes out; begins at column 14."],
 	"list/sheet-standing": [
 		"  standing    {standing}",
 		"Sheet: with what it was compared; begins at column 14.",

@@ -40,7 +40,9 @@ export const LIST: Translation<typeof ENGLISH> = {
 	"list/sheet-count":
 		"{count, plural, one {# límite} other {# límites}}; {compared} comparados por una persona nombrada en la definición",
 	"list/sheet-words": "  requisito   {requirement}",
-	"list/sheet-number": "  resultado   {reason}",
+	"list/sheet-number": "  número      {numbers}",
+	"list/sheet-no-number": "  número      ninguno; compare las palabras",
+	"list/sheet-well": "  este pozo   {reason}",
 	"list/sheet-standing": "  estado      {standing}",
 	"list/sheet-copy": "{standing}: {at} ({kind}, {dated}); se leyó: {read}",
 	"list/sheet-forms": "  formas      {forms}",
