@@ -28,10 +28,12 @@
  * An input may also be a list (`[1200 psi, 900 psi]`) or a table:
  *     stations: { columns: { md: [measured-depth, ft], inclination: [angle, deg] }, rows: [[0, 0], [100, 3]] }
  */
+import { readFileSync, writeFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { isSourceKey } from "../src/cite/source-keys.ts";
 import { HOW_KNOWN, type Row, readRows } from "./published/rows.ts";
 import { runRow } from "./published/run-row.ts";
+import { publishedTable } from "./published/table.ts";
 
 const published = readRows("published");
 const computed = readRows("computed");
@@ -89,4 +91,19 @@ describe("our own arithmetic", () => {
 test("no two rows share an id", () => {
 	const ids = [...published, ...computed].map((row) => row.id);
 	expect(ids.filter((id, i) => ids.indexOf(id) !== i)).toEqual([]);
+});
+
+describe("the table of published values among the outside judges", () => {
+	test("says what the rows say", () => {
+		const page = new URL("judges/README.md", import.meta.url);
+		const [before, table, after] = readFileSync(page, "utf8").split(
+			/<!-- published -->|<!-- end of published -->/,
+		);
+		const due = `\n\n${publishedTable()}\n\n`;
+		if (process.env["GOLDEN"] === "write") {
+			writeFileSync(page, `${before}<!-- published -->${due}<!-- end of published -->${after}`);
+			return;
+		}
+		expect(table, "write it anew with: npm run golden").toBe(due);
+	});
 });

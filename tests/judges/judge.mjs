@@ -4,11 +4,13 @@ import { join, relative } from "node:path";
 import { parseArgs } from "node:util";
 import { dataJudges } from "./data.mjs";
 import { htmlJudges } from "./html.mjs";
+import { mapJudges } from "./maps.mjs";
 import { numberJudges } from "./numbers.mjs";
 import { bindOutputs } from "./outputs.mjs";
 import { pdfJudges } from "./pdf.mjs";
 import { outFolder, root } from "./run.mjs";
 import { svgJudges } from "./svg.mjs";
+import { tableJudges } from "./tables.mjs";
 import { terminalJudges } from "./terminal.mjs";
 
 const { values: options } = parseArgs({
@@ -24,6 +26,8 @@ const JUDGES = [
 	...pdfJudges,
 	...htmlJudges,
 	...svgJudges,
+	...tableJudges,
+	...mapJudges,
 	...dataJudges,
 	...numberJudges,
 	...terminalJudges,

@@ -1,9 +1,13 @@
 import { spawnSync } from "node:child_process";
+import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 
 export const root = fileURLToPath(new URL("../..", import.meta.url));
 export const outFolder = join(root, "out", "judges");
+
+/** Debian's own Python, which its packages belong to. */
+export const PYTHON = "/usr/bin/python3";
 
 /** Runs a program and gives what it printed; a program that is not there gives status 127. */
 export const run = (program, args, options = {}) => {
@@ -33,3 +37,7 @@ export const versionOf = (program, flag = "--version") => {
 	const { stdout, stderr } = run(program, [flag]);
 	return /\d+(\.\d+)+/.exec(stdout + stderr)?.[0] ?? "version not told";
 };
+
+/** Version of a package that is installed for the judges alone. */
+export const versionInstalled = (name) =>
+	JSON.parse(readFileSync(new URL(`node_modules/${name}/package.json`, import.meta.url), "utf8")).version;

@@ -1,5 +1,5 @@
 import { spawn, spawnSync } from "node:child_process";
-import { chmodSync, chownSync, cpSync, mkdtempSync, rmSync } from "node:fs";
+import { chmodSync, chownSync, cpSync, mkdtempSync, readdirSync, rmSync, statSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { getuid } from "node:process";
@@ -29,6 +29,13 @@ const traced = (
 		}),
 	);
 };
+
+/** What a folder's files fill in pages of four kilobytes, and a page for the folder itself. */
+const kilobytesIn = (folder: string): number =>
+	readdirSync(folder, { recursive: true, withFileTypes: true }).reduce(
+		(sum, entry) => sum + 4 * Math.ceil(statSync(join(entry.parentPath, entry.name)).size / 4096),
+		4,
+	);
 
 describe(`a folder that resists (seed ${SEED})`, () => {
 	it.runIf(isThere("strace"))("at every call of the system by which it is written", async () => {
@@ -62,7 +69,8 @@ describe(`a folder that resists (seed ${SEED})`, () => {
 		await forMinutes(MINUTES / 32, async () => {
 			const before = laidOut();
 			const folder = mkdtempSync(join(tmpdir(), "casebound-small-"));
-			const size = `${900 + Math.floor(random() * 3000)}k`;
+			// Between what the first revision fills and two and a half times that: the second one beside it does not always fit.
+			const size = `${Math.round(kilobytesIn(before) * (1 + 1.5 * random()))}k`;
 			const mounted = spawnSync("mount", ["-t", "tmpfs", "-o", `size=${size}`, "tmpfs", folder]);
 			if (mounted.status !== 0) {
 				figures.see("no file system could be mounted");
