@@ -10,7 +10,7 @@ type Needs = Undetermined["needs"];
 export interface Gaps {
 	readonly undetermined: readonly Undetermined[];
 	/** Notes a result that cannot be had for want of an input; gives undefined, so that it can stand in its place. */
-	readonly missing: (key: string, because: Said, needs: Needs) => undefined;
+	readonly missing: (key: string, because: Said, needs: Needs, wanting?: readonly Said[]) => undefined;
 	/** The value, or a noted gap where the formula was outside its validity. */
 	readonly finite: <D extends Dimension>(
 		key: string,
@@ -22,8 +22,8 @@ export interface Gaps {
 
 export const openGaps = (): Gaps => {
 	const undetermined: Undetermined[] = [];
-	const missing: Gaps["missing"] = (key, because, needs) => {
-		undetermined.push({ key, because, needs });
+	const missing: Gaps["missing"] = (key, because, needs, wanting) => {
+		undetermined.push({ key, because, needs, ...maybe("wanting", wanting) });
 		return undefined;
 	};
 	return {

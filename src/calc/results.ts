@@ -45,6 +45,8 @@ export interface Undetermined {
 	readonly because: Said;
 	/** Definition paths that would mend it. */
 	readonly needs: readonly (readonly (string | number)[])[];
+	/** What stands at each of them, a noun phrase with its article, where a check asks for it by name. */
+	readonly wanting?: readonly Said[];
 }
 
 export type PathColumn =

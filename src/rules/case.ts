@@ -36,6 +36,17 @@ export const missingOf = (
 	at: stringPath(well, string, ...at),
 });
 
+/** What a result lacks, each input by its name; `otherwise` where nothing is noted of it. */
+export const missingFor = (
+	{ results }: Pick<Case, "results">,
+	key: string,
+	...otherwise: readonly MissingInput[]
+): readonly MissingInput[] => {
+	const { needs = [], wanting = [] } = results.undetermined.find((gap) => gap.key === key) ?? {};
+	const named = wanting.flatMap((what, i): readonly MissingInput[] => [{ what, at: needs[i] ?? [] }]);
+	return named.length > 0 ? named : otherwise;
+};
+
 /** An input of the well, missing. */
 export const missingAt = (what: Said, ...at: Path): MissingInput => ({
 	what: message("rules/missing", { what }),

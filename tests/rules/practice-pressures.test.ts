@@ -402,11 +402,32 @@ describe("isolation and treatment", () => {
 		expect(verdict(leak, "intermediate × surface annulus")).toBe("does not apply");
 	});
 
+	test("what cannot be told names the input that is not given, and none that is", () => {
+		const noViscosity: Edit = ["density: 8.4 ppg, viscosity: 1.2 cP }", "density: 8.4 ppg }"];
+		for (const [rule, subject] of [
+			["treatment.expected-pressure", "well"],
+			["isolation.fracture-separation", "well"],
+			["neighboring-wells.fracture-reach", "Sorrel 1"],
+		] as const)
+			expect(found(rule, subject, noViscosity).because).toBe("The base fluid's viscosity is not given.");
+		const noLeakoff: Edit = [", leakoff: 0.0008 ft/min^0.5 }", " }"];
+		expect(found("isolation.fracture-separation", "well", noLeakoff).because).toBe(
+			"The leakoff of the Rushford Shale is not given.",
+		);
+		const noRheology: Edit = [
+			"rate: 7 bbl/min, plastic_viscosity: 32 cP, yield_point: 12 lbf/100ft2",
+			"rate: 7 bbl/min",
+		];
+		for (const rule of ["cement.plug-bump", "cement.line-test"])
+			expect(found(rule, "production", noRheology).because).toBe(
+				"The plastic viscosity or yield point of the lead slurry in the cement job of the production string is not given.",
+			);
+	});
 	test("without a viscosity the expected pressure cannot be told, and pumping does not start", () => {
 		const NONE: Edit = ["density: 8.4 ppg, viscosity: 1.2 cP }", "density: 8.4 ppg }"];
 		expect(found("treatment.friction-reduction", "well", NONE)).toMatchObject({
 			verdict: "cannot tell",
-			because: "The viscosity of the base fluid is not given.",
+			because: "The base fluid's viscosity is not given.",
 			stop: ["pumping"],
 		});
 		const SLOW: Edit = ["      rate: 75 bbl/min\n", "      rate: 30 bbl/min\n"];

@@ -95,6 +95,7 @@ export const jobPlacement = (context: JobContext, parts: Parts): PlacementResult
 			`${key}.friction`,
 			message("calc/plastic-viscosity-or-yield-point-is", { stiff: listOf(stiff) }),
 			[[...at, "cement"]],
+			[message("calc/needed.rheology", { stiff: listOf(stiff), string: string.id })],
 		);
 	const way = jobWay(well, path, string, job, {
 		outlet,

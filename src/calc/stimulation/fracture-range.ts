@@ -1,5 +1,7 @@
 import { constant, type Known } from "../../cite/known.ts";
 import { cite } from "../../cite/source.ts";
+import { message } from "../../messages/message.ts";
+import { listOf } from "../../well/said.ts";
 import { maybe } from "../gaps.ts";
 import { verticalSeparation } from "../isolation/separation.ts";
 import type { FractureRange, StageResults, StimulationResults } from "../results.ts";
@@ -32,10 +34,11 @@ type Model = FractureRange["models"][number];
 /**
  * One fracture of the shallowest stage by four simple models, in which a single plane crack takes an even share of the
  * rate: held in the treated bed (PKN, KGD), grown as far as the stated net pressure and barriers let it, and a disk that
- * nothing holds. Silent where the rock's stiffness, leakoff or bed is not given, since it only illustrates.
+ * nothing holds. Where the bed's base, its rock's stiffness or leakoff, the fluid's viscosity or the rate is not given, a
+ * gap names which.
  */
 export const fractureRange = (
-	{ well, stimulation, path }: StageContext,
+	{ well, stimulation, path, gaps }: StageContext,
 	stages: readonly StageResults[],
 	top: Known<"measured-depth">,
 	grown: StimulationResults["illustrative_height"],
@@ -47,10 +50,39 @@ export const fractureRange = (
 	const rock = formation?.mechanical;
 	const { viscosity: μ } = stimulation.baseFluid;
 	const Q = stage?.rate;
-	if (stage === undefined || worked === undefined || formation?.base === undefined || Q === undefined)
-		return undefined;
+	if (stage === undefined || worked === undefined || formation === undefined) return undefined;
+	const at = ["geology", "formations", well.geology.formations.indexOf(formation)] as const;
+	const wanted = [
+		[formation.base, message("calc/needed.base", { formation: formation.name }), [...at, "base"]],
+		[
+			rock?.youngsModulus,
+			message("calc/needed.stiffness", { formation: formation.name }),
+			[...at, "mechanical", "youngs_modulus"],
+		],
+		[
+			rock?.poissonsRatio,
+			message("calc/needed.poisson", { formation: formation.name }),
+			[...at, "mechanical", "poissons_ratio"],
+		],
+		[
+			rock?.leakoff,
+			message("calc/needed.leakoff", { formation: formation.name }),
+			[...at, "mechanical", "leakoff"],
+		],
+		[μ, message("calc/needed.viscosity"), ["stimulation", "base_fluid", "viscosity"]],
+		[Q, message("calc/needed.rate"), ["stimulation", "stages", "treatment", "rate"]],
+	] as const;
+	const wanting = wanted.filter(([value]) => value === undefined);
+	if (wanting.length > 0)
+		return gaps.missing(
+			"stimulation.fractures",
+			message("calc/fracture-models-need", { wanting: listOf(wanting.map(([, what]) => what)) }),
+			wanting.map(([, , needs]) => needs),
+			wanting.map(([, what]) => what),
+		);
+	if (formation.base === undefined || Q === undefined || μ === undefined) return undefined;
 	if (rock?.youngsModulus === undefined || rock.poissonsRatio === undefined) return undefined;
-	if (rock.leakoff === undefined || rock.leakoff.value <= 0 || μ === undefined) return undefined;
+	if (rock.leakoff === undefined || rock.leakoff.value <= 0) return undefined;
 	const n = constant(
 		"count",
 		Math.max(1, stage.clusters.length),

@@ -148,6 +148,7 @@ export const pressureInputs = (
 				key,
 				message("calc/treating-pressure-needs", { wanting: listOf(wanting.map(([, what]) => what)) }),
 				wanting.map(([, , at]) => at),
+				wanting.map(([, what]) => what),
 			);
 		return undefined;
 	}

@@ -6,6 +6,10 @@ export const CALC_TREATMENT = {
 		"Treating pressure needs {wanting}.",
 		"Why a result is not given, printed as a sentence in the papers. wanting: what is not given.",
 	],
+	"calc/fracture-models-need": [
+		"The fracture models need {wanting}.",
+		"Why a result is not given, printed as a sentence in the papers. wanting: what is not given.",
+	],
 	"calc/step-has-no-volume": [
 		'The step "{step}" has no volume.',
 		"Why a result is not given, printed as a sentence in the papers. step: as typed.",

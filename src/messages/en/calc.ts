@@ -23,6 +23,20 @@ export const CALC = {
 	"calc/needed.roughness": ["the pipe's roughness", "An input that the treating pressure needs."],
 	"calc/needed.discharge": ["the discharge coefficients", "An input that the treating pressure needs."],
 	"calc/needed.viscosity": ["the base fluid's viscosity", "An input that the treating pressure needs."],
+	"calc/needed.rheology": [
+		"the plastic viscosity or yield point of {stiff} in the cement job of the {string} string",
+		"What a check lacks. stiff: a list of fluids with their articles; string: a string's short name, as typed.",
+	],
+	"calc/needed.base": ["the base of the {formation}", "An input that the fracture models need."],
+	"calc/needed.stiffness": [
+		"the Young's modulus of the {formation}",
+		"An input that the fracture models need.",
+	],
+	"calc/needed.poisson": [
+		"the Poisson's ratio of the {formation}",
+		"An input that the fracture models need.",
+	],
+	"calc/needed.leakoff": ["the leakoff of the {formation}", "An input that the fracture models need."],
 	"calc/needed.closure": [
 		"the treated formation's closure gradient",
 		"An input that the treating pressure needs.",

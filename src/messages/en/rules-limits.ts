@@ -74,7 +74,7 @@ export const RULES_LIMITS = {
 		"Clause without a full stop: why a limit came out as it did (compare).",
 	],
 	"rules/as-far-as-tests-given-show": [
-		"{words}, as far as the tests given show; {requirement}.",
+		"{words}, as far as the data given show; {requirement}.",
 		"Sentence: why a limit came out as it did (compare). words: words of the rule; requirement: what the limit asks.",
 	],
 	"rules/rule-says-about-shortfall-not-more-than": [

@@ -42,10 +42,6 @@ export const RULES_SITE = {
 		"the longest survey interval in the build and lateral is {part}",
 		"Clause without a full stop: why a limit came out as it did (neighboring wells). part: the value.",
 	],
-	"rules/stiffness-and-leakoff-treated-rock-for": [
-		"stiffness and leakoff of the treated formation, for the fracture length",
-		"Noun phrase without its article: what is measured or is missing (neighboring wells).",
-	],
 	"rules/ends-above-highest-modeled-top-fractures": [
 		"{name} ends {above} above the highest modeled fracture top",
 		"Clause without a full stop: why a limit came out as it did (neighboring wells). name: a name, as typed.",

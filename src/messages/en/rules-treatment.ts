@@ -33,10 +33,6 @@ export const RULES_TREATMENT = {
 		"the treatment is on record",
 		"Clause without a full stop: why a limit came out as it did (treatment).",
 	],
-	"rules/viscosity-base-fluid": [
-		"viscosity of the base fluid",
-		"Noun phrase without its article: what is measured or is missing (treatment).",
-	],
 	"rules/pressure-model-treatment": [
 		"pressure model of the treatment",
 		"Noun phrase without its article: what is measured or is missing (treatment).",

@@ -3,6 +3,7 @@ import type { Translation } from "../entries.ts";
 
 export const CALC_TREATMENT: Translation<typeof ENGLISH> = {
 	"calc/treating-pressure-needs": "La presión de tratamiento necesita {wanting}.",
+	"calc/fracture-models-need": "Los modelos de fractura necesitan {wanting}.",
 	"calc/step-has-no-volume": 'El paso "{step}" no tiene volumen.',
 	"calc/step-names-no-proppant-that-is": 'El paso "{name}" no nombra un apuntalante que esté descrito.',
 	"calc/string-treated-through-has-no-pipe": "La sarta por la que se trata no tiene tubería.",

@@ -17,6 +17,12 @@ export const CALC: Translation<typeof ENGLISH> = {
 	"calc/needed.roughness": "la rugosidad de la tubería",
 	"calc/needed.discharge": "los coeficientes de descarga",
 	"calc/needed.viscosity": "la viscosidad del fluido base",
+	"calc/needed.rheology":
+		"la viscosidad plástica o el punto de cedencia de {stiff} en la cementación de la TR {string}",
+	"calc/needed.base": "la base de {formation}",
+	"calc/needed.stiffness": "el módulo de Young de {formation}",
+	"calc/needed.poisson": "la relación de Poisson de {formation}",
+	"calc/needed.leakoff": "el coeficiente de filtrado de {formation}",
 	"calc/needed.closure": "el gradiente de cierre de la formación tratada",
 	"calc/needed.shots": "los disparos de cada clúster",
 	"calc/needed.shot": "el diámetro de los disparos",

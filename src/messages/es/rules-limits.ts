@@ -33,7 +33,7 @@ export const RULES_LIMITS: Translation<typeof ENGLISH> = {
 	"rules/rule-gives-no-distance-for": "la regla no da distancia para {topBy}",
 	"rules/for": "para {topBy}",
 	"rules/none-is-allowed": "no se permite",
-	"rules/as-far-as-tests-given-show": "{words}, hasta donde muestran las pruebas dadas; {requirement}.",
+	"rules/as-far-as-tests-given-show": "{words}, hasta donde muestran los datos dados; {requirement}.",
 	"rules/rule-says-about-shortfall-not-more-than":
 		"{said}. La regla dice “about” (aproximadamente); una diferencia de no más de {about} la decide un ingeniero.",
 };

@@ -15,8 +15,6 @@ export const RULES_SITE: Translation<typeof ENGLISH> = {
 		"el agujero no tiene levantamiento a través de una construcción de ángulo o una lateral",
 	"rules/longest-interval-between-stations-build-and-lateral":
 		"el mayor intervalo entre estaciones de la construcción de ángulo y la lateral es {part}",
-	"rules/stiffness-and-leakoff-treated-rock-for":
-		"la rigidez y el filtrado de la roca tratada, para la longitud de las fracturas",
 	"rules/ends-above-highest-modeled-top-fractures":
 		"{name} termina {above} por encima de la cima modelada más alta de las fracturas",
 	"rules/and-is-from-treated-interval-horizontally":

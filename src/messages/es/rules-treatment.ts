@@ -14,7 +14,6 @@ export const RULES_TREATMENT: Translation<typeof ENGLISH> = {
 	"rules/expected-pressure-with-half-friction-reduction":
 		"la presión esperada con la mitad de la reducción de fricción",
 	"rules/treatment-is-on-record": "el tratamiento ya está registrado",
-	"rules/viscosity-base-fluid": "la viscosidad del fluido base",
 	"rules/pressure-model-treatment": "el modelo de presión del tratamiento",
 	"rules/with-half-stated-friction-reduction-treatment-is":
 		"con la mitad de la reducción de fricción declarada, la presión de tratamiento esperada es {part}",

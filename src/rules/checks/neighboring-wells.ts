@@ -1,6 +1,7 @@
 import { message } from "../../messages/message.ts";
 import { type Case, missingAt } from "../case.ts";
 import { offsetOf, pathMissing } from "../measures/neighboring-wells.ts";
+import { fractureNeeds } from "../measures/treatment.ts";
 import { cannotTell, met, needsJudgement, notMet, type Outcome } from "../outcome.ts";
 import type { Reason } from "../reason.ts";
 import type { Check } from "./check.ts";
@@ -12,10 +13,7 @@ const besideFractures = (the: Case): Outcome => {
 	const path = pathMissing(the);
 	if (path !== undefined) return cannotTell([path]);
 	const { above_fractures: above, fracture_reach: reach, treated_in_plan: plan } = found ?? {};
-	if (above === undefined || reach === undefined || plan === undefined)
-		return cannotTell([
-			missingAt(message("rules/stiffness-and-leakoff-treated-rock-for"), "geology", "formations"),
-		]);
+	if (above === undefined || reach === undefined || plan === undefined) return cannotTell(fractureNeeds(the));
 	if (above.value > 0) {
 		const where: Reason = [message("rules/ends-above-highest-modeled-top-fractures", { name, above })];
 		if (plan.value > reach.value)

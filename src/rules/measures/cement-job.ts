@@ -3,7 +3,7 @@ import { constant, type Known } from "../../cite/known.ts";
 import { cite } from "../../cite/source.ts";
 import { message } from "../../messages/message.ts";
 import type { Slurry } from "../../well/well.ts";
-import { type Case, missingAt, missingOf } from "../case.ts";
+import { type Case, missingAt, missingFor, missingOf } from "../case.ts";
 import type { MissingInput } from "../finding.ts";
 import { densityStep, distanceAlongHole, durationLeft } from "../formulas.ts";
 import { listed } from "../reason.ts";
@@ -42,7 +42,9 @@ export const least = <K extends Known>(values: readonly K[]): K | undefined =>
 	[...values].sort((a, b) => a.value - b.value)[0];
 
 export const friction = (the: Case): MissingInput =>
-	missingOf(the, stringOf(the), message("rules/plastic-viscosity-and-yield-point-every"), "cement");
+	["", ".second_stage"].flatMap((stage) =>
+		missingFor(the, `cement.${stringOf(the).id}${stage}.placement.friction`),
+	)[0] ?? missingOf(the, stringOf(the), message("rules/plastic-viscosity-and-yield-point-every"), "cement");
 
 export const hasFriction = (the: Case): boolean =>
 	placements(the).every(({ with_friction }) => with_friction);

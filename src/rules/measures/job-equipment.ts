@@ -3,7 +3,7 @@ import { message } from "../../messages/message.ts";
 import { type Case, missingAt, missingOf } from "../case.ts";
 import { allowedPull, distanceAlongHole } from "../formulas.ts";
 import { cementOf, heightBetween } from "./cement.ts";
-import { placements, planned, pumped } from "./cement-job.ts";
+import { friction, placements, planned, pumped } from "./cement-job.ts";
 import { aboveOrBelow, absent, known, lacking, type Measure } from "./reading.ts";
 import { casingOf, stringOf } from "./shoe.ts";
 
@@ -114,12 +114,7 @@ export const jobEquipmentMeasures = {
 	},
 	"highest cementing pressure": {
 		noun: message("rules/highest-cementing-pressure"),
-		read: pumped((the) =>
-			known(
-				highestOfJob(the),
-				missingOf(the, stringOf(the), message("rules/plastic-viscosity-and-yield-point-every"), "cement"),
-			),
-		),
+		read: pumped((the) => known(highestOfJob(the), friction(the))),
 		say: ({ part }) => [message("rules/cement-job-reaches", { part })],
 	},
 	"depth of shallow cement class": {

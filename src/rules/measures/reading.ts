@@ -45,6 +45,12 @@ export interface ClauseValue {
 	readonly part: Reason[number];
 }
 
+/** A value, or all that it lacks. */
+export const knownOr = (value: Known | undefined, ...missing: readonly MissingInput[]): Reading =>
+	value === undefined || !Number.isFinite(value.value)
+		? { state: "missing", missing }
+		: { state: "known", value };
+
 export const known = (value: Known | undefined, missing: MissingInput, note?: Reason): Reading =>
 	value === undefined || !Number.isFinite(value.value)
 		? { state: "missing", missing: [missing] }

@@ -1,7 +1,7 @@
 import { message } from "../../messages/message.ts";
 import { type Case, missingAt } from "../case.ts";
-import { absent, known, type Measure } from "./reading.ts";
-import { annulus, treated } from "./treatment.ts";
+import { absent, known, knownOr, type Measure } from "./reading.ts";
+import { annulus, pressureNeeds, treated } from "./treatment.ts";
 
 const onRecord = (the: Case): boolean => {
 	const stages = the.well.stimulation?.stages ?? [];
@@ -16,12 +16,7 @@ export const treatmentLimitMeasures = {
 		noun: message("rules/expected-treating-pressure"),
 		read: treated((the) => {
 			if (onRecord(the)) return absent(message("rules/treatment-is-on-record"));
-			return known(
-				the.results.stimulation?.expected_treating_pressure,
-				the.well.stimulation?.baseFluid.viscosity === undefined
-					? missingAt(message("rules/viscosity-base-fluid"), "stimulation", "base_fluid", "viscosity")
-					: missingAt(message("rules/pressure-model-treatment"), "stimulation", "pressure_model"),
-			);
+			return knownOr(the.results.stimulation?.expected_treating_pressure, ...pressureNeeds(the));
 		}),
 		say: ({ part }) => [message("rules/treatment-is-expected-to-need", { part })],
 	},

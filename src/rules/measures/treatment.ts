@@ -2,11 +2,12 @@ import { constant, type Known } from "../../cite/known.ts";
 import { cite } from "../../cite/source.ts";
 import { message, type Said } from "../../messages/message.ts";
 import type { CasingString } from "../../well/well.ts";
-import { type Case, missingAt, missingOf } from "../case.ts";
+import { type Case, missingAt, missingFor, missingOf } from "../case.ts";
+import type { MissingInput } from "../finding.ts";
 import { verticalDistance } from "../formulas.ts";
 import { listed } from "../reason.ts";
 import { outerOf, rolesOf } from "../subject.ts";
-import { absent, belowOrAbove, known, lacking, type Measure, type Reading } from "./reading.ts";
+import { absent, belowOrAbove, known, knownOr, lacking, type Measure, type Reading } from "./reading.ts";
 
 /** A reading of a treatment that is planned. */
 export const treated =
@@ -25,6 +26,22 @@ const halfReduction = (the: Case): Known<"pressure"> | undefined =>
 	(the.well.stimulation?.pressureModel?.frictionReduction === undefined
 		? the.results.stimulation?.expected_treating_pressure
 		: undefined);
+
+/** What the expected pressure lacks. */
+export const pressureNeeds = (the: Case): readonly MissingInput[] =>
+	missingFor(
+		the,
+		"stimulation.expected_treating_pressure",
+		missingAt(message("rules/pressure-model-treatment"), "stimulation", "pressure_model"),
+	);
+
+/** What the fracture models lack. */
+export const fractureNeeds = (the: Case): readonly MissingInput[] =>
+	missingFor(
+		the,
+		"stimulation.fractures",
+		missingAt(message("rules/mechanical-properties-treated-rock-for-fracture"), "geology", "formations"),
+	);
 
 /** Pairs of limits that stand the wrong way round; what is expected is judged apart. */
 const disordered = (the: Case) => {
@@ -133,12 +150,7 @@ export const treatmentMeasures = {
 			const stages = the.well.stimulation?.stages ?? [];
 			if (stages.length > 0 && stages.every(({ actual }) => actual !== undefined))
 				return absent(message("rules/treatment-is-on-record"));
-			return known(
-				halfReduction(the),
-				the.well.stimulation?.baseFluid.viscosity === undefined
-					? missingAt(message("rules/viscosity-base-fluid"), "stimulation", "base_fluid", "viscosity")
-					: missingAt(message("rules/pressure-model-treatment"), "stimulation", "pressure_model"),
-			);
+			return knownOr(halfReduction(the), ...pressureNeeds(the));
 		}),
 		say: ({ part }) => [message("rules/with-half-stated-friction-reduction-treatment-is", { part })],
 	},
@@ -263,13 +275,7 @@ export const treatmentMeasures = {
 			const top = the.results.stimulation?.fractures?.highest_top;
 			if (bed === undefined) return absent(message("rules/no-confining-bed-is-stated"));
 			return top === undefined
-				? lacking(
-						missingAt(
-							message("rules/mechanical-properties-treated-rock-for-fracture"),
-							"geology",
-							"formations",
-						),
-					)
+				? lacking(...fractureNeeds(the))
 				: { state: "known", value: verticalDistance.of({ lower: top, upper: bed.top }) };
 		}),
 		say: (said, the) =>
@@ -290,13 +296,7 @@ export const treatmentMeasures = {
 					missingAt(message("rules/base-protected-water"), "geology", "protected_water", "base"),
 				);
 			return top === undefined
-				? lacking(
-						missingAt(
-							message("rules/mechanical-properties-treated-rock-for-fracture"),
-							"geology",
-							"formations",
-						),
-					)
+				? lacking(...fractureNeeds(the))
 				: { state: "known", value: verticalDistance.of({ lower: top, upper: water }) };
 		}),
 		say: (said) =>

@@ -20,6 +20,7 @@ import {
 } from "../../../src/calc/stimulation/pkn.ts";
 import { radialRadius, radialWidth } from "../../../src/calc/stimulation/radial.ts";
 import type { Well } from "../../../src/well/well.ts";
+import { toldPlainly } from "../../told.ts";
 import { given } from "../given.ts";
 import { geology, planned, results } from "./a-stimulation.ts";
 
@@ -86,19 +87,7 @@ describe("the range of models", () => {
 	const stiff = {
 		...geology,
 		protectedWater: { base: given("true-vertical-depth", 1000) },
-		formations: [
-			cap,
-			{
-				...pay,
-				mechanical: {
-					...pay?.mechanical,
-					youngsModulus: given("pressure", 4e6),
-					poissonsRatio: given("ratio", 0.25),
-					leakoff: given("leakoff", 0.0008),
-				},
-			},
-		],
-	} as unknown as Well["geology"];
+	} as Well["geology"];
 	const range = results(planned(), { geology: stiff }).found?.fractures;
 
 	test("has every model, the shallowest top of them, and the rock to protected water", () => {
@@ -116,7 +105,17 @@ describe("the range of models", () => {
 		expect(wing !== undefined && "value" in wing ? wing.value : undefined).toBeCloseTo(60 / 3 / 2, 9);
 	});
 
-	test("is silent where the rock's stiffness or leakoff is not given", () => {
-		expect(results(planned()).found?.fractures).toBeUndefined();
+	test("names what is not given of the rock or the fluid, and where it is written", () => {
+		const { closure, stressContrast } = pay?.mechanical ?? {};
+		const soft = { ...geology, formations: [cap, { ...pay, mechanical: { closure, stressContrast } }] };
+		const { found, gaps } = results(planned(), { geology: soft as unknown as Well["geology"] });
+		expect(found?.fractures).toBeUndefined();
+		expect(gaps).toHaveLength(1);
+		expect(toldPlainly(gaps[0]?.because)).toBe(
+			"The fracture models need the Young's modulus of the Pay, the Poisson's ratio of the Pay and the leakoff of the Pay.",
+		);
+		expect(gaps[0]?.needs.map((at) => at.join("."))).toEqual(
+			["youngs_modulus", "poissons_ratio", "leakoff"].map((key) => `geology.formations.1.mechanical.${key}`),
+		);
 	});
 });
