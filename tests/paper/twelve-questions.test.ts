@@ -5,6 +5,7 @@ import type { QuantityStyle } from "../../src/document/inline.ts";
 import type { Findings, PaperContext } from "../../src/paper/context.ts";
 import { findingsFor } from "../../src/paper/findings-for.ts";
 import { nearestOffsetWell, nearestToFactor } from "../../src/paper/governing.ts";
+import { notEvaluatedOf } from "../../src/paper/parts/not-evaluated.ts";
 import { citationText } from "../../src/paper/words/citation.ts";
 import { loadWords, type Words } from "../../src/paper/words/words.ts";
 import { setPaper } from "../../src/render/pdf/set-paper.ts";
@@ -126,6 +127,7 @@ const QUESTIONS: readonly Question[] = [
 		answer: (asked) => [
 			`${asked.words.label("verdicts.cannot tell")}: ${countOf(asked, "cannot tell")}.`,
 			`${asked.words.label("review.not_evaluated")}: ${asked.findings.results.undetermined.length}`,
+			...asked.findings.results.undetermined.map(({ key }) => notEvaluatedOf(asked.context, key)?.quantity),
 		],
 	},
 	{

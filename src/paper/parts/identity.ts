@@ -148,38 +148,6 @@ export const missingInformation: Part = (context) => {
 	];
 };
 
-/** `results.cement.surface.placement` → `Cement, surface, placement`: a key as words. */
-const plainKey = (key: string): string => {
-	const words = key
-		.replace(/^results\./u, "")
-		.split(".")
-		.map((step) => step.replaceAll(/[-_]/gu, " "))
-		.join(", ");
-	return words.charAt(0).toUpperCase() + words.slice(1);
-};
-
-/** What a result that could not be had is called. */
-export const notEvaluatedName = ({ words }: PaperContext, key: string): string =>
-	words.findLabel(`not_evaluated.${key}`) ?? plainKey(key);
-
-/** Results that could not be had, with what would mend them. */
-export const undeterminedTable: Part = (context) =>
-	table(
-		context,
-		"undetermined",
-		[
-			textColumn(context, "not_worked", { width: 2.4, rowHead: true }),
-			textColumn(context, "because_missing", { width: 3.4 }),
-		],
-		context.results.undetermined.map((item) =>
-			row({
-				not_worked: textCell(notEvaluatedName(context, item.key)),
-				because_missing: saidCell(context, item.because),
-			}),
-		),
-		{ dense: true },
-	);
-
 export const revisionsTable: Part = (context) =>
 	table(
 		context,

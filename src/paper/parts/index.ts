@@ -35,13 +35,7 @@ import { fractureRange } from "./fractures.ts";
 import { formationsTable, waterTable } from "./geology.ts";
 import { circulatingTable, surgeTable } from "./hydraulics.ts";
 import { exposureRadii } from "./hydrogen-sulfide.ts";
-import {
-	assumptionsTable,
-	documentStatus,
-	missingInformation,
-	revisionsTable,
-	undeterminedTable,
-} from "./identity.ts";
+import { assumptionsTable, documentStatus, missingInformation, revisionsTable } from "./identity.ts";
 import { ingredientsPlain } from "./ingredients.ts";
 import {
 	barriersTable,
@@ -56,6 +50,7 @@ import {
 } from "./isolation.ts";
 import { cementPressures, kickTable, preventersTable } from "./kicks-and-preventers.ts";
 import { loadsByPhasePlain, noiseTable } from "./loads.ts";
+import { undeterminedTable } from "./not-evaluated.ts";
 import { notYetShown } from "./not-yet-shown.ts";
 import { otherInputs } from "./other-inputs.ts";
 import { padWells } from "./pad-wells.ts";

@@ -4,7 +4,7 @@ import type { Finding } from "../../rules/finding.ts";
 import { worstFirst } from "../../rules/index.ts";
 import type { PaperContext } from "../context.ts";
 import { citationText } from "../words/citation.ts";
-import { notEvaluatedName } from "./identity.ts";
+import { notEvaluatedInShort } from "./not-evaluated.ts";
 import type { Part } from "./part.ts";
 
 const text = (words: string): Inline => ({ kind: "text", text: words });
@@ -61,10 +61,9 @@ const notEvaluated = (context: PaperContext): readonly Inline[] => {
 	const { undetermined } = context.results;
 	const { label } = context.words;
 	if (undetermined.length === 0) return [bold(`${label("review.not_evaluated")}: 0.`)];
-	const names = undetermined.map((item) => notEvaluatedName(context, item.key));
 	return [
 		bold(`${label("review.not_evaluated")}: ${undetermined.length}`),
-		text(` (${names.join("; ")}; `),
+		text(` (${notEvaluatedInShort(context)}; `),
 		link("assumptions", label("review.see")),
 		text(")."),
 	];
