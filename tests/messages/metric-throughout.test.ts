@@ -3,6 +3,7 @@ import { loadCatalog } from "../../src/catalog/load-catalog.ts";
 import { findingsText } from "../../src/cli/findings-text.ts";
 import { PAPERS } from "../../src/document/document.ts";
 import type { Reader } from "../../src/messages/print.ts";
+import { jobName, jobsOfWell } from "../../src/paper/jobs.ts";
 import { renderText } from "../../src/render/text/render-text.ts";
 import { EVERY_FORMULA } from "../../src/rules/every-formula.ts";
 import { composeOnce } from "../run/compose-once.ts";
@@ -12,7 +13,7 @@ import { told } from "../told.ts";
 /* A definition written in metric units is answered in metric ones, on the terminal and in every paper. */
 
 /** A number with a unit of the field. */
-const FIELD = /\d[\d.,]*[\s\u00a0](?:ft|psi|bbl|lb\/gal|ppg|lbf|lbm|gal|°F)(?![\p{L}/])/gu;
+const FIELD = /\d[\d.,]*[\s\u00a0](?:ft|psi|bbl|lb\/gal|ppg|lbf|lbm|lb\/ft|gal|hp|mi|°F)(?![\p{L}/])/gu;
 
 /** A limit in the unit that its text is written in, and in metric beside it: `≥ 1,000 ft (304.8 m)`. */
 const LIMIT_IN_BOTH = /[≥≤<>]\s[\d,.]+\s(?:ft|psi)\s\([\d,.]+\s(?:m|MPa)\)/gu;
@@ -57,7 +58,12 @@ describe("a metric definition", () => {
 		const terminal = findingsText("well.yaml", findings, { width: 100, reader: METRIC, all: true });
 		const papers = composeOnce(
 			findings,
-			PAPERS.map((paper) => ({ paper, language: "en", units: "metric" }) as const),
+			PAPERS.flatMap((paper) =>
+				// The crew's sheet is one a job.
+				(paper === "crew" ? jobsOfWell(findings.well).map((job) => ({ job: jobName(job) })) : [{}]).map(
+					(reader) => ({ paper, language: "en", units: "metric", ...reader }) as const,
+				),
+			),
 		);
 		// A rule's requirement is quoted as the law has it; what was found, required and missing beside it is metric.
 		const requirements = findings.judgement.findings.flatMap(({ requirement, cite }) => [
