@@ -473,6 +473,21 @@ const CASES: readonly Case[] = [
 		told: "practice.treatment.proppant-concentration",
 	},
 	{
+		plan: "no word of what is done when a stage screens out",
+		changes: [
+			[
+				"  if_it_screens_out: Stop at the first trip. Flow",
+				"  # if_it_screens_out: Stop at the first trip. Flow",
+			],
+		],
+		told: "practice.safety.returned",
+	},
+	{
+		plan: "a house that hears more than the agreement allows",
+		changes: [["limit: { level: 70 dBA", "limit: { level: 60 dBA"]],
+		told: "practice.safety.noise",
+	},
+	{
 		plan: "no bottom plug",
 		changes: [inString("production", "plugs: [bottom, top]", "plugs: [top]")],
 		told: "practice.cement.bottom-plug",
@@ -512,7 +527,7 @@ const CASES: readonly Case[] = [
 	},
 	{
 		plan: "no muster point for the other wind",
-		changes: [["    - { id: south, at: South road }\n", ""]],
+		changes: [[/ {4}- { id: south, at: South road[^\n]*\n/, ""]],
 		told: "practice.safety.emergency",
 	},
 	{
@@ -587,6 +602,23 @@ describe("what stands in for a danger lets the plan pass", () => {
 		expect(said).toEqual([
 			"met: Work goes on at the same time at Sorrel Bench Unit 4-16H, agreed with rig manager of Tern 4 (fictional).",
 		]);
+	});
+	it("noise at its limit, and noise that nobody set a limit to", () => {
+		const level = saidOf([], "practice.safety.noise")
+			.join("")
+			.match(/is ([\d.]+) dBA;/)?.[1];
+		expect(Number(level)).toBeGreaterThan(60);
+		const [atLimit] = saidOf(
+			[["limit: { level: 70 dBA", `limit: { level: ${Number(level) + 0.5} dBA`]],
+			"practice.safety.noise",
+		);
+		expect(atLimit).toMatch(/^met: /);
+		expect(
+			saidOf(
+				[[", limit: { level: 70 dBA, source: surface use agreement (fictional) }", ""]],
+				"practice.safety.noise",
+			),
+		).toEqual(["does not apply: No limit on noise at a dwelling is stated."]);
 	});
 	it("a test that is made on the treating head", () => {
 		const said = saidOf(

@@ -175,6 +175,12 @@ export const safety = group(
 				hearing_protection: optional(
 					q("sound-level", "Hearing protection above", "Where plugs are worn.", SITE),
 				),
+				limit: optional(
+					group("Limit at a dwelling", "What is heard at the nearest house is held against it.", EVERY, {
+						level: q("sound-level", "Level", "Outside the house, while pumps run.", EVERY),
+						source: text("Source", "Permit, ordinance, lease or the company's promise.", EVERY),
+					}),
+				),
 				source: text("Source", "Who measured it, on what equipment.", EVERY),
 			}),
 		),

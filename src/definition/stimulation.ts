@@ -194,6 +194,13 @@ export const stimulation = group(
 				goes_to: optional(text("Goes to", "Neighbors ask.", EVERY, "reuse on the next well")),
 			}),
 		),
+		if_it_screens_out: optional(
+			text(
+				"If a stage screens out",
+				"Proppant in the pipe has to come out again before the next plug goes in.",
+				["crew", "answers"],
+			),
+		),
 	},
 );
 

@@ -29,6 +29,14 @@ export const SAFETY_FIELDS = {
 	eyewash: field(["eyewash"], (s) => s?.eyewash),
 	"wind limit": field(["wind_limit"], (s) => s?.wind_limit),
 	"lightning distance": field(["lightning"], (s) => s?.lightning),
+	"plan for a screen-out": {
+		at: ["stimulation", "if_it_screens_out"],
+		given: ({ stimulation }) => has(stimulation?.ifItScreensOut),
+	},
+	"place of returned water": {
+		at: ["stimulation", "flowback", "goes_to"],
+		given: ({ stimulation }) => has(stimulation?.flowback?.goesTo),
+	},
 } as const satisfies Partial<Record<FieldName, Field>>;
 
 export const SAFETY_FIELD_WORDS = {
@@ -46,4 +54,6 @@ export const SAFETY_FIELD_WORDS = {
 	eyewash: message("rules/field.eyewash"),
 	"wind limit": message("rules/field.wind-limit"),
 	"lightning distance": message("rules/field.lightning-distance"),
+	"plan for a screen-out": message("rules/field.plan-for-a-screen-out"),
+	"place of returned water": message("rules/field.place-of-returned-water"),
 } as const satisfies Partial<Record<FieldName, Said>>;

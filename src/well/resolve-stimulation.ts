@@ -56,6 +56,7 @@ export const resolveStimulation = (
 		...(flowback === undefined
 			? {}
 			: { flowback: { ...maybe("returned", flowback.returned), ...maybe("goesTo", flowback.goes_to) } }),
+		...maybe("ifItScreensOut", written.if_it_screens_out),
 	};
 };
 

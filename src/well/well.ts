@@ -650,6 +650,7 @@ export interface Stimulation {
 		readonly returned?: readonly [Known<"share">, Known<"share">];
 		readonly goesTo?: string;
 	};
+	readonly ifItScreensOut?: string;
 }
 
 /**

@@ -141,6 +141,7 @@ export const CHECK_LIMITS = {
 		"strength when drilled out",
 		"test temperature off the rock",
 	),
+	"dwelling-noise": threshold("well", "noise at the nearest dwelling"),
 	"simultaneous-work": threshold("well", "simultaneous work not agreed"),
 	"treatment-after-drilling": threshold("well", "treatment before drilling ends"),
 	"proppant-concentration": threshold("well", "greatest proppant concentration"),

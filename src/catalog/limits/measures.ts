@@ -237,6 +237,8 @@ export const MEASURES = {
 	"test temperature off the rock": { dimension: "temperature-difference", subject: "string" },
 	// Treatment
 	"simultaneous work not agreed": { dimension: "count", subject: "well" },
+	"noise at the nearest dwelling": { dimension: "sound-level", subject: "well" },
+	"stated limit on noise": { dimension: "sound-level", subject: "well" },
 	"treatment before drilling ends": { dimension: "count", subject: "well" },
 	"greatest proppant concentration": { dimension: "proppant-concentration", subject: "well" },
 	"barriers short": { dimension: "count", subject: "well" },

@@ -166,6 +166,8 @@ export const FIELDS = [
 	"eyewash",
 	"wind limit",
 	"lightning distance",
+	"plan for a screen-out",
+	"place of returned water",
 ] as const;
 export type FieldName = (typeof FIELDS)[number];
 

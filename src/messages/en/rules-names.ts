@@ -271,6 +271,14 @@ export const RULES_NAMES = {
 		"silica controls",
 		"A field that a filing may be asked for, without its article.",
 	],
+	"rules/field.plan-for-a-screen-out": [
+		"plan for a screen-out",
+		"A field that a filing may be asked for, without its article.",
+	],
+	"rules/field.place-of-returned-water": [
+		"destination of returned water",
+		"A field that a filing may be asked for, without its article.",
+	],
 	"rules/field.eyewash": [
 		"place of the eyewash",
 		"A field that a filing may be asked for, without its article.",

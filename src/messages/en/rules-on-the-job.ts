@@ -87,4 +87,25 @@ export const RULES_ON_THE_JOB = {
 		"the spacer of the {string} string has a plastic viscosity of {part}",
 		"Clause. string: a name; part: the value.",
 	],
+	"rules/noise-at-the-nearest-dwelling": [
+		"noise at the nearest dwelling",
+		"Noun phrase without its article: what is measured or is missing (noise).",
+	],
+	"rules/no-limit-on-noise-is-stated": [
+		"no limit on noise at a dwelling is stated",
+		"Clause without a full stop: why a limit has nothing to judge (noise).",
+	],
+	"rules/distance-to-a-dwelling": ["a dwelling with its distance", "Noun phrase: what is missing (noise)."],
+	"rules/noise-at-dwelling-is": [
+		"the noise at {name} while pumps run is {part}",
+		"Clause without a full stop: why a limit came out as it did. name: the house, as typed; part: the value.",
+	],
+	"rules/stated-limit-on-noise": [
+		"stated limit on noise",
+		"Noun phrase without its article: what is measured or is missing (noise).",
+	],
+	"rules/limit-on-noise-is": [
+		"the limit on noise at a dwelling is {part}",
+		"Clause without a full stop: why a limit came out as it did. part: the value.",
+	],
 } as const satisfies Entries;

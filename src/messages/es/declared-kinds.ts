@@ -21,6 +21,7 @@ export const KINDS_OF_VALUE: Readonly<Record<string, string>> = {
 	"dissolved solids": "sólidos disueltos",
 	distance: "distancia",
 	"gas fraction": "fracción de gas",
+	"sound level": "nivel de sonido",
 	"not compared": "sin comparar",
 	compared: "comparado",
 	"certified text": "texto certificado",

@@ -302,6 +302,11 @@ export const CHECKS_OF_PRACTICE: Readonly<Record<string, Explained>> = {
 		"Un equipo de perforación, una grúa o fluido bombeado en el pozo de al lado ponen en peligro a la " +
 			"gente de aquí, y al revés. Alguien tiene que llevar el plan de ambos.",
 	],
+	"dwelling-noise": [
+		"Ruido en la casa más cercana",
+		"Las bombas trabajan de día y de noche. El nivel se calcula de uno medido, solo por la distancia; el suelo, " +
+			"el viento y las paredes no se cuentan, así que una medición en la casa vale más.",
+	],
 	"treatment-after-drilling": [
 		"Orden de la perforación y el tratamiento",
 		"Un pozo se trata después de perforarlo y revestirlo; fechas que dicen otra cosa son casi siempre " +

@@ -110,6 +110,8 @@ export const RULES_NAMES: Translation<typeof ENGLISH> = {
 	"rules/field.radio-silence-distance": "la distancia de silencio de radio",
 	"rules/field.gas-alarms": "los ajustes de las alarmas de gas",
 	"rules/field.silica-controls": "los controles de sílice",
+	"rules/field.plan-for-a-screen-out": "el plan para un arenamiento",
+	"rules/field.place-of-returned-water": "el destino del agua de retorno",
 	"rules/field.eyewash": "el lugar del lavaojos",
 	"rules/field.wind-limit": "el límite de viento para izar",
 	"rules/field.lightning-distance": "la distancia de rayos",

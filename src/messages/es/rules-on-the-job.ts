@@ -30,4 +30,10 @@ export const RULES_ON_THE_JOB: Translation<typeof ENGLISH> = {
 	"rules/plastic-viscosity-and-yield-point-of-spacer":
 		"viscosidad plástica y punto de cedencia del espaciador de la TR {string}",
 	"rules/spacer-has-viscosity": "el espaciador de la TR {string} tiene una viscosidad plástica de {part}",
+	"rules/noise-at-the-nearest-dwelling": "ruido en la casa más cercana",
+	"rules/no-limit-on-noise-is-stated": "no se indica un límite de ruido en las casas",
+	"rules/distance-to-a-dwelling": "una casa con su distancia",
+	"rules/noise-at-dwelling-is": "el ruido en {name} mientras se bombea es de {part}",
+	"rules/stated-limit-on-noise": "límite de ruido indicado",
+	"rules/limit-on-noise-is": "el límite de ruido en las casas es de {part}",
 };

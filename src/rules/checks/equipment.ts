@@ -56,6 +56,13 @@ export const equipmentChecks = {
 		explain:
 			"A rig, a crane or pumped fluid at the next well endangers people here, and the other way round. Somebody has to hold the plan for both.",
 	},
+	"dwelling-noise": {
+		title: "Noise at the nearest dwelling",
+		looksAt: "noise at the nearest dwelling while pumps run, against the limit that the definition states",
+		explain:
+			"Pumps run day and night. The level is worked from a measured one by distance alone; ground, wind and walls are left out, so a " +
+			"measurement at the house outranks it.",
+	},
 	"treatment-after-drilling": {
 		title: "Order of drilling and treatment",
 		looksAt: "first day of the treatment against the last day of drilling",

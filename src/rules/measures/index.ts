@@ -15,6 +15,7 @@ import { cementMarginMeasures } from "./cement-margins.ts";
 import { drilledOutMeasures } from "./drilled-out.ts";
 import { jobEquipmentMeasures } from "./job-equipment.ts";
 import { neighboringWellMeasures } from "./neighboring-wells.ts";
+import { noiseMeasures } from "./noise.ts";
 import { openHoleMeasures } from "./open-hole.ts";
 import { pressureMeasures } from "./pressure.ts";
 import type { Measure } from "./reading.ts";
@@ -48,6 +49,7 @@ export const MEASURE_CODE: Readonly<Record<MeasureName, Measure>> = {
 	...neighboringWellMeasures,
 	...recordMeasures,
 	...atTheSameTimeMeasures,
+	...noiseMeasures,
 	...sealMeasures,
 	...barrierMeasures,
 };

@@ -50,6 +50,7 @@ export const TREATMENT_VALUES: SheetValues = {
 	expected_treating_pressure: (c) => one(c, c.results.stimulation?.expected_treating_pressure),
 	relief_valve: (c) => one(c, limits(c)?.reliefValve),
 	relief_discharges_to: (c) => words(limits(c)?.reliefDischargesTo),
+	if_it_screens_out: (c) => words(c.well.stimulation?.ifItScreensOut),
 	line_test: (c) => one(c, limits(c)?.lineTest),
 	annulus_stops: (c) =>
 		(c.well.stimulation?.annuli ?? []).flatMap((annulus) =>
