@@ -3,6 +3,7 @@ import { afterEach, describe, expect, it, vi } from "vitest";
 import {
 	JURISDICTION_CODES,
 	loadJurisdictions,
+	loadPractice,
 	readJurisdictionText,
 } from "../../src/catalog/jurisdictions.ts";
 import type {
@@ -17,6 +18,7 @@ import type {
 } from "../../src/catalog/limits/limit.ts";
 import { MEASURES, type MeasureName } from "../../src/catalog/limits/measures.ts";
 import {
+	BY_WHAT_IT_HAS,
 	CONTINGENT_EVENTS,
 	type EventName,
 	type LimitForm,
@@ -84,7 +86,17 @@ const isOf =
 	(asked: Asked): asked is Of<F> =>
 		asked.leaf.form === form;
 const ofForm = <F extends LimitForm>(form: F): readonly Of<F>[] => ASKED.filter(isOf(form));
-const THRESHOLDS = ofForm("threshold").filter(({ rule }) => rule.check !== "water-definition");
+/** Limits of practice, and the bands in which a person decides, are put on measures in the same words. */
+const PRACTICE: readonly Of<"threshold">[] = (loadPractice().value ?? []).flatMap((jurisdiction) =>
+	jurisdiction.rules.flatMap((rule) =>
+		[...leavesOf(rule.limit), ...(rule.confirm === undefined ? [] : leavesOf(rule.confirm))]
+			.map((leaf, i) => ({ name: `${rule.id}, limit ${i + 1}`, jurisdiction, rule, leaf }))
+			.filter(isOf("threshold")),
+	),
+);
+const THRESHOLDS = [...ofForm("threshold"), ...PRACTICE].filter(
+	({ rule }) => rule.check !== "water-definition",
+);
 
 /** A change of the well as it is understood, or of what was computed of it. */
 type Stage = (found: Pick<Case, "well" | "results">) => Pick<Case, "well" | "results">;
@@ -110,7 +122,10 @@ const staged = (rule: Rule, more: Stage): Case => {
 				? [...peopled.strings.slice(0, -1), { ...last, kind: "liner" as const }]
 				: peopled.strings;
 	const { well, results } = more(dated({ well: { ...peopled, strings }, results: base.results }));
-	const subjects = subjectsOfRule(rule, well);
+	// A rule on strings with a record is asked of the production string: what the record holds is put in the measure's place.
+	const recorded = asked.some((each) => BY_WHAT_IT_HAS.includes(each));
+	const among = recorded ? { ...rule.appliesTo, strings: ["production" as const] } : rule.appliesTo;
+	const subjects = subjectsOfRule({ ...rule, appliesTo: among }, well);
 	if ("verdict" in subjects) throw new Error(`${rule.id} is asked of nothing in this well`);
 	const [subject] = subjects;
 	if (subject === undefined) throw new Error(`${rule.id} is asked of nothing in this well`);
