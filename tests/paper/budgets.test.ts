@@ -16,12 +16,12 @@ const BUDGETS: readonly (readonly [Paper, number, number])[] = [
 
 /** Pages of the regulator's attachment and of its appendices: most, by starter. */
 const ATTACHMENT: Readonly<Record<Starter, { readonly body: number; readonly appendix: number }>> = {
-	horizontal: { body: 13, appendix: 32 },
-	"horizontal-as-built": { body: 14, appendix: 41 },
-	"vertical-metric": { body: 12, appendix: 24 },
+	horizontal: { body: 13, appendix: 29 },
+	"horizontal-as-built": { body: 14, appendix: 38 },
+	"vertical-metric": { body: 12, appendix: 23 },
 };
 /** Spanish takes a tenth more words; no body is more than a reviewer is given. */
-const SPANISH = 1;
+const SPANISH = { body: 1, appendix: 2 } as const;
 const MOST = 14;
 
 const of = (...papers: readonly Paper[]): readonly Edition[] =>
@@ -44,10 +44,10 @@ it.each(of("regulator", "regulator-appendix"))(
 	async (edition) => {
 		const document = documentOf(edition);
 		const { body, appendix } = ATTACHMENT[edition.starter];
-		const most = document.paper === "regulator" ? body : appendix;
+		const [most, more] = document.paper === "regulator" ? [body, SPANISH.body] : [appendix, SPANISH.appendix];
 		const { pages, findings } = await setOnce(document);
 		expect(findings).toEqual([]);
-		expect(pages).toBeLessThanOrEqual(document.language === "es" ? most + SPANISH : most);
+		expect(pages).toBeLessThanOrEqual(document.language === "es" ? most + more : most);
 		if (document.paper === "regulator") expect(pages).toBeLessThanOrEqual(MOST);
 		if (document.paper === "regulator-appendix") return;
 		const [summary] = document.sections;

@@ -208,8 +208,17 @@ const part =
 				: undrawnNames(drawing, DRAWING_WORDS[context.words.language])),
 		]);
 
-/** A drawing that has a page to itself, under the name of its figure [pt]. */
+/** A drawing that has a page to itself, under the name of its figure; the first of a section under its title [pt]. */
 const SHEET = 590;
+const FIRST_SHEET = 530;
+
+/** Sections in the body, of a hole that goes out and of one that goes down [pt]. */
+const LEVEL = 205;
+const UPRIGHT = 350;
+
+/** Whether the hole ends near beneath the wellhead. */
+const isUpright = ({ results: { trajectory } }: PaperContext): boolean =>
+	trajectory.closure.value < trajectory.total_depth.tvd.value / 4;
 
 /** Drawings by the part that a page order names, each at the height that its page leaves for it [pt]. */
 const SKETCHES: Readonly<Record<string, readonly [Sketch, number]>> = {
@@ -219,18 +228,17 @@ const SKETCHES: Readonly<Record<string, readonly [Sketch, number]>> = {
 	"isolation-close-up-plain": [closeUp("plain"), 330],
 	"well-to-scale": [toScale, 100],
 	"barrier-panels": [barriers, 150],
-	"section-view": [section, 205],
-	"section-sheet": [section, SHEET],
+	"section-sheet": [section, FIRST_SHEET],
 	"plan-sheet": [plan("full"), SHEET],
 	"plan-view-plain": [plan("plain"), 280],
 	"pressure-window": [pressureWindow, 205],
-	"load-lines": [loads, 278],
+	"load-lines": [loads, 250],
 	"hook-load-charts": [hooks, 190],
 	"stage-plan": [stages, 165],
 	"treatment-plot": [treatment, 270],
 	"evidence-chart": [evidence, 200],
 	"abandonment-chart": [abandonment, 210],
-	"treatment-charts": [charts, 560],
+	"treatment-charts": [charts, 340],
 	"timeline-plain": [phases("plain"), 236],
 };
 
@@ -238,6 +246,8 @@ export const figures: Readonly<Record<string, Part>> = {
 	...Object.fromEntries(
 		Object.entries(SKETCHES).map(([name, [sketch, height]]) => [name, part(sketch, height)]),
 	),
+	// At one scale both ways a long lateral is low, and a vertical hole needs the height.
+	"section-view": (context) => part(section, isUpright(context) ? UPRIGHT : LEVEL)(context),
 	// The sheet says itself that the packet has the rest.
 	"schematic-small": (context) =>
 		schematicWithoutBeds({ ...context, language: context.words.language }, 300).map(figure),

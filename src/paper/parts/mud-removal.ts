@@ -2,6 +2,8 @@ import { cell, type PaperContext, textCell } from "../context.ts";
 import { asGiven, named, type Part, quantityColumn, row, table, textColumn, titled } from "./part.ts";
 
 const WHOLE = { decimals: 0 } as const;
+/** Rows from which a table runs two abreast. */
+const ONE_COLUMN = 20;
 
 const jobs = ({ well, results }: PaperContext) =>
 	well.strings.flatMap(({ id }) => {
@@ -10,34 +12,34 @@ const jobs = ({ well, results }: PaperContext) =>
 	});
 
 /** Standoff at evenly spaced depths of each cemented length. */
-export const standoffProfile: Part = (context) =>
-	table(
+export const standoffProfile: Part = (context) => {
+	const rows = jobs(context).flatMap(({ id, cement }) =>
+		cement.standoff_profile.map((station) =>
+			row({
+				string: textCell(named(context, id)),
+				md: cell(context, station.at.md),
+				inclination: cell(context, station.inclination),
+				side_load: cell(context, station.side_load),
+				at_centralizer: cell(context, station.at_centralizer),
+				between_centralizers: cell(context, station.between),
+			}),
+		),
+	);
+	return table(
 		context,
 		"standoff_profile",
 		[
 			textColumn(context, "string", { width: 1.2, rowHead: true }),
 			quantityColumn(context, "md", "measured-depth"),
-			quantityColumn(context, "tvd", "true-vertical-depth"),
 			quantityColumn(context, "inclination", "angle", { style: { decimals: 1 } }),
 			quantityColumn(context, "side_load", "force", { style: WHOLE }),
 			quantityColumn(context, "at_centralizer", "share", { style: WHOLE }),
 			quantityColumn(context, "between_centralizers", "share", { style: WHOLE }),
 		],
-		jobs(context).flatMap(({ id, cement }) =>
-			cement.standoff_profile.map((station) =>
-				row({
-					string: textCell(named(context, id)),
-					md: cell(context, station.at.md),
-					tvd: cell(context, station.at.tvd),
-					inclination: cell(context, station.inclination),
-					side_load: cell(context, station.side_load),
-					at_centralizer: cell(context, station.at_centralizer),
-					between_centralizers: cell(context, station.between),
-				}),
-			),
-		),
-		{ dense: true, note: "standoff_profile" },
+		rows,
+		{ dense: true, note: "standoff_profile", ...(rows.length > ONE_COLUMN ? { abreast: 2 } : {}) },
 	);
+};
 
 /** How each fluid displaces the one ahead of it, at each water zone and the shoe. */
 export const mudRemovalTable: Part = (context) => {

@@ -85,6 +85,7 @@ const QUANTITIES: readonly (readonly [key: RegExp, quantity: string])[] = [
 	[/^stimulation\.disclosure\.additives\.(?<additive>.+)$/u, "additive_share"],
 	[/^stimulation\.expected_treating_pressure$/u, "treating_pressure"],
 	[/^stimulation\.hardest_stage\.limited_entry$/u, "limited_entry"],
+	[/^stimulation\.fractures$/u, "fractures"],
 	[/^stimulation\.illustrative_height$/u, "fracture_height"],
 	[/^stimulation\.stages\.(?<stage>\d+)\.flush_volume$/u, "flush_volume"],
 	[/^stimulation\.stages\.(?<stage>\d+)\.steps\.(?<step>\d+)$/u, "step_volume"],

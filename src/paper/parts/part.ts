@@ -59,12 +59,15 @@ const constantsOf = (
 	columns: readonly Column[],
 	rows: readonly Row[],
 ): readonly { readonly column: Column; readonly cell: Cell }[] => {
-	const body = rows.filter(({ emphasis }) => emphasis !== "group");
-	if (body.length < ALIKE_FROM || body.length < rows.length) return [];
+	if (rows.some(({ emphasis }) => emphasis === "group")) return [];
+	const body = rows.filter(({ emphasis }) => emphasis !== "total");
+	const totals = rows.filter(({ emphasis }) => emphasis === "total");
+	if (body.length < ALIKE_FROM) return [];
 	const found = columns.flatMap((column) => {
 		const cell = body[0]?.cells[column.id];
 		if (column.rowHead === true || column.kind === "verdict" || cell === undefined) return [];
 		if (cell.kind !== "text" && cell.kind !== "rich" && cell.kind !== "quantity") return [];
+		if (totals.some(({ cells }) => (cells[column.id]?.kind ?? "none") !== "none")) return [];
 		const alike = body.every((row) => sameCell(row.cells[column.id], cell));
 		return alike ? [{ column, cell }] : [];
 	});

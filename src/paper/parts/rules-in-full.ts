@@ -21,6 +21,10 @@ const inShort = (context: PaperContext, finding: Finding, first: Finding): reado
 	return [text(`${subject} `), ...measured, ...(limit.length === 0 ? [] : [text(" ("), ...limit, text(")")])];
 };
 
+/** Of law and permit the attachment has the requirement where it is a number or open; of practice this table alone. */
+const isAskedHere = ({ verdict, margin, cite }: Finding): boolean =>
+	cite.kind === "practice" || (verdict === "met" && margin === undefined);
+
 /** The sentence of what has the least room; after it what is not met of the same rule, and the rest in short. */
 const hereAndHow = (context: PaperContext, { first, findings }: Checked): readonly Inline[] => {
 	const others = findings.slice(1);
@@ -34,10 +38,7 @@ const hereAndHow = (context: PaperContext, { first, findings }: Checked): readon
 		}),
 	);
 	return [
-		// Of law with a number the attachment has the requirement, of practice a column.
-		...(first.verdict === "met" && first.margin === undefined && first.cite.kind !== "practice"
-			? [text(`${requirementOf(context, first)} `)]
-			: []),
+		...(isAskedHere(first) ? [text(`${requirementOf(context, first)} `)] : []),
 		...because(first, context),
 		...told.flatMap((finding) => [text(" "), ...because(finding, context)]),
 		...(once.size === 0
@@ -54,7 +55,7 @@ const hereAndHow = (context: PaperContext, { first, findings }: Checked): readon
 export const rulesInFull: Part = (context) => {
 	const findings = context.judgement.findings.filter(applies);
 	const nameOf = ({ cite }: Finding): string => capital(tellSaid(cite.jurisdictionName, readerOf(context)));
-	const rows = (rules: readonly Checked[], practice: boolean): readonly Row[] =>
+	const rows = (rules: readonly Checked[]): readonly Row[] =>
 		(["not met", "cannot tell", "needs judgement", "met"] as const).flatMap((verdict) => {
 			const some = rules.filter(({ first }) => first.verdict === verdict);
 			if (some.length === 0) return [];
@@ -66,13 +67,6 @@ export const rulesInFull: Part = (context) => {
 				...some.map((checked) =>
 					row({
 						citation: citationCell(context, checked.first),
-						...(practice
-							? {
-									requirement: textCell(
-										context.words.requirement(checked.first.cite.rule, checked.first.requirement),
-									),
-								}
-							: {}),
 						because: { kind: "rich", children: hereAndHow(context, checked) },
 					}),
 				),
@@ -80,17 +74,14 @@ export const rulesInFull: Part = (context) => {
 		});
 	const tables = [...new Set(findings.map(nameOf))].flatMap((name) => {
 		const of = findings.filter((finding) => nameOf(finding) === name);
-		// What law and permit ask for in numbers stands in the attachment; what practice asks for stands here alone.
-		const practice = of.some(({ cite }) => cite.kind === "practice");
 		return table(
 			context,
 			"rule_checks",
 			[
-				textColumn(context, "citation", { width: practice ? 1.6 : 1.4, rowHead: true }),
-				...(practice ? [textColumn(context, "requirement", { width: 2.6 })] : []),
-				textColumn(context, "because", { width: practice ? 4.8 : 7.6, label: "here_and_how" }),
+				textColumn(context, "citation", { width: 1.4, rowHead: true }),
+				textColumn(context, "because", { width: 7.6, label: "here_and_how" }),
 			],
-			rows(byRule(worstFirst(of)), practice),
+			rows(byRule(worstFirst(of))),
 			{ dense: true, suffix: name },
 		);
 	});
@@ -112,8 +103,8 @@ export const rulesNotApplied: Part = (context) => {
 		context,
 		"rules_not_applied",
 		[
-			textColumn(context, "because", { width: 3, rowHead: true }),
-			textColumn(context, "citation", { width: 5, label: "citations" }),
+			textColumn(context, "because", { width: 5, rowHead: true }),
+			textColumn(context, "citation", { width: 3.4, label: "citations" }),
 		],
 		[...byReason.values()]
 			.flatMap((some) => (some[0] === undefined ? [] : [{ some, first: some[0].first }]))

@@ -144,6 +144,10 @@ export const stageTable: Part = (context) => {
 		alike(values) === undefined && values.some((each) => each !== undefined);
 	const shotsDiffer = differs([...planned.values()].map(({ shotDiameter }) => shotDiameter));
 	const phasingDiffers = differs([...planned.values()].map(({ phasing }) => phasing));
+	// On a level lateral the depths stand in the caption, and the rest leaves room for two abreast.
+	const isLevel =
+		alike(totals.stages.map(({ top }) => top.tvd)) !== undefined &&
+		alike(totals.stages.map(({ bottom }) => bottom.tvd)) !== undefined;
 	const rows = totals.stages.map((stage) =>
 		row({
 			stage: { kind: "quantity", dimension: "count", value: stage.number },
@@ -191,9 +195,12 @@ export const stageTable: Part = (context) => {
 			quantityColumn(context, "flush", "volume", { style: { decimals: 1 } }),
 		],
 		[...rows, sum],
-		{ dense: true },
+		{ dense: true, ...(isLevel && rows.length > ONE_COLUMN ? { abreast: 2 } : {}) },
 	);
 };
+
+/** Rows from which a table runs two abreast. */
+const ONE_COLUMN = 12;
 
 export const waterSources: Part = (context) =>
 	table(

@@ -21,7 +21,7 @@ export const PRESSURES = {
 	rulerMeasured: "MD",
 	loadsOf: "Loads on the {string} of {well}",
 	loadsScale: "Depth, pressure and force are to scale.",
-	factorReached: "{factor}, required {asked}",
+	factorReached: "{factor} (≥ {asked})",
 	factorShort: "{factor}, less than the {asked} required",
 	legendRating: "rating of pipe and connection",
 	legendRatings: "rating of pipe and connection, under each load",

@@ -22,7 +22,7 @@ export const PRESSURES = {
 	rulerMeasured: "MD",
 	loadsOf: "Cargas sobre: {string}, {well}",
 	loadsScale: "Profundidad, presión y fuerza están a escala.",
-	factorReached: "{factor}, requerido {asked}",
+	factorReached: "{factor} (≥ {asked})",
 	factorShort: "{factor}, menor que el requerido {asked}",
 	legendRating: "resistencia de tubo y conexión",
 	legendRatings: "resistencia de tubo y conexión, con cada carga",
