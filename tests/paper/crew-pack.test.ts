@@ -115,23 +115,28 @@ describe("the poster", () => {
 const both = sampleOf(
 	"two languages",
 	STARTERS.flatMap((starter) =>
-		jobsOfWell(findingsOf(starter).well).map((job) => [starter, jobName(job)] as const),
+		jobsOfWell(findingsOf(starter).well).flatMap((job) =>
+			(["field", "metric"] as const).map((units) => [starter, jobName(job), units] as const),
+		),
 	),
 	6,
 );
 
+/** Letter or 11 × 17 in; A4 or A3 where the reader thinks in meters. */
+const SHEETS = { field: [612, 1224], metric: [595, 1191] } as const;
+
 describe("two languages on one sheet", () => {
-	it.each(both)("%s, %s: two pages, letter or 11 × 17 in, step for step", (starter, job) => {
+	it.each(both)("%s, %s, %s: two pages, letter or 11 × 17 in, step for step", (starter, job, units) => {
 		const findings = findingsOf(starter);
-		const paper = paperOf(findings, job, { second: "es" });
+		const paper = paperOf(findings, job, { second: "es", units });
 		const { pages, findings: faults } = setPaper(paper);
 		expect(faults).toEqual([]);
 		expect(pages).toHaveLength(2);
-		expect([612, 1224]).toContain(pages[0]?.sheet.width);
+		expect(SHEETS[units]).toContain(Math.round(pages[0]?.sheet.width ?? 0));
 		const steps = paper.sections[0]?.blocks.find((block) => block.kind === "table" && block.id === "steps");
 		if (steps?.kind !== "table") throw new Error("there are no steps");
 		const [english, spanish] = (["en", "es"] as const).map((language) =>
-			paperOf(findings, job, { language }),
+			paperOf(findings, job, { language, units }),
 		);
 		for (const [i, one] of [english, spanish].entries()) {
 			const alone = one?.sections[0]?.blocks.find((block) => block.kind === "table" && block.id === "steps");
