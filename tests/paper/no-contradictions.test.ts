@@ -194,7 +194,71 @@ describe("numbers that a reader takes from each other", () => {
 	});
 });
 
+describe("one question, one answer", () => {
+	it("the packet answers of the old wells what the presenter answers", () => {
+		for (const starter of ["horizontal", "horizontal-as-built"] as const) {
+			const packet = paper(starter, "landowner");
+			expect(packet).toMatch(/How do you know the old wells nearby are sealed\?\S* \S.*: cement plug\./u);
+			expect(packet).not.toMatch(/We do not know yet\.[^\n]*the old wells nearby/u);
+			expect(packet).not.toContain("undefined");
+			expect(paper(starter, "answers")).toContain("cement plug (plugging record of");
+		}
+	});
+
+	it("notes ask nothing that they leave without an answer which another paper has", () => {
+		expect(paper("horizontal", "notes")).toContain("What changed is on the answers sheet.");
+		expect(paper("horizontal", "answers")).toContain("Last change: surface casing set 25 ft deeper.");
+		expect(paper("horizontal", "notes")).not.toContain("who pays for the damage");
+		expect(paper("horizontal", "notes")).not.toContain("shows whose land");
+	});
+
+	it("a rounded cement top is said to be about it, and the exact one is the regulator's", () => {
+		expect(paper("horizontal", "slides")).toContain("up to about 5,400 feet below the ground");
+		expect(paper("horizontal", "notes")).toContain("Its top will be 5,374 ft below the ground");
+		expect(paper("horizontal-as-built", "notes")).toContain("Its top is 5,845 ft below the ground");
+		expect(paper("horizontal", "slides", "es")).toMatch(/hasta unos 5,400 pies bajo tierra/u);
+	});
+});
+
+describe("two papers to the agency", () => {
+	it("the attachment names every appendix that is bound with it", () => {
+		for (const starter of STARTERS)
+			for (const language of ["en", "es"] as const) {
+				const named = paper(starter, "regulator", language);
+				const [made] = composeOnce(findingsOf(starter), [
+					{ paper: "regulator-appendix", language, units: "field" },
+				]).documents;
+				for (const { number } of made?.paper.sections ?? [])
+					if (number !== undefined)
+						expect(named, starter).toMatch(new RegExp(`(?:Appendix|Apéndice) ${number}\\b`, "u"));
+			}
+	});
+
+	it("the slurry pumped stands beside the one calculated, and is the public's", () => {
+		const row = /Surface \| To surface \| .*\| 215\.4 \| 229\.5 \|/u;
+		expect(paper("horizontal-as-built", "regulator")).toMatch(row);
+		expect(paper("horizontal-as-built", "notes")).toContain("229.5 bbl = 9,639 gal");
+	});
+
+	it("cement across the water is recorded, and how well it seals is said beside it", () => {
+		expect(paper("horizontal-as-built", "regulator")).toContain("0 planned, 2 recorded");
+		expect(paper("horizontal-as-built", "regulator-appendix")).toContain("2, recorded 2");
+	});
+
+	it("no source is named twice for one string", () => {
+		expect(paper("horizontal", "regulator")).not.toContain("common practice; common practice");
+	});
+});
+
 describe("work that is done", () => {
+	it("has its tables and pictures titled in the past", () => {
+		const text = paper("horizontal-as-built", "landowner");
+		expect(text).toContain("Everything that was pumped");
+		expect(text).toContain("How the well was built: from the bare ground");
+		expect(text).not.toMatch(/How the well is built|Everything that is pumped/u);
+		expect(paper("horizontal", "landowner")).toContain("Everything that is pumped");
+	});
+
 	it("is told in the past by the attachment", () => {
 		const text = paper("horizontal-as-built", "regulator");
 		expect(text).toContain("landed at 8,333 ft MD (8,004 ft TVD) and reached total depth at 15,838 ft MD");

@@ -52,9 +52,15 @@ export const evidenceOf = ({
 	barriers,
 }: {
 	readonly evidence?: string | undefined;
-	readonly barriers?: readonly { readonly what: string; readonly shown_by: string }[] | undefined;
+	readonly barriers?: readonly { readonly what: string; readonly shown_by?: string }[] | undefined;
 }): string =>
-	[evidence, ...(barriers ?? []).map(({ what, shown_by }) => `${what} (${shown_by})`)]
+	[
+		evidence,
+		...(barriers ?? []).map(({ what, shown_by }) =>
+			// What shows it may be kept from these readers.
+			shown_by === undefined ? what : `${what} (${shown_by})`,
+		),
+	]
 		.filter((part) => part !== undefined)
 		.join("; ");
 

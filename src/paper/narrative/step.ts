@@ -51,6 +51,7 @@ const stringWords = (context: PaperContext, step: WellStep): Record<string, unkn
 		returned: returned !== undefined && returned.value > 0 ? about(context, returned, 2, gallons) : false,
 		to_surface: cement?.to_surface === true,
 		cement_top: about(context, cement?.top.below_ground),
+		cement_top_exact: say(context, cement?.top.below_ground),
 		wait: say(context, string?.cement?.waitOnCement, { unit: "hr", decimals: 0 }),
 		compares_pressure: context.units === "field" && step.kind === "test",
 		test: say(context, test?.actual?.pressure ?? test?.pressure),

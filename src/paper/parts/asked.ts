@@ -1,7 +1,9 @@
 import type { Block } from "../../document/blocks.ts";
 import { text } from "../../document/inline.ts";
-import { ownWords } from "../own-words.ts";
-import type { Part } from "./part.ts";
+import type { PaperContext } from "../context.ts";
+import { evidenceOf } from "../narrative/other-wells.ts";
+import { ownWords, type Topic } from "../own-words.ts";
+import { asGiven, type Part } from "./part.ts";
 
 /**
  * Topics of the community block by the section of the packet that they belong to: each stands beside what is computed of
@@ -28,14 +30,25 @@ export const ASKED = {
 	"asked-afterwards": ["pad_afterwards", "plugging", "producing_life", "treating_again"],
 } as const satisfies Readonly<Record<string, readonly string[]>>;
 
+/** What the other wells' records show of them, as the presenter answers it; nothing where no record is named. */
+const sealedOldWells = (context: PaperContext): string | undefined => {
+	const shown = context.well.offsetWells.flatMap((entry) => {
+		const evidence = evidenceOf(entry);
+		return evidence === "" ? [] : [`${entry.name} (${asGiven(context, entry.status)}): ${evidence}.`];
+	});
+	return shown.length === 0 ? undefined : shown.join(" ");
+};
+
 /** Each question with the operator's answer; those without one together, as what we do not know yet. */
 const asked =
-	(topics: readonly string[]): Part =>
+	(topics: readonly Topic[]): Part =>
 	(context) => {
 		const { label } = context.words;
 		const question = (topic: string): string => label(`questions.${topic}`);
+		const answerTo = (topic: Topic): string | undefined =>
+			ownWords(context, topic) ?? (topic === "old_wells" ? sealedOldWells(context) : undefined);
 		const answers = topics.flatMap((topic): Block[] => {
-			const said = ownWords(context, topic);
+			const said = answerTo(topic);
 			return said === undefined
 				? []
 				: [
@@ -45,7 +58,7 @@ const asked =
 						},
 					];
 		});
-		const open = topics.filter((topic) => ownWords(context, topic) === undefined);
+		const open = topics.filter((topic) => answerTo(topic) === undefined);
 		if (open.length === 0) return answers;
 		return [
 			...answers,

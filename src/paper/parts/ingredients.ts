@@ -2,6 +2,7 @@ import type { Known } from "../../cite/known.ts";
 import type { Cell } from "../../document/blocks.ts";
 import { text } from "../../document/inline.ts";
 import { cell, type PaperContext, shown, textCell } from "../context.ts";
+import { isFinished } from "../narrative/done.ts";
 import { asGiven, type Part, quantityColumn, row, table, textColumn } from "./part.ts";
 
 const ROUNDED = { significant: 2 } as const;
@@ -48,7 +49,7 @@ export const ingredientsPlain: Part = (context) => {
 	const sand = context.results.stimulation?.proppant_mass;
 	return table(
 		context,
-		"ingredients_plain",
+		isFinished(context) ? "ingredients_plain_done" : "ingredients_plain",
 		[
 			textColumn(context, "pumped_name", { width: 2.5, rowHead: true }),
 			textColumn(context, "in_plain_words", { width: 3.4 }),
@@ -87,6 +88,9 @@ export const ingredientsPlain: Part = (context) => {
 				];
 			}),
 		],
-		{ dense: true, note: "ingredients_plain" },
+		{
+			dense: true,
+			note: "ingredients_plain",
+		},
 	);
 };

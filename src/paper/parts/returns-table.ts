@@ -58,7 +58,9 @@ export const contingencyTable = (context: PaperContext, strings: readonly Casing
 					string: textCell(named(context, string.id)),
 					plan_if_lost: textCell(plan),
 					rules_on_top: textCell(
-						[...new Set(rules.map(({ cite }) => citationText(context, cite.citation)))].join("; "),
+						[...new Set(rules.flatMap(({ cite }) => citationText(context, cite.citation).split("; ")))].join(
+							"; ",
+						),
 					),
 				}),
 			];

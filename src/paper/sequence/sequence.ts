@@ -3,6 +3,7 @@ import type { Drawing } from "../../document/shapes.ts";
 import { captionedFrame, sequenceFrame, stripDrawing } from "../../drawing/sequence/sequence-frame.ts";
 import { everyStep, stepOfJob } from "../../drawing/sequence/steps.ts";
 import type { PaperContext } from "../context.ts";
+import { isFinished } from "../narrative/done.ts";
 import { narrative } from "../narrative/narrative.ts";
 import { frameOptions, toldFrames, toldStep } from "./frames.ts";
 
@@ -70,7 +71,7 @@ export const sequenceStrip = (context: PaperContext): readonly Drawing[] => {
 		stripDrawing(well, results, steps, cells, {
 			...frameOptions(context, { width: 504, height: 0, size: STRIP_TYPE }),
 			id: `sequence-${i + 1}`,
-			title: words.label(`sequence.strip_${i + 1}`),
+			title: words.label(`sequence.strip_${i + 1}${isFinished(context) ? "_done" : ""}`),
 			cell,
 		}),
 	);
