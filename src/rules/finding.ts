@@ -1,4 +1,5 @@
 import type { HowKnown, Limit, PublicCopy, RuleSetKind, Standing } from "../catalog/limits/limit.ts";
+import type { FormTopic } from "../catalog/limits/vocabulary.ts";
 import type { Known } from "../cite/known.ts";
 import type { Path } from "../diagnostics/path.ts";
 import { type Paper, readerPaperOf } from "../document/document.ts";
@@ -23,6 +24,7 @@ export interface LimitCitation {
 	readonly standing: Standing;
 	readonly publicCopy?: PublicCopy;
 	readonly forms?: readonly string[];
+	readonly filledFrom?: readonly FormTopic[];
 	/** Who laid the row beside the official text, by the definition. */
 	readonly comparedBy?: Omit<NonNullable<Well["site"]["compared"]>[number], "rule">;
 	readonly howKnown: HowKnown;

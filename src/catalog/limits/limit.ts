@@ -8,6 +8,7 @@ import type {
 	EventName,
 	FactName,
 	FieldName,
+	FormTopic,
 	MeasuredFrom,
 	SetbackKind,
 	StringSelector,
@@ -249,6 +250,8 @@ export interface Rule {
 	readonly sought?: string;
 	/** Forms that carry what the rule asks for, by the agency's own names: `W-15, cementing report`. */
 	readonly forms?: readonly string[];
+	/** What those forms are filled from. */
+	readonly filledFrom?: readonly FormTopic[];
 	readonly howKnown: HowKnown;
 	/** ISO date, or `unknown`. */
 	readonly textAsOf: string;

@@ -16,7 +16,7 @@ import {
 } from "./fault.ts";
 import { type AppliesTo, COPY_KINDS, IN_FORCE_BY, type Rule, STANDINGS, WAYS_KNOWN } from "./limit.ts";
 import { readCondition, readLimit } from "./read-limit.ts";
-import { SETBACK_KINDS, STRING_SELECTORS } from "./vocabulary.ts";
+import { FORM_TOPICS, SETBACK_KINDS, STRING_SELECTORS } from "./vocabulary.ts";
 
 const sentence = z.string().trim().min(1);
 const day = z.union([z.iso.date(), z.literal("unknown")]);
@@ -47,6 +47,7 @@ const rowShape = z.strictObject({
 	),
 	sought: z.exactOptional(sentence),
 	forms: z.exactOptional(z.array(sentence).min(1)),
+	filled_from: z.exactOptional(z.array(z.enum(FORM_TOPICS)).min(1)),
 	how_known: howKnownShape,
 	text_as_of: day,
 	in_force: z.strictObject({
@@ -312,6 +313,7 @@ export const readRule = (plain: Desk, raw: unknown, at: Path): Rule | undefined 
 		text_as_of,
 		in_force,
 		if_not_met,
+		filled_from,
 		applies_to: _applies,
 		confirm: _confirm,
 		...rest
@@ -327,6 +329,7 @@ export const readRule = (plain: Desk, raw: unknown, at: Path): Rule | undefined 
 		inForce: in_force,
 		...(official_text === undefined ? {} : { officialText: official_text }),
 		...(public_copy === undefined ? {} : { publicCopy: public_copy }),
+		...(filled_from === undefined ? {} : { filledFrom: filled_from }),
 		...(if_not_met === undefined ? {} : { ifNotMet: if_not_met }),
 	};
 };

@@ -211,6 +211,30 @@ export const CONTINGENT_EVENTS: readonly EventName[] = [
 /** Events of one string, which only a rule on a string can name. */
 export const STRING_EVENTS: readonly EventName[] = ["string set", "string cemented", "casing test"];
 
+/** What an agency's form is filled from, each a table of the papers. */
+export const FORM_TOPICS = [
+	"well",
+	"casing",
+	"holes",
+	"cement",
+	"slurries",
+	"well path",
+	"formations",
+	"water zones",
+	"casing tests",
+	"shoe tests",
+	"preventers",
+	"stages",
+	"additives",
+	"chemicals",
+	"water sources",
+	"annuli",
+	"neighbors",
+	"offset wells",
+	"exposure radii",
+] as const;
+export type FormTopic = (typeof FORM_TOPICS)[number];
+
 /** What cement may be asked to cover. */
 export const COVERED = ["protected water", "flow zones", "target"] as const;
 export type Covered = (typeof COVERED)[number];

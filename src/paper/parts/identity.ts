@@ -2,9 +2,10 @@ import type { Block } from "../../document/blocks.ts";
 import type { Inline } from "../../document/inline.ts";
 import { decimalDegrees } from "../../units/format.ts";
 import type { Well } from "../../well/well.ts";
-import { cell, type PaperContext, saidCell, saidInlines, shown, textCell } from "../context.ts";
+import { type PaperContext, saidCell, saidInlines, shown, textCell } from "../context.ts";
 import { citationText } from "../words/citation.ts";
 import { asGiven, facts, type Part, row, table, textColumn } from "./part.ts";
+import { appliedRuleSets, ruleSetsInShort } from "./rule-sets.ts";
 
 /** Latitude, longitude and datum, to a tenth of a foot or so: as agencies ask for it. */
 export const surfaceLocation = (site: Well["site"]): string | undefined => {
@@ -33,7 +34,6 @@ export const identityFacts: Part = (context) => {
 						.join(", "),
 				),
 			],
-			["ground_elevation", cell(context, datum.groundElevation)],
 			[
 				"datum",
 				{
@@ -43,17 +43,19 @@ export const identityFacts: Part = (context) => {
 						shown(context, datum.aboveGround),
 						{
 							kind: "text",
-							text: ` ${context.words.label("phrases.above_ground")}`,
+							text: ` ${context.words.label("phrases.above_ground")}; ${context.words.label("facts.ground_elevation").toLowerCase()} `,
 						},
+						shown(context, datum.groundElevation),
 					],
 				},
 			],
+			["rule_sets", textCell(ruleSetsInShort(context))],
 		],
 		{ columns: 1 },
 	);
 };
 
-/** Who made it, of which issue it is, what it was judged by, and whom to ask. */
+/** Who made it, of which issue it is, and whom to ask. */
 export const documentStatus: Part = (context) => {
 	const { identity } = context.well;
 	const person = ({
@@ -74,39 +76,6 @@ export const documentStatus: Part = (context) => {
 		],
 		{ columns: 1 },
 	);
-};
-
-/** Rule sets of law that were applied, each with its source and how far it was compared; one that is not known says so. */
-const appliedRuleSets = ({ well, judgement, words, version }: PaperContext): string => {
-	const { label } = words;
-	const counted = (key: string, n: number): string[] =>
-		n === 0 ? [] : [label(`phrases.${key}`).replace("{n}", String(n))];
-	const known = judgement.ruleSets
-		.filter(({ kind }) => kind !== "practice")
-		.map((set) => {
-			const compared = [
-				...counted("rule_set_certified", set.certified),
-				...counted("rule_set_copy", set.publicCopy),
-				...counted("rule_set_draft", set.draft),
-				...set.byPerson.map(({ by, rules }) =>
-					label("phrases.rule_set_person").replace("{n}", String(rules)).replace("{by}", by),
-				),
-			];
-			const source =
-				set.file === undefined
-					? `${label("phrases.rule_set_shipped")} ${version}`
-					: [set.file, ...(set.version === undefined ? [] : [set.version])].join(", ");
-			return label("phrases.rule_set_applied")
-				.replace("{code}", set.code)
-				.replace("{name}", set.name)
-				.replace("{source}", source)
-				.replace("{rules}", String(set.rules))
-				.replace("{compared}", compared.join(", ") || label("phrases.rule_set_none"));
-		});
-	const unknown = well.site.jurisdictions
-		.filter((code) => judgement.unknownJurisdictions.includes(code))
-		.map((code) => label("phrases.rule_set_unknown").replace("{code}", code));
-	return [...known, ...unknown].join("; ");
 };
 
 /** A caution for each jurisdiction whose rules are not known here. */

@@ -31,6 +31,7 @@ import { chemicalsTable, disclosureTable, flowbackFacts } from "./disclosure.ts"
 import { afterCareTable, endOfLifeFacts, plugsTable } from "./end-of-life.ts";
 import { annulusReadingsTable, bondLogTable, sealWorkTable } from "./evidence-of-isolation.ts";
 import { figures } from "./figures.ts";
+import { formsTable } from "./forms.ts";
 import { fractureRange } from "./fractures.ts";
 import { formationsTable, waterTable } from "./geology.ts";
 import { circulatingTable, surgeTable } from "./hydraulics.ts";
@@ -63,7 +64,7 @@ import { reviewAnswers, reviewHead } from "./review.ts";
 import { reviewStatus } from "./review-status.ts";
 import { openChecks } from "./rule-checks.ts";
 import { ruleTable } from "./rule-table.ts";
-import { rulesInFull, rulesNotApplied } from "./rules-in-full.ts";
+import { rulesInFull, rulesNotApplied, textsCompared } from "./rules-in-full.ts";
 import { sourServiceTable } from "./sour-service.ts";
 import { clusterDepths, sleevesTable, stagesThatDiffer } from "./stage-details.ts";
 import { stageRecords, treatmentAgainstPlan } from "./stage-records.ts";
@@ -209,7 +210,9 @@ export const PARTS: Readonly<Record<string, Part>> = {
 	"rule-table": ruleTable,
 	"rules-in-full": rulesInFull,
 	"rules-not-applied": rulesNotApplied,
+	"texts-compared": textsCompared,
 	"deadlines-table": deadlinesTable,
+	"forms-table": formsTable,
 	"exposure-radii": exposureRadii,
 	methods,
 	enclosures,

@@ -2,7 +2,9 @@ import type { Known } from "../../cite/known.ts";
 import type { Cell } from "../../document/blocks.ts";
 import type { Inline, QuantityStyle } from "../../document/inline.ts";
 import type { Finding } from "../../rules/finding.ts";
-import { printedUnit, type UnitSystem } from "../../units/format.ts";
+import { printedUnit } from "../../units/format.ts";
+import { matchUnit } from "../../units/units-of.ts";
+import { writtenSystem } from "../../units/written-system.ts";
 import { type PaperContext, shown } from "../context.ts";
 
 /*
@@ -10,10 +12,22 @@ import { type PaperContext, shown } from "../context.ts";
  * other units, in those too: `1,000 ft (304.8 m)`.
  */
 
-/** Units that a set of rules is written in: those of the trade in the United States, and metric ones elsewhere. */
-const ownUnits = ({ cite: { jurisdiction, kind } }: Finding): UnitSystem | undefined => {
-	if (kind === "permit" || kind === "practice") return undefined;
-	return jurisdiction.startsWith("us-") ? "field" : "metric";
+/** The unit that a rule's own number is written in, with the decimals it has there. */
+const asWritten = ({ dimension, from }: Known): QuantityStyle | undefined => {
+	const written = from.kind === "catalogue" ? /^([\d.]+)\s*(\D.*)$/u.exec(from.text ?? "") : null;
+	const [, number = "", unit = ""] = written ?? [];
+	const match = matchUnit(unit, dimension);
+	if (match === undefined || !("unit" in match)) return undefined;
+	return { unit: match.unit.symbol, decimals: number.split(".")[1]?.length ?? 0 };
+};
+
+/** How the rule writes the limit: its own number as it is written, one that was worked in the units of the rule's others. */
+const legalStyle = (finding: Finding, required: Known): QuantityStyle | undefined => {
+	if (finding.cite.kind === "permit" || finding.cite.kind === "practice") return undefined;
+	const written = asWritten(required);
+	if (written !== undefined) return written;
+	const unit = printedUnit(required.dimension, writtenSystem(finding.limit));
+	return unit === "" ? undefined : { unit };
 };
 
 const text = (words: string): Inline => ({ kind: "text", text: words });
@@ -33,12 +47,12 @@ export const limitInlines = (context: PaperContext, finding: Finding): readonly 
 	const { required, comparison } = finding;
 	if (required === undefined || comparison === undefined || !(comparison in SIGNS)) return [];
 	const sign = SIGNS[comparison as keyof typeof SIGNS];
-	const own = ownUnits(finding);
-	const here = shown(context, required, inHours(required));
-	if (own === undefined || own === context.units || isNothing(required)) return [text(sign), here];
-	const unit = printedUnit(required.dimension, own);
-	if (unit === "" || unit === printedUnit(required.dimension, context.units)) return [text(sign), here];
-	const legal: QuantityStyle = { unit };
+	const style = inHours(required);
+	const here = shown(context, required, style);
+	const legal = legalStyle(finding, required);
+	const unitHere = printedUnit(required.dimension, context.units, style);
+	if (legal?.unit === undefined || isNothing(required)) return [text(sign), here];
+	if (printedUnit(required.dimension, context.units, legal) === unitHere) return [text(sign), here];
 	return [text(sign), shown(context, required, legal), text(" ("), here, text(")")];
 };
 

@@ -69,13 +69,8 @@ const limitCellOf = (context: PaperContext, finding: Finding): Cell => {
 	};
 };
 
-const formsOf = ({ cite }: Finding, { words }: PaperContext): string =>
-	cite.forms === undefined || cite.forms.length === 0
-		? ""
-		: ` ${words.label(cite.forms.length > 1 ? "rules.forms" : "rules.form")} ${cite.forms.join(", ")}.`;
-
 export const requirementOf = (context: PaperContext, first: Finding): string =>
-	`${context.words.requirement(first.cite.rule, first.requirement)}${formsOf(first, context)}`;
+	context.words.requirement(first.cite.rule, first.requirement);
 
 const checkedRow = (context: PaperContext, checked: Checked): Row => {
 	const { first } = checked;
@@ -88,18 +83,54 @@ const checkedRow = (context: PaperContext, checked: Checked): Row => {
 	});
 };
 
+/** A limit and a value that can stand in columns; a variance has words of its own. */
+const isCompared = ({ verdict, margin, variance }: Finding): boolean =>
+	verdict !== "cannot tell" && margin !== undefined && variance === undefined;
+
+/** Of an open rule with numbers: a row for each thing that it is open on, the requirement said once. */
+const comparedRows = (context: PaperContext, findings: readonly Finding[]): readonly Row[] =>
+	findings.map((finding, i) =>
+		row({
+			citation: i === 0 ? citationCell(context, finding) : { kind: "none" },
+			to_decide: textCell(i === 0 ? requirementOf(context, finding) : subjectWords(context, finding)),
+			limit: limitCellOf(context, finding),
+			this_well: {
+				kind: "rich",
+				children: [
+					...measuredInlines(context, finding),
+					text(findings.length > 1 && i === 0 ? `, ${subjectWords(context, finding).toLowerCase()}` : ""),
+				],
+			},
+			margin: marginCell(context, finding),
+		}),
+	);
+
 /** What a person has to decide: of law and permit the requirement, which is the question; of the rest what was found. */
-const askedRow = (context: PaperContext, { first, findings }: Checked): Row =>
-	row({
-		citation: citationCell(context, first),
-		to_decide: {
-			kind: "rich",
-			children:
-				first.verdict === "needs judgement" && first.cite.kind !== "practice"
-					? [text(requirementOf(context, first))]
-					: findings.flatMap((finding, i) => [...(i === 0 ? [] : [text(" ")]), ...because(finding, context)]),
-		},
-	});
+const askedRows = (context: PaperContext, { first, findings }: Checked): readonly Row[] => {
+	const compared = findings.filter(isCompared);
+	const others = findings.filter((finding) => !isCompared(finding));
+	const [other] = others;
+	if (other === undefined) return comparedRows(context, compared);
+	const said = new Map(
+		others.map((finding) => {
+			const sentence = because(finding, context);
+			return [JSON.stringify(sentence), sentence] as const;
+		}),
+	);
+	return [
+		...comparedRows(context, compared),
+		row({
+			citation: citationCell(context, first),
+			to_decide: {
+				kind: "rich",
+				children:
+					other.verdict === "needs judgement" && other.cite.kind !== "practice" && !other.variance
+						? [text(requirementOf(context, other))]
+						: [...said.values()].flatMap((sentence, i) => [...(i === 0 ? [] : [text(" ")]), ...sentence]),
+			},
+		}),
+	];
+};
 
 /** The key of the letters that stand behind the citations. */
 const letterKey = (context: PaperContext, findings: readonly Finding[]): string => {
@@ -133,21 +164,21 @@ export const ruleTable: Part = (context) => {
 	const group = (
 		head: string,
 		some: readonly Finding[],
-		rowOf: (context: PaperContext, checked: Checked) => Row,
+		rowsOf: (context: PaperContext, checked: Checked) => readonly Row[],
 	): readonly Row[] =>
 		some.length === 0
 			? []
 			: [
 					// Checks are counted, as everywhere; a rule on several strings is several of them.
 					row({ citation: textCell(`${head}: ${some.length}`) }, "group"),
-					...byRule(some).map((checked) => rowOf(context, checked)),
+					...byRule(some).flatMap((checked) => rowsOf(context, checked)),
 				];
 	const { label } = context.words;
 	const asked = (["not met", "cannot tell", "needs judgement"] as const).flatMap((verdict) =>
 		group(
 			capital(label(`verdicts.${verdict}`)),
 			worstFirst(all).filter((each) => each.verdict === verdict),
-			askedRow,
+			askedRows,
 		),
 	);
 	const met = tightFirst(law).map((checked) => checkedRow(context, checked));
@@ -158,8 +189,11 @@ export const ruleTable: Part = (context) => {
 			context,
 			"rules_to_decide",
 			[
-				textColumn(context, "citation", { width: 1.4, rowHead: true }),
-				textColumn(context, "to_decide", { width: 5.4 }),
+				textColumn(context, "citation", { width: 1.5, rowHead: true }),
+				textColumn(context, "to_decide", { width: 4.5 }),
+				textColumn(context, "limit", { width: 1, label: "limit_here" }),
+				textColumn(context, "this_well", { width: 1.2 }),
+				textColumn(context, "margin", { width: 0.8 }),
 			],
 			asked,
 			{ dense: true },

@@ -1,9 +1,11 @@
+import type { PublicCopy } from "../../catalog/limits/limit.ts";
 import type { Row } from "../../document/blocks.ts";
 import type { Inline } from "../../document/inline.ts";
 import { capital, tellSaid } from "../../messages/print.ts";
 import type { Finding } from "../../rules/finding.ts";
 import { worstFirst } from "../../rules/index.ts";
 import { type PaperContext, readerOf, textCell } from "../context.ts";
+import { standingWords } from "../words/not-compared.ts";
 import { isSame, limitInlines, measuredInlines } from "./limit-cells.ts";
 import { type Part, row, table, textColumn } from "./part.ts";
 import { subjectWords } from "./review.ts";
@@ -37,10 +39,21 @@ const hereAndHow = (context: PaperContext, { first, findings }: Checked): readon
 			return [JSON.stringify(said), said] as const;
 		}),
 	);
+	const own = JSON.stringify(because(first, context));
+	const sentences = new Map(
+		told.flatMap((finding) => {
+			const sentence = because(finding, context);
+			const key = JSON.stringify(sentence);
+			return key === own ? [] : [[key, sentence] as const];
+		}),
+	);
 	return [
 		...(isAskedHere(first) ? [text(`${requirementOf(context, first)} `)] : []),
 		...because(first, context),
-		...told.flatMap((finding) => [text(" "), ...because(finding, context)]),
+		...[...sentences.values()].flatMap((sentence) => [text(" "), ...sentence]),
+		...(first.cite.comparedBy === undefined
+			? []
+			: [text(` ${capital(standingWords(first.cite, context.words))}.`)]),
 		...(once.size === 0
 			? []
 			: [
@@ -86,6 +99,39 @@ export const rulesInFull: Part = (context) => {
 		);
 	});
 	return tables.length === 0 ? tables : [keyBlock(context, findings), ...tables];
+};
+
+/** The copies and texts that limits were compared with, each once, and the limits that were. */
+export const textsCompared: Part = (context) => {
+	const byCopy = new Map<string, { readonly copy: PublicCopy; readonly of: Checked[] }>();
+	for (const checked of byRule(context.judgement.findings)) {
+		const { publicCopy: copy, comparedBy } = checked.first.cite;
+		if (copy === undefined || comparedBy !== undefined) continue;
+		const key = JSON.stringify([copy.at, copy.dated, copy.kind]);
+		const some = byCopy.get(key) ?? { copy, of: [] };
+		some.of.push(checked);
+		byCopy.set(key, some);
+	}
+	const { label } = context.words;
+	return table(
+		context,
+		"texts_compared",
+		[
+			textColumn(context, "copy", { width: 4, rowHead: true }),
+			textColumn(context, "copy_dated", { width: 1 }),
+			textColumn(context, "copy_kind", { width: 1.4 }),
+			textColumn(context, "citation", { width: 3, label: "citations" }),
+		],
+		[...byCopy.values()].map(({ copy, of }) =>
+			row({
+				copy: textCell(copy.at),
+				copy_dated: textCell(copy.dated === "unknown" ? label("phrases.copy_undated") : copy.dated),
+				copy_kind: textCell(label(`copy_kinds.${copy.kind}`)),
+				citation: { kind: "rich", children: citations(context, of) },
+			}),
+		),
+		{ dense: true, note: "texts_compared" },
+	);
 };
 
 /** Rules that ask nothing of this well: why, once, and which they are. */
