@@ -1,8 +1,10 @@
+import type { Known } from "../../cite/known.ts";
 import type { Block, Cell, Row } from "../../document/blocks.ts";
 import type { Inline } from "../../document/inline.ts";
 import { capital } from "../../messages/print.ts";
 import { type Finding, isOpen } from "../../rules/finding.ts";
 import { WORST_VERDICT_FIRST, worstFirst } from "../../rules/index.ts";
+import { quantityString } from "../../units/format.ts";
 import { type PaperContext, textCell } from "../context.ts";
 import { citationText, type StandingLetter, standingLetter } from "../words/citation.ts";
 import { unknownRules } from "./identity.ts";
@@ -84,8 +86,18 @@ const checkedRow = (context: PaperContext, checked: Checked): Row => {
 };
 
 /** A limit and a value that can stand in columns; a variance has words of its own. */
-const isCompared = ({ verdict, margin, variance }: Finding): boolean =>
-	verdict !== "cannot tell" && margin !== undefined && variance === undefined;
+const isCompared = ({ verdict, margin, variance, measured, required }: Finding): boolean =>
+	verdict !== "cannot tell" &&
+	margin !== undefined &&
+	variance === undefined &&
+	measured !== undefined &&
+	required !== undefined &&
+	!printAlike(measured, required);
+
+/** Whether rounding makes one number of two: what is short by less than a digit is told by its sentence, which has more. */
+const printAlike = (a: Known, b: Known): boolean =>
+	quantityString(a, "field") === quantityString(b, "field") ||
+	quantityString(a, "metric") === quantityString(b, "metric");
 
 /** Of an open rule with numbers: a row for each thing that it is open on, the requirement said once. */
 const comparedRows = (context: PaperContext, findings: readonly Finding[]): readonly Row[] =>
