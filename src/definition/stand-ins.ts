@@ -15,10 +15,13 @@ export const STAND_IN_NAME = "x0-stands-in-0x";
 /** Stands in for a date: nothing is after it. */
 export const STAND_IN_DATE = "9999-12-31";
 
-const MARKS = [STAND_IN, STAND_IN_NAME, STAND_IN_DATE, "NaN"];
+/** As JSON writes it among the facts of a message. */
+const STAND_IN_IN_JSON = JSON.stringify(STAND_IN).slice(1, -1);
 
-const speaksOfStandIn = ({ what, expected, found = "", mend, related = [] }: Diagnostic): boolean =>
-	[what, expected, found, mend, ...related.map(({ label }) => label)].some((said) => {
+const MARKS = [STAND_IN, STAND_IN_IN_JSON, STAND_IN_NAME, STAND_IN_DATE, "NaN"];
+
+const speaksOfStandIn = ({ what, expected, found = "", mend, why = "", related = [] }: Diagnostic): boolean =>
+	[what, expected, found, mend, why, ...related.map(({ label }) => label)].some((said) => {
 		const text = typeof said === "string" ? said : JSON.stringify(said.facts, nanAsText);
 		return MARKS.some((mark) => text.includes(mark));
 	});
