@@ -15,15 +15,18 @@ export const subjectText = (subject: Said, context: PaperContext): string =>
 		? (context.words.findLabel(`names.${subject}`) ?? subject)
 		: tellSaid(subject, readerOf(context));
 
-/** The sentence of a finding in the units of the paper, each value with its key; what is missing; a variance. */
+/** The sentence of a finding in the units of the paper, each value with its key; what is missing and not yet said; a variance. */
 export const because = (finding: Finding, context: PaperContext): Inline[] => {
 	const words = toldInlines(context, sayParts(finding.reason, readerOf(context)));
-	const missing = finding.missing ?? [];
+	const said = words
+		.map((each) => (each.kind === "text" ? each.text : " "))
+		.join("")
+		.toLowerCase();
+	const missing = (finding.missing ?? [])
+		.map(({ what }) => tellSaid(what, readerOf(context)))
+		.filter((what) => !said.includes(what.toLowerCase()));
 	if (missing.length > 0)
-		words.push({
-			kind: "text",
-			text: ` ${context.words.label("phrases.missing")}: ${missing.map((m) => tellSaid(m.what, readerOf(context))).join("; ")}.`,
-		});
+		words.push({ kind: "text", text: ` ${context.words.label("phrases.missing")}: ${missing.join("; ")}.` });
 	if (finding.variance)
 		words.push({
 			kind: "text",
