@@ -57,6 +57,7 @@ export const sealedZones = (context: PaperContext): readonly Readonly<Record<str
 				none_tested: (done?.verified_steel.value ?? 0) === 0,
 				sheaths: zone.seals.map((seal) => ({
 					string: namedInWords(context, seal.string),
+					planned: seal.state === "planned",
 					state: context.words.label(`seal_states.${seal.state}`),
 					how: sealWords(context, seal),
 					bonded: say(context, seal.bonded),

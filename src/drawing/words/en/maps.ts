@@ -9,7 +9,7 @@ export const MAPS = {
 	layerSteel: "steel, {string}, {size}",
 	layerFluid: "fluid outside the {string}, no cement here",
 	layerOpen: "No steel crosses the base of protected water.",
-	gapGround: "{distance} from ground to the base of protected water",
+	gapGround: "{distance} below ground",
 	gapShoeBelow: "{distance} below the base of protected water",
 	gapShoeAbove: "{distance} above the base of protected water",
 	gapPerforation:

@@ -10,7 +10,7 @@ export const MAPS = {
 	layerSteel: "acero, {string}, {size}",
 	layerFluid: "fluido fuera de: {string}, aquí sin cemento",
 	layerOpen: "Ningún acero cruza la base del agua protegida.",
-	gapGround: "{distance} del terreno a la base del agua protegida",
+	gapGround: "{distance} bajo el terreno",
 	gapShoeBelow: "{distance} por debajo de la base del agua protegida",
 	gapShoeAbove: "{distance} por encima de la base del agua protegida",
 	gapPerforation: "Hay {distance} de roca entre la base del agua protegida y el disparo más somero.",
