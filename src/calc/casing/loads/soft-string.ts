@@ -88,16 +88,22 @@ const nodesOf = (
 	section: LoadSection,
 	cuts: readonly number[],
 ): readonly Node[] => {
-	const marks = [...path.map(({ md }) => md), ...cuts].filter(
-		(md) => md > section.top && md < section.bottom,
-	);
-	const ends = [section.top, ...new Set(marks.sort((a, b) => a - b)), section.bottom];
-	const depths = ends.flatMap((md, i) => {
+	const inside = (md: number): boolean => md > section.top && md < section.bottom;
+	const marks = new Set<number>();
+	for (const { md } of path) if (inside(md)) marks.add(md);
+	for (const md of cuts) if (inside(md)) marks.add(md);
+	const ends = [section.top, ...[...marks].sort((a, b) => a - b), section.bottom];
+	const nodes: Node[] = [];
+	const put = (md: number): void => {
+		const node = nodeAt(path, md);
+		if (node !== undefined) nodes.push(node);
+	};
+	for (const [i, md] of ends.entries()) {
 		const next = ends[i + 1];
 		const pieces = next === undefined ? 1 : Math.max(1, Math.ceil((next - md) / ELEMENT));
-		return Array.from({ length: pieces }, (_, k) => md + (k * ((next ?? md) - md)) / pieces);
-	});
-	return depths.reverse().flatMap((md) => nodeAt(path, md) ?? []);
+		for (let k = 0; k < pieces; k++) put(md + (k * ((next ?? md) - md)) / pieces);
+	}
+	return nodes.reverse();
 };
 
 const areas = ({ D, t }: LoadSection): readonly [bore: number, full: number] => [
@@ -105,38 +111,79 @@ const areas = ({ D, t }: LoadSection): readonly [bore: number, full: number] => 
 	(Math.PI / 4) * D ** 2,
 ];
 
+/** What a fluid does at a node: its pressure, and what it adds over the next foot [psi, psi/ft]. */
+interface Standing {
+	readonly pressure: number;
+	readonly gradient: number;
+}
+
+/** By fluid and node: a string run to many depths, at several frictions, stands in the same fluids at the same nodes. */
+const standing = new WeakMap<KnownTable, Map<Node, Standing>>();
+
+const standingAt = (fluid: KnownTable, node: Node): Standing => {
+	const of = standing.get(fluid) ?? new Map<Node, Standing>();
+	standing.set(fluid, of);
+	const known = of.get(node);
+	if (known !== undefined) return known;
+	const pressure = profileAt(fluid, "pressure", node.tvd);
+	const one = { pressure, gradient: profileAt(fluid, "pressure", node.tvd + 1) - pressure };
+	of.set(node, one);
+	return one;
+};
+
 const radians = (degrees: number): number => (degrees * Math.PI) / 180;
 
+/** How the hole goes from a node to the one below it. */
+interface Bend {
+	readonly lower: Node;
+	/** Sine of the mean inclination. */
+	readonly lean: number;
+	/** Build, upwards [rad]. */
+	readonly ΔI: number;
+	/** Δα sin Ī: the part of the dogleg that is not build [rad]. */
+	readonly turn: number;
+}
+
+const bends = new WeakMap<Node, Bend>();
+
+const bendOf = (upper: Node, lower: Node): Bend => {
+	const known = bends.get(upper);
+	if (known?.lower === lower) return known;
+	const ΔI = radians(upper.inclination - lower.inclination);
+	const β = doglegAngle(upper.inclination, upper.azimuth, lower.inclination, lower.azimuth);
+	const bend = {
+		lower,
+		lean: Math.sin(radians((upper.inclination + lower.inclination) / 2)),
+		ΔI,
+		turn: Math.sqrt(Math.max(0, β ** 2 - ΔI ** 2)),
+	};
+	bends.set(upper, bend);
+	return bend;
+};
+
 /** What an element adds to the effective tension F at its foot, and what would buckle it there. */
-const added = (upper: Node, lower: Node, section: LoadSection, F: number, slide: Slide) => {
-	const [bore, full] = areas(section);
+const added = (upper: Node, lower: Node, pipe: Pipe, F: number, slide: Slide) => {
+	const { section, bore, full, stiffness } = pipe;
 	const filled = lower.md > (slide.MD_collar[0] ?? Number.POSITIVE_INFINITY) ? 0 : bore;
-	const change = (table: KnownTable) =>
-		profileAt(table, "pressure", lower.tvd) - profileAt(table, "pressure", upper.tvd);
+	const [inside, insideAbove] = [standingAt(slide.inside, lower), standingAt(slide.inside, upper)];
+	const [outside, outsideAbove] = [standingAt(slide.outside, lower), standingAt(slide.outside, upper)];
 	const length = lower.md - upper.md;
-	const down = lower.tvd - upper.tvd;
 	// Weight along the hole, buoyed: that of the steel, of what is inside, less that of what it displaces.
-	const hung = section.w * down + filled * change(slide.inside) - full * change(slide.outside);
-	const gradient = (table: KnownTable) =>
-		profileAt(table, "pressure", lower.tvd + 1) - profileAt(table, "pressure", lower.tvd);
-	const w = section.w + filled * gradient(slide.inside) - full * gradient(slide.outside);
+	const hung =
+		section.w * (lower.tvd - upper.tvd) +
+		filled * (inside.pressure - insideAbove.pressure) -
+		full * (outside.pressure - outsideAbove.pressure);
+	const w = section.w + filled * inside.gradient - full * outside.gradient;
 	const W = w * length;
 	const cased = lower.md <= slide.MD_cased;
 	const μ = cased ? slide.μ_cased : slide.μ_open;
-	const inclination = radians((upper.inclination + lower.inclination) / 2);
-	const ΔI = radians(upper.inclination - lower.inclination);
-	const turn = sideTurn(upper, lower, ΔI);
-	const onWall = (tension: number) => Math.hypot(tension * turn, tension * ΔI + W * Math.sin(inclination));
+	const { lean, ΔI, turn } = bendOf(upper, lower);
+	const onWall = (tension: number) => Math.hypot(tension * turn, tension * ΔI + W * lean);
 	const hole = slide.room && (cased ? slide.room.cased : slide.room.open);
 	const held = (tension: number): Held | undefined =>
 		hole === undefined
 			? undefined
-			: {
-					stiffness: stiffnessOf(section.D, section.t),
-					w,
-					w_c: onWall(tension) / length,
-					r: (hole - section.D) / 2,
-				};
+			: { stiffness, w, w_c: onWall(tension) / length, r: (hole - section.D) / 2 };
 	const dragWith = (tension: number) => {
 		const at = held(tension);
 		const coil = at !== undefined && -tension > helicalLimit(at) ? coiledLoad(tension, at) * length : 0;
@@ -150,11 +197,15 @@ const added = (upper: Node, lower: Node, section: LoadSection, F: number, slide:
 	};
 };
 
-/** Δα sin Ī: the part of an element's dogleg that is not build [rad]. */
-const sideTurn = (upper: Node, lower: Node, ΔI: number): number => {
-	const β = doglegAngle(upper.inclination, upper.azimuth, lower.inclination, lower.azimuth);
-	return Math.sqrt(Math.max(0, β ** 2 - ΔI ** 2));
-};
+/** A section with what does not change along it. */
+interface Pipe {
+	readonly section: LoadSection;
+	/** [in²] */
+	readonly bore: number;
+	readonly full: number;
+	/** E J [lbf·in²]. */
+	readonly stiffness: number;
+}
 
 /** A section laid out along the hole. */
 interface Laid {
@@ -196,15 +247,16 @@ export const slidingForce = (laid: readonly Laid[], slide: Slide): readonly Slid
 	let F = 0;
 	for (const { section, number, nodes } of laid) {
 		const [bore, full] = areas(section);
+		const pipe = { section, bore, full, stiffness: stiffnessOf(section.D, section.t) };
 		let below: Node | undefined;
 		for (const node of nodes) {
-			const { change = 0, ...limits } = below === undefined ? {} : added(node, below, section, F, slide);
+			const { change = 0, ...limits } = below === undefined ? {} : added(node, below, pipe, F, slide);
 			F += change;
 			const filled = node.md > (slide.MD_collar[0] ?? Number.POSITIVE_INFINITY) ? 0 : bore;
 			const force =
 				F +
-				profileAt(slide.inside, "pressure", node.tvd) * filled -
-				profileAt(slide.outside, "pressure", node.tvd) * full;
+				standingAt(slide.inside, node).pressure * filled -
+				standingAt(slide.outside, node).pressure * full;
 			rows.push({ md: node.md, tvd: node.tvd, section: number, force, effective: F, ...limits });
 			if (!(F > LOCKED)) return [{ md: node.md, tvd: node.tvd, section: number, force: F, effective: F }];
 			below = node;
