@@ -1,13 +1,12 @@
-import { spawnSync } from "node:child_process";
 import { createHash } from "node:crypto";
 import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import * as built from "./cli/built.ts";
 import { WHOLE } from "./run/sample.ts";
 
-const MAIN = fileURLToPath(new URL("../dist/main.js", import.meta.url));
 const STARTERS = fileURLToPath(new URL("../seeds/starters/", import.meta.url));
 const HORIZONTAL = join(STARTERS, "horizontal.yaml");
 
@@ -17,16 +16,8 @@ beforeAll(() => {
 });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
-/** The built command, as a shell would run it. */
-const casebound = (args: readonly string[], env: Readonly<Record<string, string>> = {}) => {
-	const { status, stdout, stderr } = spawnSync(process.execPath, [MAIN, ...args], {
-		encoding: "utf8",
-		cwd: folder,
-		env: { PATH: process.env["PATH"] ?? "", ...env },
-		maxBuffer: 1 << 28,
-	});
-	return { status, stdout, stderr };
-};
+const casebound = (args: readonly string[], env?: Readonly<Record<string, string>>) =>
+	built.casebound(folder, args, env);
 
 const put = (name: string, text: string): string => {
 	const file = join(folder, name);
@@ -36,7 +27,7 @@ const put = (name: string, text: string): string => {
 
 describe("the built command", () => {
 	it("gives help with an example for every command", () => {
-		const help = casebound(["--help"]);
+		const help = built.started(folder, ["--help"]);
 		expect(help.status).toBe(0);
 		for (const command of [
 			"new",
@@ -80,7 +71,7 @@ describe("the built command", () => {
 			readFileSync(HORIZONTAL, "utf8").replace("weight: 54.5 lb/ft", "weigth: 54.5 lb/ft"),
 		);
 		const out = join(folder, "none");
-		const { status, stdout, stderr } = casebound(["bind", file, "--out", out]);
+		const { status, stdout, stderr } = built.started(folder, ["bind", file, "--out", out]);
 		expect(status).toBe(65);
 		expect(stdout).toBe("");
 		expect(stderr).toMatch(/broken\.yaml:\d+:\d+/u);
@@ -89,7 +80,7 @@ describe("the built command", () => {
 	});
 
 	it("says which file cannot be read (66) or written (73)", () => {
-		const missing = casebound(["check", "nowhere.yaml"]);
+		const missing = built.started(folder, ["check", "nowhere.yaml"]);
 		expect(missing.status).toBe(66);
 		expect(missing.stderr).toContain("nowhere.yaml");
 		const taken = put("taken", "a file where a folder is asked for");
@@ -143,7 +134,7 @@ describe("the built command", () => {
 	it("binds the default papers with their HTML editions, names them, and gives the same bytes twice, whatever the time zone and locale", () => {
 		const bind = (out: string, env: Readonly<Record<string, string>>, ...papers: readonly string[]) => {
 			const asked = ["bind", HORIZONTAL, "--with", "html", "--out", join(folder, out), ...papers];
-			const bound = casebound(asked, env);
+			const bound = built.started(folder, asked, { env });
 			expect(bound.stderr).toBe("");
 			expect(bound.status).toBe(0);
 			return {
@@ -204,9 +195,8 @@ describe("the built command", () => {
 	});
 
 	it("prints no color where none is wanted", () => {
-		const { stderr } = casebound(["check", put("c.yaml", "definition: 1\nwel: {}\n")], {
-			NO_COLOR: "1",
-			FORCE_COLOR: "1",
+		const { stderr } = built.started(folder, ["check", put("c.yaml", "definition: 1\nwel: {}\n")], {
+			env: { NO_COLOR: "1", FORCE_COLOR: "1" },
 		});
 		expect(stderr).not.toContain("\u001b[");
 	});

@@ -12,7 +12,7 @@ import {
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { casebound, shell, starter } from "./built.ts";
+import { casebound, shell, started, starter } from "./built.ts";
 
 const WELL = starter("vertical-metric");
 let folder = "";
@@ -21,7 +21,7 @@ beforeAll(() => {
 });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
-const run = (...args: readonly string[]) => casebound(folder, args, { timeout: 60_000 });
+const run = (...args: readonly string[]) => casebound(folder, args);
 
 describe("what is no file of text", () => {
 	it.each([
@@ -85,7 +85,7 @@ describe("standard input", () => {
 	});
 
 	it("is named where it has a fault", () => {
-		const { status, stderr } = casebound(folder, ["check", "-"], { input: "definition: 1\nwell: [\n" });
+		const { status, stderr } = started(folder, ["check", "-"], { input: "definition: 1\nwell: [\n" });
 		expect(stderr).toMatch(/^<standard input>:\d+:\d+ {2}error/u);
 		expect(status).toBe(65);
 	});

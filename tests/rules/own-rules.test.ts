@@ -1,24 +1,19 @@
-import { spawnSync } from "node:child_process";
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { casebound, starter } from "../cli/built.ts";
 
 const file = (path: string): string => fileURLToPath(new URL(`../../${path}`, import.meta.url));
 const check = (...rules: readonly string[]) =>
-	spawnSync(
-		process.execPath,
-		[
-			file("dist/main.js"),
-			"check",
-			file("seeds/starters/horizontal.yaml"),
-			"--format",
-			"json",
-			...rules.flatMap((each) => ["--rules", each]),
-		],
-		{ encoding: "utf8" },
-	);
+	casebound(tmpdir(), [
+		"check",
+		starter("horizontal"),
+		"--format",
+		"json",
+		...rules.flatMap((each) => ["--rules", each]),
+	]);
 
 interface Told {
 	readonly verdicts: readonly {

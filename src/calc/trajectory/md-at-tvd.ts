@@ -3,6 +3,7 @@ import type { Known, KnownTable } from "../../cite/known.ts";
 import { cite } from "../../cite/source.ts";
 import { arcPoint } from "./arc.ts";
 import { bisect } from "./bisect.ts";
+import { doglegAngle } from "./dogleg.ts";
 import { type PathStation, pathStationsOf } from "./path.ts";
 
 /**
@@ -27,8 +28,7 @@ const crossingsBetween = (upper: PathStation, lower: PathStation, tvd: number): 
 	// The arc is a circle's, below a half turn: its depth has one greatest or least value at most, where it is level.
 	const turns = upper.inclination < 90 !== lower.inclination < 90 && lower.inclination !== 90;
 	const length = lower.md - upper.md;
-	// No arc leaves its ends by more than its own length.
-	const reach = turns ? length : 0;
+	const reach = turns ? length * steepest(upper, lower) : 0;
 	if (tvd < Math.min(upper.tvd, lower.tvd) - reach || tvd > Math.max(upper.tvd, lower.tvd) + reach) return [];
 	const depthAt = (s: number): number => upper.tvd + arcPoint(upper, lower, s).step[2];
 	const turn = turns ? bisect(0, length, (s) => arcPoint(upper, lower, s).vertical) : length;
@@ -45,6 +45,19 @@ const crossingsBetween = (upper: PathStation, lower: PathStation, tvd: number): 
 		return start * end > 0 ? [] : [upper.md + bisect(from, to, (s) => depthAt(s) - tvd)];
 	});
 };
+
+/**
+ * The most that the hole drops or climbs per length between two stations on either side of level. Of a great circle's
+ * tangents the steepest lies a quarter turn from the level one, so that within less than that it is at an end.
+ */
+const steepest = (upper: PathStation, lower: PathStation): number => {
+	const turn = doglegAngle(upper.inclination, upper.azimuth, lower.inclination, lower.azimuth);
+	return turn < Math.PI / 2
+		? Math.max(...[upper, lower].map(({ inclination }) => Math.abs(offLevel(inclination))))
+		: 1;
+};
+
+const offLevel = (inclination: number): number => Math.cos((inclination * Math.PI) / 180);
 
 const crossed = new WeakMap<KnownTable, Map<number, readonly number[]>>();
 
