@@ -6,8 +6,18 @@ import { isBlock, valueAt } from "./fault.ts";
 import { fieldAt, schemasAt } from "./schema-walk.ts";
 
 /** Papers that the entry at a path of the definition may appear in by default; none where nothing may stand. */
-export const papersOf = (path: Path): Audience =>
-	schemasAt(definitionSchema, path).length === 0 ? [] : (fieldAt(definitionSchema, path)?.papers ?? []);
+export const papersOf = (path: Path): Audience => {
+	const place = path.join("/");
+	const known = papersAt.get(place);
+	if (known !== undefined) return known;
+	const papers =
+		schemasAt(definitionSchema, path).length === 0 ? [] : (fieldAt(definitionSchema, path)?.papers ?? []);
+	papersAt.set(place, papers);
+	return papers;
+};
+
+/** By place: every paper asks again of every entry. No more than a definition's entries, longest lists and all. */
+const papersAt = new Map<string, Audience>();
 
 /**
  * Whether a paper may show what the definition says at a path: the field's own papers, narrowed by every `papers:`

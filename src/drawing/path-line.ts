@@ -13,8 +13,20 @@ export interface PathPlace {
 /** Places along a whole path; a stretch has its share of them. */
 const SAMPLES = 240;
 
+/** By stretch: sections, plans and every step of the sequence draw the same ones. */
+const known = new WeakMap<WellPath, Map<string, readonly PathPlace[]>>();
+
 /** A path as a list of places close enough together to draw as straights. */
-export const placesAlong = (path: WellPath, from: number, to: number): PathPlace[] => {
+export const placesAlong = (path: WellPath, from: number, to: number): readonly PathPlace[] => {
+	const of = known.get(path) ?? new Map<string, readonly PathPlace[]>();
+	known.set(path, of);
+	const stretch = `${from} ${to}`;
+	const places = of.get(stretch) ?? placesBetween(path, from, to);
+	of.set(stretch, places);
+	return places;
+};
+
+const placesBetween = (path: WellPath, from: number, to: number): readonly PathPlace[] => {
 	const stations = pathStationsOf(path);
 	const depths = new Set([from, to, ...path.rows.map((row) => row.md).filter((md) => md > from && md < to)]);
 	const whole = Math.max(path.rows.at(-1)?.md ?? 0, 1);

@@ -52,7 +52,12 @@ export const levelFrom = (trajectory: TrajectoryResults): number | undefined => 
 	return trajectory.landing?.md.value ?? trajectory.path.rows.find((row) => row.inclination >= LEVEL)?.md;
 };
 
-export const wellAxis = (trajectory: TrajectoryResults, scale: DepthScale, room: Sideways): WellAxis => {
+const sampled = new WeakMap<TrajectoryResults, readonly Place[]>();
+
+/** Places down the hole, with what it has traveled sideways: those of a well are asked for by every picture of it. */
+const placesOf = (trajectory: TrajectoryResults): readonly Place[] => {
+	const known = sampled.get(trajectory);
+	if (known !== undefined) return known;
 	const stations = pathStationsOf(trajectory.path);
 	const total = trajectory.total_depth.md.value;
 	const depths = new Set([
@@ -74,6 +79,15 @@ export const wellAxis = (trajectory: TrajectoryResults, scale: DepthScale, room:
 			}
 			return { md, tvd: place?.tvd ?? md, traveled };
 		});
+	sampled.set(trajectory, places);
+	return places;
+};
+
+export const wellAxis = (trajectory: TrajectoryResults, scale: DepthScale, room: Sideways): WellAxis => {
+	const total = trajectory.total_depth.md.value;
+	const level = levelFrom(trajectory);
+	const places = placesOf(trajectory);
+	const traveled = places.at(-1)?.traveled ?? 0;
 	const atLevel = level === undefined ? undefined : places.find((place) => place.md >= level)?.traveled;
 	const deepest = Math.max(...places.map((place) => place.tvd), 1);
 	const turns =
@@ -106,9 +120,9 @@ export const wellAxis = (trajectory: TrajectoryResults, scale: DepthScale, room:
 		};
 	});
 	const at = (md: number): AxisPoint => {
-		const i = points.findIndex((point) => point.md >= md);
-		const after = points[i === -1 ? points.length - 1 : i];
-		const before = points[Math.max((i === -1 ? points.length : i) - 1, 0)];
+		const i = firstAtOrBelow(points, md);
+		const after = points[Math.min(i, points.length - 1)];
+		const before = points[Math.max(i - 1, 0)];
 		if (before === undefined || after === undefined) return { md, x: room.x, y: scale.y(md), normal: [1, 0] };
 		const span = after.md - before.md;
 		const share = span === 0 ? 1 : Math.min(1, Math.max(0, (md - before.md) / span));
@@ -133,6 +147,17 @@ export const wellAxis = (trajectory: TrajectoryResults, scale: DepthScale, room:
 		points,
 		...(level === undefined || level >= total ? {} : { level }),
 	};
+};
+
+/** Index of the first point at or below a measured depth; past the last where there is none. */
+const firstAtOrBelow = (points: readonly AxisPoint[], md: number): number => {
+	let [low, high] = [0, points.length];
+	while (low < high) {
+		const middle = (low + high) >> 1;
+		if ((points[middle]?.md ?? Number.POSITIVE_INFINITY) >= md) high = middle;
+		else low = middle + 1;
+	}
+	return low;
 };
 
 interface Place {

@@ -30,6 +30,8 @@ export interface Words {
 	readonly blocks: (paper: Paper, name: string, data: Readonly<Record<string, unknown>>) => Block[];
 }
 
+const QUESTIONS = "answers/questions.yaml";
+
 const loaded = new Map<Language, Words>();
 
 /** Reads a language's folder of `templates/`; files are read and compiled when first used, once in a run. */
@@ -41,8 +43,8 @@ export const loadWords = (language: Language): Words => {
 
 const readWords = (language: Language): Words => {
 	const files = wordFiles(language);
-	const once = <T>(read: (name: string) => T): ((name: string) => T) => {
-		const known = new Map<string, T>();
+	const once = <T, N = string>(read: (name: N) => T): ((name: N) => T) => {
+		const known = new Map<N, T>();
 		return (name) => {
 			const value = known.get(name) ?? read(name);
 			known.set(name, value);
@@ -52,6 +54,10 @@ const readWords = (language: Language): Words => {
 	const data = once(files.data);
 	const labels = data("labels.yaml");
 	const template = once<Template>(files.template);
+	const questions = once((file) => questionGroups(data(file), file, files.templateWithin));
+	const worded = once((list: Parameters<typeof wordedEntries>[1]) =>
+		wordedEntries(data(list.file), list, files.templateWithin),
+	);
 	const findLabel = (key: string): string | undefined => {
 		const found = key
 			.split(".")
@@ -77,11 +83,12 @@ const readWords = (language: Language): Words => {
 			(typeof written === "string" ? ownWords("requirements.yaml", rule) : undefined) ??
 			tellSaid(written, { language, units: "field" }),
 		formulaName: (formula, declared) => ownWords("formulas.yaml", formula) ?? declared,
-		order: (paper) => pageOrder(data(`${paper}/order.yaml`), `templates/${language}/${paper}/order.yaml`),
-		questions: () =>
-			questionGroups(data("answers/questions.yaml"), "answers/questions.yaml", files.templateWithin),
-		frames: () => wordedEntries(data(FRAME_WORDS.file), FRAME_WORDS, files.templateWithin),
-		slides: () => wordedEntries(data(SLIDE_WORDS.file), SLIDE_WORDS, files.templateWithin),
+		order: once((paper) =>
+			pageOrder(data(`${paper}/order.yaml`), `templates/${language}/${paper}/order.yaml`),
+		),
+		questions: () => questions(QUESTIONS),
+		frames: () => worded(FRAME_WORDS),
+		slides: () => worded(SLIDE_WORDS),
 		blocks: (paper, name, values) =>
 			template(files.hasTemplate(`${paper}/${name}`) ? `${paper}/${name}` : `shared/${name}`)(values),
 	};
