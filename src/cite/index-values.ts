@@ -13,26 +13,27 @@ export interface ValueIndex {
 export const indexValues = (roots: Readonly<Record<string, unknown>>): ValueIndex => {
 	const byKey = new Map<string, Known | KnownTable>();
 	const keys = new Map<Known | KnownTable, string>();
-	const visit = (node: unknown, key: string, trail: readonly unknown[]): void => {
-		if (typeof node !== "object" || node === null || trail.includes(node)) return;
+	// What the walk stands in: a tree that comes back to itself is not followed round.
+	const trail = new Set<object>();
+	const visit = (node: unknown, key: string): void => {
+		if (typeof node !== "object" || node === null || trail.has(node)) return;
 		if (isKnown(node) || isKnownTable(node)) {
 			byKey.set(key, node);
 			if (!keys.has(node)) keys.set(node, key);
 			return;
 		}
-		const within = [...trail, node];
+		trail.add(node);
 		const said = factsOf(node);
-		if (said !== undefined) {
-			visit(said, key, within);
-			return;
-		}
-		const join = (step: string | number) => (key === "" ? String(step) : `${key}.${step}`);
-		if (node instanceof Map) for (const [step, child] of node) visit(child, join(String(step)), within);
-		else if (Array.isArray(node))
-			for (const [i, child] of node.entries()) visit(child, join(nameOf(child) ?? i), within);
-		else for (const [step, child] of Object.entries(node)) visit(child, join(step), within);
+		const under = (child: unknown, step: string | number): void => {
+			if (typeof child === "object") visit(child, key === "" ? String(step) : `${key}.${step}`);
+		};
+		if (said !== undefined) visit(said, key);
+		else if (node instanceof Map) for (const [step, child] of node) under(child, String(step));
+		else if (Array.isArray(node)) for (const [i, child] of node.entries()) under(child, nameOf(child) ?? i);
+		else for (const [step, child] of Object.entries(node)) under(child, step);
+		trail.delete(node);
 	};
-	visit(roots, "", []);
+	visit(roots, "");
 	return { byKey, keyOf: (value) => keys.get(value as Known | KnownTable) };
 };
 

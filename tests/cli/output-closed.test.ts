@@ -1,5 +1,6 @@
 import { tmpdir } from "node:os";
 import { expect, it } from "vitest";
+import { sampleOf } from "../run/sample.ts";
 import { shell, starter } from "./built.ts";
 
 /** Whoever reads what a command prints may close the pipe, or the disk may be full: neither is a fault of the tool. */
@@ -17,14 +18,14 @@ const COMMANDS = [
 	"schema --format table",
 ];
 
-it.each(COMMANDS)("%s ends quietly where nobody reads on", (command) => {
+it.each(sampleOf("a closed pipe", COMMANDS, 4))("%s ends quietly where nobody reads on", (command) => {
 	const { stdout, stderr } = shell(tmpdir(), `$TOOL ${command} | true; echo "\${PIPESTATUS[0]}"`);
 	expect(stderr).toBe("");
 	// What fits into the pipe before it is closed leaves no trace.
 	expect(["0", "141"]).toContain(stdout.trim());
 });
 
-it.each(COMMANDS)("%s says that the disk is full", (command) => {
+it.each(sampleOf("a full disk", COMMANDS, 4))("%s says that the disk is full", (command) => {
 	const { status, stderr } = shell(tmpdir(), `$TOOL ${command} > /dev/full`);
 	expect(stderr).toBe("casebound: cannot write to standard output: the disk is full\n");
 	expect(status).toBe(73);

@@ -11,6 +11,7 @@ import { fontMetrics, hasGlyphs, missingGlyphs, textWidth } from "../../src/meas
 import { typefaceOf } from "../../src/measure/typeface.ts";
 import { composePapers } from "../../src/pipeline.ts";
 import { stringsOf } from "../render/printed-strings.ts";
+import { sampleOf, WHOLE } from "../run/sample.ts";
 import { findingsOf } from "../starters.ts";
 
 const reopen = (bytes: Uint8Array) => {
@@ -79,10 +80,10 @@ describe("textWidth", () => {
 		const words = texts.flatMap((text) => text.match(/\S+(?:\s\S+)?/gu) ?? []);
 		return [...new Set([...words, ...texts.filter((text) => text.length < 60)])];
 	};
-	it("agrees with fontkit on 20,000 strings of the papers, in every face and both languages", {
+	it("agrees with fontkit on the strings of the papers, in every face and both languages", {
 		timeout: 120_000,
 	}, () => {
-		const strings = printed();
+		const strings = sampleOf("measured strings", printed(), 2_500);
 		let compared = 0;
 		for (const [i, face] of FACES.entries()) {
 			const wanted = yardstick(face);
@@ -96,7 +97,7 @@ describe("textWidth", () => {
 				});
 			expect(off).toEqual([]);
 		}
-		expect(compared).toBeGreaterThan(20_000);
+		expect(compared).toBeGreaterThan(WHOLE ? 20_000 : 7_500);
 	});
 	it("agrees with fontkit on characters that take no room", () => {
 		const wanted = yardstick(faceFor());

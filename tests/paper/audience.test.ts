@@ -148,7 +148,8 @@ const packsOf = (well: ReturnType<typeof planted>["well"]): readonly string[] =>
 /** Everything that readers of a paper could be given: text, tables, HTML, drawings, and the files inside. */
 const outputs = async (findings: ReturnType<typeof planted>, paper: Paper): Promise<string> => {
 	const jobs = paper === "crew" ? packsOf(findings.well) : [undefined];
-	const languages: readonly PaperRequest["language"][] = paper === "crew" ? ["en"] : LANGUAGES;
+	const languages: readonly PaperRequest["language"][] =
+		paper === "crew" ? ["en"] : sampleOf(`narrowed ${paper}`, LANGUAGES, 1);
 	const parts: string[] = [];
 	for (const language of languages) {
 		for (const job of jobs)

@@ -40,6 +40,15 @@ export const EDITIONS: readonly Edition[] = STARTERS.flatMap((starter) =>
 	PAPERS.flatMap((paper) => sampleOf(`${starter} ${paper}`, everyEdition(starter, paper), 1)),
 );
 
+/** Of each paper one edition, of whichever starter; all of them in the long run. For what costs more than the paper itself. */
+export const ONE_OF_EACH: readonly Edition[] = PAPERS.flatMap((paper) =>
+	sampleOf(
+		`one ${paper}`,
+		EDITIONS.filter(({ request }) => request.paper === paper),
+		1,
+	),
+);
+
 /** @throws Error if no paper comes of the request */
 export const documentOf = ({ starter, request, title }: Edition): PaperDocument => {
 	const [found] = composeOnce(findingsOf(starter), [request]).documents;

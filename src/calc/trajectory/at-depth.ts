@@ -26,6 +26,18 @@ export interface PlaceOnPath extends ArcPoint {
  * @source  sawaryn-thorogood-2005
  */
 export const placeAt = (path: readonly PathStation[], md: number): PlaceOnPath | undefined => {
+	const of = known.get(path) ?? new Map<number, PlaceOnPath | undefined>();
+	known.set(path, of);
+	if (of.has(md)) return of.get(md);
+	const place = placeOn(path, md);
+	of.set(md, place);
+	return place;
+};
+
+/** Every load case, fluid and drawing of a well asks for the same depths. */
+const known = new WeakMap<readonly PathStation[], Map<number, PlaceOnPath | undefined>>();
+
+const placeOn = (path: readonly PathStation[], md: number): PlaceOnPath | undefined => {
 	const [first] = path;
 	const last = path.at(-1);
 	if (first === undefined || last === undefined || !(md >= first.md)) return undefined;
