@@ -64,7 +64,7 @@ export interface NamedPaper {
 	readonly paper: PaperDocument;
 }
 
-export interface ComposedPapers {
+interface ComposedPapers {
 	readonly documents: readonly NamedPaper[];
 	/** Crew packs that may be asked for beside the one made. */
 	readonly otherJobs: readonly string[];

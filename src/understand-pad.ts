@@ -24,7 +24,7 @@ import type { ReadFile } from "./well/read-file.ts";
  */
 
 /** What the wells of a pad are read against: their files, and what lies beside each. */
-export interface PadSurroundings extends Omit<Surroundings, "readFile"> {
+interface PadSurroundings extends Omit<Surroundings, "readFile"> {
 	/** Gives a file that the pad file names. */
 	readonly readFile: ReadFile;
 	/** Gives the files beside a well's own definition, by the name of that. */
@@ -32,7 +32,7 @@ export interface PadSurroundings extends Omit<Surroundings, "readFile"> {
 }
 
 /** A well of a pad as it was understood. */
-export interface UnderstoodWell {
+interface UnderstoodWell {
 	readonly file: string;
 	readonly understanding: Understanding;
 }

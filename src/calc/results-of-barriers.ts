@@ -26,7 +26,7 @@ export interface BarrierPhaseResults {
 	readonly short: Known<"count">;
 }
 
-export type BarrierElement =
+type BarrierElement =
 	| "fluid column"
 	| "casing"
 	| "casing cement"
@@ -41,7 +41,7 @@ export type BarrierElement =
 	| "production tree";
 
 /** `holds` as far as is known; `not stated` where the definition is silent; else why it does not count. */
-export type BarrierState =
+type BarrierState =
 	| "holds"
 	| "not stated"
 	| "lighter than pore pressure"

@@ -115,7 +115,7 @@ export interface ZoneIsolation {
  * How well a seal is known: *planned*; *placed* by what was pumped; *inferred* from returns, a survey or a top that was
  * found; *measured* by a bond log across the zone; *tested* with pressure.
  */
-export type SealState = "planned" | "placed" | "inferred" | "measured" | "tested";
+type SealState = "planned" | "placed" | "inferred" | "measured" | "tested";
 
 /** The cement of one string across a zone, and what shows that it seals. */
 export interface ZoneSeal {

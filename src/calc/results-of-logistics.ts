@@ -48,7 +48,7 @@ export interface PhaseLoads {
 }
 
 /** The water pumped beside amounts that a reader knows. */
-export interface WaterComparisons {
+interface WaterComparisons {
 	/** People whose use at home over a year is as much. */
 	readonly people_for_a_year: Known<"count">;
 	/** Ground that an inch of rain would wet with as much. */

@@ -2,7 +2,7 @@ import type { Known, KnownTable } from "../cite/known.ts";
 import type { DepthMark, HoleMark } from "./result-marks.ts";
 
 /** The job in steps; volumes [bbl] from the first of the spacer. */
-export type PlacementTable = KnownTable<
+type PlacementTable = KnownTable<
 	"pumped" | "time" | "displaced" | "empty" | "rate" | "pump" | "standing" | "circulating" | "net_force"
 >;
 

@@ -241,7 +241,7 @@ export interface HardestStage {
 	}[];
 }
 
-export type CourseColumn =
+type CourseColumn =
 	| "step"
 	| "slurry"
 	| "time"
@@ -273,7 +273,7 @@ export interface FractureRange {
 	readonly least_below_protected_water?: Known<"offset">;
 }
 
-export type FractureModel = "pkn" | "kgd" | "pkn-grown" | "radial";
+type FractureModel = "pkn" | "kgd" | "pkn-grown" | "radial";
 
 export interface AnnulusResults {
 	readonly id: string;
@@ -287,7 +287,7 @@ export interface AnnulusResults {
 }
 
 /** With the outer pipe free to swell, and with cement and rock holding it. */
-export interface AnnulusRise {
+interface AnnulusRise {
 	readonly free: Known<"pressure">;
 	readonly held: Known<"pressure">;
 }

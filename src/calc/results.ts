@@ -49,7 +49,7 @@ export interface Undetermined {
 	readonly wanting?: readonly Said[];
 }
 
-export type PathColumn =
+type PathColumn =
 	| "md"
 	| "inclination"
 	| "azimuth"
@@ -206,7 +206,7 @@ export interface CasingResults {
 }
 
 /** A string pushed by its own weight alone. */
-export interface SlackOffResults {
+interface SlackOffResults {
 	/** Down to where it stops. */
 	readonly line: KnownTable<"md" | "hook_load">;
 	/** The shoe as planned, or where it stops before. */

@@ -46,7 +46,7 @@ export type Columns<C> = Readonly<Record<keyof C, z.infer<typeof columnSchema>>>
 export type KnownOverride = Readonly<Record<string, string>>;
 
 /** Figures of one shipped table, as values that know their row, column and source. */
-export interface TableCells<C extends Readonly<Record<string, Dimension | undefined>>> {
+interface TableCells<C extends Readonly<Record<string, Dimension | undefined>>> {
 	readonly value: <N extends keyof C & string>(
 		row: string,
 		column: N,

@@ -1,7 +1,7 @@
 import type { Message } from "../messages/message.ts";
 
 /** What the form of a shipped table finds fault with: the schema library carries a text, the printer wants the message. */
-export interface SaidByForm {
+interface SaidByForm {
 	readonly message: string;
 	readonly params: Record<string, unknown>;
 }

@@ -46,7 +46,7 @@ export interface ErrorModel {
 	readonly table: KnownTable<"weight" | "magnitude" | "propagation">;
 }
 
-export const ERROR_MODELS = "error-models";
+const ERROR_MODELS = "error-models";
 
 export const errorModel = ({
 	tool,

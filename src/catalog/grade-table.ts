@@ -49,7 +49,7 @@ export interface GradeRow {
 	readonly known: KnownOverride;
 }
 
-export const GRADE_TABLE = "grades";
+const GRADE_TABLE = "grades";
 
 export const gradeRows = (seed: z.infer<typeof gradeSchema>): readonly GradeRow[] => {
 	const cells = tableCells(GRADE_TABLE, DIMENSIONS, seed.columns);

@@ -102,7 +102,6 @@ export type Job = z.infer<typeof jobSchema>;
 export type CommonItems = z.infer<typeof commonSchema>;
 export type OwnJobs = z.infer<typeof ownJobsSchema>;
 export type JobItem = z.infer<typeof item>;
-export type JobStep = z.infer<typeof step>;
 export type JobWords = z.infer<typeof words>;
 
 /** The headings that items stand under. */
@@ -121,8 +120,6 @@ export const JOB_IDS = [
 	"plug-drill-out",
 	"flowback",
 ] as const;
-
-export type JobId = (typeof JOB_IDS)[number];
 
 const both = <T>(before: readonly T[] = [], more: readonly T[] = []): T[] => [...before, ...more];
 

@@ -5,7 +5,7 @@ import type { Path } from "../diagnostics/path.ts";
 import { type Message, message } from "../messages/message.ts";
 
 /** What a definition says of rules by their ids. */
-export interface RuleReferences {
+interface RuleReferences {
 	readonly variances?: readonly { readonly of: string }[];
 	readonly notices?: readonly { readonly rule?: string }[];
 	readonly compared?: readonly { readonly rule: string }[];

@@ -45,7 +45,7 @@ export const threadSchema = z.strictObject({
 });
 
 /** End of pipe to the hand-tight plane (L1) and to the vanish point (L4). */
-export interface RoundLengths {
+interface RoundLengths {
 	readonly L1: Known<"diameter">;
 	readonly L4: Known<"diameter">;
 }
@@ -82,7 +82,7 @@ export interface ThreadRow {
 	readonly known: KnownOverride;
 }
 
-export const THREAD_TABLE = "threads";
+const THREAD_TABLE = "threads";
 
 /** A size's threads; `ofWeight` gives the row of a light weight that has its own short thread. */
 export interface SizeThreads {

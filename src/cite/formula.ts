@@ -4,7 +4,7 @@ import type { Given, Known, KnownTable } from "./known.ts";
 import type { SourceRef } from "./source.ts";
 
 /** What an input of a formula may be: a dimension, several values of one (`many`), or a table. */
-export type InputKind = Dimension | { readonly many: Dimension } | { readonly table: string };
+type InputKind = Dimension | { readonly many: Dimension } | { readonly table: string };
 
 type GivenOf<K extends InputKind> = K extends Dimension
 	? Known<K>
@@ -42,12 +42,12 @@ export interface Declaration<I extends Inputs = Inputs> {
 	readonly validity?: string;
 }
 
-export interface FormulaDefinition<I extends Inputs, D extends Dimension> extends Declaration<I> {
+interface FormulaDefinition<I extends Inputs, D extends Dimension> extends Declaration<I> {
 	readonly gives: D;
 	readonly compute: (inputs: NumberInputs<I>) => Computed;
 }
 
-export interface Formula<I extends Inputs = Inputs, D extends Dimension = Dimension>
+interface Formula<I extends Inputs = Inputs, D extends Dimension = Dimension>
 	extends FormulaDefinition<I, D> {
 	/** Works the formula on values that know their origin. */
 	readonly of: (inputs: GivenInputs<I>) => Known<D>;
@@ -56,13 +56,13 @@ export interface Formula<I extends Inputs = Inputs, D extends Dimension = Dimens
 type Columns = Readonly<Record<string, Dimension>>;
 type Row<C extends Columns> = { readonly [N in keyof C]: number };
 
-export interface TableFormulaDefinition<I extends Inputs, C extends Columns> extends Declaration<I> {
+interface TableFormulaDefinition<I extends Inputs, C extends Columns> extends Declaration<I> {
 	readonly gives: C;
 	readonly compute: (inputs: NumberInputs<I>) => readonly Row<C>[];
 }
 
 /** A method whose result is a table: a path's stations, a load over depth. */
-export interface TableFormula<I extends Inputs = Inputs, C extends Columns = Columns>
+interface TableFormula<I extends Inputs = Inputs, C extends Columns = Columns>
 	extends TableFormulaDefinition<I, C> {
 	readonly of: (inputs: GivenInputs<I>) => KnownTable<keyof C & string>;
 }

@@ -17,7 +17,7 @@ export interface StateName {
 	readonly digest: string;
 }
 
-export interface ChangesTextOptions {
+interface ChangesTextOptions {
 	readonly width: number;
 	readonly reader: Reader;
 	/** Every result, not those alone that the regulator's paper prints. */

@@ -11,7 +11,7 @@ import { type Finding, isOpen } from "../rules/finding.ts";
 import { WORST_VERDICT_FIRST, worstFirst } from "../rules/index.ts";
 import { say } from "../rules/reason.ts";
 
-export interface FindingsTextOptions {
+interface FindingsTextOptions {
 	readonly width: number;
 	readonly reader: Reader;
 	/** Also those that are met and those that do not apply. */
@@ -69,7 +69,7 @@ export const findingsText = (file: string, found: Findings, options: FindingsTex
 };
 
 /** `Does not meet 0 · Insufficient data 1 · …` */
-export const totalsLine = ({ counts }: Findings["judgement"], { language }: Reader): string =>
+const totalsLine = ({ counts }: Findings["judgement"], { language }: Reader): string =>
 	WORST_VERDICT_FIRST.map(
 		(verdict) => `${capital(PRINT_WORDS[language].verdicts[verdict])} ${counts[verdict]}`,
 	).join(" · ");

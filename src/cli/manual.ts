@@ -85,7 +85,7 @@ const MEANING: Readonly<Record<keyof typeof EXIT, string>> = {
 };
 
 /** The page in troff with the man macros: section 1, general commands. */
-export const manualPage = (commands: readonly Command[]): string =>
+const manualPage = (commands: readonly Command[]): string =>
 	[
 		`.TH CASEBOUND 1 "" "casebound ${text(VERSION)}" "General Commands Manual"`,
 		".SH NAME",

@@ -34,7 +34,7 @@ export interface Prepared {
 	readonly last?: boolean;
 }
 
-export interface PrepareWith {
+interface PrepareWith {
 	readonly ownRules: Surroundings["ownRules"];
 	readonly shipped: ShippedData;
 	readonly taken: Taken;

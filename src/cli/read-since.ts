@@ -11,7 +11,7 @@ import { understandFile } from "./read-well.ts";
 import type { ShippedData } from "./shipped.ts";
 
 /** An earlier state of a definition, with the name that it is told under. */
-export interface Earlier {
+interface Earlier {
 	readonly name: string;
 	readonly understanding: Understanding;
 }

@@ -3,7 +3,7 @@ import process from "node:process";
 const SIGNALS = ["SIGINT", "SIGTERM", "SIGHUP"] as const;
 
 /** What the work under way is told of a wish to end it. */
-export interface Wish {
+interface Wish {
 	/** Somebody asked for an end: stop before anything that cannot be taken back. */
 	readonly toEnd: () => boolean;
 }

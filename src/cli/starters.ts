@@ -21,7 +21,7 @@ export const starterKind = (starter: string): Message =>
 	existsSync(new URL(`${starter}/`, FOLDER)) ? message("list/fictional-pad") : message("list/fictional");
 
 /** A file of a starter, and what it is called beside the first. */
-export interface StarterFile {
+interface StarterFile {
 	readonly name: string;
 	readonly content: Uint8Array;
 }

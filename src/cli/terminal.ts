@@ -4,7 +4,7 @@ import { wrap } from "../diagnostics/wrap.ts";
 import { EXIT } from "./exit-codes.ts";
 
 /** Where a command speaks: results to stdout, faults and progress to stderr. */
-export interface Terminal {
+interface Terminal {
 	readonly out: (text: string) => void;
 	/** As `out`, for people: no line runs over the edge of a terminal. In a pipe each stays whole. */
 	readonly tell: (text: string) => void;

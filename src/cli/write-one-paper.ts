@@ -9,7 +9,7 @@ import { terminal } from "./terminal.ts";
 import { writeSet } from "./write-set.ts";
 
 /** One paper to set and write beside those of its well. */
-export interface OnePaper {
+interface OnePaper {
 	/** Of its files, without an ending. */
 	readonly name: string;
 	readonly paper: PaperDocument;

@@ -3,7 +3,7 @@ import { type Path, pathKey } from "../diagnostics/path.ts";
 import type { ChangedInput } from "./changed-inputs.ts";
 
 /** Positions in the list of changed inputs. */
-export type Causes = ReadonlySet<number>;
+type Causes = ReadonlySet<number>;
 
 /** Which changed inputs a value of one side rests on. */
 export type CausesOf = (value: Known | KnownTable) => Causes;

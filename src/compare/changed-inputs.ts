@@ -10,14 +10,14 @@ import type { Sides } from "./side.ts";
 export type ChangedInput = WrittenInput | FileInput | AssumedInput;
 
 /** An entry of the definition. */
-export interface WrittenInput extends ChangedEntry {
+interface WrittenInput extends ChangedEntry {
 	readonly what: "entry";
 	/** Written otherwise, and the same amount. */
 	readonly sameAmount?: true;
 }
 
 /** A file that the definition names; of one that is named anew, the entry that names it has changed. */
-export interface FileInput {
+interface FileInput {
 	readonly what: "file";
 	readonly kind: "changed";
 	readonly file: string;
@@ -30,7 +30,7 @@ export interface FileInput {
 }
 
 /** What was assumed because the definition is silent. */
-export interface AssumedInput {
+interface AssumedInput {
 	readonly what: "assumption";
 	readonly kind: "changed" | "added" | "removed";
 	readonly id: string;

@@ -15,7 +15,7 @@ export const TOP_METHODS = [
 ] as const;
 
 /** Of the annulus while cement is placed. */
-export const RETURNS = ["full", "partial", "none"] as const;
+const RETURNS = ["full", "partial", "none"] as const;
 
 const strength = entry("Strength point", "Drilling out and testing wait for it.", RECORD, {
 	value: q("pressure", "Compressive strength", "Compared with the rule's figure.", RECORD),
@@ -94,7 +94,7 @@ const none = field(z.literal("none"), {
 	expected: "`none`",
 });
 
-export const cementActual = group("Job record", "What was done, beside what was planned.", EVERY, {
+const cementActual = group("Job record", "What was done, beside what was planned.", EVERY, {
 	date: optional(date("Date", "Starts the wait on cement.", RECORD)),
 	pumped: optional(list("Fluids pumped", "In order.", TECHNICAL, pumped)),
 	returns: optional(

@@ -97,7 +97,7 @@ const UTM = [
 /** Zones of the contiguous states and Alaska. */
 const UTM_ZONES = Array.from({ length: 19 }, (_, i) => i + 1);
 
-export type GridDatum = (typeof UTM)[number]["datum"];
+type GridDatum = (typeof UTM)[number]["datum"];
 
 interface Grid {
 	readonly datum: GridDatum;
@@ -126,7 +126,7 @@ const GRIDS: ReadonlyMap<string, Grid> = new Map([
 /** Codes that a grid may be named by. */
 export const GRID_CODES: readonly string[] = [...GRIDS.keys()];
 
-export interface PlaceOnEarth {
+interface PlaceOnEarth {
 	readonly latitude: number;
 	readonly longitude: number;
 	readonly datum: GridDatum;

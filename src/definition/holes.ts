@@ -6,32 +6,27 @@ import { date, entry, group, identifier, list, optional, text } from "./field.ts
 import { q, ratio } from "./quantity-field.ts";
 
 /** What the hole is drilled with. */
-export const drillingFluid = group(
-	"Drilling fluid",
-	"Holds the formation, and is what touches the water.",
-	EVERY,
-	{
-		kind: text(
-			"Kind",
-			"Neighbors ask what is used while drilling through their water.",
-			EVERY,
-			"fresh-water mud",
-		),
-		density: optional(q("density", "Density", "Between pore pressure and fracture gradient.", TECHNICAL)),
-		plastic_viscosity: optional(
-			q("plastic-viscosity", "Plastic viscosity", "Friction while cementing.", TECHNICAL),
-		),
-		yield_point: optional(q("yield-point", "Yield point", "Friction while cementing.", TECHNICAL)),
-		readings: optional(
-			group("Viscometer readings", "Friction while drilling and running pipe.", TECHNICAL, {
-				six_hundred: ratio("At 600 rev/min", "Degrees of the dial.", TECHNICAL),
-				three_hundred: ratio("At 300 rev/min", "Degrees of the dial.", TECHNICAL),
-				six: ratio("At 6 rev/min", "Yield stress comes of it.", TECHNICAL),
-				three: ratio("At 3 rev/min", "Yield stress comes of it.", TECHNICAL),
-			}),
-		),
-	},
-);
+const drillingFluid = group("Drilling fluid", "Holds the formation, and is what touches the water.", EVERY, {
+	kind: text(
+		"Kind",
+		"Neighbors ask what is used while drilling through their water.",
+		EVERY,
+		"fresh-water mud",
+	),
+	density: optional(q("density", "Density", "Between pore pressure and fracture gradient.", TECHNICAL)),
+	plastic_viscosity: optional(
+		q("plastic-viscosity", "Plastic viscosity", "Friction while cementing.", TECHNICAL),
+	),
+	yield_point: optional(q("yield-point", "Yield point", "Friction while cementing.", TECHNICAL)),
+	readings: optional(
+		group("Viscometer readings", "Friction while drilling and running pipe.", TECHNICAL, {
+			six_hundred: ratio("At 600 rev/min", "Degrees of the dial.", TECHNICAL),
+			three_hundred: ratio("At 300 rev/min", "Degrees of the dial.", TECHNICAL),
+			six: ratio("At 6 rev/min", "Yield stress comes of it.", TECHNICAL),
+			three: ratio("At 3 rev/min", "Yield stress comes of it.", TECHNICAL),
+		}),
+	),
+});
 
 const hole = entry("Hole section", "One diameter of drilled hole.", EVERY, {
 	id: identifier("Short name", "Casing refers to it.", EVERY),

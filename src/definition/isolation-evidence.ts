@@ -1,4 +1,3 @@
-import type * as z from "zod";
 import { EVERY, RECORD } from "./audience.ts";
 import { columnsOf } from "./columns-field.ts";
 import { measuredDepth, measuredDepthOrSurface } from "./depth-field.ts";
@@ -91,5 +90,3 @@ export const annulusReadings = list(
 	RECORD,
 	annulusReading,
 );
-
-export type BondLogDefinition = z.output<typeof bondLog>;

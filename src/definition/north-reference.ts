@@ -11,5 +11,3 @@ export const northReference = (title: string, why: string, papers: Audience) =>
 		papers,
 		expected: message("definition/expected.north"),
 	});
-
-export type NorthReference = "grid" | "true" | "magnetic";

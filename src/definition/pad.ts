@@ -25,7 +25,7 @@ const shareable = Object.fromEntries(
 );
 
 /** A file that names the wells of one pad and says once what they share. */
-export const padSchema = group("Pad", "Wells from one site, and what they share.", SETTING, {
+const padSchema = group("Pad", "Wells from one site, and what they share.", SETTING, {
 	pad: field(z.literal(1), {
 		title: "Version of this format",
 		why: "Tells the tool how to read the rest.",

@@ -4,7 +4,7 @@ import { CREW, EVERY, RECORD, SITE } from "./audience.ts";
 import { entry, field, flag, group, identifier, list, narrowing, oneOf, optional, text } from "./field.ts";
 import { coordinate, q } from "./quantity-field.ts";
 
-export const JOBS = [
+const JOBS = [
 	"rig up",
 	"preventer test",
 	"casing",

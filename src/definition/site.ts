@@ -78,7 +78,7 @@ const compared = entry(
 );
 
 /** Days that no phase of the schedule has. */
-export const DATED_EVENTS = [
+const DATED_EVENTS = [
 	"location work",
 	"spud",
 	"drilling ends",

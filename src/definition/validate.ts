@@ -13,7 +13,7 @@ import { STAND_IN_NAME } from "./stand-ins.ts";
 import { withinTopics } from "./within-topics.ts";
 
 /** What came of a tree; `partial` where it is no definition as it stands and still tells something. */
-export interface Validated extends Checked<Definition> {
+interface Validated extends Checked<Definition> {
 	readonly partial?: Partial;
 }
 

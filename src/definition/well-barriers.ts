@@ -5,10 +5,10 @@ import { date, entry, flag, list, oneOf, optional, reference, text } from "./fie
 import { q } from "./quantity-field.ts";
 
 /** Parts of a well's life in which its barriers are counted. */
-export const BARRIER_PHASES = ["drilling", "cementing", "treating", "producing", "shut in"] as const;
+const BARRIER_PHASES = ["drilling", "cementing", "treating", "producing", "shut in"] as const;
 
 /** What a barrier is made of. */
-export const BARRIER_ELEMENTS = [
+const BARRIER_ELEMENTS = [
 	"fluid column",
 	"casing",
 	"casing cement",

@@ -7,7 +7,7 @@ import { pathKey } from "./path.ts";
 import { inOrder } from "./print.ts";
 
 /** A place for programs: lines and columns from 1, the end exclusive; each absent where it is not known. */
-export interface PlaceJson {
+interface PlaceJson {
 	readonly file?: string;
 	readonly line?: number;
 	readonly column?: number;
@@ -17,7 +17,7 @@ export interface PlaceJson {
 	readonly path?: string;
 }
 
-export interface DiagnosticJson extends PlaceJson {
+interface DiagnosticJson extends PlaceJson {
 	readonly code: Code;
 	readonly severity: Severity;
 	readonly what: string;

@@ -6,7 +6,7 @@ import { showPath } from "./path.ts";
 import { visible } from "./visible.ts";
 import { wrap } from "./wrap.ts";
 
-export interface PrintOptions {
+interface PrintOptions {
 	readonly color: boolean;
 	/** Columns of the terminal; 80 where it is not one. */
 	readonly width: number;
@@ -141,7 +141,7 @@ export const inOrder = (diagnostics: readonly Diagnostic[], sources: Sources): D
 };
 
 /** `2 errors, 1 warning`; empty where there is nothing to count. */
-export const countLine = (diagnostics: readonly Diagnostic[], reader: Reader = ENGLISH_READER): string =>
+const countLine = (diagnostics: readonly Diagnostic[], reader: Reader = ENGLISH_READER): string =>
 	(["error", "warning", "note"] as const)
 		.map((severity) => ({ severity, count: diagnostics.filter((each) => each.severity === severity).length }))
 		.filter(({ count }) => count > 0)

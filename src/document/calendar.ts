@@ -9,7 +9,7 @@ export interface CalendarDocument {
 	readonly entries: readonly CalendarEntry[];
 }
 
-export interface CalendarEntry {
+interface CalendarEntry {
 	/** The same for the same deadline of the same well in every issue. */
 	readonly id: string;
 	/** A whole day, ISO 8601. */

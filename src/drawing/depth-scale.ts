@@ -1,7 +1,7 @@
 import { scaleLinear } from "d3-scale";
 
 /** A stretch of depth drawn at one scale: feet of true vertical depth to points down the page. */
-export interface DepthPiece {
+interface DepthPiece {
 	readonly from: number;
 	readonly to: number;
 	readonly top: number;
@@ -27,8 +27,7 @@ const WORTH_A_BREAK = 1.6;
 /** Least share of the depth that a piece may have. */
 const SLIGHTEST = 0.005;
 
-export const pointsPerFoot = (piece: DepthPiece): number =>
-	(piece.bottom - piece.top) / (piece.to - piece.from);
+const pointsPerFoot = (piece: DepthPiece): number => (piece.bottom - piece.top) / (piece.to - piece.from);
 
 interface Cut {
 	readonly from: number;
@@ -129,7 +128,7 @@ export const depthScale = (
 	return { pieces, y, breaks };
 };
 
-export interface Graduation {
+interface Graduation {
 	/** In the ruler's own unit, from the ruler's own zero. */
 	readonly value: number;
 	readonly y: number;

@@ -1,5 +1,5 @@
 /** A box that wants its point `lead` past its start to lie at `anchor`, along one axis. */
-export interface Wanting {
+interface Wanting {
 	readonly anchor: number;
 	readonly size: number;
 	/** Half the size where absent: the box wants to be centered. */

@@ -255,7 +255,7 @@ const placedNear = (sets: readonly Set[], column: Column, apart: number) => {
 };
 
 /** Where a row of labels stands, under a hole that has turned level. */
-export interface LabelRow {
+interface LabelRow {
 	readonly left: number;
 	readonly right: number;
 	readonly top: number;

@@ -63,7 +63,7 @@ interface Pattern {
  * @source FGDC-STD-013-2006, Appendix A, section 37 (lithologic patterns), prepared by the U.S. Geological Survey; which
  *         were compared with the chart's artwork, and which are from memory of it, is in the shape grammar in DEVELOPERS.md
  */
-export const ROCK_PATTERNS: Readonly<Record<Lithology, Pattern>> = {
+const ROCK_PATTERNS: Readonly<Record<Lithology, Pattern>> = {
 	gravel: {
 		fgdc: 601,
 		width: 0.5,

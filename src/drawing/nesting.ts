@@ -17,7 +17,7 @@ export interface Nesting {
 }
 
 /** How widely strings are drawn. */
-export interface NestingStyle {
+interface NestingStyle {
 	/** Half-width of the innermost bore. */
 	readonly bore: number;
 	/** Thickness of a string's wall. */

@@ -32,7 +32,7 @@ export const NEVER_DROPPED = {
 	section: ["protected water", "top perforation", "total depth"],
 } as const satisfies Readonly<Record<string, readonly string[]>>;
 
-export const isNeverDropped = (of: keyof typeof NEVER_DROPPED, id: string): boolean =>
+const isNeverDropped = (of: keyof typeof NEVER_DROPPED, id: string): boolean =>
 	NEVER_DROPPED[of].some((entry) => (entry.endsWith(" ") ? id.startsWith(entry) : id === entry));
 
 /** The same labels, those of the list kept whatever else must go. */

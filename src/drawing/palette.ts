@@ -16,8 +16,6 @@ export const BLUE = "#0072b2";
 export const VERMILLION = "#d55e00";
 export const ORANGE = "#e69f00";
 export const BLUISH_GREEN = "#009e73";
-export const REDDISH_PURPLE = "#cc79a7";
-
 /** A color mixed with white; `share` of one is the color itself. */
 export const tint = (color: string, share: number): string => {
 	const channel = (at: number) => Number.parseInt(color.slice(at, at + 2), 16);

@@ -26,7 +26,7 @@ export interface WellAxis {
 }
 
 /** Horizontal room for the parts of a hole that leaves the vertical [pt]. */
-export interface Sideways {
+interface Sideways {
 	/** x of the vertical part. */
 	readonly x: number;
 	/** From the vertical to the landing. */
@@ -196,7 +196,7 @@ export const offset = (points: readonly AxisPoint[], by: number): Point[] =>
 	points.map((point) => shift(point, by));
 
 /** No line is moved farther than this by leaving out what cannot be seen [pt]: a fifteenth of a dot at 200 dots to the inch. */
-export const UNSEEN = 0.025;
+const UNSEEN = 0.025;
 
 const open = line<Point>().curve(curveLinear).digits(2);
 const closed = line<Point>().curve(curveLinearClosed).digits(2);

@@ -3,7 +3,7 @@
  *
  * @source opentype-spec, "Organization of an OpenType Font" and "Calculating Checksums"
  */
-export type FontTables = ReadonlyMap<string, Uint8Array>;
+type FontTables = ReadonlyMap<string, Uint8Array>;
 
 const HEADER = 12;
 const RECORD = 16;

@@ -11,7 +11,7 @@ export interface TextStyle {
 }
 
 /** Heights of a face at a size, from the baseline [pt]; `descent` is positive downward. */
-export interface FontMetrics {
+interface FontMetrics {
 	readonly ascent: number;
 	readonly descent: number;
 	readonly lineHeight: number;

@@ -62,7 +62,7 @@ type FactNames<T extends string> = T extends `${string}{${infer Inner}`
 
 type TextOf<C extends MessageCode> = EnglishEntries[C][0];
 
-export type FactsOf<C extends MessageCode> = { readonly [N in FactNames<TextOf<C>>]: Fact };
+type FactsOf<C extends MessageCode> = { readonly [N in FactNames<TextOf<C>>]: Fact };
 
 /** What a stage says: a message, or the text that a person typed. */
 export type Said = string | Message;

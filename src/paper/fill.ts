@@ -13,7 +13,7 @@ import { blockAloud } from "./sequence/frames.ts";
 import { leavesOf, type OrderItem, type OrderSection, type PageOrder } from "./words/page-order.ts";
 
 /** A section of a page order with what came of it. */
-export interface FilledSection {
+interface FilledSection {
 	readonly section: OrderSection;
 	readonly blocks: readonly Block[];
 }

@@ -15,7 +15,7 @@ import { stringOf } from "./measures/shoe.ts";
 import { listed, type Reason } from "./reason.ts";
 
 /** What the number of a limit comes to here, and how, in words; or what is missing for it. */
-export type Worth =
+type Worth =
 	| { readonly value: Known; readonly how: Reason }
 	| { readonly missing: readonly MissingInput[]; readonly because?: Reason }
 	/** The value it is taken from has no meaning here. */

@@ -11,7 +11,7 @@ import { listed, type Reason } from "./reason.ts";
 import { selectStrings } from "./subject.ts";
 
 /** Whether a condition holds, in words that say what it rests on. */
-export type Holding =
+type Holding =
 	| { readonly holds: boolean; readonly because: Reason }
 	| { readonly missing: readonly MissingInput[] };
 

@@ -8,7 +8,7 @@ import type { MissingInput } from "./finding.ts";
 import { cannotTell, doesNotApply, met, notMet, type Outcome } from "./outcome.ts";
 
 /** The day by which something is due, and what it is counted from. */
-export interface DueDate {
+interface DueDate {
 	readonly due: string;
 	readonly event: EventName;
 	/** `2 business days before`, `30 days after`. */
@@ -17,7 +17,7 @@ export interface DueDate {
 	readonly basis: "recorded" | "planned";
 }
 
-export type DueOrNot =
+type DueOrNot =
 	| DueDate
 	| {
 			readonly missing: readonly MissingInput[];

@@ -6,7 +6,7 @@ import { addDays } from "./calendar.ts";
 import { missingAt } from "./case.ts";
 import type { MissingInput } from "./finding.ts";
 
-export type EventDate =
+type EventDate =
 	| { readonly date: string; readonly basis: "recorded" | "planned" }
 	| { readonly missing: MissingInput; readonly never?: Said };
 

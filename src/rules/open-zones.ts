@@ -4,7 +4,7 @@ import type { Formation } from "../well/well.ts";
 import type { Case } from "./case.ts";
 import { outerOf, type StringSubject } from "./subject.ts";
 
-export interface OpenZone {
+interface OpenZone {
 	readonly formation: Formation;
 	/** Where the zone is first open: its top, or the previous shoe where that lies within it. */
 	readonly top: { readonly md?: Known<"measured-depth">; readonly tvd: Known<"true-vertical-depth"> };

@@ -1,4 +1,3 @@
-import type { SubjectKind } from "../catalog/limits/measures.ts";
 import type { StringSelector } from "../catalog/limits/vocabulary.ts";
 import type { Neighbor, OffsetWell } from "../definition/definition.ts";
 import { message, type Said } from "../messages/message.ts";
@@ -132,8 +131,3 @@ export const subjectName = (subject: Subject): Said => {
 			return subject.offset.name;
 	}
 };
-
-export const isKind = <K extends SubjectKind>(
-	subject: Subject,
-	kind: K,
-): subject is Extract<Subject, { kind: K }> => subject.kind === kind;

@@ -8,7 +8,7 @@ import type { MissingInput } from "./finding.ts";
  * Rock of a hole, below the shoe above it, of which a pressure is not given: the least or the highest of those that are
  * given then only bounds what the hole meets.
  */
-export const unknownRock = (
+const unknownRock = (
 	{ well, results }: Pick<Case, "well" | "results">,
 	hole: Hole,
 	of: (formation: Formation) => unknown,

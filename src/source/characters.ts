@@ -75,7 +75,7 @@ export const escapedFault = (text: string): Telling | undefined => {
 };
 
 /** A tree of what was read, with every text of it fit to be printed; and what was wrong with those that were not. */
-export interface PrintableTree {
+interface PrintableTree {
 	readonly value: unknown;
 	readonly diagnostics: readonly Diagnostic[];
 }

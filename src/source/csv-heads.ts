@@ -8,7 +8,7 @@ import type { Column, StatedColumns } from "./csv-columns.ts";
 import { missing, noStatedUnit, noSuchHead, noUnit, unknownUnit } from "./csv-words.ts";
 
 /** A column that was asked for, found. */
-export interface FoundColumn {
+interface FoundColumn {
 	readonly index: number;
 	/** None of a column of text. */
 	readonly unit: Unit | undefined;

@@ -1,7 +1,7 @@
 import type { Path } from "../diagnostics/path.ts";
 
 /** A tree made of two: what its own file says, and what that leaves to a file that several share. */
-export interface Inherited {
+interface Inherited {
 	readonly value: unknown;
 	/** Whether what stands at a path, or would stand there, is of the shared file. */
 	readonly isShared: (path: Path) => boolean;

@@ -20,7 +20,7 @@ export interface PositionIndex extends Positions {
 	readonly lineColumn: (offset: number) => LineColumn;
 }
 
-export interface PositionRecorder {
+interface PositionRecorder {
 	readonly record: (path: Path, value: Range, key?: Range) => void;
 	readonly recorded: (path: Path) => { readonly key?: Range; readonly value: Range } | undefined;
 	readonly finish: (tree: unknown) => PositionIndex;

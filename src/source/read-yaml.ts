@@ -10,7 +10,7 @@ import type { PositionIndex } from "./position-index.ts";
 import { yamlFault } from "./yaml-fault.ts";
 import { DEEPEST, yamlTree } from "./yaml-tree.ts";
 
-export interface YamlRead {
+interface YamlRead {
 	/** Null-prototype maps, lists, text, numbers, true, false and null. Dates and quantities are text. */
 	readonly value: unknown;
 	readonly positions: PositionIndex;

@@ -6,7 +6,7 @@ import { message, type Said } from "../messages/message.ts";
 import { lexemes } from "./lexemes.ts";
 
 /** A fault of form, worded for somebody who knows wells and not YAML. */
-export interface YamlFault {
+interface YamlFault {
 	readonly code: Code;
 	readonly range: Range;
 	readonly telling: Telling;

@@ -4,13 +4,13 @@ import { plainText } from "./parse-number.ts";
 /** Along the hole from the datum, straight down from the datum, or straight down from the ground. */
 export type DepthReference = "measured" | "vertical" | "ground";
 
-export interface DepthSuccess extends QuantitySuccess {
+interface DepthSuccess extends QuantitySuccess {
 	readonly reference: DepthReference;
 	/** False where nothing was written after the unit, and measured depth is only the house rule. */
 	readonly stated: boolean;
 }
 
-export type DepthRead = DepthSuccess | QuantityFailure;
+type DepthRead = DepthSuccess | QuantityFailure;
 
 const REFERENCES: readonly (readonly [RegExp, DepthReference])[] = [
 	[/ (?:MD|Md|md|[Mm]easured [Dd]epth)$/, "measured"],

@@ -1,5 +1,5 @@
 /** What a written number turned out to be, and the text after it. */
-export type NumberRead =
+type NumberRead =
 	| { readonly ok: true; readonly value: number; readonly rest: string }
 	| {
 			readonly ok: false;

@@ -48,7 +48,7 @@ export interface QuantitySuccess {
 	readonly unit: string;
 }
 
-export type QuantityRead = QuantitySuccess | QuantityFailure;
+type QuantityRead = QuantitySuccess | QuantityFailure;
 
 /** Thousands set apart by `_` or by an apostrophe. */
 const GROUPED = /^[+-]? ?\d{1,3}(?:[_'’]\d{3})+(?!\d)/;

@@ -39,7 +39,7 @@ export const unitKey = (text: string): string =>
 		.replace(/(\d) (?=[a-z])/gi, "$1");
 
 /** A unit found by its written form; `case` tells of a symbol whose other letter case means something else. */
-export type UnitMatch = { readonly unit: Unit } | { readonly case: Unit } | undefined;
+type UnitMatch = { readonly unit: Unit } | { readonly case: Unit } | undefined;
 
 interface Spellings {
 	readonly exact: ReadonlyMap<string, Unit>;

@@ -31,13 +31,13 @@ export interface CementJob {
 	readonly actual?: CementActual;
 }
 
-export interface Rheology {
+interface Rheology {
 	readonly plasticViscosity?: Known<"plastic-viscosity">;
 	readonly yieldPoint?: Known<"yield-point">;
 }
 
 /** A top-up from the surface, or a squeeze. */
-export interface FurtherCementJob {
+interface FurtherCementJob {
 	readonly kind: "top-up" | "squeeze";
 	readonly top: Known<"measured-depth">;
 	readonly bottom: Known<"measured-depth">;

@@ -4,7 +4,7 @@ import type { Known } from "../cite/known.ts";
 import type { ThreadDimensions } from "./well.ts";
 
 /** Connections whose strength the standard gives, and pipe without any. */
-export type StandardConnection = "STC" | "LTC" | "BTC" | "BTC special clearance" | "plain end";
+type StandardConnection = "STC" | "LTC" | "BTC" | "BTC special clearance" | "plain end";
 
 const WRITTEN: Readonly<Record<string, StandardConnection>> = {
 	STC: "STC",

@@ -4,7 +4,7 @@ import { cite } from "../cite/source.ts";
 import type { AtSurface, Depth, Site } from "../definition/definition.ts";
 import { message } from "../messages/message.ts";
 import { assume, type Desk } from "./desk.ts";
-import type { Datum, GivenDepth } from "./well.ts";
+import type { Datum } from "./well.ts";
 
 /** Ground level, as a depth along the hole from the datum; the hole is vertical there. */
 export const groundLevel = formula({
@@ -74,7 +74,3 @@ export const straightDown = (
 	given.reference === "vertical"
 		? given.depth
 		: tvdOfDepthBelowGround.of({ z_ground: given.depth, h: datum.aboveGround });
-
-/** A depth in any reference, with depths below ground already shifted. */
-export const givenDepth = (given: Depth, datum: Datum): GivenDepth =>
-	given.reference === "measured" ? given : { reference: "vertical", depth: straightDown(given, datum) };

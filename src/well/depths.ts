@@ -11,8 +11,3 @@ export interface Datum {
 	/** Ground level as a depth from the datum: where cement that comes to surface ends. */
 	readonly groundLevel: Known<"measured-depth">;
 }
-
-/** A depth as given: along the hole, or vertically from the datum (depths below ground are already shifted). */
-export type GivenDepth =
-	| { readonly reference: "measured"; readonly depth: Known<"measured-depth"> }
-	| { readonly reference: "vertical"; readonly depth: Known<"true-vertical-depth"> };

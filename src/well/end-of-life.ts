@@ -6,7 +6,7 @@ import { type Desk, fault, maybe, placeOf } from "./desk.ts";
 import { asWritten } from "./said.ts";
 import type { Datum } from "./well.ts";
 
-export interface AbandonmentPlug {
+interface AbandonmentPlug {
 	readonly what: string;
 	readonly top: Known<"measured-depth">;
 	readonly bottom: Known<"measured-depth">;
@@ -16,7 +16,7 @@ export interface AbandonmentPlug {
 	readonly rule?: string;
 }
 
-export interface AfterCare {
+interface AfterCare {
 	readonly what: string;
 	readonly first: string;
 	readonly everyMonths?: Known<"count">;

@@ -56,7 +56,7 @@ export interface WaterZone {
 	readonly use?: string;
 }
 
-export interface ProtectedWater {
+interface ProtectedWater {
 	/** From the depth datum. */
 	readonly base: Known<"true-vertical-depth">;
 	readonly determinedBy?: string;

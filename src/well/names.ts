@@ -1,5 +1,5 @@
 /** Kebab-case of a name, without accents: `Upper Rushford Lime` → `upper-rushford-lime`. */
-export const kebab = (name: string): string =>
+const kebab = (name: string): string =>
 	name
 		.normalize("NFD")
 		.replace(/\p{M}/gu, "")

@@ -11,7 +11,7 @@ import { figures } from "./slurry-figures.ts";
 import type { CementActual, CementJob, Datum, Hole, Slurry } from "./well.ts";
 
 /** What a cement job is joined with. */
-export interface CementPlace {
+interface CementPlace {
 	/** Path of the job. */
 	readonly at: Path;
 	readonly string: string;

@@ -36,7 +36,7 @@ interface Around {
 	readonly files: ReadFile;
 }
 
-export interface FoundStrings {
+interface FoundStrings {
 	readonly strings: readonly FoundString[];
 	/** Those left out, by their depths alone: what is attached to them can be told of all the same. */
 	readonly leftOut: readonly FoundString[];

@@ -114,7 +114,7 @@ interface Station {
 
 const AT: Path = ["trajectory", "actual", "survey"];
 
-export type StationTable = KnownTable<"md" | "inclination" | "azimuth">;
+type StationTable = KnownTable<"md" | "inclination" | "azimuth">;
 
 /**
  * Stations from a file or a list, as a table that knows where each row stands.

@@ -23,7 +23,7 @@ export interface LoggedInterval {
 	readonly quality?: (typeof BOND_QUALITIES)[number];
 }
 
-export interface BondLog {
+interface BondLog {
 	readonly date: string;
 	readonly runBy?: string;
 	readonly statedBy?: string;
@@ -80,7 +80,7 @@ export interface AnnulusReading {
 type Written = NonNullable<CementDefinition["actual"]>;
 
 /** Where the evidence is, and how deep it may reach. */
-export interface SealPlace {
+interface SealPlace {
 	/** Of `cement: actual:`. */
 	readonly at: Path;
 	readonly datum: Datum;

@@ -68,7 +68,7 @@ export type TrajectoryPlan =
 	| { readonly kind: "segments"; readonly segments: readonly PathSegment[] };
 
 /** One arc (or straight) from the end of the segment before; inclination and azimuth are those at its own end. */
-export interface PathSegment {
+interface PathSegment {
 	readonly length: Known<"length">;
 	readonly inclination: Known<"angle">;
 	readonly azimuth: Known<"angle">;

@@ -270,7 +270,7 @@ const fractureAtShoe = (
 };
 
 /** The hole drilled out below a shoe, if any. */
-export const holeBelow = (well: Well, string: CasingString): Hole | undefined =>
+const holeBelow = (well: Well, string: CasingString): Hole | undefined =>
 	well.holes.find((hole) => hole.bottom.value > string.hole.bottom.value);
 
 /** Tested with the mud that the hole below is drilled with. */

@@ -6,7 +6,7 @@ const inputs = { Y_p: "pressure" } as const;
 const validity = "24,000 ≤ Y_p ≤ 180,000 psi";
 
 /** The empirical constants of collapse for a yield strength. `C` is in psi, the others are pure numbers. */
-export interface CollapseConstants {
+interface CollapseConstants {
 	readonly A: number;
 	readonly B: number;
 	readonly C: number;
@@ -41,7 +41,7 @@ const NONE: CollapseConstants = {
 };
 
 /** D/t at which one regime of collapse hands over to the next. */
-export interface CollapseLimits {
+interface CollapseLimits {
 	readonly yieldPlastic: number;
 	readonly plasticTransition: number;
 	readonly transitionElastic: number;

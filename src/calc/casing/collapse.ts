@@ -16,7 +16,7 @@ interface Pipe {
 	readonly Y_p: number;
 }
 
-export type CollapseRegime = "yield" | "plastic" | "transition" | "elastic";
+type CollapseRegime = "yield" | "plastic" | "transition" | "elastic";
 
 /** [psi] by the equation of one regime, whether or not it governs. */
 const byRegime: Readonly<Record<CollapseRegime, (dt: number, Y: number) => number>> = {
@@ -33,7 +33,7 @@ const byRegime: Readonly<Record<CollapseRegime, (dt: number, Y: number) => numbe
 };
 
 /** The regime whose range of D/t the pipe lies in; undefined outside the validity. */
-export const collapseRegime = ({ D, t, Y_p }: Pipe): CollapseRegime | undefined => {
+const collapseRegime = ({ D, t, Y_p }: Pipe): CollapseRegime | undefined => {
 	const dt = D / t;
 	const { yieldPlastic, plasticTransition, transitionElastic } = collapseLimits(Y_p);
 	if (!(dt > 2) || !Number.isFinite(yieldPlastic)) return undefined;

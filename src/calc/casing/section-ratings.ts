@@ -18,7 +18,7 @@ import { buttressJointStrength, roundJointStrength } from "./joint-strength.ts";
 import { bodyYield } from "./pipe-body.ts";
 
 /** Ratings of one section as new pipe at room temperature, the engineer's own where stated. */
-export interface SectionRatings {
+interface SectionRatings {
 	/** Of the pipe body; of the weaker of body and connection where stated. */
 	readonly internalYield: Known<"pressure">;
 	/** Absent for plain ends, for connections nobody has rated, and where a stated rating covers both. */
@@ -29,7 +29,7 @@ export interface SectionRatings {
 }
 
 /** Place of a section in the definition, for messages. */
-export const sectionPath = (section: PipeSection): Path => {
+const sectionPath = (section: PipeSection): Path => {
 	const { from } = section.outsideDiameter;
 	return from.kind === "definition" ? from.at.slice(0, -1) : ["casing"];
 };

@@ -17,7 +17,7 @@ interface Pressures {
 }
 
 /** Radial and hoop stress at a radius [psi]; NaN where the radius lies outside the wall. */
-export const lameStresses = ({
+const lameStresses = ({
 	D,
 	t,
 	p_i,
@@ -65,7 +65,7 @@ export const hoopStress = formula({
 });
 
 /** von Mises equivalent of three principal stresses. */
-export const vonMises = (σ_r: number, σ_θ: number, σ_z: number): number =>
+const vonMises = (σ_r: number, σ_θ: number, σ_z: number): number =>
 	Math.sqrt(((σ_r - σ_θ) ** 2 + (σ_θ - σ_z) ** 2 + (σ_z - σ_r) ** 2) / 2);
 
 export const vonMisesStress = formula({

@@ -21,7 +21,7 @@ import {
 type Water = Known<"water-requirement">;
 
 /** A slurry worked from its components for one sack. */
-export interface DesignedSlurry {
+interface DesignedSlurry {
 	readonly density: Known<"density">;
 	readonly yield: Known<"slurry-yield">;
 	readonly water: Water;

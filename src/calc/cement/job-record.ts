@@ -27,7 +27,7 @@ const linesOf = (actual: CementActual, { id, role }: Slurry): CementActual["pump
 };
 
 /** Volume of a slurry by the record. */
-export const pumpedOf = (job: CementJob, slurry: Slurry): Known<"volume"> | undefined => {
+const pumpedOf = (job: CementJob, slurry: Slurry): Known<"volume"> | undefined => {
 	const lines = job.actual === undefined ? [] : linesOf(job.actual, slurry);
 	const [only] = lines;
 	if (only === undefined) return undefined;

@@ -78,7 +78,7 @@ export const fillOf = (
 };
 
 /** Standing weight and friction of a cell [psi]: what it adds from inlet to outlet, downward positive. */
-export interface CellPressure {
+interface CellPressure {
 	readonly standing: number;
 	readonly friction: number;
 }
@@ -114,7 +114,7 @@ export const startsOf = (cells: readonly Cell[]): readonly number[] => {
 };
 
 /** Totals of one moment. */
-export interface Balance {
+interface Balance {
 	/** Inside at the shoe, the pump not pressing [psi]. */
 	readonly inside: number;
 	/** Outside at the shoe, at rest and moving [psi]. */
@@ -125,7 +125,7 @@ export interface Balance {
 	readonly weightInside: number;
 }
 
-export const balanceOf = (
+const balanceOf = (
 	cells: readonly Cell[],
 	starts: readonly number[],
 	train: Train,
@@ -158,7 +158,7 @@ const wanted = (cells: readonly Cell[], starts: readonly number[], train: Train,
 	return circulating + pipeFriction - inside;
 };
 
-export interface Moment extends State {
+interface Moment extends State {
 	readonly time: number;
 	readonly balance: Balance;
 	readonly pumpPressure: number;
@@ -222,7 +222,7 @@ const fallsTo = (
 const SLIGHT = 1e-6;
 
 /** The rate at which the last of a volume was pumped. */
-export const rateAt = ({ fluids }: Train, pumped: number): number => {
+const rateAt = ({ fluids }: Train, pumped: number): number => {
 	let cumulative = 0;
 	for (const { V, Q } of fluids) {
 		cumulative += V;

@@ -3,7 +3,7 @@ import { cite } from "../../cite/source.ts";
 import { CUBIC_FOOT, GALLON } from "../../units/factors.ts";
 
 /** Density of water for slurry work [lb/gal], at 60 to 75 °F. */
-export const WATER_DENSITY = 8.33;
+const WATER_DENSITY = 8.33;
 /** A sack: 94 lb, one cubic foot of bulk cement. */
 export const SACK_POUNDS = 94;
 

@@ -10,7 +10,7 @@ import { type FluidColumn, filledTo } from "./column.ts";
 type Depth = Known<"measured-depth">;
 
 /** What stands outside a string when the plug lands, or which fluid's density is wanting. */
-export interface StandingFluids {
+interface StandingFluids {
 	readonly columns: readonly FluidColumn[];
 	readonly spacerTop?: Depth;
 	readonly unknown?: "mud" | "spacer";

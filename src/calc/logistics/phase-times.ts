@@ -15,7 +15,7 @@ export interface PhaseTimes {
 	readonly actual?: { readonly start: number; readonly end?: number };
 }
 
-export interface Timetable {
+interface Timetable {
 	readonly phases: readonly PhaseTimes[];
 	/** The first day, as days since 1970-01-01, where any date is given. */
 	readonly firstDay?: number;

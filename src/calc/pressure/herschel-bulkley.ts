@@ -9,7 +9,7 @@ import { VELOCITY_CONSTANT } from "./bingham-flow.ts";
 
 const source = (at: string) => cite("api-rp-13d", `${at}; equations read in copies, the rest from memory`);
 
-export interface YieldFluid {
+interface YieldFluid {
 	readonly ρ: number;
 	readonly τ_y: number;
 	readonly n: number;

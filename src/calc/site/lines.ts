@@ -11,7 +11,7 @@ import { ELLIPSOIDS, geodesicOn, type HorizontalDatum } from "./ellipsoids.ts";
  */
 
 /** Columns of a line's corners, in its datum. */
-export const CORNER_COLUMNS = { latitude: "angle", longitude: "angle" } as const;
+const CORNER_COLUMNS = { latitude: "angle", longitude: "angle" } as const;
 
 const lineOn = (datum: HorizontalDatum) => {
 	const ellipsoid = geodesicOn(datum);

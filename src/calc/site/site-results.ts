@@ -22,7 +22,7 @@ import { withPath } from "./offset-path.ts";
 import { PLACES, trueAzimuth } from "./place-of-station.ts";
 
 /** Places of the path that are wanted on the map. */
-export type PathMarks = Pick<TrajectoryResults, "landing" | "total_depth" | "closure">;
+type PathMarks = Pick<TrajectoryResults, "landing" | "total_depth" | "closure">;
 
 /** How far each neighbor and offset well is from the wellhead, and from the well path in plan. */
 export const siteResults = (well: Well, path: KnownTable, marks: PathMarks, gaps: Gaps): SiteResults => {

@@ -23,7 +23,7 @@ export interface PointOfHole {
 }
 
 /** Two places of two holes, and how far apart they are [ft]. */
-export interface Approach {
+interface Approach {
 	readonly md: number;
 	readonly other: number;
 	readonly distance: number;
@@ -250,7 +250,7 @@ export const deepestOfPath = formula({
 });
 
 /** Columns of a hole that is not this well's, in this well's frame. */
-export const OTHER_PATH_COLUMNS = {
+const OTHER_PATH_COLUMNS = {
 	md: "measured-depth",
 	inclination: "angle",
 	azimuth: "angle",

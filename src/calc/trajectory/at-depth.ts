@@ -9,7 +9,7 @@ const inputs = { path: { table: "path" }, MD: "measured-depth" } as const;
 const validity = "MD at or below the path's first station; past the last station the hole is taken straight";
 
 /** Where the hole is at a measured depth. */
-export interface PlaceOnPath extends ArcPoint {
+interface PlaceOnPath extends ArcPoint {
 	readonly tvd: number;
 	readonly north: number;
 	readonly east: number;

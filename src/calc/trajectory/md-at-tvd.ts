@@ -91,7 +91,7 @@ export const passesAtTvd = formula({
 	compute: ({ path, TVD }) => crossingsOn(path, TVD).length,
 });
 
-export interface MdAtTvd {
+interface MdAtTvd {
 	/** The shallowest along the hole; absent where the hole does not reach the depth. */
 	readonly md?: Known<"measured-depth">;
 	/** Present where the hole passes the depth more than once: the measured depth is then not unique. */

@@ -2,7 +2,7 @@ import type { MeasureName, SubjectKind } from "./measures.ts";
 import type { LimitForm } from "./vocabulary.ts";
 
 /** What a check may be given, for the reader of rules files. */
-export interface CheckLimits {
+interface CheckLimits {
 	readonly subject: SubjectKind;
 	readonly forms: readonly LimitForm[];
 	/** The measures a threshold may be put on. */

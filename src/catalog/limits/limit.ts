@@ -102,7 +102,7 @@ export type CentralizerPattern =
 	  }
 	| { readonly kind: "through protected water" };
 
-export type DayKind = "calendar" | "business";
+type DayKind = "calendar" | "business";
 
 /** What a span of time is counted in. Business days are counted in days or hours. */
 export const SPAN_UNITS = ["hours", "days", "weeks", "months", "years"] as const;
@@ -199,7 +199,7 @@ export interface AppliesTo {
 
 /** How far the text of a rule was known when its row was written. */
 export const WAYS_KNOWN = ["read", "read in part", "second-hand", "draft", "memory"] as const;
-export type WayKnown = (typeof WAYS_KNOWN)[number];
+type WayKnown = (typeof WAYS_KNOWN)[number];
 
 export interface HowKnown {
 	readonly way: WayKnown;
@@ -218,7 +218,7 @@ export type Standing = (typeof STANDINGS)[number];
 
 /** What kind of copy a row was laid beside. A draft is not the rule, and is counted apart. */
 export const COPY_KINDS = ["certified text", "agency's web text", "third-party copy", "draft"] as const;
-export type CopyKind = (typeof COPY_KINDS)[number];
+type CopyKind = (typeof COPY_KINDS)[number];
 
 /** The public copy that a row was laid beside. */
 export interface PublicCopy {
@@ -284,7 +284,7 @@ export const LAW_KINDS = [
 	"field",
 	"company",
 ] as const;
-export const RULE_SET_KINDS = [...LAW_KINDS, "practice"] as const;
+const RULE_SET_KINDS = [...LAW_KINDS, "practice"] as const;
 export type RuleSetKind = (typeof RULE_SET_KINDS)[number];
 
 /** A file of limits: of a jurisdiction, or of engineering practice on one topic. */

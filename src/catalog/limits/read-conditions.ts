@@ -7,7 +7,7 @@ import type { Rule } from "./limit.ts";
 import { readLimit } from "./read-limit.ts";
 
 /** A condition as the definition has it; its limit is still to be read. */
-export interface WrittenCondition {
+interface WrittenCondition {
 	readonly check: string;
 	readonly string?: string;
 	readonly neighbors?: readonly string[];
@@ -17,7 +17,7 @@ export interface WrittenCondition {
 }
 
 /** A condition of the permit as a rule of its own, or what keeps it from being judged. */
-export interface ReadCondition {
+interface ReadCondition {
 	readonly rule: Rule;
 	/** The string it binds, where it binds one. */
 	readonly string?: string;

@@ -55,7 +55,7 @@ const inOwnWords = (rule: Rule): Rule => ({
 });
 
 /** Practice is one body to its reader, whatever files it comes in. */
-export const PRACTICE_NAME = "Engineering practice";
+const PRACTICE_NAME = "Engineering practice";
 
 interface Head {
 	readonly code: string;

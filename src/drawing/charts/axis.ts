@@ -4,7 +4,7 @@ import type { Dimension } from "../../units/dimensions.ts";
 import { printedUnit, type UnitSystem } from "../../units/format.ts";
 
 /** A round value on an axis, in the paper's unit. */
-export interface Tick {
+interface Tick {
 	readonly value: number;
 	readonly text: string;
 	readonly at: number;

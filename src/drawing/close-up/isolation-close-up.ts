@@ -26,7 +26,7 @@ import { closeUpLabels, dimensions } from "./close-up-labels.ts";
 import { layerEntries, layerNumbers } from "./layer-numbers.ts";
 import { layerLines, layersAt, layersText } from "./layers.ts";
 
-export interface CloseUpOptions {
+interface CloseUpOptions {
 	readonly units: UnitSystem;
 	/** [pt] */
 	readonly width: number;

@@ -12,7 +12,7 @@ import type { Point } from "../well-axis.ts";
 import { type BorneCase, forceUnit, type LoadChart, tightness } from "./load-cases.ts";
 
 /** Type size of the lists under the charts [pt]. */
-export const LIST_SIZE = 8;
+const LIST_SIZE = 8;
 const LEADING = 1.2;
 /** Most lines of words a case may take. */
 const MOST_LINES = 2;

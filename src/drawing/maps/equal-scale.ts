@@ -1,7 +1,7 @@
 import { scaleLinear } from "d3-scale";
 import type { Shape } from "../../document/shapes.ts";
 import { tickString } from "../../units/format.ts";
-import { run, runWidth, setLine } from "../line-of-text.ts";
+import { run, setLine } from "../line-of-text.ts";
 import { INK, PAPER, SECOND_INK } from "../palette.ts";
 import type { Print } from "../print.ts";
 
@@ -80,7 +80,3 @@ export const scaleBar = (
 		},
 	];
 };
-
-/** Width that the bar and its words take at most [pt]. */
-export const scaleBarWidth = (near: number, size: number): number =>
-	near + 5 + runWidth(run("50,000 ft"), size);

@@ -14,7 +14,7 @@ import { entryOf } from "./entry-of.ts";
 import { placeWords } from "./plan-places.ts";
 
 /** A road, a stream or a boundary that the definition gives by its corners. */
-export interface GroundLine {
+interface GroundLine {
 	readonly name: string;
 	readonly kind: string;
 	readonly corners: readonly { readonly north: number; readonly east: number }[];

@@ -3,7 +3,7 @@ import { CEMENT_BUILT, CEMENT_GRAIN, CEMENT_PLANNED, INK } from "../palette.ts";
 import { type AxisPoint, openPath, strip } from "../well-axis.ts";
 import { local } from "./local.ts";
 
-export type CementBasis = "planned" | "recorded";
+type CementBasis = "planned" | "recorded";
 
 /** Distance between rows of grain along the hole [pt]. */
 const GRAIN = 3.4;

@@ -8,7 +8,7 @@ import type { CasingString, Hole, Well } from "../../well/well.ts";
 import { BLUE, BLUISH_GREEN, INK, VERMILLION } from "../palette.ts";
 
 /** A pressure at a true vertical depth [ft, psi]. */
-export interface PressureAt {
+interface PressureAt {
 	readonly tvd: number;
 	readonly pressure: number;
 }
@@ -103,7 +103,7 @@ const ofCement = (well: Well, results: Results): WindowLine[] =>
 	});
 
 /** Pressure of a line at a depth, where it reaches so far. */
-export const pressureIn = (points: readonly PressureAt[], tvd: number): number | undefined => {
+const pressureIn = (points: readonly PressureAt[], tvd: number): number | undefined => {
 	const after = points.findIndex((point) => point.tvd >= tvd);
 	const [low, high] = [points[after - 1], points[after]];
 	if (high !== undefined && high.tvd === tvd) return high.pressure;

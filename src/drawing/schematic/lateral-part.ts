@@ -10,7 +10,7 @@ import { halfWidthAt, type View } from "./view.ts";
 const RAIL = 5;
 
 /** The lateral as drawn: its ends, and how far up and down it reaches with its walls. */
-export const lateralBox = (view: View) => {
+const lateralBox = (view: View) => {
 	const { axis, results } = view;
 	if (axis.level === undefined) return undefined;
 	const points = axis.between(axis.level, results.trajectory.total_depth.md.value);

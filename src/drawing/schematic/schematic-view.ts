@@ -13,7 +13,7 @@ import { type Detail, type Frame, halfWidthAt, type View } from "./view.ts";
 /** Type size of labels at each level of detail [pt]. */
 const SIZES = { full: 8, plain: 10.5, numbers: 9.5 } as const;
 
-export interface PageSize {
+interface PageSize {
 	readonly width: number;
 	readonly height: number;
 }

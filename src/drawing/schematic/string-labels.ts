@@ -19,7 +19,7 @@ export const ASIDE = 6;
 
 export const heading = (text: string): Line => [run(text, { weight: "semibold" })];
 
-export const basisOf = ({ print: { words } }: View, cement: CementResults): string =>
+const basisOf = ({ print: { words } }: View, cement: CementResults): string =>
 	cement.top_basis === "planned" ? words.planned : words[cement.top_basis];
 
 /** What a string is: its pipe, section by section. */

@@ -21,7 +21,7 @@ import type { Detail, Frame, View } from "./view.ts";
 import { wellLabels } from "./well-labels.ts";
 import { plugsDrawn, wellPart } from "./well-part.ts";
 
-export interface SchematicOptions {
+interface SchematicOptions {
 	readonly units: UnitSystem;
 	/** [pt] */
 	readonly width: number;

@@ -15,7 +15,7 @@ const ON_ITS_WAY = 0.55;
 const APART = 3;
 
 /** Where a step stands in the course of the work, and what that makes of each thing in the ground. */
-export interface Progress {
+interface Progress {
 	readonly step: WellStep;
 	/** Whether a thing of this step kind is there by now, and whether this very step adds it. */
 	readonly since: (kinds: readonly StepKind[], string?: string) => "later" | "now" | "before";

@@ -42,7 +42,7 @@ export interface FrameOptions {
 type Said = Pick<FrameOptions, "units" | "language">;
 
 /** Sentences as lines of a drawing. */
-export const sayLine = (words: StepWords, { units, language }: Said): Line =>
+const sayLine = (words: StepWords, { units, language }: Said): Line =>
 	words.say.map((part) =>
 		typeof part === "string"
 			? run(part)
@@ -58,7 +58,7 @@ export const sayText = (words: StepWords, said: Said): string =>
 		.join("");
 
 /** The picture of one step, in a box of the page. */
-export const pictureShapes = (
+const pictureShapes = (
 	well: Well,
 	results: Results,
 	steps: readonly WellStep[],

@@ -29,7 +29,7 @@ const CLUSTERS_APART = 1.6;
 const PACE = 2.6;
 
 /** What one row is drawn from. */
-export interface RowPlace {
+interface RowPlace {
 	readonly row: StageRow;
 	readonly first: boolean;
 	/** Of all rows the longest, at whose scale every row is drawn [ft]. */

@@ -16,7 +16,7 @@ export interface BarRow {
 	readonly strong: boolean;
 }
 
-export interface BarOptions {
+interface BarOptions {
 	readonly id: string;
 	readonly title: string;
 	readonly scale: string;

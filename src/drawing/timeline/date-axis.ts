@@ -17,7 +17,7 @@ const monthOf = (words: DrawingWords, month: number): string =>
 	words.months[month as keyof DrawingWords["months"]] ?? "";
 
 /** `Jun 1`, of days since 1970-01-01. */
-export const shortDate = (words: DrawingWords, at: number): string => {
+const shortDate = (words: DrawingWords, at: number): string => {
 	const { month, day } = parts(at);
 	return sentence(words.monthDay, { month: monthOf(words, month), day: String(day) });
 };

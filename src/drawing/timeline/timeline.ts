@@ -12,7 +12,7 @@ import { type Print, printer } from "../print.ts";
 import { heading } from "../schematic/string-labels.ts";
 import { type DayAxis, dayAxis, longDate } from "./date-axis.ts";
 
-export interface TimelineOptions extends ChartOptions {
+interface TimelineOptions extends ChartOptions {
 	/** `plain`: larger type, and what a neighbor sees and hears. */
 	readonly detail: "full" | "plain";
 }

@@ -3,7 +3,7 @@ import type { Known } from "../../cite/known.ts";
 import type { Stage, Well } from "../../well/well.ts";
 
 /** A step of a stage with the time it is pumped between [min]. */
-export interface TimedStep {
+interface TimedStep {
 	readonly step: StepResults;
 	readonly from: number;
 	readonly to: number;

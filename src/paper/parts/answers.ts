@@ -9,7 +9,7 @@ import { keysIn } from "../places.ts";
 import type { Question } from "../words/questions.ts";
 import { type Part, row, table, textColumn } from "./part.ts";
 
-export interface Answered {
+interface Answered {
 	readonly question: Question;
 	readonly number: number;
 	readonly group: string;

@@ -4,7 +4,7 @@ import { cell, type PaperContext, shown } from "../context.ts";
 import { named, type Part, quantityColumn, row, table, textColumn } from "./part.ts";
 
 /** MD, TVD and depth below ground of a mark, on the columns of `depthColumns`. */
-export const depthCells = (
+const depthCells = (
 	context: PaperContext,
 	mark: DepthMark | undefined,
 	prefix = "",
@@ -14,7 +14,7 @@ export const depthCells = (
 	[`${prefix}below_ground`]: cell(context, mark?.below_ground),
 });
 
-export const depthColumns = (context: PaperContext, prefix = ""): Column[] => [
+const depthColumns = (context: PaperContext, prefix = ""): Column[] => [
 	quantityColumn(context, `${prefix}md`, "measured-depth"),
 	quantityColumn(context, `${prefix}tvd`, "true-vertical-depth"),
 	quantityColumn(context, `${prefix}below_ground`, "depth-below-ground"),

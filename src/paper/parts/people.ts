@@ -5,7 +5,7 @@ import { type PaperContext, textCell } from "../context.ts";
 import { type Part, row, table, textColumn } from "./part.ts";
 
 /** Contacts that may appear in this paper: those without a list of papers, or with this one in it. */
-export const contactsFor = (context: PaperContext): Block[] =>
+const contactsFor = (context: PaperContext): Block[] =>
 	table(
 		context,
 		"contacts",

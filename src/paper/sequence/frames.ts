@@ -10,7 +10,7 @@ import type { Template } from "../words/template.ts";
 import type { WordedEntry } from "../words/worded-list.ts";
 
 /** One step as it is told: its words as parts of a paper, and as a drawing takes them. */
-export interface ToldStep {
+interface ToldStep {
 	readonly step: WellStep;
 	/** From 1. */
 	readonly number: number;

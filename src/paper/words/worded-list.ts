@@ -12,7 +12,7 @@ export interface WordedEntry {
 	readonly plain: Readonly<Record<string, string>>;
 }
 
-export interface WordedList {
+interface WordedList {
 	/** Below `templates/<language>/`. */
 	readonly file: string;
 	readonly key: string;

@@ -17,7 +17,7 @@ export interface NotEvaluated {
 	readonly needs: readonly Path[];
 }
 
-export interface ResultsRequest {
+interface ResultsRequest {
 	/** Only keys that begin so. */
 	readonly prefix: string;
 	/** Whether what the definition says at a path may be told; a value that rests on anything else is left out. */

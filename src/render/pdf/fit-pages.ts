@@ -7,7 +7,7 @@ import { layPages } from "./layout/pages.ts";
 import type { Scene } from "./scene.ts";
 
 /** How each run of a paper's sections is set; nothing for one that takes the pages it needs. */
-export interface Fitting {
+interface Fitting {
 	/** Those of the paper, and what of them goes on behind a sheet. */
 	readonly sections: readonly Section[];
 	readonly fits: readonly (Fit | undefined)[];

@@ -5,7 +5,7 @@ import { renderSvg } from "../svg/render-svg.ts";
 import { withResolution } from "./resolution.ts";
 
 /** Dots to the inch of a picture: fine enough to print, and for a slide of 1920 dots across. */
-export const DOTS_PER_INCH = 300;
+const DOTS_PER_INCH = 300;
 
 const POINTS_PER_INCH = 72;
 

@@ -2,7 +2,7 @@ import type { Drawing, Shape, Stroke } from "../../document/shapes.ts";
 import { FAMILY, type Face, faceFor } from "../../measure/faces.ts";
 import { fontSubset } from "../../measure/font-subset.ts";
 
-export interface SvgOptions {
+interface SvgOptions {
 	/** Put a subset of the typeface into the file, so that it looks and measures the same anywhere. On unless told otherwise. */
 	readonly embedFonts?: boolean;
 	/** Keep the keys of values and the names of groups, by which a file is searched and compared. On unless told otherwise. */

@@ -5,7 +5,7 @@ import { formatQuantity } from "../../units/format.ts";
 import { columnUnit, type Printing, printCell, printingOf } from "../print/print-text.ts";
 import { PRINT_WORDS } from "../print/print-words.ts";
 
-export interface TableColumn {
+interface TableColumn {
 	readonly id: string;
 	readonly head: string;
 	readonly unit?: string;

@@ -20,7 +20,7 @@ interface Stretch {
  * @param slack  distance that may lie between two runs, or between a run and an end of the stretch [ft]
  * @param whole  whether a gap as long as the slack is one already
  */
-export const firstGap = (
+const firstGap = (
 	runs: readonly Stretch[],
 	{ top, bottom }: Stretch,
 	slack: number,

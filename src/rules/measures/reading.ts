@@ -38,7 +38,7 @@ export interface Measure {
 }
 
 /** A value on its way into a clause, and its sign where the words change with it. */
-export interface ClauseValue {
+interface ClauseValue {
 	readonly value: Known;
 	/** Prints the value without its sign. */
 	readonly size: Reason[number];

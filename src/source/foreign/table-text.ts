@@ -5,7 +5,8 @@ import { witsmlText } from "./witsml.ts";
 import { workbookText } from "./workbook.ts";
 
 export type { ForeignTable };
-export type TableRead = ForeignTable | { readonly refused: Said };
+
+type TableRead = ForeignTable | { readonly refused: Said };
 
 const startsWith = (bytes: Uint8Array, mark: string): boolean =>
 	[...mark].every((letter, i) => bytes[i] === letter.charCodeAt(0));

@@ -5,7 +5,7 @@ import type { StringContext } from "./string-frame.ts";
 type Depth = Known<"measured-depth">;
 
 /** Stretches of a string that nothing holds between their ends. */
-export interface FreeStretches {
+interface FreeStretches {
 	readonly free_top: readonly Depth[];
 	readonly free_bottom: readonly Depth[];
 }

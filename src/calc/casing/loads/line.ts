@@ -3,7 +3,7 @@ import { pathStationsOf } from "../../trajectory/path.ts";
 import { type LoadStation, loadStations, stationAt } from "./stations.ts";
 
 /** A load beside the rating it is compared with. */
-export interface Loaded {
+interface Loaded {
 	readonly load: number;
 	readonly rating: number;
 }

@@ -31,7 +31,7 @@ const pressures = { inside: { table: "pressure" }, outside: { table: "pressure" 
 const TENSION = { ...LINE, load: "force", rating: "force", pipe: "force", connection: "force" } as const;
 
 /** Yield strength of a station's steel where it stands [psi]. */
-export const yieldAt = ({ section, tvd }: LoadStation, temperature: KnownTable, r: number): number =>
+const yieldAt = ({ section, tvd }: LoadStation, temperature: KnownTable, r: number): number =>
 	yieldAtTemperature.compute({
 		Y_p: quantity("pressure", section.Y_p),
 		r: quantity("share-per-temperature", r),

@@ -5,7 +5,7 @@ import { maximumTvd } from "../../trajectory/path-summary.ts";
 import { porePressure } from "./surface-pressures.ts";
 
 /** A formation open between a shoe and the bottom of a hole, with its pressure where that is greatest. */
-export interface OpenRock {
+interface OpenRock {
 	readonly formation: Formation;
 	readonly depth: Known<"true-vertical-depth">;
 	readonly pressure: Known<"pressure">;

@@ -38,7 +38,7 @@ import { collapseRatingAtLeast, triaxialStressAtLeast } from "./why-least.ts";
 
 const AIR = constant("pressure", 0, "air, without weight", cite("definition"));
 
-export interface StringLoads {
+interface StringLoads {
 	readonly loads: readonly LoadCaseResults[];
 	readonly situations: readonly SituationResults[];
 	readonly hook_loads?: NonNullable<CasingResults["hook_loads"]>;

@@ -10,7 +10,7 @@ const EASE = 0.01;
 const LEAST_LINES = 2;
 
 /** What stands on a page, and what is left for the next ones. */
-export interface Division {
+interface Division {
 	readonly head: readonly Laid[];
 	readonly tail: readonly Laid[];
 }

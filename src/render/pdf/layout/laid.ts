@@ -23,7 +23,7 @@ interface Common {
 }
 
 /** How the children of a box stand: below each other, beside each other, or down several columns. */
-export type Arrangement = "column" | "row" | "columns";
+type Arrangement = "column" | "row" | "columns";
 
 export interface LaidBox extends Common {
 	readonly kind: "box";

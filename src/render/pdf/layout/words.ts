@@ -60,7 +60,7 @@ export const runStyle = ({ weight, italic, size, color, underline, link, lang }:
 	...(lang === undefined ? {} : { lang }),
 });
 
-export const widthIn = ({ typeface, size }: RunStyle, text: string): number =>
+const widthIn = ({ typeface, size }: RunStyle, text: string): number =>
 	(typeface.widthOf(text) / typeface.unitsPerEm) * size;
 
 export const partOf = (text: string, style: RunStyle): Part => ({ text, style, width: widthIn(style, text) });

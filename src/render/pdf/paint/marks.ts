@@ -8,7 +8,7 @@ export interface Marked {
 	readonly element: StructureElement;
 }
 
-export interface Rectangle {
+interface Rectangle {
 	readonly x: number;
 	readonly y: number;
 	readonly width: number;
