@@ -29,7 +29,7 @@ export const LANGUAGES = ["en", "es"] as const;
 export type Language = (typeof LANGUAGES)[number];
 
 /** How large a paper is set: office reading, looking things up, kitchen-table reading, a clipboard in the wind, or a screen seen from ten meters. */
-export type Setting = "office" | "reference" | "public" | "field" | "screen";
+export type Setting = "office" | "reference" | "public" | "lectern" | "field" | "screen";
 
 /** What the head, foot and metadata of a paper say. */
 export interface Imprint {
@@ -43,6 +43,8 @@ export interface Imprint {
 	readonly revision: string;
 	/** The definition's date of issue, ISO 8601. */
 	readonly issued: string;
+	/** The same day as the paper's readers say it: in words to the public. */
+	readonly issuedAs: string;
 	readonly validUntil?: string;
 	/** First 8 hex digits of the SHA-256 over the definition and every file it draws on. */
 	readonly digest: string;

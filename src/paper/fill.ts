@@ -108,7 +108,8 @@ const continuation = (context: PaperContext, { continued }: OrderSection): Pick<
 			};
 
 /** In prose for neighbors units are words: `984 feet`, `12 hours`. */
-const isReadAloud = ({ paper }: PaperContext): boolean => paper === "landowner" || paper === "handout";
+const READ_ALOUD: ReadonlySet<string> = new Set(["landowner", "handout", "answers"]);
+const isReadAloud = ({ paper }: PaperContext): boolean => READ_ALOUD.has(paper);
 
 /** Parts that speak of what the rest of the paper says and shows. */
 const LATE: ReadonlySet<string> = new Set(["drawings-left-out", "other-inputs"]);

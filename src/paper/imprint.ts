@@ -3,6 +3,7 @@ import type { PaperContext } from "./context.ts";
 import { jobTitle } from "./crew/job.ts";
 import { jobName } from "./jobs.ts";
 import { isBuilt } from "./narrative/done.ts";
+import { sayDate } from "./narrative/say.ts";
 import { named } from "./parts/part.ts";
 import type { PageOrder } from "./words/page-order.ts";
 
@@ -25,6 +26,9 @@ export const spokenJob = (
 		.replace("{string}", named(context, string).toLowerCase());
 };
 
+/** Papers that are given, shown or read out to the public: they call themselves a version. */
+const PUBLIC: ReadonlySet<BoundPaper> = new Set(["landowner", "handout", "slides", "notes", "answers"]);
+
 /** What the head, foot and metadata of a paper say of this well. */
 export const imprint = (
 	context: PaperContext,
@@ -35,6 +39,7 @@ export const imprint = (
 	const { identity } = context.well;
 	const label = context.words.label;
 	const job = context.job === undefined ? undefined : spokenJob(context, context.job);
+	const open = PUBLIC.has(bound);
 	const revision = identity.revisions?.at(-1)?.id;
 	const place = context.well.neighbors.find(({ id }) => id === context.neighbor?.id);
 	const line = place === undefined ? subtitle : label("imprint.copy_for").replace("{name}", place.name);
@@ -47,14 +52,18 @@ export const imprint = (
 		state: label(`states.${identity.state}`),
 		revision: revision ?? "–",
 		issued: identity.issued,
-		...(identity.valid_until === undefined ? {} : { validUntil: identity.valid_until }),
+		issuedAs: sayDate(context, identity.issued) || identity.issued,
+		// To a neighbor a second date beside the day of issue says nothing: how long to comment stands on the page.
+		...(identity.valid_until === undefined || open
+			? {}
+			: { validUntil: sayDate(context, identity.valid_until) || identity.valid_until }),
 		digest: context.digest,
 		caution: label("imprint.caution"),
 		subject: label(`imprint.subject.${bound}`),
 		words: {
 			page: label("imprint.page"),
 			of: label("imprint.of"),
-			revision: label("imprint.revision"),
+			revision: label(open ? "imprint.version" : "imprint.revision"),
 			contents: label("imprint.contents"),
 		},
 	};

@@ -11,7 +11,7 @@ const BUDGETS: readonly (readonly [Paper, number, number])[] = [
 	["landowner", 8, 13],
 	["handout", 2, 2],
 	["crew", 2, 2],
-	["answers", 3, 5],
+	["answers", 4, 7],
 ];
 
 /** Pages of the regulator's attachment and of its appendices: most, by starter. */

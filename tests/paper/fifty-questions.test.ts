@@ -83,6 +83,7 @@ const rowsOf = ({ sections }: PaperDocument, id: string) =>
 		.filter((section) => section.id === id)
 		.flatMap(({ blocks }) => blocks)
 		.flatMap((block: Block) => (block.kind === "table" ? block.rows : []))
+		.filter(({ emphasis }) => emphasis !== "group")
 		.map(({ cells }) => ({
 			number: said(cells["number"]),
 			question: said(cells["question"]),

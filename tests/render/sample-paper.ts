@@ -395,6 +395,7 @@ export const samplePaper = (setting: Setting = "office", language: Language = "e
 		state: "draft",
 		revision: "B",
 		issued: "2026-03-02",
+		issuedAs: "2026-03-02",
 		validUntil: "2026-09-01",
 		digest: "5f3a90c1",
 		caution:

@@ -6,6 +6,16 @@ import { about, say, sayDate } from "./say.ts";
 /** Sound as it is said: in decibels. */
 export const LOUD = { significant: 2, spoken: true } as const;
 
+/** Topics of the operator's own words that slides and handout say. */
+const OWN = [
+	"spills",
+	"emergency",
+	"inspections",
+	"water_testing",
+	"cement_shortfall",
+	"hauling_hours",
+] as const;
+
 /** Words of the packet's first page and of the pages that answer one fear each: what is asked before anything else. */
 export const fearWords = (context: PaperContext): Record<string, unknown> => {
 	const { well, results, words, neighbor } = context;
@@ -30,6 +40,7 @@ export const fearWords = (context: PaperContext): Record<string, unknown> => {
 		work_starts: sayDate(context, phases.find(({ starts }) => starts !== undefined)?.starts),
 		// The operator's answer to neighbors stands in the place of the crew's instruction.
 		shortfall_answered: ownWords(context, "cement_shortfall") !== undefined,
+		...Object.fromEntries(OWN.map((topic) => [`own_${topic}`, ownWords(context, topic) ?? false])),
 		by_night: nights.length > 0,
 		compares_pressure: context.units === "field",
 		total_mass: say(context, stimulation?.disclosure?.total_mass),

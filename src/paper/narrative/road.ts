@@ -35,6 +35,8 @@ export const roadWords = (context: PaperContext): Record<string, unknown> => {
 		noise_level: say(context, well.safety?.noise?.source_level, LOUD),
 		noise_at: about(context, well.safety?.noise?.at),
 		noise_home: say(context, results.safety?.noise_at_nearest_dwelling?.level, LOUD),
+		noise_limit: say(context, well.safety?.noise?.limit?.level, LOUD),
+		noise_limit_source: sayText(well.safety?.noise?.limit?.source),
 		noise_home_name: sayText(results.safety?.noise_at_nearest_dwelling?.name),
 	};
 };

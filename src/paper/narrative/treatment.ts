@@ -39,6 +39,8 @@ export const treatmentWords = (context: PaperContext): Record<string, unknown> =
 		additives: (plan?.additives ?? []).map((additive) => ({
 			name: additive.name,
 			purpose: asGiven(context, additive.purpose),
+			plain:
+				context.words.findLabel(`purposes_plain.${additive.purpose}`) ?? asGiven(context, additive.purpose),
 		})),
 		has_additives: (plan?.additives ?? []).length > 0,
 		maximum_pressure: say(context, plan?.limits?.maximumTreatingPressure),

@@ -6,6 +6,7 @@ import type { PaperContext } from "../context.ts";
 import { narrative } from "../narrative/narrative.ts";
 import { ownWords } from "../own-words.ts";
 import { keysIn } from "../places.ts";
+import { aloud } from "../sequence/frames.ts";
 import type { Question } from "../words/questions.ts";
 import { type Part, row, table, textColumn } from "./part.ts";
 
@@ -32,8 +33,9 @@ export const answered = (context: PaperContext): readonly Answered[] => {
 				number,
 				group: title,
 				keys: keysIn(blocks),
+				// They are read out.
 				words: [
-					...inlinesOf(blocks),
+					...inlinesOf(blocks).map(aloud),
 					...(said !== undefined ? [{ kind: "text" as const, text: ` ${said}` }] : []),
 				],
 			};
@@ -46,36 +48,37 @@ const truthy = (value: unknown): boolean => (Array.isArray(value) ? value.length
 const inlinesOf = (blocks: readonly Block[]): readonly Inline[] =>
 	blocks.flatMap((block) => (block.kind === "paragraph" ? block.children : []));
 
-/** Question, this well's answer, the formula behind it, and where the regulator's copy prints it. */
+/** Question, this well's answer, and behind it how the numbers were worked and where the regulator's copy prints them. */
 export const answersTable: Part = (context) => {
 	const entries = answered(context).filter((entry) => entry.words.length > 0);
 	const groups = [...new Set(entries.map((entry) => entry.group))];
-	return groups.flatMap((group) =>
-		table(
-			context,
-			"answers",
-			[
-				{ ...textColumn(context, "number", { width: 0.5 }) },
-				textColumn(context, "question", { width: 2.2, rowHead: true }),
-				textColumn(context, "answer", { width: 3.6 }),
-				textColumn(context, "how_worked", { width: 1.9 }),
-				textColumn(context, "printed_at", { width: 1.6 }),
-			],
-			entries
+	const behind = ({ keys }: Answered): string =>
+		[
+			...formulaNames(keys, context),
+			...[...new Set(keys.flatMap((key) => context.printedAt?.(key) ?? []))],
+		].join("; ");
+	return table(
+		context,
+		"answers",
+		[
+			textColumn(context, "number", { width: 0.5 }),
+			textColumn(context, "question", { width: 2.3, rowHead: true }),
+			textColumn(context, "answer", { width: 4.4 }),
+			textColumn(context, "behind", { width: 2.2 }),
+		],
+		groups.flatMap((group) => [
+			row({ question: { kind: "text", text: group } }, "group"),
+			...entries
 				.filter((entry) => entry.group === group)
 				.map((entry) =>
 					row({
 						number: { kind: "text", text: String(entry.number) },
 						question: { kind: "text", text: entry.question.ask },
 						answer: { kind: "rich", children: entry.words },
-						how_worked: textOrNone(formulaNames(entry.keys, context).join("; ")),
-						printed_at: textOrNone(
-							[...new Set(entry.keys.flatMap((key) => context.printedAt?.(key) ?? []))].join("; "),
-						),
+						behind: textOrNone(behind(entry)),
 					}),
 				),
-			{ dense: true, suffix: group },
-		),
+		]),
 	);
 };
 

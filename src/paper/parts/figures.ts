@@ -13,6 +13,7 @@ import { sectionView } from "../../drawing/maps/section-view.ts";
 import { pressureWindowChart } from "../../drawing/pressure-window/pressure-window.ts";
 import { wellboreSchematic } from "../../drawing/schematic/wellbore-schematic.ts";
 import { stagePlan } from "../../drawing/stage-plan/stage-plan.ts";
+import { talkMap } from "../../drawing/talk/talk-map.ts";
 import { talkSection } from "../../drawing/talk/talk-section.ts";
 import { timeline } from "../../drawing/timeline/timeline.ts";
 import { wellToScale } from "../../drawing/to-scale/well-to-scale.ts";
@@ -58,15 +59,6 @@ const schematic =
 		wellboreSchematic(context.well, context.results, { ...options(context, height), detail }),
 	];
 
-/** Of a sheet with no room to name the beds of rock: water, pipe, and the distance between, nothing else. */
-const schematicWithoutBeds: Sketch = (context, height) => {
-	const { well } = context;
-	return schematic("plain")(
-		{ ...context, well: { ...well, geology: { ...well.geology, formations: [] } } },
-		height,
-	);
-};
-
 /** Nothing to draw where the protected water is not known. */
 const closeUp =
 	(detail: "full" | "plain"): Sketch =>
@@ -101,6 +93,16 @@ const plainSection: Sketch = (context, height) => [
 		keyBelow: true,
 	}),
 ];
+
+/** The map of a room, with what each place is called and how far it is beside it. */
+const talkedMap: Sketch = (context, height) =>
+	one(
+		talkMap(context.well, context.results, {
+			...options(context, height),
+			language: context.language,
+			size: 10,
+		}),
+	);
 
 const section: Sketch = (context, height) => [
 	sectionView(context.well, context.results, options(context, height)),
@@ -224,6 +226,7 @@ const isUpright = ({ results: { trajectory } }: PaperContext): boolean =>
 const SKETCHES: Readonly<Record<string, readonly [Sketch, number]>> = {
 	schematic: [schematic("full"), 570],
 	"section-plain": [plainSection, 272],
+	"section-handout": [plainSection, 240],
 	"isolation-close-up-small": [closeUp("full"), 205],
 	"isolation-close-up-plain": [closeUp("plain"), 330],
 	"well-to-scale": [toScale, 100],
@@ -231,6 +234,7 @@ const SKETCHES: Readonly<Record<string, readonly [Sketch, number]>> = {
 	"section-sheet": [section, FIRST_SHEET],
 	"plan-sheet": [plan("full"), SHEET],
 	"plan-view-plain": [plan("plain"), 280],
+	"map-handout": [talkedMap, 176],
 	"pressure-window": [pressureWindow, 205],
 	"load-lines": [loads, 250],
 	"hook-load-charts": [hooks, 190],
@@ -248,9 +252,6 @@ export const figures: Readonly<Record<string, Part>> = {
 	),
 	// At one scale both ways a long lateral is low, and a vertical hole needs the height.
 	"section-view": (context) => part(section, isUpright(context) ? UPRIGHT : LEVEL)(context),
-	// The sheet says itself that the packet has the rest.
-	"schematic-small": (context) =>
-		schematicWithoutBeds({ ...context, language: context.words.language }, 300).map(figure),
 	// Two pages, for a section that begins one.
 	"sequence-strip": (context) => sequenceStrip(context).map(figure),
 	"well-at-job": (context) =>

@@ -59,7 +59,7 @@ import type { Part } from "./part.ts";
 import { curveFacts, drillStringTable, pathPlaces, surveyUncertainty } from "./path-places.ts";
 import { callFirst, callLast, publicContacts, signature } from "./people.ts";
 import { methods, references } from "./provenance.ts";
-import { headlineFigures, neighborWellsPlain, scheduleShort } from "./public.ts";
+import { neighborWellsPlain, scheduleShort } from "./public.ts";
 import { reviewAnswers, reviewHead } from "./review.ts";
 import { reviewStatus } from "./review-status.ts";
 import { openChecks } from "./rule-checks.ts";
@@ -221,7 +221,6 @@ export const PARTS: Readonly<Record<string, Part>> = {
 	references,
 	contents: () => [{ kind: "contents" }],
 	signature,
-	"headline-figures": headlineFigures,
 	"public-contacts": publicContacts,
 	"call-first": callFirst,
 	"call-last": callLast,

@@ -2,34 +2,11 @@ import type { Block } from "../../document/blocks.ts";
 import { type Inline, text } from "../../document/inline.ts";
 import { capital } from "../../messages/print.ts";
 import { cell, type PaperContext, textCell } from "../context.ts";
+import { isFinished } from "../narrative/done.ts";
 import { sayDate } from "../narrative/say.ts";
-import { isWaterShownProtected } from "../water-verdict.ts";
 import { asGiven, type Part, quantityColumn, row, table, textColumn, titled } from "./part.ts";
 
 const ROUNDED = { significant: 2 } as const;
-
-/** The three numbers that a neighbor takes home. */
-export const headlineFigures: Part = (context) => {
-	const { isolation } = context.results;
-	const label = context.words.label;
-	const items = [
-		{
-			value: cell(context, isolation.protected_water_to_top_perforation, ROUNDED),
-			label: label("headline.separation"),
-		},
-		...(isWaterShownProtected(context)
-			? [{ value: cell(context, isolation.steel_at_protected_water), label: label("headline.steel") }]
-			: []),
-		{
-			value: cell(context, context.results.stimulation?.water_volume, {
-				significant: 2,
-				...(context.units === "metric" ? {} : { unit: "gal" }),
-			}),
-			label: label("headline.water"),
-		},
-	].filter((item) => item.value.kind !== "none");
-	return items.length === 0 ? [] : [{ kind: "figures", items }];
-};
 
 /** Each water well on the list: how deep it is, and how much rock lies between its bottom and the treated rock. */
 export const neighborWellsPlain: Part = (context) => {
@@ -82,16 +59,20 @@ const recordedDates = (
 		: context.words.label("phrases.dates").replace("{from}", from).replace("{to}", to);
 };
 
-/** Phases with the likely time alone, for a sheet with little room. */
+/** Phases for a sheet with little room: with the likely time alone, and once all is done with the days on record alone. */
 export const scheduleShort: Part = (context) =>
 	table(
 		context,
 		"schedule",
 		[
-			textColumn(context, "phase", { width: 3, rowHead: true }),
-			textColumn(context, "starts", { width: 1.4 }),
-			quantityColumn(context, "days_base", "duration", { style: DAYS }),
-			textColumn(context, "recorded", { width: 1.9 }),
+			textColumn(context, "phase", { width: isFinished(context) ? 2.6 : 3, rowHead: true }),
+			...(isFinished(context)
+				? [textColumn(context, "recorded", { width: 4.2 })]
+				: [
+						textColumn(context, "starts", { width: 2 }),
+						quantityColumn(context, "days_base", "duration", { style: DAYS }),
+						textColumn(context, "recorded", { width: 1.9 }),
+					]),
 			textColumn(context, "hours", { width: 1.8 }),
 		],
 		scheduleRows(context),

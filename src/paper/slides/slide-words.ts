@@ -1,6 +1,5 @@
 import { readerPaperOf } from "../../document/document.ts";
 import type { PaperContext } from "../context.ts";
-import { ownWords } from "../own-words.ts";
 import { answered } from "../parts/answers.ts";
 import { asGiven } from "../parts/part.ts";
 
@@ -25,9 +24,5 @@ export const slideWords = (context: PaperContext): Readonly<Record<string, unkno
 		some_by_night: (well.schedule ?? []).some(({ hours }) => hours === "around the clock"),
 		open_questions: open.slice(0, ON_A_SLIDE).map(({ question }) => question.ask),
 		open_more: open.length > ON_A_SLIDE ? String(open.length - ON_A_SLIDE) : false,
-		...Object.fromEntries(OWN.map((topic) => [`own_${topic}`, ownWords(context, topic) ?? false])),
 	};
 };
-
-/** Topics of the operator's own words that slides say. */
-const OWN = ["spills", "emergency", "inspections", "water_testing", "cement_shortfall"] as const;

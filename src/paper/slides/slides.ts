@@ -8,7 +8,7 @@ import type { PaperContext } from "../context.ts";
 import { narrative } from "../narrative/narrative.ts";
 import { stepWords } from "../narrative/step.ts";
 import { ownWords } from "../own-words.ts";
-import { blockAloud, frameEntry, frameOptions, inlinesOf, toldFrames } from "../sequence/frames.ts";
+import { aloud, blockAloud, frameEntry, frameOptions, inlinesOf, toldFrames } from "../sequence/frames.ts";
 import type { WordedEntry } from "../words/worded-list.ts";
 import { PICTURES, type PictureSize } from "./pictures.ts";
 import { slideWords } from "./slide-words.ts";
@@ -84,7 +84,7 @@ const spoken = (
 	const said = topic === undefined ? undefined : ownWords(context, topic);
 	return {
 		...(ask === undefined ? {} : { ask }),
-		answer: inlinesOf(entry.words["answer"], data),
+		answer: inlinesOf(entry.words["answer"], data).map(aloud),
 		...(said === undefined ? {} : { own: said }),
 	};
 };

@@ -135,7 +135,7 @@ export const pageOrder = (data: unknown, file: string): PageOrder => {
 	};
 };
 
-const SETTINGS: readonly Setting[] = ["office", "reference", "public", "field", "screen"];
+const SETTINGS: readonly Setting[] = ["office", "reference", "public", "lectern", "field", "screen"];
 const SHEETS: readonly SheetName[] = ["letter", "letter-landscape", "screen"];
 
 const sheetName = (name: string, fail: (what: string) => never): SheetName =>

@@ -154,7 +154,7 @@ const imprintItems = (
 ): readonly (readonly [string, string])[] => [
 	...(imprint.apiNumber === undefined ? [] : [[words.apiNumber, imprint.apiNumber] as const]),
 	[imprint.words.revision, imprint.revision],
-	[words.issued, imprint.issued],
+	[words.issued, imprint.issuedAs],
 	...(imprint.validUntil === undefined ? [] : [[words.validUntil, imprint.validUntil] as const]),
 	[words.digest, imprint.digest],
 ];
@@ -205,7 +205,7 @@ export const renderHtml = (document: PaperDocument): string => {
 	const standing = [
 		imprint.state,
 		`${imprint.words.revision} ${imprint.revision}`,
-		imprint.issued,
+		imprint.issuedAs,
 		imprint.digest,
 	];
 	const items = imprintItems(document, words).map(

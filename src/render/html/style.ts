@@ -9,6 +9,7 @@ const SIZES: Readonly<Record<Setting, string>> = {
 	office: "100%",
 	reference: "100%",
 	public: "112.5%",
+	lectern: "112.5%",
 	field: "118.75%",
 	screen: "125%",
 };
@@ -17,6 +18,7 @@ const PRINTED: Readonly<Record<Setting, number>> = {
 	office: 10,
 	reference: 9,
 	public: 12,
+	lectern: 11.5,
 	field: 12.5,
 	screen: 14,
 };
@@ -114,7 +116,7 @@ a{text-decoration:none}
 /** Page margins carry what every page must say: the caution, the standing of the paper, the page. */
 const pageRule = ({ imprint }: PaperDocument): string => {
 	const identity = `${imprint.operator} · ${imprint.well}`;
-	const standing = `${imprint.state} · ${imprint.words.revision} ${imprint.revision} · ${imprint.issued} · ${imprint.digest}`;
+	const standing = `${imprint.state} · ${imprint.words.revision} ${imprint.revision} · ${imprint.issuedAs} · ${imprint.digest}`;
 	const type = `font:8pt "${FAMILY}",Helvetica,Arial,sans-serif`;
 	const box = (text: string): string => `{content:${cssString(text)};${type};text-align:left}`;
 	return `@page{size:letter;margin:60pt 54pt 72pt;

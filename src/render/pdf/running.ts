@@ -32,7 +32,7 @@ export const runningMatter = (document: PaperDocument, sheet: Sheet = SHEETS.let
 	const standing = [
 		imprint.state,
 		`${imprint.words.revision} ${imprint.revision}`,
-		imprint.issued,
+		imprint.issuedAs,
 		imprint.digest,
 	].join(BETWEEN);
 	const pageOf = (page: number, pages: number): string =>

@@ -28,7 +28,7 @@ export const renderText = (document: PaperDocument): string => {
 		imprint.apiNumber,
 		imprint.state,
 		`${imprint.words.revision} ${imprint.revision}`,
-		imprint.issued,
+		imprint.issuedAs,
 		imprint.validUntil,
 		imprint.digest,
 	].filter((part) => part !== undefined);

@@ -57,7 +57,7 @@ export const TitleBlock = ({ scene }: { scene: Scene }): ReactElement => {
 	const items = [
 		...(imprint.apiNumber === undefined ? [] : [{ label: words.apiNumber, value: imprint.apiNumber }]),
 		{ label: imprint.words.revision, value: imprint.revision },
-		{ label: words.issued, value: imprint.issued },
+		{ label: words.issued, value: imprint.issuedAs },
 		...(imprint.validUntil === undefined ? [] : [{ label: words.validUntil, value: imprint.validUntil }]),
 		{ label: words.digest, value: imprint.digest },
 	].map((item) => ({ ...item, label: item.label.charAt(0).toUpperCase() + item.label.slice(1) }));
