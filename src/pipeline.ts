@@ -2,6 +2,7 @@ import { type Changes, compare } from "./compare/compare.ts";
 import { keysThatMoved } from "./compare/moved-results.ts";
 import { definitionFor } from "./definition/definition-for.ts";
 import { mayAppear } from "./definition/privacy.ts";
+import type { Diagnostic } from "./diagnostics/diagnostic.ts";
 import { type Language, type Paper, type PaperDocument, readBy } from "./document/document.ts";
 import { fileSlug } from "./document/file-slug.ts";
 import type { Drawing } from "./document/shapes.ts";
@@ -20,6 +21,8 @@ import { findJob, jobName, jobsOfWell, nextJob, type WellJob } from "./paper/job
 import { paperName } from "./paper/paper-name.ts";
 import { wellDrawings } from "./paper/parts/figures.ts";
 import { frameDrawings, sequenceDocument } from "./paper/sequence/sequence.ts";
+import { ownSlideFaults } from "./paper/slides/own-slide-faults.ts";
+import type { OwnSlidesFile } from "./paper/slides/own-slides.ts";
 import { type NoMap, wellMap } from "./paper/well-map.ts";
 import { loadWords } from "./paper/words/words.ts";
 import { resultsLines } from "./render/json/results-lines.ts";
@@ -56,6 +59,8 @@ export interface PaperRequest {
 	readonly job?: string;
 	/** Of the landowner packet: the short name of the neighbor whose own edition it is. */
 	readonly neighbor?: string;
+	/** Of slides and notes: the presenter's own, by file. */
+	readonly ownSlides?: readonly OwnSlidesFile[];
 }
 
 /** A paper with the name its file takes. */
@@ -110,7 +115,7 @@ export const composePapers = (
 	const documents: NamedPaper[] = [];
 	let otherJobs: readonly string[] = [];
 	const places = forPaper(findings.well, "landowner").neighbors;
-	for (const { paper, language, units, second, job: asked, neighbor } of requests) {
+	for (const { paper, language, units, second, job: asked, neighbor, ownSlides } of requests) {
 		const own = paper === "landowner" ? neighbor : undefined;
 		if (own !== undefined && places.every(({ id }) => id !== own))
 			return {
@@ -140,6 +145,7 @@ export const composePapers = (
 			units,
 			...(changes === undefined ? {} : { changes }),
 			...(job === undefined ? {} : { job }),
+			...(ownSlides === undefined ? {} : { ownSlides }),
 			...(own === undefined ? {} : { neighbor: { id: own, ...(sampled === undefined ? {} : { sampled }) } }),
 		});
 		const document = changes === undefined ? composed : markChanged(composed, keysThatMoved(changes));
@@ -152,6 +158,13 @@ export const composePapers = (
 	}
 	return { documents, otherJobs };
 };
+
+/** What slides of a presenter's own say or show and this well has not; none of them may be composed while there is any. */
+export const faultsOfOwnSlides = (
+	findings: Findings,
+	{ language, units }: Pick<PaperRequest, "language" | "units">,
+	files: readonly OwnSlidesFile[],
+): readonly Diagnostic[] => ownSlideFaults(contextOf(findings, units, language, "slides"), files);
 
 /**
  * The files that travel inside a paper. The regulator's has the definition it was made from and every result, without

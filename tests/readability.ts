@@ -53,6 +53,8 @@ export const runningText = (blocks: readonly Block[]): string =>
 					return [ended(block.title), runningText(block.blocks)];
 				case "columns":
 					return [runningText(block.blocks)];
+				case "beside":
+					return [runningText(block.left), runningText(block.right)];
 				default:
 					return [];
 			}

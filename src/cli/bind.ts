@@ -10,6 +10,7 @@ import { openPaperPool, usualThreads } from "./paper-pool.ts";
 import type { Session } from "./program.ts";
 import { nameOf, STANDARD_INPUT } from "./read-bytes.ts";
 import { withJobsFiles } from "./read-jobs.ts";
+import { withSlidesFiles } from "./read-slides.ts";
 import { rulesOption } from "./read-well.ts";
 import { ENGINES, type Engine } from "./set-paper.ts";
 import { openShipped } from "./shipped.ts";
@@ -33,6 +34,7 @@ export interface BindOptions {
 	readonly shard?: Shard;
 	readonly rules: readonly string[];
 	readonly jobs: readonly string[];
+	readonly slides: readonly string[];
 	readonly threads: number;
 }
 
@@ -102,6 +104,14 @@ export const bindCommand = (session: Session): Command =>
 				.argParser((file: string, before: readonly string[]) => [...before, file])
 				.default([]),
 		)
+		.addOption(
+			new Option(
+				"--slides <file>",
+				"slides of your own among the shipped ones (src/paper/slides/README.md); may be repeated",
+			)
+				.argParser((file: string, before: readonly string[]) => [...before, file])
+				.default([]),
+		)
 		.option("--strict", "exit with 2 if a check is not met or cannot be told")
 		.addOption(
 			new Option("--threads <number>", "papers set at once")
@@ -117,6 +127,14 @@ export const bindCommand = (session: Session): Command =>
 				terminal.err(
 					"casebound: --neighbor makes an edition of the landowner packet; add landowner to --for",
 				);
+				session.end(EXIT.usage);
+				return;
+			}
+			if (
+				options.slides.length > 0 &&
+				!options.for.some((paper) => paper === "slides" || paper === "notes")
+			) {
+				terminal.err("casebound: --slides adds to the slides for a meeting; add slides or notes to --for");
 				session.end(EXIT.usage);
 				return;
 			}
@@ -140,7 +158,7 @@ export const bindCommand = (session: Session): Command =>
 			}
 			if (options.shard !== undefined && found.length === 0)
 				terminal.err(`casebound: no definition falls to part ${options.shard.number} of ${options.shard.of}`);
-			const shipped = withJobsFiles(openShipped(), options.jobs);
+			const shipped = withSlidesFiles(withJobsFiles(openShipped(), options.jobs), options.slides);
 			const several = found.length * options.for.length > 1 || options.watch === true;
 			const pool = await openPaperPool(several ? options.threads : 1);
 			try {

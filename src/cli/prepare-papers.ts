@@ -1,8 +1,9 @@
+import { printDiagnostics } from "../diagnostics/print.ts";
 import { boundWith, type Paper } from "../document/document.ts";
 import { fileSlug } from "../document/file-slug.ts";
 import type { Findings } from "../paper/context.ts";
 import { JOINT_PAPERS, jointFindings } from "../paper/pad/joint-findings.ts";
-import { attachmentsOf, composePapers, type PaperRequest } from "../pipeline.ts";
+import { attachmentsOf, composePapers, faultsOfOwnSlides, type PaperRequest } from "../pipeline.ts";
 import { digestOfWells, type Surroundings, type Understanding } from "../understand.ts";
 import type { BindOptions } from "./bind.ts";
 import { EXIT } from "./exit-codes.ts";
@@ -15,6 +16,7 @@ import { nameOf } from "./read-bytes.ts";
 import { understandSince } from "./read-since.ts";
 import { understandFile } from "./read-well.ts";
 import type { ShippedData } from "./shipped.ts";
+import { terminal } from "./terminal.ts";
 
 /** What the names of files begin with, and the definition whose they are. */
 export type Taken = Map<string, string>;
@@ -133,8 +135,11 @@ const papersOf = (
 			units: options.units ?? understanding.units,
 			...(options.job === undefined ? {} : { job: options.job }),
 			...(options.neighbor === undefined ? {} : { neighbor: options.neighbor }),
+			...(isTalk(paper) && shipped.ownSlides !== undefined ? { ownSlides: shipped.ownSlides.files } : {}),
 		}),
 	);
+	const gaps = gapsInSlides(findings, requests, shipped);
+	if (gaps !== undefined) return { ...nothing, understanding, refused: gaps };
 	const earlier = earlierOf(file, options, ownRules, shipped);
 	if (earlier !== undefined && "why" in earlier) return { ...nothing, understanding, refused: earlier };
 	const papers = composePapers(findings, requests, earlier);
@@ -151,6 +156,22 @@ const papersOf = (
 		xlsx: options.with.includes("xlsx"),
 	}));
 	return { understanding, findings, tasks, otherJobs: papers.otherJobs };
+};
+
+const isTalk = (paper: Paper): boolean => paper === "slides" || paper === "notes";
+
+/** What the presenter's own slides say and this well has not. */
+const gapsInSlides = (
+	findings: Findings,
+	requests: readonly PaperRequest[],
+	{ ownSlides }: ShippedData,
+): Prepared["refused"] => {
+	const request = requests.find(({ paper }) => isTalk(paper));
+	if (ownSlides === undefined || request === undefined) return undefined;
+	const faults = faultsOfOwnSlides(findings, request, ownSlides.files);
+	if (faults.length === 0) return undefined;
+	const told = printDiagnostics(faults, ownSlides.texts, { color: terminal.color, width: terminal.width });
+	return { why: `your slides say what this well has no value for\n${told.trimEnd()}`, exit: EXIT.badSeed };
 };
 
 /** The earlier state to bind against; or why it cannot be had. */

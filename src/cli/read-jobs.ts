@@ -76,5 +76,9 @@ export const withJobsFiles = (shipped: ShippedData, names: readonly string[]): S
 				`casebound: ${shown}: the job ${job.id} names ${strange.join(", ")}, which no sheet has; the numbers are: ${Object.keys(SHEET_VALUES).sort().join(", ")}`,
 			);
 	}
-	return { ...shipped, catalog: catalogOf({ ...catalog, jobs }), own: files.map(({ file }) => file) };
+	return {
+		...shipped,
+		catalog: catalogOf({ ...catalog, jobs }),
+		own: [...(shipped.own ?? []), ...files.map(({ file }) => file)],
+	};
 };

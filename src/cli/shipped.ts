@@ -5,6 +5,7 @@ import { type Diagnostic, hasErrors } from "../diagnostics/diagnostic.ts";
 import { printDiagnostics } from "../diagnostics/print.ts";
 import type { SourceText } from "../diagnostics/source-text.ts";
 import { hasGlyph } from "../measure/has-glyph.ts";
+import type { OwnSlidesFile } from "../paper/slides/own-slides.ts";
 import { printableTree } from "../source/characters.ts";
 import { decodeText } from "../source/decode-text.ts";
 import { readYaml } from "../source/read-yaml.ts";
@@ -20,6 +21,11 @@ export interface ShippedData {
 	readonly version: string;
 	/** Files of the user's that became part of it; the fingerprint of a well is made over them too. */
 	readonly own?: readonly NamedFile[];
+	/** The presenter's own slides, with the texts that faults of them point into. */
+	readonly ownSlides?: {
+		readonly files: readonly OwnSlidesFile[];
+		readonly texts: ReadonlyMap<string, SourceText>;
+	};
 }
 
 export const refuse = (

@@ -8,6 +8,7 @@ import { PATH_AND_PIPE_CODES } from "./codes/path-and-pipe.ts";
 import { QUANTITY_CODES } from "./codes/quantity.ts";
 import { RULES_CODES } from "./codes/rules.ts";
 import { SEED_CODES } from "./codes/seed.ts";
+import { SLIDES_CODES } from "./codes/slides.ts";
 import { SYNTAX_CODES } from "./codes/syntax.ts";
 import { WELL_CODES } from "./codes/well.ts";
 import type { Severity } from "./diagnostic.ts";
@@ -38,6 +39,7 @@ export const CODES = {
 	...QUANTITY_CODES,
 	...RULES_CODES,
 	...SEED_CODES,
+	...SLIDES_CODES,
 	...SYNTAX_CODES,
 	...WELL_CODES,
 } as const satisfies Record<string, CodeEntry>;

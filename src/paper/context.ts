@@ -16,6 +16,7 @@ import type { DueItem } from "../rules/due-dates.ts";
 import type { Judgement, MissingItem } from "../rules/finding.ts";
 import type { UnitSystem } from "../units/format.ts";
 import type { Well } from "../well/well.ts";
+import type { OwnSlidesFile } from "./slides/own-slides.ts";
 import type { Words } from "./words/words.ts";
 
 /** Everything a paper is made from; computed before any paper is begun, and the same for all of them. */
@@ -70,6 +71,8 @@ export interface PaperContext extends Findings {
 		readonly done?: boolean;
 		readonly doneOn?: string;
 	};
+	/** Of slides and notes: the presenter's own, by file. */
+	readonly ownSlides?: readonly OwnSlidesFile[];
 	/** Of a neighbor's own edition: whose; and when their own water was sampled, which no other edition tells. */
 	readonly neighbor?: { readonly id: string; readonly sampled?: string };
 }

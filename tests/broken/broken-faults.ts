@@ -6,6 +6,7 @@ import { readShippedSeed } from "../../src/catalog/seed-file.ts";
 import type { Diagnostic } from "../../src/diagnostics/diagnostic.ts";
 import type { Sources } from "../../src/diagnostics/locate.ts";
 import { printDiagnostics } from "../../src/diagnostics/print.ts";
+import { readOwnSlides } from "../../src/paper/slides/read-own-slides.ts";
 import { understand } from "../../src/pipeline.ts";
 import { type FileAccess, filesBeside } from "../../src/source/locate-files.ts";
 import { readYaml } from "../../src/source/read-yaml.ts";
@@ -54,6 +55,8 @@ export const faultsOf = ({ code, file, bytes }: BrokenCase): Faults => {
 	const text = new TextDecoder().decode(bytes);
 	if (file.startsWith("seeds/jurisdictions/") || (code.startsWith("rules/") && file !== "well.yaml"))
 		return { diagnostics: readJurisdictionText(text, file).diagnostics, sources: sourcesOf(text, file) };
+	if (code.startsWith("slides/"))
+		return { diagnostics: readOwnSlides(text, file).diagnostics, sources: sourcesOf(text, file) };
 	if (file.startsWith("seeds/")) return planted(text, file);
 	return definitionFaults(bytes, file);
 };

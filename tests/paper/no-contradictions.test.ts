@@ -214,8 +214,8 @@ describe("one question, one answer", () => {
 
 	it("a rounded cement top is said to be about it, and the exact one is the regulator's", () => {
 		expect(paper("horizontal", "slides")).toContain("up to about 5,400 feet below the ground");
-		expect(paper("horizontal", "notes")).toContain("Its top will be 5,374 ft below the ground");
-		expect(paper("horizontal-as-built", "notes")).toContain("Its top is 5,845 ft below the ground");
+		expect(paper("horizontal", "notes")).toContain("Its top will be 5,374 feet below the ground");
+		expect(paper("horizontal-as-built", "notes")).toContain("Its top is 5,845 feet below the ground");
 		expect(paper("horizontal", "slides", "es")).toMatch(/hasta unos 5,400 pies bajo tierra/u);
 	});
 });

@@ -25,7 +25,7 @@ describe("a well that goes straight down", () => {
 
 describe("the distance that noise travels", () => {
 	it("is not headed as one from the wellhead where it was surveyed from the pad edge", () => {
-		expect(textOf("horizontal", "answers")).toContain("Nearest house: 1,710 ft from the pad edge");
+		expect(textOf("horizontal", "answers")).toContain("Nearest house: 1,710 feet from the pad edge");
 		const words = textOf("horizontal", "landowner");
 		expect(words).toContain("Nearest distance, over ground, ft");
 		expect(words).not.toContain("From the wellhead, ft");

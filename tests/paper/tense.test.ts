@@ -28,7 +28,7 @@ const WORDS = {
 			"What we pump.",
 			"What you will see and hear",
 			"The weakest part is the casing test",
-			"Drilling, with casing and cement: 19 d.",
+			"Drilling, with casing and cement: 19 days.",
 		],
 		record: [
 			"The new well near you, as built",

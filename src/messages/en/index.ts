@@ -36,6 +36,7 @@ import { RULES_SITE } from "./rules-site.ts";
 import { RULES_TREATMENT } from "./rules-treatment.ts";
 import { RULES_VERDICT } from "./rules-verdict.ts";
 import { SEED } from "./seed.ts";
+import { SLIDES } from "./slides.ts";
 import { WELL } from "./well.ts";
 import { WELL_ASSUMPTIONS } from "./well-assumptions.ts";
 import { WELL_CEMENT } from "./well-cement.ts";
@@ -57,6 +58,7 @@ export const ENGLISH = {
 	...CHECK,
 	...COMPARE,
 	...SEED,
+	...SLIDES,
 	...CSV,
 	...DEFINITION,
 	...DATES,

@@ -247,6 +247,27 @@ export const CODES_OF_RESULTS: Readonly<Record<string, Explained>> = {
 			"la nombran por su id. Ninguna regla de las jurisdicciones que nombra el pozo tiene este id, así que " +
 			"la entrada no tendría efecto y nadie lo vería. Copie el id de los dictámenes.",
 	],
+	"slides/form": [
+		"Una diapositiva propia no tiene la forma que debe",
+		"Una diapositiva lleva título y lo que se dice; puede nombrar un dibujo del pozo, la diapositiva a la que " +
+			"sigue y, para quien habla, una pregunta con su respuesta. No se muestra nada más, y lo demás se perdería.",
+	],
+	"slides/place": [
+		"Una diapositiva propia sigue a una que no existe",
+		"Las diapositivas van en el orden de la plática, y cada una propia puede nombrar la que sigue. Sin `after` va " +
+			"antes de la última.",
+	],
+	"slides/value": [
+		"Una diapositiva propia nombra un valor que no está",
+		"Un nombre entre llaves se llena con el número de este pozo, como lo dicen los demás documentos. Un nombre que no " +
+			"se conoce, o del que este pozo no tiene valor, dejaría un hueco frente a la sala. Lo que se dice de la protección " +
+			"del agua sigue los veredictos y no se puede nombrar.",
+	],
+	"slides/words": [
+		"Las palabras de una diapositiva propia no se pueden mostrar",
+		"Una diapositiva muestra párrafos y listas, con negritas y cursivas; junto a un dibujo, solo oraciones. Los " +
+			"títulos y las preguntas no llevan valores. No se muestran tablas, encabezados, imágenes por dirección ni HTML.",
+	],
 	"seed/unreadable": [
 		"No se puede leer una tabla del programa",
 		"Un archivo de seeds/ falta o no es YAML bien formado. Sin él no se calcula nada, porque de ahí " +

@@ -1,3 +1,4 @@
+import type { OwnSlide } from "../../catalog/own-slides.ts";
 import type { Block, Section } from "../../document/blocks.ts";
 import type { Inline } from "../../document/inline.ts";
 import type { Drawing } from "../../document/shapes.ts";
@@ -10,6 +11,7 @@ import { stepWords } from "../narrative/step.ts";
 import { ownWords } from "../own-words.ts";
 import { aloud, blockAloud, frameEntry, frameOptions, inlinesOf, toldFrames } from "../sequence/frames.ts";
 import type { WordedEntry } from "../words/worded-list.ts";
+import { filledBlocks, filledWords, spokenIn } from "./own-slides.ts";
 import { PICTURES, type PictureSize } from "./pictures.ts";
 import { slideWords } from "./slide-words.ts";
 
@@ -27,19 +29,51 @@ export interface Slide {
 }
 
 /** Where the steps of the well being built stand among the slides. */
-const SEQUENCE = "SEQUENCE";
+export const SEQUENCE = "SEQUENCE";
 
 type Data = Readonly<Record<string, unknown>>;
 
-/** The slides of a well, in order; one that lacks what it needs is left out. */
+/** Everything that the words of slides may name. */
+export const slideData = (context: PaperContext): Data => ({ ...narrative(context), ...slideWords(context) });
+
+/**
+ * The slides of a well, in order, with those of one's own among them; a shipped one that lacks what it needs is left out,
+ * and what was to stand behind it keeps its place.
+ */
 export const slidesOf = (context: PaperContext): readonly Slide[] => {
-	const data = { ...narrative(context), ...slideWords(context) };
-	return context.words
-		.slides()
-		.filter(({ needs }) => needs.every((need) => isThere(data[need])))
-		.flatMap((entry) =>
-			entry.id === SEQUENCE ? sequenceSlides(context, data) : [slideOf(context, entry, data)],
-		);
+	const data = slideData(context);
+	const entries = context.words.slides();
+	const own = (context.ownSlides ?? []).flatMap(({ slides }) => slides).map((slide, i) => ({ slide, i }));
+	const last = entries.at(-1)?.id;
+	const ownSlides = (of: (after: string | undefined) => boolean): readonly Slide[] =>
+		own.filter(({ slide }) => of(slide.after)).map(({ slide, i }) => ownSlide(context, slide, i, data));
+	return entries.flatMap((entry) => {
+		const shown = entry.needs.every((need) => isThere(data[need]));
+		const made = !shown
+			? []
+			: entry.id === SEQUENCE
+				? sequenceSlides(context, data)
+				: [slideOf(context, entry, data)];
+		return [
+			...(entry.id === last ? ownSlides((after) => after === undefined) : []),
+			...made,
+			...ownSlides((after) => after === (entry.id === SEQUENCE ? "steps" : entry.id)),
+		];
+	});
+};
+
+/** A slide as a presenter wrote it; its words were found good, and its values there. */
+const ownSlide = (context: PaperContext, slide: OwnSlide, i: number, data: Data): Slide => {
+	const { language } = context.words;
+	const draw = PICTURES[slide.picture ?? ""];
+	return {
+		id: `own-${i + 1}`,
+		title: spokenIn(slide.title, language),
+		...(draw === undefined ? {} : { picture: (size) => draw(context, size) }),
+		say: filledBlocks(spokenIn(slide.say, language), data).map(led),
+		...(slide.ask === undefined ? {} : { ask: spokenIn(slide.ask, language) }),
+		answer: slide.answer === undefined ? [] : filledWords(spokenIn(slide.answer, language), data).map(aloud),
+	};
 };
 
 const isThere = (value: unknown): boolean => (Array.isArray(value) ? value.length > 0 : Boolean(value));
