@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { LANGUAGES, type PaperDocument } from "../../src/document/document.ts";
 import type { Shape } from "../../src/document/shapes.ts";
+import { renderHtml } from "../../src/render/html/render-html.ts";
 import { SHEETS } from "../../src/render/pdf/design.ts";
 import { placesIn } from "../../src/render/pdf/layout/arrange.ts";
 import type { Laid } from "../../src/render/pdf/layout/laid.ts";
@@ -99,3 +100,15 @@ it.each(STARTERS)("%s: the public is told a version and a day in words, not a fo
 	expect(packet.imprint.issuedAs).toMatch(/^[A-Z][a-z]+ \d{1,2}, 20\d\d$/u);
 	expect(packet.imprint.validUntil).toBeUndefined();
 });
+
+it.each(STARTERS)(
+	"%s: on a phone a broad drawing is moved along under the finger, and by the keyboard",
+	(starter) => {
+		const page = renderHtml(paperOf(starter, "landowner", "en"));
+		const broad = [
+			...page.matchAll(/<div class="wide drawing" role="group" tabindex="0" aria-label="[^"]+">/gu),
+		];
+		expect(broad.length).toBeGreaterThan(2);
+		expect(page).toContain("@media screen and (max-width:40rem){.drawing svg{max-width:none;width:42rem}}");
+	},
+);

@@ -1,3 +1,4 @@
+import { readBy } from "../../document/document.ts";
 import type { SequenceDocument } from "../../document/sequence.ts";
 import type { Drawing } from "../../document/shapes.ts";
 import { captionedFrame, sequenceFrame, stripDrawing } from "../../drawing/sequence/sequence-frame.ts";
@@ -5,6 +6,7 @@ import { everyStep, stepOfJob } from "../../drawing/sequence/steps.ts";
 import type { PaperContext } from "../context.ts";
 import { isFinished } from "../narrative/done.ts";
 import { narrative } from "../narrative/narrative.ts";
+import { sayDate } from "../narrative/say.ts";
 import { frameOptions, toldFrames, toldStep } from "./frames.ts";
 
 /** Of a picture that is a file of its own, or fills a screen [pt]. */
@@ -40,8 +42,8 @@ export const sequenceDocument = (context: PaperContext): SequenceDocument => {
 		well: identity.name,
 		standing: [
 			words.label(`states.${identity.state}`),
-			`${words.label("imprint.revision")} ${identity.revisions?.at(-1)?.id ?? "–"}`,
-			identity.issued,
+			`${words.label(readBy(context.paper) === "landowner" ? "imprint.version" : "imprint.revision")} ${identity.revisions?.at(-1)?.id ?? "–"}`,
+			sayDate(context, identity.issued) || identity.issued,
 			context.digest,
 		].join("  ·  "),
 		caution: words.label("imprint.caution"),

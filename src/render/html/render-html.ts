@@ -37,6 +37,9 @@ const keyFigures = (block: Kind<"figures">, scene: Scene): string => {
 	return `<dl class="figures">\n${items.join("\n")}\n</dl>`;
 };
 
+/** From this width on a drawing is too broad for a phone [pt]. */
+const BROAD = 420;
+
 const figure = (block: Kind<"figure">, scene: Scene): string => {
 	const { drawing } = block;
 	const svg = renderSvg(drawing, {
@@ -45,7 +48,12 @@ const figure = (block: Kind<"figure">, scene: Scene): string => {
 		idPrefix: `d${scene.next()}-`,
 	}).trimEnd();
 	const scale = saysScale(drawing) ? "" : ` <span class="scale">${escaped(drawing.scale)}</span>`;
-	return `<figure${idOf(block.id)}>\n${svg}\n<figcaption>${escaped(figureCaption(block, scene.printing))}${scale}</figcaption>\n</figure>`;
+	// On a phone a broad drawing keeps the size that its words are read at, and is moved along under the finger.
+	const shown =
+		block.drawing.width < BROAD
+			? svg
+			: `<div class="wide drawing" role="group" tabindex="0" aria-label="${escaped(block.drawing.title)}">\n${svg}\n</div>`;
+	return `<figure${idOf(block.id)}>\n${shown}\n<figcaption>${escaped(figureCaption(block, scene.printing))}${scale}</figcaption>\n</figure>`;
 };
 
 const TONES = { stop: "stop", caution: "caution", note: "remark" } as const;

@@ -91,6 +91,8 @@ tbody th{font-weight:600}
 .unseen{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%);white-space:nowrap}
 figure{margin:1.2em 0 1.6em}
 figure svg{display:block;max-width:100%;height:auto;margin:0 auto .6em}
+.drawing{margin:0}
+@media screen and (max-width:40rem){.drawing svg{max-width:none;width:42rem}}
 figcaption{font-size:.95em;font-weight:600}
 figcaption .scale{display:block;font-weight:400;color:${INK.text}}
 .callout{margin:1.2em 0;padding:.7em .9em .2em;break-inside:avoid}
