@@ -39,6 +39,35 @@ describe("wellbore schematic of a two-mile lateral", () => {
 		expect(said("stages")).toBe("39 stages, 234 clusters, 38 plugs not drawn");
 	});
 
+	it("has measured depths along the lateral, headed by their unit and in their places", () => {
+		expect(said("measured")).toBe("MD, ft");
+		const marks = groupsOf(drawing).flatMap(({ name, bounds }) => {
+			const value = /^label measured (\d+)$/u.exec(name)?.[1];
+			return value === undefined ? [] : [{ value: Number(value), x: (bounds.left + bounds.right) / 2 }];
+		});
+		expect(marks.map(({ value }) => value)).toEqual([12_000, 14_000, 16_000]);
+		const steps = marks.slice(1).map(({ x }, i) => x - (marks[i]?.x ?? 0));
+		expect(Math.max(...steps) - Math.min(...steps)).toBeLessThan(0.5);
+		const metric = groupsOf(draw(LATERAL, "full", "metric").drawing).map(({ name }) => name);
+		expect(metric).toContain("label measured 4000");
+	});
+
+	it("has a wellhead over the ground with a hanger for each string inside another, but not for the public", () => {
+		const wellhead = (detail: Detail) => {
+			const { well, drawing: drawn } = draw(LATERAL, detail);
+			const [found] = groupsOf(drawn).filter(({ name }) => name === "wellhead");
+			return { inside: well.strings.filter(({ within }) => within !== undefined).length, found };
+		};
+		for (const detail of ["full", "numbers"] as const) {
+			const { inside, found } = wellhead(detail);
+			const wedges = found?.shape.children.filter(
+				(shape) => shape.kind === "path" && shape.stroke === undefined,
+			);
+			expect(wedges).toHaveLength(2 * inside);
+		}
+		expect(wellhead("plain").found?.shape.children ?? []).toEqual([]);
+	});
+
 	it("says where its scale changes and that widths are not to scale", () => {
 		expect(said("break 1")).toMatch(/^scale break, \d\.\d × smaller below$/);
 		expect(said("break 2")).toMatch(/× larger below$/);

@@ -3,8 +3,9 @@ import { compose, type Line, lineWidth, setLine, wrap } from "../line-of-text.ts
 import { boxPath } from "../lithology.ts";
 import { dimensionLine } from "../marks/lines.ts";
 import { INK, PAPER, VERMILLION } from "../palette.ts";
+import { MEASURED_ROOM, measuredScale } from "./measured-scale.ts";
 import { stagesLine } from "./place-labels.ts";
-import { halfWidthAt, type View } from "./view.ts";
+import { type Detail, halfWidthAt, type View } from "./view.ts";
 
 /** Height of the rail of stages [pt]. */
 const RAIL = 5;
@@ -41,10 +42,16 @@ export const linesOver = (view: View): number => {
 	return box === undefined ? 0 : length + stagesOver(view, box.from).length;
 };
 
-/** Over the lateral its length and its stages in words; under it the rail of stages. */
+/** Over the lateral its length and its stages in words; under it the rail of stages, and the measured depths. */
 export const lateralPart = (view: View): Shape[] => {
 	const box = lateralBox(view);
-	return box === undefined ? [] : [...wordsOver(view, box), ...railUnder(view, box)];
+	return box === undefined
+		? []
+		: [
+				...wordsOver(view, box),
+				...railUnder(view, box),
+				...measuredScale(view, box, box.bottom + railTop(view.results.stimulation?.stages.length ?? 0)),
+			];
 };
 
 type LateralBox = NonNullable<ReturnType<typeof lateralBox>>;
@@ -129,5 +136,9 @@ export const stageRail = (
 	];
 };
 
-/** Height that the rail takes under the lateral's wall [pt]. */
-export const railRoom = (stages: number): number => (stages === 0 ? 8 : RAIL + 10);
+/** From the lateral's wall to the foot of the rail [pt]. */
+const railTop = (stages: number): number => (stages === 0 ? 3 : RAIL + 6);
+
+/** Height that rail and measured depths take under the lateral's wall [pt]. */
+export const railRoom = (stages: number, detail: Detail, size: number): number =>
+	railTop(stages) + 5 + (detail === "plain" ? 0 : size * MEASURED_ROOM);

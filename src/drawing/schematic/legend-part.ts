@@ -9,6 +9,7 @@ import { bedMarks, clusterMarks, valveMarks } from "../marks/perforations.ts";
 import { floatCollarMark, plugMark, sealMark, shoeMark, steelWall } from "../marks/steel.ts";
 import { targetBar } from "../marks/target.ts";
 import { waterBand, waterWellMark } from "../marks/water.ts";
+import { hangerMark, wellheadMark } from "../marks/wellhead.ts";
 import { BLUE, INK, PAPER, TARGET_TINT } from "../palette.ts";
 import { type AxisPoint, levelFrom } from "../well-axis.ts";
 import type { DrawingWords } from "../words/words.ts";
@@ -17,6 +18,7 @@ import { illustrativeBand } from "./illustrative-part.ts";
 import { stageRail } from "./lateral-part.ts";
 import { type Bed, bedsOf, type Detail, isLast } from "./view.ts";
 import { plannedTopOf } from "./well-part.ts";
+import { hungAtSurface } from "./wellhead-part.ts";
 
 const box: Box = { x: 0, y: 0, width: SWATCH.width, height: SWATCH.height };
 const framed = (shapes: readonly Shape[]): Shape[] => [
@@ -82,6 +84,12 @@ export const legendOf = (
 			marks ? words.legendShoe : words.legendShoePlain,
 			[...steelWall([upright(0), upright(7)], width), ...shoeMark(upright(7), 4.6, 3)],
 		),
+		...entry(completion && hungAtSurface(well).length > 0, words.legendWellhead, [
+			...wellheadMark(8, 4.6, [8]).slice(0, 2),
+			...steelWall([upright(4.6), upright(9)], { outer: 8, inner: 6.8 }),
+			...steelWall([upright(5), upright(9)], { outer: 3.4, inner: 2.2 }),
+			...hangerMark(upright(5), 3.4, 6.8),
+		]),
 		...entry(marks && collar, words.legendFloat, [...pipe, ...floatCollarMark(upright(3.5), 3)]),
 		...entry(
 			hung || packers,

@@ -119,7 +119,7 @@ const viewWith = (
 			.map(nest.hole),
 		8,
 	);
-	const under = level === undefined ? 10 : inner + railRoom(stages) + 6;
+	const under = level === undefined ? 10 : inner + railRoom(stages, detail, size) + 6;
 	const { scale, deepest } = scaleOf(well, results, detail, [top, bottom], reached, under);
 	const curveTall =
 		level === undefined ? 0 : scale.y(reached) - scale.y(trajectory.kickoff?.tvd.value ?? reached);

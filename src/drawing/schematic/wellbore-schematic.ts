@@ -20,6 +20,7 @@ import { schematicView } from "./schematic-view.ts";
 import type { Detail, Frame, View } from "./view.ts";
 import { wellLabels } from "./well-labels.ts";
 import { plugsDrawn, wellPart } from "./well-part.ts";
+import { wellheadPart } from "./wellhead-part.ts";
 
 interface SchematicOptions {
 	readonly units: UnitSystem;
@@ -99,6 +100,7 @@ export const wellboreSchematic = (well: Well, results: Results, options: Schemat
 			named("well", wellPart(view)),
 			named("completion", completionPart(view)),
 			named("lines", linesPart(view)),
+			named("wellhead", wellheadPart(view)),
 			named("lateral", lateralPart(view)),
 			...rulerPart(view),
 			...left.shapes,

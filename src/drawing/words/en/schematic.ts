@@ -94,6 +94,7 @@ export const SCHEMATIC = {
 	legendFloat: "float collar",
 	legendWater: "water zone",
 	legendWaterBase: "base of protected water",
+	legendWellhead: "wellhead, hangers",
 	legendPerforations: "perforations",
 	legendPlug: "plug",
 	legendLinerTop: "liner top",

@@ -94,6 +94,7 @@ export const SCHEMATIC = {
 	legendFloat: "collar flotador",
 	legendWater: "zona de agua",
 	legendWaterBase: "base del agua protegida",
+	legendWellhead: "cabezal, colgadores",
 	legendPerforations: "disparos",
 	legendPlug: "tapón",
 	legendLinerTop: "cima del liner",
