@@ -284,7 +284,7 @@ export const LAW_KINDS = [
 	"field",
 	"company",
 ] as const;
-const RULE_SET_KINDS = [...LAW_KINDS, "practice"] as const;
+export const RULE_SET_KINDS = [...LAW_KINDS, "practice"] as const;
 export type RuleSetKind = (typeof RULE_SET_KINDS)[number];
 
 /** A file of limits: of a jurisdiction, or of engineering practice on one topic. */

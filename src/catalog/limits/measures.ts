@@ -4,7 +4,15 @@ import type { Dimension } from "../../units/dimensions.ts";
  * What one finding is made on. A *hole* is one drilled section, a *stack* the preventers mounted on one string, an *offset
  * well* one other bore near this one. Stages are judged together, by the worst of them.
  */
-const SUBJECT_KINDS = ["well", "string", "annulus", "neighbor", "hole", "stack", "offset well"] as const;
+export const SUBJECT_KINDS = [
+	"well",
+	"string",
+	"annulus",
+	"neighbor",
+	"hole",
+	"stack",
+	"offset well",
+] as const;
 export type SubjectKind = (typeof SUBJECT_KINDS)[number];
 
 /** Further words that some measures need beside the number. */

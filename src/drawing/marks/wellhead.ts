@@ -23,8 +23,6 @@ const VALVE = 5.2;
 /** How far a flange stands out of its head [pt]. */
 const FLANGE = 1.4;
 
-export const wellheadHeight = (heads: number): number => heads * HEAD + VALVE + 1.6;
-
 /**
  * A head for each string that hangs at the surface, narrower upward, between flanges; on the uppermost a closed valve
  * under a cap.
