@@ -192,7 +192,7 @@ export const site = group("Site", "Location, depth datum, neighbors, and the rul
 		flag(
 			"Neighbors are complete",
 			"Says that the area was searched, so that an absence means something.",
-			RECORD,
+			PUBLIC,
 		),
 	),
 	offset_wells: optional(list("Offset wells", "Old and present wells near this one.", PUBLIC, offsetWell)),

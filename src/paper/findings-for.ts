@@ -51,7 +51,8 @@ const hiddenNames = (written: unknown, paper: Paper): Set<string> =>
 		),
 	);
 
-const listAt = (node: unknown, path: readonly string[]): readonly unknown[] => {
+/** A list of the definition as written; empty where it is not there. */
+export const listAt = (node: unknown, path: readonly string[]): readonly unknown[] => {
 	const found = path.reduce<unknown>((at, key) => entry(at, key), node);
 	return Array.isArray(found) ? found : [];
 };

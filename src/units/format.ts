@@ -3,7 +3,7 @@ import type { Dimension } from "./dimensions.ts";
 import { practicallyEqual } from "./practically-equal.ts";
 import { decimalsForSignificant, nearestMultiple, roundedDigits } from "./round-decimal.ts";
 import { type SpokenLanguage, spoken } from "./spoken.ts";
-import { definitionOf, isUnitless, unitOf, writtenAs } from "./units-of.ts";
+import { definitionOf, isUnitless, printedAs, unitOf } from "./units-of.ts";
 
 /** Units a paper is printed in. The calculation never changes with it. */
 export type UnitSystem = "field" | "metric";
@@ -137,7 +137,7 @@ export const formatQuantity = (item: Printable, system: UnitSystem): PrintedQuan
 	const zero = !/[1-9⅛¼⅜½⅝¾⅞]/.test(digits);
 	const plus = style.sign === true && definitionOf(dimension).signed === true ? "+" : "";
 	const sign = zero || style.unsigned === true ? "" : value < 0 ? MINUS : plus;
-	const unit = bare ? "" : writtenAs(unitOf(dimension, symbol)).replaceAll(" ", NO_BREAK_SPACE);
+	const unit = bare ? "" : printedAs(unitOf(dimension, symbol)).replaceAll(" ", NO_BREAK_SPACE);
 	return { number: sign + digits, unit };
 };
 

@@ -10,6 +10,9 @@ export const isUnitless = (dimension: Dimension): boolean => definitionOf(dimens
 export const writtenAs = (unit: Unit): string =>
 	unit.symbol === "1" ? (unit.spellings?.[0] ?? "") : unit.symbol;
 
+/** The unit as a paper prints it behind a number with decimals: a word is in the plural, `6.4 acres`. */
+export const printedAs = (unit: Unit): string => unit.printed ?? writtenAs(unit);
+
 /** Units a value of this dimension may be written in, as shown in messages. */
 export const acceptedUnits = (dimension: Dimension): string[] =>
 	definitionOf(dimension)

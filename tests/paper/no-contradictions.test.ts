@@ -3,7 +3,7 @@ import type { Paper } from "../../src/document/document.ts";
 import { jobName, jobsOfWell } from "../../src/paper/jobs.ts";
 import { renderText } from "../../src/render/text/render-text.ts";
 import { composeOnce } from "../run/compose-once.ts";
-import { findingsOf, STARTERS, type Starter } from "../starters.ts";
+import { findingsOf, STARTERS, type Starter, starterText, understandText } from "../starters.ts";
 
 /*
  * What two papers of one well say of one thing is one thing. Each case was found by reading all papers of the starters
@@ -281,4 +281,88 @@ describe("work that is done", () => {
 		expect(paper("horizontal-as-built", "notes")).toContain("The job sheet said: Slow to 3 bbl/min");
 		expect(paper("horizontal", "notes")).toContain("The job sheet says: Slow to 3 bbl/min");
 	});
+});
+
+describe("one stage, as the room is told it", () => {
+	it("starts with the fluid that the schedule pumps first", () => {
+		expect(paper("horizontal", "regulator-appendix")).toMatch(/acid \| acid-15|acid .*24/u);
+		for (const each of ["slides", "landowner", "notes"] as const) {
+			expect(paper("horizontal", each).replaceAll(/\s+/gu, " ")).toContain(
+				"first a little acid, then water, then sand, then water to flush",
+			);
+			expect(paper("horizontal", each, "es").replaceAll(/\s+/gu, " ")).toContain(
+				"primero un poco de ácido, luego agua, luego arena",
+			);
+		}
+		expect(paper("vertical-metric", "slides")).toContain(": first water, then sand, then water to flush.");
+	});
+
+	it("has the tool of the sentence on the picture too", () => {
+		expect(paper("horizontal", "slides", "es")).toContain("De cerca: una herramienta en tubería flexible");
+		expect(paper("horizontal-as-built", "slides", "es")).toContain("De cerca: una herramienta en un cable");
+	});
+});
+
+describe("a well with no other well near it, whose area was searched", () => {
+	it.each(["answers", "landowner", "slides", "notes"] as const)(
+		"%s: asks for no record of old wells",
+		(each) => {
+			const open = paper("vertical-metric", each);
+			expect(open).not.toMatch(/(?:No answer yet|We do not know yet)[^\n]*How do you know the old wells/u);
+			expect(open.split("we do not have an answer so far").slice(1).join()).not.toContain("old wells");
+		},
+	);
+
+	it("says so, and leaves faults open", () => {
+		for (const each of ["answers", "landowner"] as const)
+			expect(paper("vertical-metric", each)).toContain(
+				"The area was searched, and there is no other well on our list.",
+			);
+		expect(paper("vertical-metric", "answers")).toContain("About faults we have no answer yet.");
+		expect(paper("vertical-metric", "landowner")).toContain("Are there faults near");
+		expect(paper("vertical-metric", "answers", "es")).toContain(
+			"Se revisó la zona y no hay otros pozos en nuestra lista. De las fallas todavía no tenemos respuesta.",
+		);
+	});
+});
+
+it("is not told that there is no other well where one is only kept from the reader", () => {
+	const site = starterText("horizontal").replace(
+		"      name: Sorrel 1\n",
+		"      name: Sorrel 1\n      papers: [regulator]\n",
+	);
+	expect(site).not.toBe(starterText("horizontal"));
+	const { findings } = understandText(site);
+	if (findings === undefined) throw new Error("the changed starter has faults");
+	for (const each of ["answers", "landowner", "slides"] as const) {
+		const [made] = composeOnce(findings, [{ paper: each, language: "en", units: "field" }]).documents;
+		expect(made && renderText(made.paper)).not.toContain("there is no other well on our list");
+	}
+});
+
+describe("what the speaker holds", () => {
+	it("tells of the picture's numbers that have no row", () => {
+		expect(paper("horizontal", "notes")).toMatch(
+			/Other numbers of the picture, not listed here: \d+\. The picture prints them\./u,
+		);
+	});
+
+	it("has acres in the plural, as the slide has them", () => {
+		for (const each of ["answers", "notes"] as const) {
+			expect(paper("horizontal", each)).toContain("covers 6.4 acres");
+			expect(paper("horizontal", each, "es")).toContain("ocupa 6.4 acres");
+		}
+	});
+
+	it("names every cement job as one and the same pipe", () => {
+		const answers = paper("vertical-metric", "answers");
+		expect(answers).toContain("How do you know the cement worked? | Around the surface pipe: planned");
+	});
+});
+
+it("the Spanish file says of which pipe a shoe and a cement are, in one piece", () => {
+	const file = paper("horizontal-as-built", "regulator", "es");
+	expect(file).toContain("La zapata del revestimiento de superficie queda 182 ft");
+	expect(file).toContain("cemento del tubo conductor");
+	expect(file).not.toMatch(/tubería revestimiento|de la (?:tubo|revestimiento)/u);
 });

@@ -2,6 +2,8 @@ import type { Known } from "../../cite/known.ts";
 import type { Verdict } from "../../document/verdict.ts";
 import { isOpen } from "../../rules/finding.ts";
 import type { PaperContext } from "../context.ts";
+import { listAt } from "../findings-for.ts";
+import { ownWords } from "../own-words.ts";
 import { asGiven } from "../parts/part.ts";
 import { about, say } from "./say.ts";
 
@@ -36,15 +38,27 @@ export const otherWellWords = (context: PaperContext): Record<string, unknown> =
 				),
 			};
 		});
+	const searched = hasNoOtherWells(context);
 	return {
+		no_other_wells: searched,
+		other_wells_told: searched || bores.length > 0,
+		faults_answered: ownWords(context, "faults") !== undefined,
 		other_bores: bores,
 		other_bores_warn: bores.filter(({ warns }) => warns),
+		old_wells_told: searched || well.offsetWells.some((entry) => evidenceOf(entry) !== ""),
 		evidence_of_bores: well.offsetWells.flatMap((entry) => {
 			const evidence = evidenceOf(entry);
 			return evidence === "" ? [] : [{ name: entry.name, status: asGiven(context, entry.status), evidence }];
 		}),
 	};
 };
+
+/**
+ * Whether the area was searched for neighbors and no other well found; an empty list alone says nothing. Counted in the
+ * definition as written: a well that is kept from these readers is still there.
+ */
+export const hasNoOtherWells = ({ well, written }: PaperContext): boolean =>
+	well.site.neighbors_complete === true && listAt(written, ["site", "offset_wells"]).length === 0;
 
 /** What the state of another well rests on: its record, and each barrier with what shows it. */
 export const evidenceOf = ({

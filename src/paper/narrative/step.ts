@@ -1,5 +1,5 @@
 import type { WellStep } from "../../drawing/sequence/steps.ts";
-import type { CasingString } from "../../well/well.ts";
+import type { CasingString, Stage, Stimulation } from "../../well/well.ts";
 import type { PaperContext } from "../context.ts";
 import { asGiven, namedInWords } from "../parts/part.ts";
 import { isWaterShownProtected } from "../water-verdict.ts";
@@ -82,10 +82,17 @@ const treatmentStepWords = (context: PaperContext): Record<string, unknown> => {
 		stage_recorded: record?.clean_volume !== undefined,
 		stage_water: about(context, record?.clean_volume ?? stage?.clean_volume, 2, gallons),
 		stage_sand: about(context, record?.proppant_mass ?? stage?.proppant_mass),
+		acid_first: opensWithAcid(well.stimulation, plan),
 		stage_pressure: say(context, plan?.actual?.maximumPressure),
 		plugs_out: well.schedule?.some(
 			({ phase, actual }) => phase === "plug drill-out" && actual?.ended !== undefined,
 		),
 		plug_depth: about(context, plug?.below_ground),
 	};
+};
+
+/** Whether the first thing pumped is an acid that these readers are told of: its own step, or an additive of it. */
+const opensWithAcid = (stimulation: Stimulation | undefined, stage: Stage | undefined): boolean => {
+	const fluid = stage?.steps[0]?.fluid;
+	return /\bacid\b/iu.test(stimulation?.additives.find(({ id }) => id === fluid)?.purpose ?? "");
 };

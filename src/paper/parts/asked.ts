@@ -1,7 +1,7 @@
 import type { Block } from "../../document/blocks.ts";
 import { text } from "../../document/inline.ts";
 import type { PaperContext } from "../context.ts";
-import { evidenceOf } from "../narrative/other-wells.ts";
+import { evidenceOf, hasNoOtherWells } from "../narrative/other-wells.ts";
 import { ownWords, type Topic } from "../own-words.ts";
 import { asGiven, type Part } from "./part.ts";
 
@@ -30,13 +30,15 @@ export const ASKED = {
 	"asked-afterwards": ["pad_afterwards", "plugging", "producing_life", "treating_again"],
 } as const satisfies Readonly<Record<string, readonly string[]>>;
 
-/** What the other wells' records show of them, as the presenter answers it; nothing where no record is named. */
+/** What the other wells' records show of them, as the presenter answers it; nothing where no record is named.
+ * Where the area was searched and no well found, that is the answer. */
 const sealedOldWells = (context: PaperContext): string | undefined => {
 	const shown = context.well.offsetWells.flatMap((entry) => {
 		const evidence = evidenceOf(entry);
 		return evidence === "" ? [] : [`${entry.name} (${asGiven(context, entry.status)}): ${evidence}.`];
 	});
-	return shown.length === 0 ? undefined : shown.join(" ");
+	if (shown.length > 0) return shown.join(" ");
+	return hasNoOtherWells(context) ? context.words.label("phrases.no_other_wells") : undefined;
 };
 
 /** Each question with the operator's answer; those without one together, as what we do not know yet. */

@@ -86,7 +86,9 @@ const numbers = (
 	const spoken = quantitiesIn(say).flatMap((each) =>
 		each.key === undefined ? [] : [[each.key, each] as const],
 	);
-	const byKey = new Map([...drawn.flatMap((key) => fromIndex(context, key)).slice(0, MOST_DRAWN), ...spoken]);
+	const ofPicture = new Map(drawn.flatMap((key) => fromIndex(context, key)));
+	const byKey = new Map([...[...ofPicture].slice(0, MOST_DRAWN), ...spoken]);
+	const unlisted = [...ofPicture.keys()].filter((key) => !byKey.has(key)).length;
 	if (byKey.size === 0) return [];
 	const aloud = new Set(spoken.map(([key]) => key));
 	const read = new Map(drawing === undefined ? [] : drawnTexts(drawing.shapes));
@@ -122,6 +124,11 @@ const numbers = (
 			caption: label("slides.captions.numbers").replace("{number}", String(number)),
 			columns: columns.filter(({ id }) => rows.some(({ cells }) => cells[id]?.kind !== "none")),
 			rows,
+			...(unlisted === 0
+				? {}
+				: {
+						note: [{ kind: "text", text: label("slides.unlisted").replace("{count}", String(unlisted)) }],
+					}),
 			dense: true,
 		},
 	];

@@ -1,6 +1,8 @@
 /** One unit of a dimension: how it is printed, how it may be written, and its size in SI. */
 export interface Unit {
 	readonly symbol: string;
+	/** As papers print it where that is not the symbol: a word in the plural. */
+	readonly printed?: string;
 	/** Further accepted spellings; matching ignores letter case unless `caseMatters`. */
 	readonly spellings?: readonly string[];
 	/** Size of one unit in the dimension's SI unit. */

@@ -64,14 +64,14 @@ export const SPACE = {
 	"land-area": {
 		canonical: "acre",
 		units: [
-			{ symbol: "acre", spellings: ["acres", "ac"], si: ACRE },
+			{ symbol: "acre", printed: "acres", spellings: ["acres", "ac"], si: ACRE },
 			{ symbol: "ha", spellings: ["hectare", "hectares"], si: 1e4 },
 			{ symbol: "ft²", spellings: ["ft2", "sq ft"], si: FOOT ** 2 },
 			{ symbol: "m²", spellings: ["m2"], si: 1 },
 		],
 		field: { unit: "acre", decimals: 1 },
 		metric: { unit: "ha", decimals: 2 },
-		example: "6.4 acre",
+		example: "6.4 acres",
 	},
 	angle: {
 		canonical: "°",
