@@ -278,6 +278,12 @@ export type LoadSituation =
 	| "tubing-leak"
 	/** The rock drawn down below the packer, packer fluid above it. */
 	| "drawdown"
+	/** The same, steel at the producing temperature. */
+	| "producing-hot"
+	/** Shut in full of gas before it has cooled. */
+	| "shut-in-hot"
+	/** Tubing leaks near the surface before the string has cooled. */
+	| "tubing-leak-hot"
 	/** Salt presses with its overburden on empty pipe. */
 	| "mobile-salt";
 
@@ -296,6 +302,9 @@ export interface SituationResults {
 	readonly surface_pressure?: Known<"pressure">;
 	readonly inside: KnownTable<"tvd" | "pressure">;
 	readonly outside: KnownTable<"tvd" | "pressure">;
+	/** Hot cases: effective axial force where the cement begins; below zero the free pipe is pressed together. */
+	readonly effective_force?: Known<"force">;
+	readonly effective_force_at?: HoleMark;
 }
 
 export interface LoadCaseResults {

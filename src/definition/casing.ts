@@ -179,6 +179,14 @@ const loads = group("Loads", "What the string is designed against, where not the
 					RECORD,
 				),
 			),
+			producing_temperature: optional(
+				q(
+					"temperature",
+					"Flowing temperature at the wellhead",
+					"The hot load cases are worked from it: straight from here to the rock's own at the foot of the well.",
+					RECORD,
+				),
+			),
 		}),
 	),
 });

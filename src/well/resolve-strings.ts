@@ -282,5 +282,6 @@ const production = (
 					packerFluid: written.packer_fluid,
 					...maybe("tubingPressure", written.tubing_pressure),
 					...maybe("drawnDownTo", written.drawn_down_to),
+					...maybe("producingTemperature", written.producing_temperature),
 				},
 			};

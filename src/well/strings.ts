@@ -101,6 +101,8 @@ export interface CasingString {
 		readonly tubingPressure?: Known<"pressure">;
 		/** Least pressure below the packer; none at all where absent. */
 		readonly drawnDownTo?: Known<"pressure">;
+		/** Flowing, at the wellhead. */
+		readonly producingTemperature?: Known<"temperature">;
 	};
 }
 

@@ -21,8 +21,17 @@ const numbers = (seed: number) => {
 };
 
 const SITUATIONS = {
-	burst: ["pressure-test", "gas-kick", "bumped-plug", "stimulation", "shut-in-gas", "tubing-leak"],
-	collapse: ["evacuation", "cementing", "drawdown", "mobile-salt"],
+	burst: [
+		"pressure-test",
+		"gas-kick",
+		"bumped-plug",
+		"stimulation",
+		"shut-in-gas",
+		"tubing-leak",
+		"shut-in-hot",
+		"tubing-leak-hot",
+	],
+	collapse: ["evacuation", "cementing", "drawdown", "producing-hot", "mobile-salt"],
 	tension: [
 		"running",
 		"bending",

@@ -14,6 +14,18 @@ export const CALC_STRINGS = {
 		"No packer is given, so a tubing leak and a drawdown are not evaluated.",
 		"Why a result is not given, printed as a sentence in the papers.",
 	],
+	"calc/no-producing-temperature-is-given": [
+		"No flowing wellhead temperature is given, so the hot case is not evaluated.",
+		"Why a result is not given, printed as a sentence in the papers.",
+	],
+	"calc/no-shut-in-pressure-is-known-so-hot": [
+		"No shut-in tubing pressure is given or calculated, so the hot case is not evaluated.",
+		"Why a result is not given, printed as a sentence in the papers.",
+	],
+	"calc/no-rock-temperature-is-given-so-hot": [
+		"No formation temperature is given, so the hot case is not evaluated.",
+		"Why a result is not given, printed as a sentence in the papers.",
+	],
 	"calc/strength-joint-is-not-known": [
 		"The strength of a joint is not known.",
 		"Why a result is not given, printed as a sentence in the papers.",

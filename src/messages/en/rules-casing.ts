@@ -132,6 +132,18 @@ export const RULES_CASING = {
 		"with a tubing leak at surface",
 		"Noun phrase without its article: what is measured or is missing (casing loads).",
 	],
+	"rules/while-producing-hot": [
+		"while producing hot",
+		"Noun phrase without its article: what is measured or is missing (casing loads).",
+	],
+	"rules/shut-in-hot-full-gas": [
+		"shut in hot and full of gas",
+		"Noun phrase without its article: what is measured or is missing (casing loads).",
+	],
+	"rules/with-hot-tubing-leak-at-surface": [
+		"with a tubing leak at surface, hot",
+		"Noun phrase without its article: what is measured or is missing (casing loads).",
+	],
 	"rules/drawn-down-below-packer": [
 		"in drawdown below the packer",
 		"Noun phrase without its article: what is measured or is missing (casing loads).",

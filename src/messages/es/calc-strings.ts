@@ -7,6 +7,12 @@ export const CALC_STRINGS: Translation<typeof ENGLISH> = {
 		"Una capacidad bajo esta carga queda fuera de la validez de su fórmula.",
 	"calc/no-packer-is-given-so-leak":
 		"No se indicó empacador, así que no se evalúan una fuga de la tubería de producción ni un abatimiento de la roca.",
+	"calc/no-producing-temperature-is-given":
+		"No se indicó la temperatura fluyente en el cabezal, así que no se evalúa el caso caliente.",
+	"calc/no-shut-in-pressure-is-known-so-hot":
+		"No se indicó ni se calculó la presión de cierre de la tubería de producción, así que no se evalúa el caso caliente.",
+	"calc/no-rock-temperature-is-given-so-hot":
+		"No se indicó la temperatura de la roca, así que no se evalúa el caso caliente.",
 	"calc/strength-joint-is-not-known": "No se conoce la resistencia de una junta.",
 	"calc/hole-is-drilled-with-air-no": "El agujero {id} se perfora con aire: ningún lodo carga la sarta.",
 	"calc/no-mud-density-is-given-for": "No se indicó la densidad del lodo del agujero {id}.",

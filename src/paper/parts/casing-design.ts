@@ -1,4 +1,10 @@
-import type { CasingResults, LoadCaseResults, LoadKind, LoadSituation } from "../../calc/results.ts";
+import type {
+	CasingResults,
+	LoadCaseResults,
+	LoadKind,
+	LoadSituation,
+	SituationResults,
+} from "../../calc/results.ts";
 import type { Known } from "../../cite/known.ts";
 import type { Cell, Row } from "../../document/blocks.ts";
 import type { Inline } from "../../document/inline.ts";
@@ -98,6 +104,7 @@ const ownBasis = (
 		["packer_fluid", cell(context, production?.packerFluid), of],
 		["tubing_pressure", cell(context, production?.tubingPressure), of],
 		["drawn_down_to", cell(context, production?.drawnDownTo), of],
+		["producing_temperature", cell(context, production?.producingTemperature), of],
 	];
 };
 
@@ -115,6 +122,10 @@ const frictionCell = (context: PaperContext, [least, greatest]: FrictionRange): 
 		...(least.from.kind === "definition" ? [] : [assumed(context)]),
 	],
 });
+
+/** Only the produced string has hot cases, so one column serves. */
+const pressedTogether = ({ situations }: { readonly situations: readonly SituationResults[] }): boolean =>
+	situations.some(({ effective_force }) => effective_force !== undefined);
 
 /** What stands inside and outside in each situation, and the pressure at surface of each string. */
 export const loadSituations: Part = (context) => {
@@ -134,6 +145,7 @@ export const loadSituations: Part = (context) => {
 				...quantityColumn(context, id, "pressure", { label: "surface_pressure_of", style: PRESSURE }),
 				head: `${label("columns.surface_pressure_of")} ${named(context, id).toLowerCase()}`,
 			})),
+			...(strings.some(pressedTogether) ? [quantityColumn(context, "effective_force", "force")] : []),
 		],
 		order
 			.toSorted((a, b) => place(a) - place(b))
@@ -147,6 +159,12 @@ export const loadSituations: Part = (context) => {
 							string.id,
 							cell(context, string.situations.find((each) => each.id === id)?.surface_pressure),
 						]),
+					),
+					effective_force: cell(
+						context,
+						strings
+							.flatMap(({ situations }) => situations)
+							.find((each) => each.id === id && each.effective_force !== undefined)?.effective_force,
 					),
 				}),
 			),

@@ -32,6 +32,9 @@ const SITUATION: Readonly<Record<string, Said>> = {
 	"shut-in-gas": message("rules/shut-in-full-gas"),
 	"tubing-leak": message("rules/with-tubing-leak-at-surface"),
 	drawdown: message("rules/drawn-down-below-packer"),
+	"producing-hot": message("rules/while-producing-hot"),
+	"shut-in-hot": message("rules/shut-in-hot-full-gas"),
+	"tubing-leak-hot": message("rules/with-hot-tubing-leak-at-surface"),
 	"mobile-salt": message("rules/under-mobile-salt"),
 };
 
@@ -84,7 +87,7 @@ const design = (kind: LoadKind): Measure => ({
 });
 
 /** Load situations in which gas stands against the connections. */
-const GAS_SITUATIONS = ["gas-kick", "shut-in-gas", "tubing-leak"];
+const GAS_SITUATIONS = ["gas-kick", "shut-in-gas", "tubing-leak", "shut-in-hot", "tubing-leak-hot"];
 
 const gasPressure = (the: Case): Known<"pressure"> | undefined =>
 	(casingOf(the)?.situations ?? [])

@@ -1,4 +1,4 @@
-import { tableFormula } from "../../../cite/formula.ts";
+import { formula, tableFormula } from "../../../cite/formula.ts";
 import type { KnownTable } from "../../../cite/known.ts";
 import { cite } from "../../../cite/source.ts";
 import { quantity } from "../../../units/quantity.ts";
@@ -6,6 +6,7 @@ import { pathStationsOf } from "../../trajectory/path.ts";
 import { ballooningForce, temperatureForce } from "../axial.ts";
 import { areaOf } from "../pipe-body.ts";
 import { FORCE, type ForceRow, forceAt } from "./force-table.ts";
+import { loadSectionsOf } from "./load-sections.ts";
 import { profileAt } from "./profiles.ts";
 import { type LoadStation, loadStations, stationAt } from "./stations.ts";
 
@@ -192,6 +193,38 @@ const meanChange = (
 	}
 	return { change: giving === 0 ? 0 : wanted / giving, shoulders };
 };
+
+/** What buckles pipe: true force less what the fluids hold up. Pressed together below zero. */
+export const effectiveForceAt = formula({
+	id: "casing/effective-force",
+	name: "Effective axial force",
+	expression: "F_e = F − p_i A_i + p_o A_o at the depth MD; tension positive",
+	source: cite("lubinski", "effective force: buckling by the fictitious force"),
+	inputs: {
+		path: { table: "path" },
+		sections: { table: "sections" },
+		inside: { table: "pressure" },
+		outside: { table: "pressure" },
+		force: { table: "force" },
+		MD: "measured-depth",
+	},
+	gives: "force",
+	validity: "MD on the string; at a change of force, the side above",
+	compute: ({ path, sections, inside, outside, force, MD }) => {
+		const along = pathStationsOf(path);
+		const number = loadSectionsOf(sections).findIndex(({ top, bottom }) => MD > top && MD <= bottom);
+		const section = loadSectionsOf(sections)[number];
+		const station =
+			section === undefined ? undefined : stationAt(along, { section, number: number + 1 }, MD - EDGE / 2);
+		if (station === undefined) return Number.NaN;
+		const [bore, full] = areas(station.section);
+		return (
+			forceAt(force, station) -
+			profileAt(inside, "pressure", station.tvd) * bore +
+			profileAt(outside, "pressure", station.tvd) * full
+		);
+	},
+});
 
 /** Change of the push on the areas that face along the hole where two sections meet; up is tension below [lbf]. */
 const shoulderPush = (upper: LoadStation, lower: LoadStation, given: Changed): number => {

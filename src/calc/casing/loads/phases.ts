@@ -16,6 +16,9 @@ const ORDER: readonly (readonly [situation: LoadSituation, phase: LoadPhase])[] 
 	["shut-in-gas", "production"],
 	["tubing-leak", "production"],
 	["drawdown", "production"],
+	["producing-hot", "production"],
+	["shut-in-hot", "production"],
+	["tubing-leak-hot", "production"],
 	["mobile-salt", "production"],
 ];
 

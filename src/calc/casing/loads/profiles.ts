@@ -53,6 +53,24 @@ export const temperatureProfile = tableFormula({
 			: [],
 });
 
+/** A well that flows long: straight from the wellhead to what the rock has at the foot of the well. */
+export const producingTemperatureProfile = tableFormula({
+	id: "casing/producing-temperature-profile",
+	name: "Producing temperature over depth",
+	expression: "T(D) = T_wh + (T_r − T_wh) D / D_r, T_r static at the foot of the well, D_r",
+	source: cite("common-practice"),
+	inputs: { T_wh: "temperature", static: { table: "temperature" } },
+	gives: { tvd: "true-vertical-depth", temperature: "temperature" },
+	validity: "steady flow; straight in vertical depth",
+	compute: ({ T_wh, static: undisturbed }) => {
+		const foot = undisturbed.rows.at(-1);
+		return [
+			{ tvd: 0, temperature: T_wh },
+			{ tvd: foot?.["tvd"] ?? Number.NaN, temperature: foot?.["temperature"] ?? Number.NaN },
+		];
+	},
+});
+
 /** One temperature all the way: steel cooled through by what is pumped, or a temperature that is not known. */
 export const uniformTemperature = tableFormula({
 	id: "casing/uniform-temperature",

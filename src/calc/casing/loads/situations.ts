@@ -47,6 +47,8 @@ export interface Situation {
 	readonly axial: "open" | "held";
 	/** Cold fluid has been pumped through. */
 	readonly cooled?: true;
+	/** What flows has warmed it, and it has not cooled since. */
+	readonly hot?: true;
 }
 
 export interface Situations {
@@ -237,7 +239,12 @@ const whileProducing = (context: StringContext, fluids: Fluids): readonly Situat
 		]);
 	return [
 		...burst(context, fluids, "shut-in-gas", shutIn, fluids.gas),
-		...(production === undefined ? [] : throughTubing(context, fluids, production, shutIn)),
+		...(production === undefined
+			? []
+			: [
+					...throughTubing(context, fluids, production, shutIn),
+					...whileHot(context, fluids, production, shutIn),
+				]),
 		...creepingSalt(context, fluids),
 	];
 };
@@ -270,6 +277,49 @@ const throughTubing = (
 		},
 	];
 };
+
+/** The same pressures in steel that production has warmed: hot pipe wants to be longer, and is weaker. */
+const whileHot = (
+	context: StringContext,
+	fluids: Fluids,
+	production: NonNullable<CasingString["production"]>,
+	shutIn: Known<"pressure"> | undefined,
+): readonly Situation[] => {
+	const { string, gaps, well } = context;
+	const at = ["casing", well.strings.indexOf(string), "loads", "production"] as const;
+	const asked = (
+		input: string,
+		code: "calc/no-producing-temperature-is-given" | "calc/no-shut-in-pressure-is-known-so-hot",
+		situations: readonly LoadSituation[],
+	) => {
+		for (const each of situations)
+			gaps.missing(`casing.${string.id}.loads.${each}`, message(code), [[...at, input]]);
+	};
+	if (production.producingTemperature === undefined) {
+		asked("producing_temperature", "calc/no-producing-temperature-is-given", HOT);
+		return [];
+	}
+	const { surfaceTemperature, temperatureGradient } = well.geology;
+	if (surfaceTemperature === undefined || temperatureGradient === undefined) {
+		for (const each of HOT)
+			gaps.missing(`casing.${string.id}.loads.${each}`, message("calc/no-rock-temperature-is-given-so-hot"), [
+				["geology", "temperature"],
+			]);
+		return [];
+	}
+	const tubing = production.tubingPressure ?? shutIn;
+	if (tubing === undefined)
+		asked("tubing_pressure", "calc/no-shut-in-pressure-is-known-so-hot", ["shut-in-hot", "tubing-leak-hot"]);
+	return [
+		...throughTubing(context, fluids, production, shutIn).map((each) => ({
+			...each,
+			name: each.name === "drawdown" ? ("producing-hot" as const) : ("tubing-leak-hot" as const),
+		})),
+		...burst(context, fluids, "shut-in-hot", tubing, fluids.gas),
+	].map((each) => ({ ...each, hot: true as const }));
+};
+
+const HOT: readonly LoadSituation[] = ["producing-hot", "shut-in-hot", "tubing-leak-hot"];
 
 const creepingSalt = (context: StringContext, fluids: Fluids): readonly Situation[] => {
 	const { well, string } = context;

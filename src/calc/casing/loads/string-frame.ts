@@ -1,12 +1,12 @@
 import { constant, type Known, type KnownTable } from "../../../cite/known.ts";
 import { cite } from "../../../cite/source.ts";
 import type { CasingString, Well } from "../../../well/well.ts";
-import type { Gaps } from "../../gaps.ts";
+import { type Gaps, maybe } from "../../gaps.ts";
 import type { CasingResults } from "../../results.ts";
 import { tvdAt } from "../../trajectory/at-depth.ts";
 import { pathEnd } from "../../trajectory/path-summary.ts";
 import { loadSections } from "./load-sections.ts";
-import { temperatureProfile, uniformTemperature } from "./profiles.ts";
+import { producingTemperatureProfile, temperatureProfile, uniformTemperature } from "./profiles.ts";
 
 /** Where no temperature is known, ratings are those at room temperature. */
 const ROOM = constant(
@@ -34,6 +34,8 @@ export interface Frame {
 	readonly temperature: KnownTable;
 	/** Steel cooled through by what is pumped. */
 	readonly cooled: KnownTable;
+	/** Warmed through by what flows; absent where the wellhead's temperature or the rock's is not given. */
+	readonly producing?: KnownTable;
 	readonly derating: Known<"share-per-temperature">;
 	/** Whether every joint's tension rating, and every coupling's pressure rating, is known. */
 	readonly jointsRated: boolean;
@@ -47,6 +49,15 @@ export const frameOf = ({ well, path, string, results }: StringContext): Frame =
 	const unrated = string.sections.filter(
 		(s) => s.connection !== "plain end" && s.stated?.internalYield === undefined,
 	);
+	const temperature = known
+		? temperatureProfile.of({
+				T_s,
+				G,
+				h: well.datum.aboveGround,
+				D: tvdAt(path, pathEnd.of({ path })),
+			})
+		: uniformTemperature.of({ T: ROOM });
+	const T_wh = string.production?.producingTemperature;
 	return {
 		sections: loadSections.of({
 			top: string.sections.map((s) => s.top),
@@ -62,14 +73,11 @@ export const frameOf = ({ well, path, string, results }: StringContext): Frame =
 			F_connection: sections.map((s) => s.joint_strength ?? s.body_yield),
 			wear: string.wear ?? well.designBasis.wear,
 		}),
-		temperature: known
-			? temperatureProfile.of({
-					T_s,
-					G,
-					h: well.datum.aboveGround,
-					D: tvdAt(path, pathEnd.of({ path })),
-				})
-			: uniformTemperature.of({ T: ROOM }),
+		temperature,
+		...maybe(
+			"producing",
+			known && T_wh !== undefined ? producingTemperatureProfile.of({ T_wh, static: temperature }) : undefined,
+		),
 		cooled: uniformTemperature.of({ T: known ? T_s : ROOM }),
 		derating: well.designBasis.temperatureDerating,
 		jointsRated: sections.every((s) => s.joint_strength !== undefined),

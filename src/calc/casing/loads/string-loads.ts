@@ -5,7 +5,7 @@ import { message } from "../../../messages/message.ts";
 import { holeMark } from "../../depths/marks.ts";
 import { maybe, siblingOf } from "../../gaps.ts";
 import type { CasingResults, HookLoadResults, LoadCaseResults, SituationResults } from "../../results.ts";
-import { hangingForce, heldForce } from "./axial-force.ts";
+import { effectiveForceAt, hangingForce, heldForce } from "./axial-force.ts";
 import { freeStretches } from "./free-stretches.ts";
 import { hookLoadsAtBottom } from "./hook-loads.ts";
 import { leastFactor } from "./least-factor.ts";
@@ -76,7 +76,7 @@ export const stringLoads = (context: StringContext): StringLoads => {
 	return {
 		loads: loads.toSorted((a, b) => placeInLife(a.situation, a.phase) - placeInLife(b.situation, b.phase)),
 		situations: situations.all
-			.map((situation) => situationResults(context, situation))
+			.map((situation) => situationResults(context, frame, situation, situations, forces))
 			.toSorted((a, b) => placeInLife(a.id, a.phase) - placeInLife(b.id, b.phase)),
 		...maybe("hook_loads", sliding?.hookLoads),
 		...(sliding === undefined ? {} : hookOf(context, sliding)),
@@ -197,6 +197,36 @@ const runningCases = (
 	];
 };
 
+/** Temperature that the steel is weakened by; cooled steel counts as no stronger than at the rock's. */
+const steelIn = ({ temperature, producing }: Frame, { hot }: Situation): KnownTable =>
+	hot === true ? (producing ?? temperature) : temperature;
+
+const forceIn = (
+	context: StringContext,
+	frame: Frame,
+	situation: Situation,
+	set: Situations["set"],
+	forces: Forces,
+): KnownTable => {
+	const { path } = context;
+	const { sections, temperature } = frame;
+	const { inside, outside } = situation;
+	return situation.axial === "open"
+		? hangingForce.of({ path, sections, inside, outside })
+		: heldForce.of({
+				path,
+				sections,
+				landed: forces.set,
+				inside_before: set.inside,
+				outside_before: set.outside,
+				inside,
+				outside,
+				temperature_before: temperature,
+				temperature: situation.cooled === true ? frame.cooled : steelIn(frame, situation),
+				...freeStretches(context),
+			});
+};
+
 /** What presses from one side or the other. */
 const pressureCases = (
 	context: StringContext,
@@ -206,24 +236,11 @@ const pressureCases = (
 	forces: Forces,
 ): readonly LoadCaseResults[] => {
 	const { path, string } = context;
-	const { sections, temperature, derating: r, jointsRated } = frame;
+	const { sections, derating: r, jointsRated } = frame;
 	const { inside, outside, name, kind } = situation;
+	const temperature = steelIn(frame, situation);
 	const shared = { path, sections, temperature, r };
-	const force =
-		situation.axial === "open"
-			? hangingForce.of({ path, sections, inside, outside })
-			: heldForce.of({
-					path,
-					sections,
-					landed: forces.set,
-					inside_before: set.inside,
-					outside_before: set.outside,
-					inside,
-					outside,
-					temperature_before: temperature,
-					temperature: situation.cooled === true ? frame.cooled : temperature,
-					...freeStretches(context),
-				});
+	const force = forceIn(context, frame, situation, set, forces);
 	const test = name === "pressure-test" ? string.pressureTest?.pressure : undefined;
 	const tension = jointsRated
 		? loadCase(context, {
@@ -236,8 +253,9 @@ const pressureCases = (
 			})
 		: [];
 	const triaxial = triaxialCase(context, name, { ...shared, inside, outside, force });
-	if (kind === "burst") return [...burstCase(context, frame, situation), ...tension, ...triaxial];
-	// Tension lowers collapse, so the string is taken as tight as it was hung where that is the more.
+	if (kind === "burst")
+		return [...burstCase(context, { ...frame, temperature }, situation), ...tension, ...triaxial];
+	// Tension lowers collapse, so the string is taken as tight as it was hung, before anything warmed it.
 	const tight = { ...shared, force: situation.axial === "open" ? force : forces.hung };
 	const line = collapseLine.of({ ...tight, inside, outside });
 	return [
@@ -308,11 +326,37 @@ const triaxialCase = (
 	});
 };
 
-const situationResults = ({ well, string }: StringContext, situation: Situation): SituationResults => ({
-	id: situation.name,
-	phase: phaseOf(situation.name, well, string),
-	kind: situation.kind,
-	...maybe("surface_pressure", situation.surfacePressure),
-	inside: situation.inside as SituationResults["inside"],
-	outside: situation.outside as SituationResults["outside"],
-});
+const situationResults = (
+	context: StringContext,
+	frame: Frame,
+	situation: Situation,
+	{ set }: Situations,
+	forces: Forces,
+): SituationResults => {
+	const { well, string, path } = context;
+	const { inside, outside } = situation;
+	// The free pipe above the cement buckles from its foot, where the effective force is least.
+	const [MD] = freeStretches(context).free_bottom;
+	const { sections } = frame;
+	return {
+		id: situation.name,
+		phase: phaseOf(situation.name, well, string),
+		kind: situation.kind,
+		...maybe("surface_pressure", situation.surfacePressure),
+		inside: inside as SituationResults["inside"],
+		outside: outside as SituationResults["outside"],
+		...(situation.hot === true && MD !== undefined
+			? {
+					effective_force: effectiveForceAt.of({
+						path,
+						sections,
+						inside,
+						outside,
+						force: forceIn(context, frame, situation, set, forces),
+						MD,
+					}),
+					effective_force_at: holeMark(path, MD, well.datum),
+				}
+			: {}),
+	};
+};

@@ -75,6 +75,9 @@ export const NAMES = {
 		"shut-in-gas": "Shut-in, gas-filled",
 		"tubing-leak": "Tubing leak",
 		drawdown: "Drawdown",
+		"producing-hot": "Producing, hot",
+		"shut-in-hot": "Shut-in, hot",
+		"tubing-leak-hot": "Tubing leak, hot",
 		"mobile-salt": "Mobile salt",
 	},
 	holes: {

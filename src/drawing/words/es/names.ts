@@ -73,6 +73,9 @@ export const NAMES = {
 		"shut-in-gas": "Cerrada llena de gas",
 		"tubing-leak": "Fuga de la tubería de producción",
 		drawdown: "Abatimiento",
+		"producing-hot": "Producción, caliente",
+		"shut-in-hot": "Cerrada, caliente",
+		"tubing-leak-hot": "Fuga de la tubería, caliente",
 		"mobile-salt": "Sal que fluye",
 	},
 	holes: {
