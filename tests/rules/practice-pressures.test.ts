@@ -188,7 +188,7 @@ describe("strings", () => {
 	});
 
 	test("gas behind API threads above 5,000 psi is to confirm", () => {
-		const TUBING: Edit = ["packer_fluid: 8.6 ppg }", "packer_fluid: 8.6 ppg, tubing_pressure: 5100 psi }"];
+		const TUBING: Edit = ["packer_fluid: 8.6 ppg,", "packer_fluid: 8.6 ppg, tubing_pressure: 5100 psi,"];
 		expect(verdict("strings.gas-tightness", "production")).toBe("met");
 		expect(found("strings.gas-tightness", "production", TUBING)).toMatchObject({
 			verdict: "needs judgement",

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import type { Results } from "../../../src/calc/results.ts";
-import { say } from "../../../src/rules/reason.ts";
 import { findingsOf, starterText, understandText } from "../../starters.ts";
+import { toldPlainly } from "../../told.ts";
 
 const production = (of: Results) =>
 	Object.values(of.casing).find(({ situations }) => situations.some(({ id }) => id === "tubing-leak"));
@@ -91,7 +91,7 @@ describe("what a hot case lacks", () => {
 	const gaps = (from: string, to: string) =>
 		changed(from, to)
 			.results.undetermined.filter(({ key }) => key.endsWith("-hot"))
-			.map(({ key, because }) => [key, say(because)]);
+			.map(({ key, because }) => [key, toldPlainly(because)]);
 
 	test("without a producing temperature each says so, and none is worked", () => {
 		expect(gaps(", producing_temperature: 150 degF", "")).toEqual(

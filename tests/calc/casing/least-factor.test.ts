@@ -63,7 +63,8 @@ describe.each(scannedWells)("least factors of %s", (_, { casing, trajectory }) =
 				const found = each.least_factor?.value;
 				if (found === undefined) continue;
 				const scan = scanned(each, feet);
-				expect(found, each.id).toBeLessThanOrEqual(scan * (1 + 1e-9));
+				// Depths are told apart to 0.01 ft, and force steps at the end of a free stretch.
+				expect(found, each.id).toBeLessThanOrEqual(scan * (1 + 1e-7));
 				expect(found, each.id).toBeGreaterThan(scan * 0.999);
 			}
 		},
