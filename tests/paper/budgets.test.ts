@@ -16,7 +16,7 @@ const BUDGETS: readonly (readonly [Paper, number, number])[] = [
 
 /** Pages of the regulator's attachment and of its appendices: most, by starter. */
 const ATTACHMENT: Readonly<Record<Starter, { readonly body: number; readonly appendix: number }>> = {
-	horizontal: { body: 14, appendix: 30 },
+	horizontal: { body: 14, appendix: 31 },
 	"horizontal-as-built": { body: 14, appendix: 38 },
 	"vertical-metric": { body: 12, appendix: 23 },
 };
