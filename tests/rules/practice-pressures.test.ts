@@ -434,3 +434,23 @@ describe("isolation and treatment", () => {
 		expect(verdict("treatment.friction-reduction", "well", SLOW)).toBe("met");
 	});
 });
+
+test("a pressure boundary that names nothing is not judged, and what is to be named is told", () => {
+	const ELEMENTS: Edit = [
+		BASE.slice(
+			BASE.indexOf("  pressure_boundary:"),
+			BASE.indexOf("  limits:                               #"),
+		),
+		"",
+	];
+	expect(found("treatment.boundary", "well", ELEMENTS)).toMatchObject({
+		verdict: "cannot tell",
+		missing: [{ what: "the elements of the pressure boundary", at: ["stimulation", "pressure_boundary"] }],
+	});
+	expect(verdict("treatment.boundary", "well")).toBe("met");
+	const CASING: Edit = [
+		"    - { element: casing, factor: 0.85 }          # rated from the pipe and its connection\n",
+		"",
+	];
+	expect(verdict("treatment.boundary", "well", CASING)).toBe("not met");
+});
