@@ -145,7 +145,9 @@ export const loadSituations: Part = (context) => {
 				...quantityColumn(context, id, "pressure", { label: "surface_pressure_of", style: PRESSURE }),
 				head: `${label("columns.surface_pressure_of")} ${named(context, id).toLowerCase()}`,
 			})),
-			...(strings.some(pressedTogether) ? [quantityColumn(context, "effective_force", "force")] : []),
+			...(strings.some(pressedTogether)
+				? [quantityColumn(context, "effective_force", "force", { style: FORCE })]
+				: []),
 		],
 		order
 			.toSorted((a, b) => place(a) - place(b))
