@@ -105,6 +105,19 @@ describe.each(STARTERS)("the well being built, %s", (starter) => {
 			}
 	});
 
+	it.each(EDITIONS)("compares each pressure with a tire's, in %s, %s: in psi alone", (language, units) => {
+		let compared = 0;
+		for (const { step, say } of toldFrames(contextOf(starter, language, units))) {
+			const pressures = say.filter((inline) => inline.kind === "quantity" && inline.dimension === "pressure");
+			if (pressures.length === 0) continue;
+			const sentence = sentenceOf(contextOf(starter, language, units), say);
+			if (units === "field") expect(sentence, step.id).toMatch(/a car tire holds|una llanta de auto lleva/u);
+			else expect(sentence, step.id).not.toMatch(/tire|llanta/u);
+			compared += 1;
+		}
+		expect(compared).toBeGreaterThan(2);
+	});
+
 	it("has a picture for every job of the crews", () => {
 		const context = contextOf(starter);
 		for (const job of jobsOfWell(findingsOf(starter).well)) {

@@ -53,7 +53,7 @@ const stringWords = (context: PaperContext, step: WellStep): Record<string, unkn
 		cement_top: about(context, cement?.top.below_ground),
 		cement_top_exact: say(context, cement?.top.below_ground),
 		wait: say(context, string?.cement?.waitOnCement, { unit: "hr", decimals: 0 }),
-		compares_pressure: context.units === "field" && step.kind === "test",
+		compares_pressure: context.units === "field",
 		test: say(context, test?.actual?.pressure ?? test?.pressure),
 		minutes: say(context, test?.actual === undefined ? test?.hold : test.actual.hold),
 		preventer_test: say(context, preventer?.actual?.high ?? preventer?.test?.high),
