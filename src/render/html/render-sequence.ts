@@ -3,9 +3,9 @@ import type { SequenceDocument, SequenceFrame } from "../../document/sequence.ts
 import type { Shape } from "../../document/shapes.ts";
 import { FACES, FAMILY } from "../../measure/faces.ts";
 import { fontSubset } from "../../measure/font-subset.ts";
-import { INK } from "../pdf/design.ts";
 import { type Printing, printInline } from "../print/print-text.ts";
 import { renderSvg } from "../svg/render-svg.ts";
+import { COLOR_RULES } from "./colors.ts";
 import { escaped } from "./escape.ts";
 
 /** Words of the page's own buttons. */
@@ -116,19 +116,20 @@ const styleText = (texts: readonly string[]): string =>
 			const bytes = Buffer.from(fontSubset(face, texts)).toString("base64");
 			return `@font-face{font-family:"${FAMILY}";font-weight:${face.css};font-style:normal;src:url(data:font/ttf;base64,${bytes})format("truetype")}`;
 		}),
+		COLOR_RULES,
 		`*{box-sizing:border-box}
-body{margin:0 auto;padding:1rem;max-width:62rem;font-family:"${FAMILY}","Source Sans Pro",Helvetica,Arial,sans-serif;font-size:112.5%;line-height:1.4;color:${INK.text};background:#fff}
-h1,h2{color:${INK.heading};line-height:1.2}
+body{margin:0 auto;padding:1rem;max-width:62rem;font-family:"${FAMILY}","Source Sans Pro",Helvetica,Arial,sans-serif;font-size:112.5%;line-height:1.4;color:var(--text);background:var(--ground)}
+h1,h2{color:var(--heading);line-height:1.2}
 h1{font-size:1.7rem;margin:.3em 0}
 h2{font-size:1.3rem;margin:.5em 0 .2em}
-.count{display:block;font-size:.8em;font-weight:600;color:${INK.text}}
+.count{display:block;font-size:.8em;font-weight:600;color:var(--text)}
 figure{margin:0 0 1.6rem}
 figure svg{display:block;width:100%;height:auto}
 figcaption p{margin:0;font-size:1.15em}
 .controls{display:flex;gap:.6rem;margin:.6rem 0}
 .controls[hidden]{display:none}
-button{font:inherit;font-weight:600;min-width:6.5rem;min-height:2.75rem;padding:.3rem 1rem;border:2px solid ${INK.heading};background:#fff;color:${INK.heading};cursor:pointer}
-button:focus-visible,#frames:focus-visible{outline:3px solid ${INK.heading};outline-offset:2px}
+button{font:inherit;font-weight:600;min-width:6.5rem;min-height:2.75rem;padding:.3rem 1rem;border:2px solid var(--heading);background:var(--ground);color:var(--heading);cursor:pointer}
+button:focus-visible,#frames:focus-visible{outline:3px solid var(--heading);outline-offset:2px}
 .alone .frame{display:none}
 .alone .frame.shown{display:block}
 .alone figcaption{min-height:8.5rem}
