@@ -287,14 +287,12 @@ describe("one stage, as the room is told it", () => {
 	it("starts with the fluid that the schedule pumps first", () => {
 		expect(paper("horizontal", "regulator-appendix")).toMatch(/acid \| acid-15|acid .*24/u);
 		for (const each of ["slides", "landowner", "notes"] as const) {
-			expect(paper("horizontal", each).replaceAll(/\s+/gu, " ")).toContain(
-				"first a little acid, then water, then sand, then water to flush",
-			);
+			expect(paper("horizontal", each).replaceAll(/\s+/gu, " ")).toContain(": acid, water, sand, water.");
 			expect(paper("horizontal", each, "es").replaceAll(/\s+/gu, " ")).toContain(
-				"primero un poco de ácido, luego agua, luego arena",
+				": ácido, agua, arena, agua.",
 			);
 		}
-		expect(paper("vertical-metric", "slides")).toContain(": first water, then sand, then water to flush.");
+		expect(paper("vertical-metric", "slides")).toContain(": water, sand, water.");
 	});
 
 	it("has the tool of the sentence on the picture too", () => {

@@ -1,7 +1,7 @@
 import { INK } from "../pdf/design.ts";
 
 /** Colors of a page on the screen: words, headings and links, lines, what stops the work, and the ground. */
-export interface PageColors {
+interface PageColors {
 	readonly text: string;
 	readonly heading: string;
 	readonly rule: string;

@@ -1,20 +1,13 @@
 import { describe, expect, it } from "vitest";
 import type { Inline } from "../../../src/document/inline.ts";
+import { contrast } from "../../../src/drawing/palette.ts";
+import { DARK, LIGHT } from "../../../src/render/html/colors.ts";
 import { renderHtml } from "../../../src/render/html/render-html.ts";
 import { JSDOM } from "../../run/jsdom.ts";
 import { stringsOf } from "../printed-strings.ts";
 import { drawing, p, samplePaper } from "../sample-paper.ts";
 
 const squash = (text: string): string => text.replaceAll(/\s+/gu, "");
-
-/** Relative luminance and contrast: WCAG 2.1, definitions of "relative luminance" and "contrast ratio". */
-const luminance = (color: string): number => {
-	const [r = 0, g = 0, b = 0] = [1, 3, 5].map((at) => {
-		const channel = Number.parseInt(color.slice(at, at + 2), 16) / 255;
-		return channel <= 0.03928 ? channel / 12.92 : ((channel + 0.055) / 1.055) ** 2.4;
-	});
-	return 0.2126 * r + 0.7152 * g + 0.0722 * b;
-};
 
 describe("renderHtml", () => {
 	const paper = samplePaper();
@@ -99,11 +92,17 @@ describe("renderHtml", () => {
 	});
 
 	it("writes in no color that a reader or a copier could lose", () => {
-		// WCAG 2.1, 1.4.6 (enhanced): 7:1 for text, on the white ground that the page states.
-		const colors = new Set(html.match(/[{;]color:#[0-9a-f]{6}/gu)?.map((rule) => rule.slice(-7)));
-		expect(colors.size).toBeGreaterThan(1);
-		for (const color of colors) expect(1.05 / (luminance(color) + 0.05), color).toBeGreaterThan(7);
-		expect([...new Set(html.match(/background[^;}]*/gu))]).toEqual(["background:#ffffff"]);
+		// WCAG 2.1, 1.4.6 (enhanced): 7:1 for text, on the ground that the page states, light or dark.
+		const colors = new Set(
+			html.match(/--(?:text|heading|stop):#[0-9a-f]{6}/gu)?.map((rule) => rule.slice(-7)),
+		);
+		expect(colors.size).toBe(6);
+		for (const { text, heading, stop, ground } of [LIGHT, DARK])
+			for (const color of [text, heading, stop]) expect(contrast(color, ground), color).toBeGreaterThan(7);
+		expect([...new Set(html.match(/background:[^;}]*/gu))].sort()).toEqual([
+			"background:#ffffff",
+			"background:var(--ground)",
+		]);
 	});
 
 	it("takes whatever is written for text", () => {
