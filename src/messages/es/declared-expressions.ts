@@ -21,6 +21,10 @@ export const EXPRESSIONS: Readonly<Record<string, string>> = {
 		"F + f en cemento, f = 2 ν (A_i Δp_i − A_o Δp_o) − α E A_p ΔT; F + ∫ (f / A_p) dL / ∫ dL / A_p en un tramo libre",
 	"F + σ_b A_p, σ_b = E κ D / 2, against the lesser of pipe body and joint, worn, times Y_p(T)/Y_p":
 		"F + σ_b A_p, σ_b = E κ D / 2, contra el menor de cuerpo y junta, con desgaste, por Y_p(T)/Y_p",
+	"F_e = F − p_i A_i + p_o A_o at the depth MD; tension positive":
+		"F_e = F − p_i A_i + p_o A_o a la profundidad MD; tensión positiva",
+	"T(D) = T_wh + (T_r − T_wh) D / D_r, T_r static at the foot of the well, D_r":
+		"T(D) = T_wh + (T_r − T_wh) D / D_r, T_r estática en el fondo del pozo, D_r",
 	"F = rating / design factor": "F = resistencia / factor de diseño",
 	"F = √[(w_b L sin I − T ΔI)² + (T ΔA sin I)²], w_b = w (1 − ρ/65.5), T = w_b (D_shoe − D), ΔI down the hole":
 		"F = √[(w_b L sin I − T ΔI)² + (T ΔA sin I)²], w_b = w (1 − ρ/65.5), T = w_b (D_shoe − D), ΔI hacia el fondo",

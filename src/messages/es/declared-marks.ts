@@ -58,6 +58,7 @@ export const MARKS: Readonly<Record<string, string>> = {
 	"bending force": "fuerza de flexión",
 	"both elevations above one sea level": "ambas elevaciones sobre el mismo nivel del mar",
 	"both from the same datum": "ambas desde el mismo nivel de referencia",
+	"effective force: buckling by the fictitious force": "fuerza efectiva: pandeo por la fuerza ficticia",
 	"build rate": "ritmo de incremento",
 	"buoyancy factor": "factor de flotación",
 	"buttress thread casing joint strength": "resistencia de la junta de TR con rosca buttress",

@@ -326,6 +326,9 @@ export const RANGES: Readonly<Record<string, string>> = {
 	"the wellhead in the datum named; offsets as lengths on the ellipsoid, no grid scale":
 		"la boca del pozo en el datum nombrado; desplazamientos como longitudes sobre el elipsoide, sin " +
 		"escala de cuadrícula",
+	"MD on the string; at a change of force, the side above":
+		"MD en la sarta; donde la fuerza cambia, el lado de arriba",
+	"steady flow; straight in vertical depth": "flujo estable; recta en profundidad vertical",
 	"top and bottom along the hole; negative where it climbs between them":
 		"cima y base por el agujero; negativo donde sube entre ellas",
 	"top and bottom along the hole; where it climbs between them the pressure falls, and the result is negative":
